@@ -1,0 +1,1 @@
+var builder = WebApplication.CreateBuilder(args); var app = builder.Build(); app.Run();
