@@ -1,0 +1,17 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Capacitors;
+
+/// <summary>Run capacitors as a family.</summary>
+public static class CapacitorFamily
+{
+    /// <summary>The family.</summary>
+    public static Family<CapacitorSpec, CapacitorSite> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite>
+    {
+        Aspects = CapacitorAspects.All,
+        Vocabulary = CapacitorVocabulary.All,
+        Deduce = spec => (spec, []),
+        DeduceSite = (_, site) => (site, []),
+        Contradictions = _ => [],
+    });
+}

@@ -1,0 +1,15 @@
+using PartsMatch.Fit.Capacitors;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+
+namespace PartsMatch.Fit;
+
+/// <summary>The kinds of part that PartsMatch knows. To add one: a folder here, a line below, its demo data and its tests.</summary>
+public static class Families
+{
+    /// <summary>All of them, in the order in which they are shown.</summary>
+    public static IReadOnlyList<Family> All { get; } = [MotorFamily.Motor, CapacitorFamily.Capacitor];
+
+    /// <summary>The family of a kind, in any case of letters; null when there is none.</summary>
+    public static Family? Find(string kind) => All.FirstOrDefault(family => family.Kind.Equals(kind, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,58 @@
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>What an aspect's features cost in the ranking: penalties in the unit of the log-odds, never negative.</summary>
+/// <param name="Shortfall">For a shortfall of 1.</param>
+/// <param name="Effort">For changes of effort 1.</param>
+/// <param name="Unknown">For a gap in the part's own spec.</param>
+public sealed record AspectWeight(double Shortfall, double Effort, double Unknown);
+
+/// <summary>One question about whether a part does a job, as ranking and edges see it.</summary>
+/// <param name="title">A few words: "Supply voltage".</param>
+/// <param name="isDeciding">Whether an unknown in it leaves the whole fit open.</param>
+/// <param name="source">Where its rule comes from.</param>
+/// <param name="weight">Its hand-set weight.</param>
+public abstract class Aspect(string title, bool isDeciding, Source source, AspectWeight weight)
+{
+    /// <summary>Its name at every edge: the class's, in camel case.</summary>
+    public string Name => char.ToLowerInvariant(GetType().Name[0]) + GetType().Name[1..];
+
+    /// <summary>A few words for it.</summary>
+    public string Title => title;
+
+    /// <summary>Whether an unknown in it leaves the whole fit open (deciding), or becomes a check in the notes (checking).</summary>
+    public bool IsDeciding => isDeciding;
+
+    /// <summary>Where its rule comes from.</summary>
+    public Source Source => source;
+
+    /// <summary>Its hand-set weight, used where no trained one is given.</summary>
+    public AspectWeight DefaultWeight => weight;
+
+    /// <summary>The facet of a part that the aspect reads: a small struct of plain numbers, equal for parts that cannot be told apart by it.</summary>
+    public abstract object FacetOf(Spec part);
+
+    /// <summary>Judges a facet against a need.</summary>
+    public abstract Finding Judge(Need need, object facet);
+}
+
+/// <summary>One question about whether a part does a job: pure, stateless, blind to other aspects' findings.</summary>
+/// <typeparam name="TSpec">The family's spec.</typeparam>
+/// <typeparam name="TSite">The family's site.</typeparam>
+/// <typeparam name="TFacet">What it reads of a part: plain numbers in one unit, rounded to the trade's precision, with 1e-6 added first.</typeparam>
+public abstract class Aspect<TSpec, TSite, TFacet>(string title, bool isDeciding, Source source, AspectWeight weight) : Aspect(title, isDeciding, source, weight)
+    where TSpec : Spec
+    where TSite : Site
+    where TFacet : struct, IEquatable<TFacet>
+{
+    /// <summary>What the aspect reads of a part.</summary>
+    public abstract TFacet Read(TSpec part);
+
+    /// <summary>The answer for a need and a facet.</summary>
+    public abstract Finding Judge(Need<TSpec, TSite> need, TFacet facet);
+
+    /// <inheritdoc/>
+    public sealed override object FacetOf(Spec part) => Read((TSpec)part);
+
+    /// <inheritdoc/>
+    public sealed override Finding Judge(Need need, object facet) => Judge(new Need<TSpec, TSite>((TSpec)need.Plate, (TSite)need.Site), (TFacet)facet);
+}

@@ -1,0 +1,149 @@
+using PartsMatch.Fit.Judging.Nameplates;
+
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>What an edge was given about a failed part and its place.</summary>
+/// <param name="PlateText">The plate's text as typed; null or blank when there is none.</param>
+/// <param name="Plate">Fields of the plate that were typed one by one.</param>
+/// <param name="Site">Fields of the site.</param>
+/// <param name="OldPart">The old part's catalogue entry, when its number was given and is known.</param>
+public sealed record NeedTexts(string? PlateText, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site, Spec? OldPart = null);
+
+/// <summary>A need made of what was given: typed fields outrank the plate's text, that outranks the catalogue's entry, and all of them outrank deductions.</summary>
+/// <param name="Need">Plate and site, with what could be deduced.</param>
+/// <param name="Nameplate">How the plate's text was read; null when there was none.</param>
+/// <param name="Deductions">What was deduced, and from what.</param>
+/// <param name="Contradictions">What disagrees.</param>
+/// <param name="Complaints">What could not be read; the need stands all the same, without it.</param>
+public sealed record NeedReading(
+    Need Need,
+    NameplateReading? Nameplate,
+    IReadOnlyList<Deduction> Deductions,
+    IReadOnlyList<Contradiction> Contradictions,
+    IReadOnlyList<Complaint> Complaints);
+
+/// <summary>A kind of part with its own spec and site, as edges see it. <see cref="Families.All"/> lists them.</summary>
+public abstract class Family
+{
+    private protected Family(string kind, string title, Shape spec, Shape site, IReadOnlyList<Aspect> aspects) =>
+        (Kind, Title, SpecShape, SiteShape, Aspects) = (kind, title, spec, site, aspects);
+
+    /// <summary>Its name at every edge, in camel case: motor.</summary>
+    public string Kind { get; }
+
+    /// <summary>What a person calls one: "fan motor".</summary>
+    public string Title { get; }
+
+    /// <summary>The fields of a plate or part.</summary>
+    public Shape SpecShape { get; }
+
+    /// <summary>The fields of a site.</summary>
+    public Shape SiteShape { get; }
+
+    /// <summary>The questions, in the order in which they are asked.</summary>
+    public IReadOnlyList<Aspect> Aspects { get; }
+
+    /// <summary>Reads a spec from named texts, with all complaints at once.</summary>
+    public abstract (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts);
+
+    /// <summary>Reads a site from named texts, with all complaints at once.</summary>
+    public abstract (Site Site, IReadOnlyList<Complaint> Complaints) ReadSite(IEnumerable<NamedText> texts);
+
+    /// <summary>Reads a plate's text; never throws.</summary>
+    public abstract NameplateReading ReadNameplate(string text);
+
+    /// <summary>A need made of all that was given.</summary>
+    public abstract NeedReading ReadNeed(NeedTexts texts);
+
+    /// <summary>A spec with what follows from its readings: what is judged of a catalogue part.</summary>
+    public abstract (Spec Spec, IReadOnlyList<Deduction> Deductions) Deduce(Spec spec);
+
+    /// <summary>Readings of a spec that cannot all be true.</summary>
+    public abstract IReadOnlyList<Contradiction> Contradictions(Spec spec);
+
+    /// <summary>All findings about one part, deductions included.</summary>
+    public FitSheet Judge(Need need, Spec part)
+    {
+        var deduced = Deduce(part).Spec;
+        return new([.. Aspects.Select(aspect => new AspectFinding(aspect, aspect.Judge(need, aspect.FacetOf(deduced))))]);
+    }
+}
+
+/// <summary>What a family declares of itself.</summary>
+/// <typeparam name="TSpec">Its spec.</typeparam>
+/// <typeparam name="TSite">Its site.</typeparam>
+public sealed record FamilyRules<TSpec, TSite>
+    where TSpec : Spec, new()
+    where TSite : Site, new()
+{
+    /// <summary>The questions, in order: those that turn most parts away, cheaply, first.</summary>
+    public required IReadOnlyList<Aspect> Aspects { get; init; }
+
+    /// <summary>The words of its plates.</summary>
+    public required Vocabulary Vocabulary { get; init; }
+
+    /// <summary>What follows from a spec's readings; pure.</summary>
+    public required Func<TSpec, (TSpec Spec, IReadOnlyList<Deduction> Deductions)> Deduce { get; init; }
+
+    /// <summary>What follows for the site from the plate: the old motor ran on 60 Hz, so the supply is 60 Hz; pure.</summary>
+    public required Func<TSpec, TSite, (TSite Site, IReadOnlyList<Deduction> Deductions)> DeduceSite { get; init; }
+
+    /// <summary>Readings that cannot all be true; pure.</summary>
+    public required Func<TSpec, IReadOnlyList<Contradiction>> Contradictions { get; init; }
+}
+
+/// <summary>A family closed over its types.</summary>
+/// <typeparam name="TSpec">Its spec.</typeparam>
+/// <typeparam name="TSite">Its site.</typeparam>
+public sealed class Family<TSpec, TSite> : Family
+    where TSpec : Spec, new()
+    where TSite : Site, new()
+{
+    private readonly FamilyRules<TSpec, TSite> rules;
+    private readonly NameplateReader reader;
+
+    /// <summary>Names the family and takes its rules.</summary>
+    public Family(string kind, string title, FamilyRules<TSpec, TSite> rules)
+        : base(kind, title, Shape<TSpec>.Of, Shape<TSite>.Of, rules.Aspects)
+    {
+        this.rules = rules;
+        reader = new(SpecShape, rules.Vocabulary);
+    }
+
+    /// <inheritdoc/>
+    public override (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts) => Shape<TSpec>.Of.Read(texts);
+
+    /// <inheritdoc/>
+    public override (Site Site, IReadOnlyList<Complaint> Complaints) ReadSite(IEnumerable<NamedText> texts) => Shape<TSite>.Of.Read(texts);
+
+    /// <inheritdoc/>
+    public override NameplateReading ReadNameplate(string text)
+    {
+        var found = reader.Read(text);
+        var (plate, complaints) = Shape<TSpec>.Of.Read(found.Fields.Select(field => new NamedText(field.Field.Name, field.Text)));
+        return new(plate, found.Fields, found.Leftovers, found.Contradictions, [.. found.Complaints, .. complaints]);
+    }
+
+    /// <inheritdoc/>
+    public override NeedReading ReadNeed(NeedTexts texts)
+    {
+        var nameplate = string.IsNullOrWhiteSpace(texts.PlateText) ? null : ReadNameplate(texts.PlateText);
+        var (typed, plateComplaints) = Shape<TSpec>.Of.Read(texts.Plate);
+        var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
+        var (read, disagreements) = Readings.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
+        var (plate, deductions) = rules.Deduce(read);
+        var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
+        return new(
+            new(plate, site),
+            nameplate,
+            [.. deductions, .. siteDeductions],
+            [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate)],
+            [.. nameplate?.Complaints ?? [], .. plateComplaints, .. siteComplaints]);
+    }
+
+    /// <inheritdoc/>
+    public override (Spec Spec, IReadOnlyList<Deduction> Deductions) Deduce(Spec spec) => rules.Deduce((TSpec)spec);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Contradiction> Contradictions(Spec spec) => rules.Contradictions((TSpec)spec);
+}

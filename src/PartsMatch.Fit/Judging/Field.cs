@@ -1,0 +1,59 @@
+using System.Reflection;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>A field's label and help, on the property that holds it.</summary>
+/// <param name="label">What a person calls it.</param>
+/// <param name="help">How to read or measure it, in one or two sentences.</param>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class FieldAttribute(string label, string help) : Attribute
+{
+    /// <summary>What a person calls it.</summary>
+    public string Label => label;
+
+    /// <summary>How to read or measure it.</summary>
+    public string Help => help;
+
+    /// <summary>The heading under which it stands, as a person reads a plate.</summary>
+    public string Group { get; init; } = "General";
+}
+
+/// <summary>One field of a spec or site, as edges see it.</summary>
+public sealed class Field
+{
+    private readonly PropertyInfo property;
+
+    internal Field(PropertyInfo property, FieldAttribute attribute)
+    {
+        this.property = property;
+        var type = property.PropertyType;
+        Form = TextForms.Of(Nullable.GetUnderlyingType(type) ?? type);
+        Name = char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
+        (Label, Help, Group) = (attribute.Label, attribute.Help, attribute.Group);
+    }
+
+    /// <summary>Its name at every edge, in camel case: shaftDiameter.</summary>
+    public string Name { get; }
+
+    /// <summary>What a person calls it.</summary>
+    public string Label { get; }
+
+    /// <summary>How to read or measure it.</summary>
+    public string Help { get; }
+
+    /// <summary>The heading under which it stands.</summary>
+    public string Group { get; }
+
+    /// <summary>How its value is read and written.</summary>
+    public TextForm Form { get; }
+
+    /// <summary>The field's value in a record; null when unknown.</summary>
+    public object? Get(object record) => property.GetValue(record);
+
+    /// <summary>The field's value as text; null when unknown.</summary>
+    public string? TextOf(object record, Units units = Units.AsGiven) => Get(record) is { } value ? Form.WriteAny(value, units) : null;
+
+    /// <summary>Puts a value into a record that is being made and that nobody else has seen.</summary>
+    internal void Set(object record, object value) => property.SetValue(record, value);
+}

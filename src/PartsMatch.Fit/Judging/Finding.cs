@@ -1,0 +1,64 @@
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>How far inside (positive) or outside (negative) its limit something lies.</summary>
+/// <param name="Value">The distance to the limit.</param>
+/// <param name="Unit">Its unit: V, %, mm; µF.</param>
+public readonly record struct Margin(double Value, string Unit)
+{
+    /// <inheritdoc/>
+    public override string ToString() => FormattableString.Invariant($"{Value:+0.##;−0.##;0} {Unit}");
+}
+
+/// <summary>A field whose value would decide an unknown.</summary>
+/// <param name="Side">Whose field it is.</param>
+/// <param name="Field">The field's name.</param>
+public sealed record Missing(Side Side, string Field);
+
+/// <summary>An aspect's answer about one facet: verdict, how near to the limit, what to change, why.</summary>
+/// <remarks>
+/// Sentences are kept unformed and formed invariantly when shown: a query judges far more than it shows.
+/// The shortfall is dimensionless: 0 where nobody would give it a thought, 1 at the limit, over 1 beyond it.
+/// </remarks>
+public sealed record Finding
+{
+    private Finding(Verdict verdict, FormattableString sentence) => (Verdict, Reason) = (verdict, sentence);
+
+    /// <summary>The answer.</summary>
+    public Verdict Verdict { get; private init; }
+
+    /// <summary>Why, in one sentence that names the limit.</summary>
+    public string Sentence => FormattableString.Invariant(Reason);
+
+    /// <summary>0 where nobody would give it a thought, 1 at the limit.</summary>
+    public double Shortfall { get; init; }
+
+    /// <summary>The distance to the limit, where it is a number.</summary>
+    public Margin? Margin { get; init; }
+
+    /// <summary>What must be changed or checked on the part.</summary>
+    public IReadOnlyList<Change> Changes { get; private init; } = [];
+
+    /// <summary>What is missing when the answer is unknown.</summary>
+    public IReadOnlyList<Missing> Missing { get; private init; } = [];
+
+    /// <summary>A caution that goes with an answer that meets; null when there is none.</summary>
+    public FormattableString? CautionWords { get; init; }
+
+    /// <summary>The caution, formed invariantly; null when there is none.</summary>
+    public string? Caution => CautionWords is null ? null : FormattableString.Invariant(CautionWords);
+
+    private FormattableString Reason { get; }
+
+    /// <summary>The part meets the aspect as it is.</summary>
+    public static Finding Meets(FormattableString sentence) => new(Verdict.Meets, sentence);
+
+    /// <summary>The part meets the aspect once the changes are made; with none it simply meets it.</summary>
+    public static Finding MeetsWith(IReadOnlyList<Change> changes, FormattableString sentence) =>
+        changes.Count == 0 ? Meets(sentence) : new(Verdict.MeetsWithChanges, sentence) { Changes = changes };
+
+    /// <summary>A field is missing, and its possible values give different answers.</summary>
+    public static Finding Unknown(Side side, string field, FormattableString sentence) => new(Verdict.Unknown, sentence) { Missing = [new(side, field)] };
+
+    /// <summary>The part does not meet the aspect.</summary>
+    public static Finding Fails(FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };
+}

@@ -1,0 +1,26 @@
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>A piece of a text.</summary>
+/// <param name="Text">The piece as it stands there.</param>
+/// <param name="From">The index of its first character.</param>
+/// <param name="Length">How many characters it has.</param>
+public sealed record TextSpan(string Text, int From, int Length);
+
+/// <summary>A field read from a plate's text.</summary>
+/// <param name="Field">The field.</param>
+/// <param name="Text">Its value, as the field's form writes it.</param>
+/// <param name="Spans">The pieces of the plate's text that it came from, in their order; words and figure need not touch.</param>
+public sealed record ReadField(Field Field, string Text, IReadOnlyList<TextSpan> Spans);
+
+/// <summary>What a plate's text says.</summary>
+/// <param name="Plate">The record with all that was read.</param>
+/// <param name="Fields">Each field with where it stood.</param>
+/// <param name="Leftovers">Text that could not be placed.</param>
+/// <param name="Contradictions">Readings within the text that disagree: none of them is picked.</param>
+/// <param name="Complaints">What was wrong with the text as a whole, or with a field that was named but not readable.</param>
+public sealed record NameplateReading(
+    Spec Plate,
+    IReadOnlyList<ReadField> Fields,
+    IReadOnlyList<TextSpan> Leftovers,
+    IReadOnlyList<Contradiction> Contradictions,
+    IReadOnlyList<Complaint> Complaints);

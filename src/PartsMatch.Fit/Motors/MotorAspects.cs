@@ -1,0 +1,10 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>The questions asked of a motor, in order.</summary>
+public static class MotorAspects
+{
+    /// <summary>All of them; those that turn most parts away stand first, those with many facet values last.</summary>
+    public static IReadOnlyList<Aspect> All { get; } = [];
+}

@@ -1,0 +1,343 @@
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>How a motor makes its torque.</summary>
+public enum MotorType
+{
+    /// <summary>Small induction motor with a shading ring; cannot be reversed electrically.</summary>
+    [Words("shaded pole", "SHADED-POLE", "SHD POLE", "SHP")]
+    ShadedPole,
+
+    /// <summary>Induction motor whose capacitor stays in circuit.</summary>
+    [Words("permanent split capacitor", "PSC", "perm split cap", "perm split capacitor")]
+    PermanentSplitCapacitor,
+
+    /// <summary>Induction motor with a resistance start winding and a centrifugal switch.</summary>
+    [Words("split phase", "split-phase", "SPLIT PH", "resistance start")]
+    SplitPhase,
+
+    /// <summary>Induction motor with a capacitor that a switch takes out after start.</summary>
+    [Words("capacitor start", "cap start", "CSIR", "CSI", "cap start induction run")]
+    CapacitorStart,
+
+    /// <summary>Induction motor with a start and a run capacitor.</summary>
+    [Words("capacitor start capacitor run", "CSCR", "cap start cap run")]
+    CapacitorStartCapacitorRun,
+
+    /// <summary>Three-phase squirrel-cage induction motor.</summary>
+    [Words("three-phase induction", "squirrel cage", "SCIM")]
+    ThreePhaseInduction,
+
+    /// <summary>Permanent-magnet motor with its own electronics.</summary>
+    [Words("electronically commutated", "ECM", "EC motor", "brushless DC", "BLDC")]
+    ElectronicallyCommutated,
+}
+
+/// <summary>Phases of a motor or supply.</summary>
+public enum Phases
+{
+    /// <summary>Single-phase.</summary>
+    [Words("single-phase", "1", "1 ph", "1-ph", "1 phase", "single")]
+    Single,
+
+    /// <summary>Three-phase.</summary>
+    [Words("three-phase", "3", "3 ph", "3-ph", "3 phase", "three")]
+    Three,
+}
+
+/// <summary>Whether a plate's power is taken from the line or given at the shaft.</summary>
+public enum PowerMeaning
+{
+    /// <summary>Given at the shaft.</summary>
+    [Words("output", "shaft", "out")]
+    Output,
+
+    /// <summary>Taken from the line.</summary>
+    [Words("input", "in")]
+    Input,
+}
+
+/// <summary>How a motor of several speeds has them.</summary>
+public enum SpeedMeans
+{
+    /// <summary>One winding with taps: the lower speeds are high-slip taps of the same pole count.</summary>
+    [Words("tapped winding", "taps", "tapped")]
+    TappedWinding,
+
+    /// <summary>A winding of its own for each pole count.</summary>
+    [Words("separate windings", "two windings", "2 winding", "two winding")]
+    SeparateWindings,
+
+    /// <summary>Set by its electronics.</summary>
+    [Words("electronic", "variable", "variable speed")]
+    Electronic,
+}
+
+/// <summary>How a motor's turn can be changed.</summary>
+public enum Reversing
+{
+    /// <summary>It cannot.</summary>
+    [Words("fixed", "not reversible", "non-reversible")]
+    Fixed,
+
+    /// <summary>By turning round a plug outside the motor.</summary>
+    [Words("by plug", "plug", "reversing plug")]
+    ByPlug,
+
+    /// <summary>By changing over two leads.</summary>
+    [Words("by leads", "leads", "reversible", "REV", "CW/CCW", "CCW/CW", "REVERSIBLE ROTATION")]
+    ByLeads,
+
+    /// <summary>By a setting of its electronics.</summary>
+    [Words("by setting", "program", "setting")]
+    BySetting,
+}
+
+/// <summary>How a motor is held.</summary>
+public enum MountKind
+{
+    /// <summary>A band round the body.</summary>
+    [Words("belly band", "band", "bellyband", "BAND MOUNT", "BELLY BAND MOUNT")]
+    BellyBand,
+
+    /// <summary>Studs: the through bolts made longer, at the shaft end or both.</summary>
+    [Words("through-bolt studs", "studs", "thru bolt", "through bolt", "extended studs", "THRU-BOLT", "STUD MOUNT", "EXT STUD")]
+    Studs,
+
+    /// <summary>Rubber rings in a cradle.</summary>
+    [Words("resilient cradle", "resilient", "cradle", "resilient base", "RES BASE", "RESILIENT MOUNT", "RESILIENT RING")]
+    ResilientCradle,
+
+    /// <summary>Feet without rubber; IM B3.</summary>
+    [Words("rigid base", "rigid", "feet", "foot", "IM B3", "B3", "RIGID MOUNT")]
+    RigidBase,
+
+    /// <summary>A face with tapped holes: NEMA C, IEC IM B14.</summary>
+    [Words("tapped face", "C-face", "C face", "IM B14", "B14")]
+    TappedFace,
+
+    /// <summary>A flange with clearance holes: IEC IM B5.</summary>
+    [Words("flange", "IM B5", "B5", "D flange")]
+    Flange,
+
+    /// <summary>Ears or lugs on the body.</summary>
+    [Words("ears", "lugs", "ear mount", "lug mount")]
+    Ears,
+
+    /// <summary>Three points at 120 degrees.</summary>
+    [Words("three-point", "3-point", "3 point", "three point", "torsion flex")]
+    ThreePoint,
+}
+
+/// <summary>What the shaft offers to a hub's set screw or key.</summary>
+public enum ShaftForm
+{
+    /// <summary>Round all the way.</summary>
+    [Words("round", "plain")]
+    Round,
+
+    /// <summary>One flat.</summary>
+    [Words("flat", "with flat", "one flat", "single flat", "D shaft")]
+    Flat,
+
+    /// <summary>Two flats.</summary>
+    [Words("double flat", "two flats", "2 flats", "dual flat")]
+    DoubleFlat,
+
+    /// <summary>A keyway.</summary>
+    [Words("keyway", "keyed", "key")]
+    Keyway,
+}
+
+/// <summary>How a motor is enclosed and cooled (NEMA MG 1 1.25, 1.26).</summary>
+public enum Enclosure
+{
+    /// <summary>Open drip-proof: for dry places.</summary>
+    [Words("open drip-proof", "ODP", "DP", "drip proof", "dripproof", "open dripproof")]
+    OpenDripProof,
+
+    /// <summary>Open, cooled by the air of the fan it drives.</summary>
+    [Words("open air over", "OAO", "OPAO", "open air-over")]
+    OpenAirOver,
+
+    /// <summary>Totally enclosed, without a fan.</summary>
+    [Words("totally enclosed non-ventilated", "TENV", "totally enclosed nonventilated")]
+    EnclosedNonVentilated,
+
+    /// <summary>Totally enclosed, with its own outside fan.</summary>
+    [Words("totally enclosed fan-cooled", "TEFC", "totally enclosed fan cooled")]
+    EnclosedFanCooled,
+
+    /// <summary>Totally enclosed, cooled by the air of the fan it drives.</summary>
+    [Words("totally enclosed air over", "TEAO", "totally enclosed air-over")]
+    EnclosedAirOver,
+}
+
+/// <summary>What the shaft runs in.</summary>
+public enum Bearings
+{
+    /// <summary>Sleeves.</summary>
+    [Words("sleeve", "sleeve brg", "sleeve bearing", "sleeve bearings", "SLV", "SLV BRG", "SLEEVE BRGS")]
+    Sleeve,
+
+    /// <summary>Balls.</summary>
+    [Words("ball", "ball brg", "ball bearing", "ball bearings", "BALL BRGS")]
+    Ball,
+}
+
+/// <summary>Where a shaft points.</summary>
+public enum ShaftPosition
+{
+    /// <summary>Level.</summary>
+    [Words("horizontal", "shaft horizontal", "HORIZ", "SHAFT HORIZ")]
+    Horizontal,
+
+    /// <summary>Up.</summary>
+    [Words("shaft up", "up", "VERT SHAFT UP", "IM V6")]
+    Up,
+
+    /// <summary>Down.</summary>
+    [Words("shaft down", "down", "VERT SHAFT DOWN", "IM V1", "IM V18")]
+    Down,
+}
+
+/// <summary>Where drain holes are.</summary>
+public enum DrainHoles
+{
+    /// <summary>There are none.</summary>
+    [Words("none", "no drains")]
+    None,
+
+    /// <summary>At the shaft end.</summary>
+    [Words("shaft end")]
+    ShaftEnd,
+
+    /// <summary>At the lead end.</summary>
+    [Words("lead end")]
+    LeadEnd,
+
+    /// <summary>At both ends, with plugs.</summary>
+    [Words("both ends", "both")]
+    BothEnds,
+}
+
+/// <summary>Insulation classes (IEC 60085).</summary>
+public enum InsulationClass
+{
+    /// <summary>105 °C.</summary>
+    [Words("A")]
+    A,
+
+    /// <summary>120 °C.</summary>
+    [Words("E")]
+    E,
+
+    /// <summary>130 °C.</summary>
+    [Words("B")]
+    B,
+
+    /// <summary>155 °C.</summary>
+    [Words("F")]
+    F,
+
+    /// <summary>180 °C.</summary>
+    [Words("H")]
+    H,
+}
+
+/// <summary>How long a motor may carry its rating.</summary>
+public enum Duty
+{
+    /// <summary>Without end: S1.</summary>
+    [Words("continuous", "cont", "CONT DUTY", "CONTINUOUS DUTY", "S1")]
+    Continuous,
+
+    /// <summary>For a time: S2 to S10.</summary>
+    [Words("intermittent", "INT", "INTERMITTENT DUTY", "S2", "S3")]
+    Intermittent,
+}
+
+/// <summary>What guards the winding from inside the motor.</summary>
+public enum Protection
+{
+    /// <summary>Nothing.</summary>
+    [Words("none", "no protector", "NO OL PROT")]
+    None,
+
+    /// <summary>A protector that closes again by itself.</summary>
+    [Words("automatic", "auto", "AUTO PROT", "AUTO RESET", "THERM PROT AUTO", "AUTO OL", "AUTO OVERLOAD", "THERMALLY PROTECTED AUTO")]
+    Automatic,
+
+    /// <summary>A protector that is set back by hand.</summary>
+    [Words("manual", "MANUAL RESET", "MAN RESET", "THERM PROT MAN", "MANUAL PROT", "THERMALLY PROTECTED MANUAL")]
+    Manual,
+
+    /// <summary>A protector whose way of closing again is not said (T.P.).</summary>
+    [Words("thermal", "thermally protected", "T.P.", "THERM PROT", "THERMAL PROT", "THERMAL PROTECTION")]
+    Thermal,
+
+    /// <summary>A winding that survives a locked rotor (Z.P.).</summary>
+    [Words("impedance", "impedance protected", "Z.P.", "IMP PROT", "IMPEDANCE PROT")]
+    Impedance,
+}
+
+/// <summary>How a motor's speed is controlled from outside, or may be.</summary>
+public enum SpeedControl
+{
+    /// <summary>Not at all: full volts and frequency.</summary>
+    [Words("none", "no speed control")]
+    None,
+
+    /// <summary>By cutting the phase of the supply.</summary>
+    [Words("phase cut", "phase cutting", "phase control", "triac")]
+    PhaseCut,
+
+    /// <summary>By a drive: inverter duty (MG 1 part 30, 31).</summary>
+    [Words("drive", "inverter", "inverter duty", "VFD")]
+    Drive,
+
+    /// <summary>By a voltage signal of 0 to 10 V.</summary>
+    [Words("0-10 V signal", "0-10V")]
+    VoltageSignal,
+
+    /// <summary>By a pulse-width signal.</summary>
+    [Words("PWM signal", "PWM")]
+    PulseSignal,
+}
+
+/// <summary>What a motor is marked for where something could burn.</summary>
+public enum HazardMarking
+{
+    /// <summary>It says that it is for ordinary places.</summary>
+    [Words("ordinary places", "none")]
+    Ordinary,
+
+    /// <summary>Mildly flammable refrigerant (A2L, ASHRAE 34).</summary>
+    [Words("A2L")]
+    A2L,
+
+    /// <summary>Flammable refrigerant (A3, ASHRAE 34).</summary>
+    [Words("A3")]
+    A3,
+
+    /// <summary>Class I Division 2 (NFPA 70 article 500).</summary>
+    [Words("class I division 2", "CL I DIV 2", "C1D2")]
+    ClassOneDivisionTwo,
+
+    /// <summary>Class I Division 1 (NFPA 70 article 500): explosion-proof.</summary>
+    [Words("class I division 1", "CL I DIV 1", "C1D1", "explosion-proof")]
+    ClassOneDivisionOne,
+}
+
+/// <summary>Whose habits a plate follows.</summary>
+public enum PlateStandard
+{
+    /// <summary>NEMA MG 1.</summary>
+    [Words("NEMA", "NEMA MG 1")]
+    Nema,
+
+    /// <summary>IEC 60034.</summary>
+    [Words("IEC", "IEC 60034", "IEC 60034-1")]
+    Iec,
+}

@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>Figures of a quantity side by side: 1725/1140 rpm, 3/4-1/3 hp.</summary>
+/// <param name="one">How one figure is read and written.</param>
+/// <param name="example">A text that reads.</param>
+/// <typeparam name="T">The quantity.</typeparam>
+public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextForm<Figures<T>>
+    where T : struct, IQuantity
+{
+    /// <inheritdoc/>
+    public override string Expected => $"{one.Expected}, or one a rating row, such as {example}";
+
+    /// <inheritdoc/>
+    public override string Example => example;
+
+    /// <inheritdoc/>
+    public override TextReading<Figures<T>> Read(string text)
+    {
+        if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
+            || one.UnitOf(unitText) is not { } unit)
+        {
+            return TextReading<Figures<T>>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
+        }
+
+        var values = new List<T>();
+        foreach (var figure in figures)
+        {
+            var value = one.Make(figure.Number, unit, text);
+            if (!value.IsRead) return TextReading<Figures<T>>.Refused(value.Wrong!);
+            values.Add(value.Value);
+        }
+
+        return TextReading<Figures<T>>.Of(new(values));
+    }
+
+    /// <inheritdoc/>
+    public override string Write(Figures<T> value, Units units = Units.AsGiven)
+    {
+        var unit = one.UnitFor(value[0], units);
+        var numbers = value.Select(figure => QuantityForm<T>.WriteNumber(figure, unit, units)).ToList();
+
+        // 3/4/1/3 cannot be told apart by eye: fractions stand further apart.
+        var joiner = numbers.Exists(number => number.Contains('/', StringComparison.Ordinal)) ? " / " : "/";
+        return $"{string.Join(joiner, numbers)} {unit.Symbol}";
+    }
+}

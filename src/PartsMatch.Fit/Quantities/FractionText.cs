@@ -1,0 +1,33 @@
+using System.Numerics;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>Writes a number as a fraction where the trade does: 1/4 hp, 7/16 in, 1-1/2 hp.</summary>
+public static class FractionText
+{
+    /// <summary>Halves to sixty-fourths of an inch, and the denominators of the small horsepower series (1/3, 1/6, 1/20 ...).</summary>
+    private static readonly int[] Denominators = [2, 4, 8, 16, 32, 64, 3, 5, 6, 10, 12, 15, 20, 25, 30, 35, 40, 50, 60, 70, 75, 80, 100, 125, 150, 200];
+
+    /// <summary>The fraction that is exactly this number, or null when it is whole or has none of a usual denominator.</summary>
+    /// <param name="value">At least 0. A third counts when it is the nearest number to a third that the type can hold.</param>
+    /// <typeparam name="T">double or decimal.</typeparam>
+    public static string? Exactly<T>(T value)
+        where T : IFloatingPoint<T>
+    {
+        var whole = T.Floor(value);
+        foreach (var denominator in Denominators)
+        {
+            var divisor = T.CreateChecked(denominator);
+            var numerator = T.Round((value - whole) * divisor);
+            if (numerator < T.One || numerator >= divisor || whole + (numerator / divisor) != value) continue;
+
+            // Apart from halves to sixty-fourths and thirds, the trade's fractions are one over something: 0.3 stays 0.3.
+            if (numerator > T.One && denominator > 3 && !int.IsPow2(denominator)) continue;
+            return T.IsZero(whole)
+                ? FormattableString.Invariant($"{numerator:0}/{denominator}")
+                : FormattableString.Invariant($"{whole:0}-{numerator:0}/{denominator}");
+        }
+
+        return null;
+    }
+}

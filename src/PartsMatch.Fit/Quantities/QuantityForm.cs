@@ -1,0 +1,120 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>One unit's place in a quantity's text form.</summary>
+/// <param name="Unit">The unit, as UnitsNet names it.</param>
+/// <param name="Symbol">How it is written.</param>
+/// <param name="Digits">Digits behind the point when a value is converted into it.</param>
+/// <param name="Fractions">Whether the trade writes fractions in it: 1/4 hp, 7/16 in.</param>
+/// <param name="Spellings">How else it is spelt, in any case of letters.</param>
+public sealed record UnitText(Enum Unit, string Symbol, int Digits, bool Fractions = false, params string[] Spellings);
+
+/// <summary>How a quantity is read and written: a number, then a unit.</summary>
+/// <typeparam name="T">A UnitsNet quantity.</typeparam>
+public sealed class QuantityForm<T> : TextForm<T>
+    where T : struct, IQuantity
+{
+    private readonly (string Spelling, UnitText Unit)[] spellings;
+
+    /// <summary>Names the quantity, its range and the units in which it may stand.</summary>
+    public QuantityForm(string name, string example, double least, double most, UnitText us, UnitText si, params UnitText[] others)
+    {
+        ArgumentNullException.ThrowIfNull(us);
+        (Name, Example, Least, Most, Us, Si) = (name, example, least, most, us, si);
+        UnitText[] all = us == si ? [us, .. others] : [us, si, .. others];
+        spellings = [.. all
+            .SelectMany(unit => unit.Spellings.Append(unit.Symbol).Select(spelling => (spelling, unit)))
+            .OrderByDescending(pair => pair.spelling.Length)];
+    }
+
+    /// <summary>What the quantity is called, with its article: "a length".</summary>
+    public string Name { get; }
+
+    /// <inheritdoc/>
+    public override string Example { get; }
+
+    /// <summary>The least value, in the SI unit of the form.</summary>
+    public double Least { get; }
+
+    /// <summary>The greatest value, in the SI unit of the form.</summary>
+    public double Most { get; }
+
+    /// <summary>The unit of a US plate.</summary>
+    public UnitText Us { get; }
+
+    /// <summary>The SI unit of the trade.</summary>
+    public UnitText Si { get; }
+
+    /// <summary>A bare number is read in the quantity's only everyday unit (V, A, Hz, rpm, µF); lengths, powers and temperatures need theirs said.</summary>
+    public UnitText? Bare => Us == Si ? Us : null;
+
+    /// <inheritdoc/>
+    public override string Expected => $"{Name}{(Bare is null ? " with its unit" : string.Empty)}, such as {Example}";
+
+    private bool Signed => Least < 0;
+
+    /// <inheritdoc/>
+    public override TextReading<T> Read(string text)
+    {
+        var rest = text.AsSpan().Trim();
+        if (!TryReadNumber(rest, out var number, out var length)) return Refuse(text);
+        return UnitOf(rest[length..].Trim()) is { } unit ? Make(number, unit, text) : Refuse(text);
+    }
+
+    /// <inheritdoc/>
+    public override string Write(T value, Units units = Units.AsGiven) => $"{WriteNumber(value, UnitFor(value, units), units)} {UnitFor(value, units).Symbol}";
+
+    /// <summary>Reads the number alone, as this quantity's units allow it.</summary>
+    internal bool TryReadNumber(ReadOnlySpan<char> text, out TradeNumber number, out int length) =>
+        TradeNumber.TryRead(text, Us.Fractions, Signed, out number, out length);
+
+    /// <summary>The unit that a text spells; the bare unit for no text; null for anything else.</summary>
+    internal UnitText? UnitOf(ReadOnlySpan<char> text)
+    {
+        if (text.IsEmpty) return Bare;
+        foreach (var (spelling, unit) in spellings)
+        {
+            if (text.Equals(spelling, StringComparison.OrdinalIgnoreCase)) return unit;
+        }
+
+        return null;
+    }
+
+    /// <summary>A value of a number and a unit, unless it is out of range.</summary>
+    internal TextReading<T> Make(TradeNumber number, UnitText unit, string text)
+    {
+        var value = (T)(default(T).Value.IsDecimal
+            ? Quantity.From(number.Decimal, unit.Unit)
+            : Quantity.From(number.Double, unit.Unit));
+        var inSi = value.As(Si.Unit);
+        return inSi >= Least && inSi <= Most
+            ? TextReading<T>.Of(value)
+            : TextReading<T>.Refused(string.Create(CultureInfo.InvariantCulture, $"“{text.Trim()}” is outside {Least:0.#####} to {Most:0.###} {Si.Symbol}"));
+    }
+
+    /// <summary>The unit to write a value in.</summary>
+    internal UnitText UnitFor(T value, Units units) => units switch
+    {
+        Units.Us => Us,
+        Units.Si => Si,
+        _ => spellings.Select(pair => pair.Unit).FirstOrDefault(unit => unit.Unit.Equals(value.Unit)) ?? Si,
+    };
+
+    /// <summary>The number of a value in a unit: exact as given, rounded to the trade's precision when converted.</summary>
+    internal static string WriteNumber(T value, UnitText unit, Units units)
+    {
+        if (unit.Unit.Equals(value.Unit))
+        {
+            var exact = value.Value;
+            if (unit.Fractions && (exact.IsDecimal ? FractionText.Exactly((decimal)exact) : FractionText.Exactly((double)exact)) is { } fraction) return fraction;
+            if (units == Units.AsGiven) return exact.IsDecimal ? ((decimal)exact).ToString("0.#############################", CultureInfo.InvariantCulture) : ((double)exact).ToString("R", CultureInfo.InvariantCulture);
+        }
+
+        return Math.Round(value.As(unit.Unit), unit.Digits).ToString("0.######", CultureInfo.InvariantCulture);
+    }
+
+    private TextReading<T> Refuse(string text) =>
+        TextReading<T>.Refused(text.AsSpan().Trim().IsEmpty ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
+}

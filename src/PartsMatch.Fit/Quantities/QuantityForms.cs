@@ -1,0 +1,62 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>The quantities of the trade, each with its units, range and example. Ranges are wide: they refuse slips of the thumb, not rare machines.</summary>
+/// <remarks>A plate's horsepower is the electric one, exactly 746 W (NIST SP 811), not 550 ft·lbf/s.</remarks>
+public static class QuantityForms
+{
+    /// <summary>Shaft or input power; 0.1 W to 1 MW.</summary>
+    public static QuantityForm<Power> Power { get; } = new(
+        "a power", "1/4 hp", 0.1, 1e6,
+        us: new(PowerUnit.ElectricalHorsepower, "hp", 4, Fractions: true, "horsepower", "h.p."),
+        si: new(PowerUnit.Watt, "W", 1, false, "watt", "watts"),
+        new UnitText(PowerUnit.Kilowatt, "kW", 3));
+
+    /// <summary>Voltage; 1 V to 15 kV.</summary>
+    public static QuantityForm<ElectricPotential> Volts { get; } = Single<ElectricPotential>(
+        "a voltage", "230 V", 1, 15_000, new(ElectricPotentialUnit.Volt, "V", 1, false, "volt", "volts", "VAC", "V AC", "V~"));
+
+    /// <summary>Current; 1 mA to 10 kA.</summary>
+    public static QuantityForm<ElectricCurrent> Amps { get; } = Single<ElectricCurrent>(
+        "a current", "2.1 A", 0.001, 10_000, new(ElectricCurrentUnit.Ampere, "A", 3, false, "amp", "amps", "ampere", "amperes"));
+
+    /// <summary>Frequency; 1 to 1000 Hz.</summary>
+    public static QuantityForm<Frequency> Hertz { get; } = Single<Frequency>(
+        "a frequency", "60 Hz", 1, 1000, new(FrequencyUnit.Hertz, "Hz", 2, false, "hertz", "cycles", "cyc", "cy", "~"));
+
+    /// <summary>Speed of a shaft; 1 to 100 000 rpm.</summary>
+    public static QuantityForm<RotationalSpeed> Speed { get; } = Single<RotationalSpeed>(
+        "a speed", "1075 rpm", 1, 100_000, new(RotationalSpeedUnit.RevolutionPerMinute, "rpm", 0, false, "r/min", "/min", "1/min", "min-1", "min⁻¹", "u/min", "r.p.m."));
+
+    /// <summary>Capacitance; 0.01 to 10 000 µF.</summary>
+    public static QuantityForm<ElectricCapacitance> Capacitance { get; } = Single<ElectricCapacitance>(
+        "a capacitance", "5 µF", 0.01, 10_000, new(ElectricCapacitanceUnit.Microfarad, "µF", 2, false, "uF", "μF", "mfd", "mf", "microfarad", "microfarads"));
+
+    /// <summary>Length, diameter, stroke; 0.01 mm to 1 km.</summary>
+    public static QuantityForm<Length> Length { get; } = new(
+        "a length", "1/2 in", 0.01, 1e6,
+        us: new(LengthUnit.Inch, "in", 3, Fractions: true, "inch", "inches", "\"", "″", "”"),
+        si: new(LengthUnit.Millimeter, "mm", 2, false, "millimetre", "millimetres", "millimeter", "millimeters"),
+        new UnitText(LengthUnit.Foot, "ft", 2, false, "foot", "feet", "'"),
+        new UnitText(LengthUnit.Centimeter, "cm", 2),
+        new UnitText(LengthUnit.Meter, "m", 3, false, "metre", "metres", "meter", "meters"));
+
+    /// <summary>Temperature; −100 to 300 °C.</summary>
+    public static QuantityForm<Temperature> Temperature { get; } = new(
+        "a temperature", "60 °C", -100, 300,
+        us: new(TemperatureUnit.DegreeFahrenheit, "°F", 1, false, "F", "degF", "deg F", "º F", "ºF", "° F"),
+        si: new(TemperatureUnit.DegreeCelsius, "°C", 1, false, "C", "degC", "deg C", "º C", "ºC", "° C"));
+
+    /// <summary>Angle of a blade; 0.1 to 360 degrees.</summary>
+    public static QuantityForm<Angle> Angle { get; } = Single<Angle>(
+        "an angle", "27 °", 0.1, 360, new(AngleUnit.Degree, "°", 1, false, "deg", "degrees"));
+
+    /// <summary>A ratio in percent; 0.01 to 1000 %.</summary>
+    public static QuantityForm<Ratio> Percent { get; } = Single<Ratio>(
+        "a percentage", "68 %", 0.01, 1000, new(RatioUnit.Percent, "%", 2, false, "percent", "pct"));
+
+    private static QuantityForm<T> Single<T>(string name, string example, double least, double most, UnitText unit)
+        where T : struct, IQuantity => new(name, example, least, most, unit, unit);
+}

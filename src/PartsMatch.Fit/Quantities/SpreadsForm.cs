@@ -1,0 +1,77 @@
+using UnitsNet;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>Figures of which each may be a span: 115/208-230 V, 7.4/3.9-3.7 A.</summary>
+/// <param name="one">How one figure is read and written.</param>
+/// <param name="example">A text that reads.</param>
+/// <param name="widestRatio">How far apart the ends of a dashed or slashed span may lie, as a ratio; null when a dash always joins and a slash always parts (amps).</param>
+/// <remarks>Slashed volts whose ratio is at most 1.25 are a span, above it two taps, usually 2:1 or √3:1 (practice); 100 to 240 V, with the word, is a span of any width.</remarks>
+/// <typeparam name="T">The quantity.</typeparam>
+public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? widestRatio) : TextForm<Figures<Spread<T>>>
+    where T : struct, IQuantity
+{
+    /// <inheritdoc/>
+    public override string Expected => $"{one.Expected}, or several, such as {example}";
+
+    /// <inheritdoc/>
+    public override string Example => example;
+
+    /// <inheritdoc/>
+    public override TextReading<Figures<Spread<T>>> Read(string text)
+    {
+        if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
+            || one.UnitOf(unitText) is not { } unit)
+        {
+            return TextReading<Figures<Spread<T>>>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
+        }
+
+        var spreads = new List<Spread<T>>();
+        var open = false;
+        foreach (var figure in figures)
+        {
+            var value = one.Make(figure.Number, unit, text);
+            if (!value.IsRead) return TextReading<Figures<Spread<T>>>.Refused(value.Wrong!);
+            if (open && Joins(spreads[^1].First, figure.Joiner, value.Value))
+            {
+                spreads[^1] = Order(spreads[^1].First, value.Value);
+                open = figure.Joiner == '/';
+            }
+            else
+            {
+                spreads.Add(new(value.Value));
+                open = true;
+            }
+        }
+
+        return TextReading<Figures<Spread<T>>>.Of(new(spreads));
+    }
+
+    /// <inheritdoc/>
+    public override string Write(Figures<Spread<T>> value, Units units = Units.AsGiven)
+    {
+        var unit = one.UnitFor(value[0].First, units);
+        return $"{string.Join('/', value.Select(spread => WriteSpread(spread, unit, units)))} {unit.Symbol}";
+    }
+
+    private string WriteSpread(Spread<T> spread, UnitText unit, Units units)
+    {
+        var first = QuantityForm<T>.WriteNumber(spread.First, unit, units);
+        if (!spread.HasTwoEnds) return first;
+        var joiner = widestRatio is { } widest && !Within.Ratio(Number(spread.First), Number(spread.Last), widest) ? " to " : "-";
+        return $"{first}{joiner}{QuantityForm<T>.WriteNumber(spread.Last, unit, units)}";
+    }
+
+    private bool Joins(T first, char joiner, T next) => joiner switch
+    {
+        't' => true,
+        '-' when widestRatio is null => true,
+        '-' or '/' when widestRatio is { } widest => Within.Ratio(Number(first), Number(next), widest),
+        _ => false,
+    };
+
+    /// <summary>The ends of a span of volts stand low to high; amps stay as they stand, beside the volts they belong to.</summary>
+    private Spread<T> Order(T first, T last) => widestRatio is not null && Number(last) < Number(first) ? new(last, first) : new(first, last);
+
+    private double Number(T value) => value.As(one.Si.Unit);
+}

@@ -1,0 +1,48 @@
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>How values of one type are read from and written as text, as edges see it: the type closed over.</summary>
+public abstract class TextForm
+{
+    /// <summary>The type whose values this form reads and writes.</summary>
+    public abstract Type ValueType { get; }
+
+    /// <summary>What a right text is, to end a complaint with: "a length with its unit, such as 1/2 in or 12.7 mm".</summary>
+    public abstract string Expected { get; }
+
+    /// <summary>A text that reads.</summary>
+    public abstract string Example { get; }
+
+    /// <summary>The choices, when only a few texts are right; empty otherwise.</summary>
+    public virtual IReadOnlyList<string> Choices => [];
+
+    /// <summary>Reads a text; never throws, whatever the text.</summary>
+    public abstract TextReading<object> ReadAny(string text);
+
+    /// <summary>Writes a value of <see cref="ValueType"/>; in <see cref="Units.AsGiven"/> it reads back as an equal value.</summary>
+    public abstract string WriteAny(object value, Units units);
+}
+
+/// <summary>How values of <typeparamref name="T"/> are read from and written as text.</summary>
+/// <typeparam name="T">The value's type.</typeparam>
+public abstract class TextForm<T> : TextForm
+    where T : notnull
+{
+    /// <inheritdoc/>
+    public override Type ValueType => typeof(T);
+
+    /// <summary>Reads a text; never throws, whatever the text. Space around it does not count.</summary>
+    public abstract TextReading<T> Read(string text);
+
+    /// <summary>Writes a value, invariantly; in <see cref="Units.AsGiven"/> it reads back as an equal value.</summary>
+    public abstract string Write(T value, Units units = Units.AsGiven);
+
+    /// <inheritdoc/>
+    public override TextReading<object> ReadAny(string text)
+    {
+        var reading = Read(text);
+        return reading.IsRead ? TextReading<object>.Of(reading.Value) : TextReading<object>.Refused(reading.Wrong!);
+    }
+
+    /// <inheritdoc/>
+    public override string WriteAny(object value, Units units) => Write((T)value, units);
+}

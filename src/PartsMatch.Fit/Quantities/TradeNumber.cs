@@ -1,0 +1,109 @@
+using System.Globalization;
+
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>A number as the trade writes it: 1075, 2.1, .5, 0,37, 1/4, 1-1/2, 1 1/2.</summary>
+/// <param name="Double">Its value, correctly rounded.</param>
+/// <param name="Decimal">The same, for quantities that are kept in decimal.</param>
+public readonly record struct TradeNumber(double Double, decimal Decimal)
+{
+    /// <summary>No figure on a plate is longer; longer digit strings are refused rather than rounded.</summary>
+    private const int MostDigits = 25;
+
+    /// <summary>Reads a number at the start of a text.</summary>
+    /// <param name="text">The text; reading starts at its first character.</param>
+    /// <param name="fractions">Whether 1/4 is a quarter (horsepower, inches) rather than two figures.</param>
+    /// <param name="signed">Whether a minus may stand before it (temperatures).</param>
+    /// <param name="number">The number read.</param>
+    /// <param name="length">How many characters it took.</param>
+    /// <returns>False when no number stands there, a denominator is zero, or a comma could mean either thousand or decimal.</returns>
+    public static bool TryRead(ReadOnlySpan<char> text, bool fractions, bool signed, out TradeNumber number, out int length)
+    {
+        number = default;
+        length = 0;
+        var at = 0;
+        var negative = false;
+        if (signed && text.Length > 0 && text[0] is '-' or '−' or '+')
+        {
+            negative = text[0] != '+';
+            at = 1;
+        }
+
+        var digits = Digits(text[at..]);
+        if (digits > MostDigits) return false;
+        if (fractions && digits > 0 && TryReadFraction(text[at..], digits, out number, out var taken))
+        {
+            length = at + taken;
+        }
+        else if (!TryReadDecimal(text[at..], digits, out number, out taken))
+        {
+            return false;
+        }
+        else
+        {
+            length = at + taken;
+        }
+
+        if (negative) number = new(-number.Double, -number.Decimal);
+        return true;
+    }
+
+    /// <summary>1/4, 1-1/2 or 1 1/2, starting with a whole number of the given length.</summary>
+    private static bool TryReadFraction(ReadOnlySpan<char> text, int digits, out TradeNumber number, out int length)
+    {
+        number = default;
+        length = 0;
+        var whole = 0m;
+        var at = 0;
+        var rest = text[digits..];
+        if (rest.Length > 1 && rest[0] is '-' or ' ' && Digits(rest[1..]) is var numeratorDigits and > 0
+            && digits + 1 + numeratorDigits < text.Length && text[digits + 1 + numeratorDigits] == '/')
+        {
+            whole = Whole(text[..digits]);
+            at = digits + 1;
+            digits = numeratorDigits;
+        }
+        else if (rest.Length == 0 || rest[0] != '/')
+        {
+            return false;
+        }
+
+        var below = Digits(text[(at + digits + 1)..]);
+        if (digits > 3 || below is 0 or > 3) return false;
+        var numerator = Whole(text.Slice(at, digits));
+        var denominator = Whole(text.Slice(at + digits + 1, below));
+        if (denominator == 0 || (whole > 0 && numerator >= denominator)) return false;
+        length = at + digits + 1 + below;
+        number = new((double)whole + ((double)numerator / (double)denominator), whole + (numerator / denominator));
+        return true;
+    }
+
+    private static bool TryReadDecimal(ReadOnlySpan<char> text, int digits, out TradeNumber number, out int length)
+    {
+        number = default;
+        length = digits;
+        if (digits < text.Length && text[digits] is '.' or ',' && Digits(text[(digits + 1)..]) is var after and > 0)
+        {
+            // 1,075 may be a thousand and seventy-five or one and a bit: no guess. 0,37 and 2,6 can only be decimals.
+            if (text[digits] == ',' && after == 3 && digits is >= 1 and <= 3 && text[0] != '0') return false;
+            length = digits + 1 + after;
+            if (length > MostDigits) return false;
+        }
+
+        if (length == 0) return false;
+        var written = text[..length].ToString().Replace(',', '.');
+        number = new(
+            double.Parse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture),
+            decimal.Parse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture));
+        return true;
+    }
+
+    private static int Digits(ReadOnlySpan<char> text)
+    {
+        var count = 0;
+        while (count < text.Length && char.IsAsciiDigit(text[count])) count++;
+        return count;
+    }
+
+    private static decimal Whole(ReadOnlySpan<char> digits) => decimal.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
+}
