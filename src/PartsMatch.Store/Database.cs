@@ -65,13 +65,14 @@ internal sealed class Database : IDisposable
 
     public static Database OpenToRead(Stream data, Stream log) => new(data, log, readOnly: true);
 
-    public CatalogueSnapshot Load() => new(
-        Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
-        Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Part),
-        Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
-        Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key));
-
-    public long LastSequence => Changes.Find(Query.All(Query.Descending), limit: 1).FirstOrDefault()?["_id"].AsInt64 ?? 0;
+    /// <summary>Reads every document there is, the history's too: damage is to be found now, rather than under a write.</summary>
+    public Content Load() => new(
+        new CatalogueSnapshot(
+            Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
+            Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Part),
+            Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
+            Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key)),
+        Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max());
 
     public IReadOnlyList<PartChange> History(string key)
     {
@@ -154,3 +155,6 @@ internal sealed class Database : IDisposable
         "The disk failed under a write, and nothing more is written. What was acknowledged before is safe. Make room or mend the disk, then start PartsMatch again.",
         cause);
 }
+
+/// <summary>What a file holds, as far as it is kept in memory: the history stays where it is, but for the number of its last entry.</summary>
+internal sealed record Content(CatalogueSnapshot Catalogue, long LastSequence);

@@ -9,7 +9,7 @@ internal static class Opening
     public static readonly IReadOnlyList<Action<LiteDatabase>> Upgrades = [];
 
     /// <exception cref="StoreRefusedException">The files are not ours to open, and are left as they are.</exception>
-    public static (Database Database, CatalogueSnapshot Catalogue) Open(
+    public static (Database Database, Content Content) Open(
         StoreFolder folder, TimeProvider clock, Func<SeedData>? seed, IReadOnlyList<Action<LiteDatabase>> upgrades)
     {
         try
@@ -17,15 +17,23 @@ internal static class Opening
             var newest = upgrades.Count + 1;
             if (!File.Exists(folder.Data))
                 Make(folder, clock, seed?.Invoke(), newest);
-            var (version, catalogue) = Inspection.Read(folder, newest);
+            var (version, content) = Inspection.Read(folder, newest);
 
             var database = Database.Open(new StoreFile(folder.Data, FileMode.Open), new StoreFile(folder.Log, FileMode.OpenOrCreate));
-            database.Settle();
-            if (version == newest)
-                return (database, catalogue);
-            for (; version < newest; version++)
-                database.Upgrade(upgrades[version - 1], version + 1);
-            return (database, database.Load());
+            try
+            {
+                database.Settle();
+                if (version == newest)
+                    return (database, content);
+                for (; version < newest; version++)
+                    database.Upgrade(upgrades[version - 1], version + 1);
+                return (database, database.Load());
+            }
+            catch
+            {
+                database.Dispose();
+                throw;
+            }
         }
         catch (IOException e) when (StoreFile.IsHeldElsewhere(e))
         {

@@ -10,12 +10,12 @@ public sealed class PartStore : IDisposable
     private readonly Database _database;
     private readonly Writer _writer;
 
-    private PartStore(StoreFolder folder, FolderHold hold, Database database, CatalogueSnapshot catalogue, TimeProvider clock)
+    private PartStore(StoreFolder folder, FolderHold hold, Database database, Content content, TimeProvider clock)
     {
         _folder = folder;
         _hold = hold;
         _database = database;
-        _writer = new Writer(database, catalogue, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
+        _writer = new Writer(database, content, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
     }
 
     /// <summary>After a group of writes is on the disk and before its writers are told, so that who has written can rely on what follows the catalogue.</summary>
@@ -44,8 +44,8 @@ public sealed class PartStore : IDisposable
         var hold = FolderHold.Take(folder);
         try
         {
-            var (database, catalogue) = Opening.Open(folder, clock, seed, upgrades);
-            return new PartStore(folder, hold, database, catalogue, clock);
+            var (database, content) = Opening.Open(folder, clock, seed, upgrades);
+            return new PartStore(folder, hold, database, content, clock);
         }
         catch
         {

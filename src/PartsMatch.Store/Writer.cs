@@ -18,13 +18,13 @@ internal sealed class Writer : IDisposable
     private StoreFailedException? _failed;
     private volatile CatalogueSnapshot _catalogue;
 
-    public Writer(Database database, CatalogueSnapshot catalogue, TimeProvider clock, Action<WriteGroup, CatalogueSnapshot> follow)
+    public Writer(Database database, Content content, TimeProvider clock, Action<WriteGroup, CatalogueSnapshot> follow)
     {
         _database = database;
-        _catalogue = catalogue;
+        _catalogue = content.Catalogue;
         _clock = clock;
         _follow = follow;
-        _lastSequence = database.LastSequence;
+        _lastSequence = content.LastSequence;
         _thread = new Thread(Run) { Name = "PartsMatch store", IsBackground = true };
         _thread.Start();
     }
