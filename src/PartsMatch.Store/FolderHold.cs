@@ -56,8 +56,16 @@ internal sealed class FolderHold : IDisposable
         // A store that was closed in order took its lock file along: no need to touch the hold.
         if (!File.Exists(folder.Lock) || !File.Exists(folder.Hold))
             return null;
-        using var free = TryHold(folder, FileMode.Open);
-        return free is null ? RunningStore.ReadFrom(folder.Lock) : null;
+        try
+        {
+            using var free = TryHold(folder, FileMode.Open);
+            return free is null ? RunningStore.ReadFrom(folder.Lock) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Not ours to look at: opening the store says so in full.
+            return null;
+        }
     }
 
     public void Announce(string? address) => new RunningStore(Environment.ProcessId, address).WriteTo(_folder.Lock);

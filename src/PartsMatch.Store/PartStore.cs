@@ -89,8 +89,17 @@ public sealed class PartStore : IDisposable
     public Task BackUpAsync(string path) => _writer.Between(database =>
     {
         using var copy = new StoreFile(path, FileMode.CreateNew);
-        database.CopyTo(copy);
-        return path;
+        try
+        {
+            database.CopyTo(copy);
+            return path;
+        }
+        catch
+        {
+            // Half a back-up is worse than none.
+            File.Delete(path);
+            throw;
+        }
     });
 
     public void Dispose()

@@ -16,7 +16,6 @@ public enum RefusalReason
 }
 
 /// <summary>The store will not open, and has left the data file as it found it. The message is for a person: what is wrong, where, what would be right.</summary>
-[System.Diagnostics.CodeAnalysis.SuppressMessage("Design", "CA1032", Justification = "A refusal without a reason would not be one.")]
 public sealed class StoreRefusedException(RefusalReason reason, string message, Exception? cause = null, RunningStore? holder = null)
     : Exception(message, cause)
 {
@@ -27,5 +26,4 @@ public sealed class StoreRefusedException(RefusalReason reason, string message, 
 }
 
 /// <summary>The disk failed under a write. Whether that write was kept is known only when the store is opened again; every acknowledged one was.</summary>
-[System.Diagnostics.CodeAnalysis.SuppressMessage("Design", "CA1032", Justification = "Made in one place, with its message.")]
 public sealed class StoreFailedException(string message, Exception cause) : Exception(message, cause);

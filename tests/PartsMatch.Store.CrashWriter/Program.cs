@@ -18,7 +18,7 @@ try
     }
     else
     {
-        await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() => Write(store, Invariant($"{args[2]}-{writer}")))));
+        await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() => Write(store, Invariant($"{args[2]}-W{writer}")))));
     }
 
     return 0;
@@ -38,7 +38,8 @@ static async Task Write(PartStore store, string prefix)
 {
     for (var i = 0; ; i++)
     {
-        var number = Invariant($"{prefix}-{i}");
+        // A letter before each count, as dashes tell no two numbers apart.
+        var number = Invariant($"{prefix}-N{i}");
         Acknowledged(await store.AddAsync(CrashPart.For(number, 1), prefix), 1);
         if (i % 2 == 0)
             Acknowledged(await store.ChangeAsync(number, 1, CrashPart.For(number, 2), prefix), 2);

@@ -75,6 +75,7 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
 
     private static void Note(string? line, Dictionary<string, int> acknowledged)
     {
+        line?.ShouldNotStartWith("unexpected");
         if (line?.Split(' ') is not [var number, var version, "."])
             return;
         acknowledged[number] = int.Parse(version, CultureInfo.InvariantCulture);

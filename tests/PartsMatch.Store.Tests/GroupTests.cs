@@ -65,6 +65,18 @@ public sealed class GroupTests : IDisposable
     }
 
     [Fact]
+    public async Task What_is_acknowledged_is_in_the_data_file_and_no_longer_only_in_the_log()
+    {
+        using var store = _folder.Open();
+        var logBytes = -1L;
+        var dataBytes = new FileInfo(_folder.Data).Length;
+        store.Changed += (_, _) => logBytes = new FileInfo(_folder.In("partsmatch-log.db")).Length;
+        await store.AddAsync(A.Motor() with { Spec = [new("note", new string('x', 50_000))] }, "the counter");
+        logBytes.ShouldBe(0);
+        new FileInfo(_folder.Data).Length.ShouldBeGreaterThan(dataBytes + 50_000);
+    }
+
+    [Fact]
     public async Task Of_16_writers_on_one_part_none_loses_an_update()
     {
         const int writers = 16;

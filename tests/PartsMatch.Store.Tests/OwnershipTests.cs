@@ -114,6 +114,13 @@ public sealed class OwnershipTests : IDisposable
         refusal.Message.ShouldContain(_folder.In("file"));
     }
 
+    [Fact]
+    public void A_folder_whose_hold_cannot_be_opened_is_refused()
+    {
+        Directory.CreateDirectory(_folder.In("partsmatch.hold"));
+        _folder.Refusal().Reason.ShouldBe(RefusalReason.NotWritable);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("\n\n\n")]

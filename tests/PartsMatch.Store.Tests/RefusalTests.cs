@@ -17,6 +17,7 @@ public sealed class RefusalTests : IDisposable
     [InlineData("ten pages and a bit of noise")]
     [InlineData("an encrypted file's first byte")]
     [InlineData("half of a store")]
+    [InlineData("half of a store beside a log")]
     [InlineData("a store without its last 100 bytes")]
     [InlineData("a store without its last page")]
     [InlineData("a store with 20 pages of zeros amid it")]
@@ -101,6 +102,9 @@ public sealed class RefusalTests : IDisposable
                 using (var foreign = new LiteDatabase(_folder.Data))
                     foreign.GetCollection("meta").Insert(new BsonDocument { ["_id"] = "format", ["version"] = 1 });
                 return;
+            case "half of a store beside a log":
+                File.WriteAllBytes(_folder.In("partsmatch-log.db"), new byte[8192]);
+                break;
             case "a store with 20 pages of zeros amid it":
                 store.AsSpan(10 * 8192, 20 * 8192).Clear();
                 break;
@@ -114,7 +118,7 @@ public sealed class RefusalTests : IDisposable
             "ten pages of noise" => noise[..81_920],
             "ten pages and a bit of noise" => noise,
             "an encrypted file's first byte" => [1, .. new byte[16_383]],
-            "half of a store" => store[..(store.Length / 2)],
+            "half of a store" or "half of a store beside a log" => store[..(store.Length / 2)],
             "a store without its last 100 bytes" => store[..^100],
             "a store without its last page" => store[..^8192],
             _ => store,

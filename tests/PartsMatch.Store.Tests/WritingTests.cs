@@ -48,9 +48,9 @@ public sealed class WritingTests : IDisposable
     }
 
     [Fact]
-    public async Task A_number_of_100_characters_of_four_bytes_each_is_kept()
+    public async Task A_number_of_100_characters_of_three_bytes_each_is_kept()
     {
-        // The longest key there is: 100 letters outside ASCII, three bytes each in UTF-8.
+        // The longest key there is: no letter that is one char takes more than three bytes in UTF-8.
         var number = new string('字', PartNumber.MostCharacters);
         using (var store = _folder.Open())
             A.Written(await store.AddAsync(A.Motor(number), "the counter"));
