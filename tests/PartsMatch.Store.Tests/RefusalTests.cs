@@ -66,6 +66,18 @@ public sealed class RefusalTests : IDisposable
     }
 
     [Fact]
+    public void Damage_in_the_history_is_found_when_the_store_is_opened_not_under_a_later_write()
+    {
+        _folder.Open(() => A.Seed()).Dispose();
+        var bytes = File.ReadAllBytes(_folder.Data);
+        bytes.AsSpan(bytes.AsSpan().IndexOf("Seeded"u8), "Seeded".Length).Fill(0xFF); // no byte of any UTF-8 text
+        File.WriteAllBytes(_folder.Data, bytes);
+        var before = Digest();
+        _folder.Refusal().Reason.ShouldBe(RefusalReason.Corrupt);
+        Digest().ShouldBe(before);
+    }
+
+    [Fact]
     public void A_log_whose_data_file_is_gone_is_refused_rather_than_replayed_into_a_new_store()
     {
         File.WriteAllBytes(_folder.In("partsmatch-log.db"), new byte[8192]);
