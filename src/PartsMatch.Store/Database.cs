@@ -104,6 +104,9 @@ internal sealed class Database : IDisposable
     {
         _log.Flush();
         _lite.Checkpoint();
+        // The log is cut to nothing, and that has to be on the disk too: LiteDB counts its transactions from 1 again, and
+        // after a power cut pages of an old one must not be taken for the next one's.
+        _log.Flush();
     }
 
     /// <summary>Between two groups the log is empty and the data file is whole: a plain copy is a store.</summary>

@@ -40,7 +40,7 @@ internal static class Opening
             throw new StoreRefusedException(
                 RefusalReason.InUse, $"{folder.Data} is open in another program. Close that, or give another folder with --data.", e);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or StoreFailedException)
         {
             throw new StoreRefusedException(
                 RefusalReason.NotWritable,

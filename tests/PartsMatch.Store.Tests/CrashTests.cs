@@ -73,6 +73,20 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
         A.Written(await store.AddAsync(A.Motor(), "the counter")).Version.ShouldBe(1);
     }
 
+    [Fact]
+    public void When_the_disk_is_full_at_the_first_start_the_store_is_refused_and_begun_anew_later()
+    {
+        using (var writer = OtherProcess.StartWithFilesUpTo(kibibytes: 64, "write", _folder.Path, "FULL"))
+        {
+            writer.RemainingLines().ToList().ShouldHaveSingleItem().ShouldContain(
+                $"The files in {_folder.Path} cannot be read and written by this user, or the disk is full.");
+            writer.Ended().ShouldBe(3);
+        }
+
+        using var store = _folder.Open();
+        store.Parts.ShouldBeEmpty();
+    }
+
     private static void Note(string? line, Dictionary<string, int> acknowledged)
     {
         line?.ShouldNotStartWith("unexpected");
