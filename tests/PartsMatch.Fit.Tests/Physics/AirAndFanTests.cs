@@ -1,0 +1,100 @@
+using PartsMatch.Fit.Physics;
+
+namespace PartsMatch.Fit.Tests.Physics;
+
+/// <summary>Fan laws, air and condenser against handbook examples.</summary>
+public sealed class AirAndFanTests
+{
+    // Inputs: Fox, McDonald and Pritchard, Introduction to Fluid Mechanics, Example 10.11 (published as a companion data file): 36 in, 600 rpm, 0.075 lb/ft³
+    // to 42 in, 1150 rpm, 0.045 lb/ft³. Factors worked by hand: flow 3.0436, pressure 3.0001, power 9.1311.
+    [Fact]
+    public void A_fan_scaled_in_size_speed_and_density_follows_the_textbook()
+    {
+        var laws = FanLaws.Of(1150.0 / 600, 42.0 / 36, 0.045 / 0.075);
+        laws.Flow.ShouldBe(3.0436, 5e-5);
+        laws.Pressure.ShouldBe(3.0001, 5e-5);
+        laws.Power.ShouldBe(9.1311, 5e-5);
+        (40_000 * laws.Flow).ShouldBe(121_744, 1);
+        (23.1 * laws.Power).ShouldBe(210.9, 0.05);
+    }
+
+    // Worked by hand from the laws: flow, pressure, power.
+    [Theory]
+    [InlineData(1075, 1140, 1.0605, 1.1246, 1.1926)]
+    [InlineData(1075, 825, 0.7674, 0.5890, 0.4520)]
+    [InlineData(1725, 1140, 0.6609, 0.4367, 0.2886)]
+    [InlineData(1140, 1725, 1.5132, 2.2896, 3.4646)]
+    [InlineData(1550, 1625, 1.0484, 1.0991, 1.1523)]
+    public void A_change_of_speed_changes_flow_pressure_and_power(double old, double now, double flow, double pressure, double power)
+    {
+        var laws = FanLaws.Of(now / old);
+        laws.Flow.ShouldBe(flow, 5e-5);
+        laws.Pressure.ShouldBe(pressure, 5e-5);
+        laws.Power.ShouldBe(power, 5e-5);
+        laws.Torque.ShouldBe(laws.Pressure, 1e-12);
+    }
+
+    // 50/60 Hz: 0.833 of the air with 0.579 of the power, 1.2, 1.44 and 1.728 the other way (arithmetic).
+    [Fact]
+    public void A_60_Hz_fan_on_50_Hz_moves_five_sixths_of_the_air()
+    {
+        FanLaws.Of(50.0 / 60).Power.ShouldBe(0.579, 5e-4);
+        FanLaws.Of(60.0 / 50).Power.ShouldBe(1.728, 1e-12);
+    }
+
+    // 70 °F to −10 °F at the same pressure: 529.67 / 449.67 = 1.178 (arithmetic on absolute temperatures). Standard air: 1.225 kg/m³ at 15 °C (ISO 2533, published).
+    [Fact]
+    public void Cold_air_is_denser_by_the_ratio_of_absolute_temperatures()
+    {
+        Air.Density(15).ShouldBe(1.225, 5e-4);
+        (Air.Density((-10 - 32) / 1.8) / Air.Density((70 - 32) / 1.8)).ShouldBe(529.67 / 449.67, 1e-9);
+    }
+
+    // ICAO standard atmosphere, ISO 2533 (published): 89 875 Pa at 1000 m, 70 109 Pa at 3000 m.
+    [Theory]
+    [InlineData(0, 101_325)]
+    [InlineData(1000, 89_875)]
+    [InlineData(3000, 70_109)]
+    public void Pressure_falls_with_altitude_as_in_the_standard_atmosphere(double metres, double pascal) => Air.Pressure(metres).ShouldBe(pascal, 5);
+
+    // Worked by hand: effectiveness 0.6, exponent 0.5, two of three fans left: split × 1.334.
+    [Fact]
+    public void One_dead_fan_of_three_raises_the_split_by_a_third()
+    {
+        CondenserSplit.AirflowLeft(3, 1).ShouldBe(2.0 / 3, 1e-12);
+        CondenserSplit.Ratio(2.0 / 3, 0.6, 0.5).ShouldBe(1.334, 5e-4);
+        CondenserSplit.Ratio(1, 0.6, 0.5).ShouldBe(1, 1e-12);
+    }
+
+    [Fact]
+    public void Less_air_always_means_a_larger_split_but_never_more_than_in_proportion()
+    {
+        for (var airflow = 0.05; airflow < 1; airflow += 0.05)
+        {
+            CondenserSplit.Ratio(airflow, 0.6, 0.5).ShouldBeInRange(1, 1 / airflow);
+        }
+    }
+
+    // The standard's worked example (published): 460, 467, 450 V: 1.96 %. Two further published examples: 2.5 % (2.56, printed cut off) and 0.84 %.
+    [Theory]
+    [InlineData(460, 467, 450, 1.96, 0.005)]
+    [InlineData(203, 210, 212, 2.5, 0.07)]
+    [InlineData(480, 476, 472, 0.84, 0.005)]
+    public void Unbalance_is_the_largest_deviation_from_the_average(double a, double b, double c, double percent, double tolerance) =>
+        Unbalance.Percent(a, b, c).ShouldBe(percent, tolerance);
+
+    [Fact]
+    public void Two_percent_of_unbalance_adds_about_eight_percent_of_rise() => Unbalance.AddedRisePercent(2).ShouldBe(8);
+
+    [Fact]
+    public void Figures_outside_a_formulas_range_are_refused()
+    {
+        Should.Throw<ArgumentOutOfRangeException>(() => FanLaws.Of(0));
+        Should.Throw<ArgumentOutOfRangeException>(() => Air.Density(500));
+        Should.Throw<ArgumentOutOfRangeException>(() => Air.Pressure(20_000));
+        Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.Ratio(0, 0.6, 0.5));
+        Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.Ratio(1, 1, 0.5));
+        Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.AirflowLeft(3, 3));
+        Should.Throw<ArgumentOutOfRangeException>(() => Unbalance.Percent(0, 230, 230));
+    }
+}
