@@ -1,0 +1,82 @@
+using System.Globalization;
+using LiteDB;
+
+namespace PartsMatch.Store;
+
+/// <summary>Records as LiteDB documents and back. By hand, because LiteDB's own mapper trims texts, makes empty ones null and rounds times.</summary>
+internal static class Documents
+{
+    public static BsonDocument From(StoredPart part) => new()
+    {
+        ["_id"] = PartNumber.Key(part.Number),
+        ["number"] = part.Number,
+        ["kind"] = part.Kind,
+        ["maker"] = part.Maker,
+        ["title"] = part.Title,
+        ["status"] = part.Status.ToString(),
+        ["version"] = part.Version,
+        // Pairs rather than fields: the order is kept, and a name may be any text.
+        ["spec"] = new BsonArray(part.Spec.Select(text => new BsonArray(text.Name, text.Text))),
+        ["supersededBy"] = new BsonArray(part.SupersededBy.Select(by => new BsonArray(by.Number, by.SaidBy, by.On.ToString("O", CultureInfo.InvariantCulture)))),
+    };
+
+    public static StoredPart Part(BsonDocument document) => new(
+        document["number"].AsString,
+        document["kind"].AsString,
+        document["maker"].AsString,
+        document["title"].AsString,
+        Enum.Parse<PartStatus>(document["status"].AsString),
+        document["version"].AsInt32,
+        [.. document["spec"].AsArray.Select(pair => new NamedText(pair[0].AsString, pair[1].AsString))],
+        [.. document["supersededBy"].AsArray.Select(by => new Supersession(
+            by[0].AsString, by[1].AsString, DateOnly.ParseExact(by[2].AsString, "O", CultureInfo.InvariantCulture)))]);
+
+    /// <summary>An entry holds the part as it was left; as it was before is the entry before.</summary>
+    public static BsonDocument From(PartChange change) => new()
+    {
+        ["_id"] = change.Sequence,
+        ["key"] = PartNumber.Key(change.Number),
+        ["at"] = From(change.At),
+        ["by"] = change.By,
+        ["what"] = change.What.ToString(),
+        ["after"] = From(change.After),
+    };
+
+    public static PartChange Change(BsonDocument document, StoredPart? before) => new(
+        document["_id"].AsInt64,
+        Time(document["at"]),
+        document["by"].AsString,
+        Enum.Parse<PartChangeKind>(document["what"].AsString),
+        before,
+        Part(document["after"].AsDocument));
+
+    public static BsonDocument From(StockLine line) => new()
+    {
+        ["_id"] = PartNumber.Key(line.Number),
+        ["number"] = line.Number,
+        ["price"] = line.Price is { } price ? price : BsonValue.Null,
+        ["currency"] = line.Currency,
+        ["onHand"] = line.OnHand is { } onHand ? onHand : BsonValue.Null,
+    };
+
+    public static StockLine Stock(BsonDocument document) => new(
+        document["number"].AsString,
+        document["price"].IsNull ? null : document["price"].AsDecimal,
+        document["currency"].AsString,
+        document["onHand"].IsNull ? null : document["onHand"].AsInt32);
+
+    public static BsonDocument From(AccessKey key) => new()
+    {
+        ["_id"] = key.Label,
+        ["hash"] = key.Hash,
+        ["salt"] = key.Salt,
+        ["madeAt"] = From(key.MadeAt),
+    };
+
+    public static AccessKey Key(BsonDocument document) => new(
+        document["_id"].AsString, document["hash"].AsString, document["salt"].IsNull ? null : document["salt"].AsString, Time(document["madeAt"]));
+
+    private static string From(DateTimeOffset time) => time.ToString("O", CultureInfo.InvariantCulture);
+
+    private static DateTimeOffset Time(BsonValue text) => DateTimeOffset.ParseExact(text.AsString, "O", CultureInfo.InvariantCulture);
+}

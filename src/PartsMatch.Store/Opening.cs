@@ -1,0 +1,78 @@
+using LiteDB;
+
+namespace PartsMatch.Store;
+
+/// <summary>What has to be true of the files before the first read: made if there are none, inspected, settled, upgraded.</summary>
+internal static class Opening
+{
+    /// <summary>Step n takes a file from format n + 1 to n + 2. A new format adds its step at the end, and nothing else here changes.</summary>
+    public static readonly IReadOnlyList<Action<LiteDatabase>> Upgrades = [];
+
+    /// <exception cref="StoreRefusedException">The files are not ours to open, and are left as they are.</exception>
+    public static (Database Database, Content Content) Open(
+        StoreFolder folder, TimeProvider clock, Func<SeedData>? seed, IReadOnlyList<Action<LiteDatabase>> upgrades)
+    {
+        try
+        {
+            var newest = upgrades.Count + 1;
+            if (!File.Exists(folder.Data))
+                Make(folder, clock, seed?.Invoke(), newest);
+            var (version, content) = Inspection.Read(folder, newest);
+
+            var database = Database.Open(new StoreFile(folder.Data, FileMode.Open), new StoreFile(folder.Log, FileMode.OpenOrCreate));
+            try
+            {
+                database.Settle();
+                if (version == newest)
+                    return (database, content);
+                for (; version < newest; version++)
+                    database.Upgrade(upgrades[version - 1], version + 1);
+                return (database, database.Load());
+            }
+            catch
+            {
+                database.Dispose();
+                throw;
+            }
+        }
+        catch (IOException e) when (StoreFile.IsHeldElsewhere(e))
+        {
+            throw new StoreRefusedException(
+                RefusalReason.InUse, $"{folder.Data} is open in another program. Close that, or give another folder with --data.", e);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or StoreFailedException)
+        {
+            throw new StoreRefusedException(
+                RefusalReason.NotWritable,
+                $"The files in {folder.Path} cannot be read and written by this user, or the disk is full. Mend that, or give another folder with --data.",
+                e);
+        }
+    }
+
+    /// <summary>Under another name until it is whole: a process killed amid the seeding leaves no half catalogue.</summary>
+    private static void Make(StoreFolder folder, TimeProvider clock, SeedData? seed, int formatVersion)
+    {
+        if (File.Exists(folder.Log) && new FileInfo(folder.Log).Length > 0)
+        {
+            throw new StoreRefusedException(
+                RefusalReason.Corrupt,
+                $"{folder.Log} is there, but the {Path.GetFileName(folder.Data)} it belongs to is not. Put that back beside it, or move it away to begin anew.");
+        }
+
+        var group = new WriteGroup(CatalogueSnapshot.Empty, lastSequence: 0, clock.GetUtcNow());
+        foreach (var part in seed?.Parts ?? [])
+            Demand(group.Add(part, seed!.Source, PartChangeKind.Seeded));
+        foreach (var line in seed?.Stock ?? [])
+            Demand(group.SetStock(line));
+
+        using (var database = Database.Make(new StoreFile(folder.Making, FileMode.Create), formatVersion))
+            database.Write(group, group.After.Revision);
+        File.Move(folder.Making, folder.Data);
+    }
+
+    private static void Demand(WriteResult result)
+    {
+        if (result is not WriteResult.Written)
+            throw new InvalidOperationException($"The seed cannot be kept: {result}");
+    }
+}

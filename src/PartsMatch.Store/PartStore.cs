@@ -1,0 +1,114 @@
+using LiteDB;
+
+namespace PartsMatch.Store;
+
+/// <summary>Parts, stock and keys in one file that one process owns. Reads come from memory; a write completes once it is on the disk.</summary>
+public sealed class PartStore : IDisposable
+{
+    private readonly StoreFolder _folder;
+    private readonly FolderHold _hold;
+    private readonly Database _database;
+    private readonly Writer _writer;
+
+    private PartStore(StoreFolder folder, FolderHold hold, Database database, Content content, TimeProvider clock)
+    {
+        _folder = folder;
+        _hold = hold;
+        _database = database;
+        _writer = new Writer(database, content, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
+    }
+
+    /// <summary>After a group of writes is on the disk and before its writers are told, so that who has written can rely on what follows the catalogue.</summary>
+    /// <remarks>Called on the writer's thread: be quick, and do not wait for a write there.</remarks>
+    public event EventHandler<CatalogueChangedEventArgs>? Changed;
+
+    /// <summary>Parts, stock and revision that belong together.</summary>
+    public CatalogueSnapshot Catalogue => _writer.Catalogue;
+
+    public long Revision => Catalogue.Revision;
+
+    public IReadOnlyList<StoredPart> Parts => Catalogue.Parts;
+
+    public IReadOnlyCollection<StockLine> AllStock => Catalogue.AllStock;
+
+    public IReadOnlyCollection<AccessKey> Keys => Catalogue.Keys;
+
+    /// <summary>Opens the folder's store, or makes it: <paramref name="seed"/> is asked for only then, and without it the store begins empty.</summary>
+    /// <exception cref="StoreRefusedException">The folder is in use, or what is in it cannot be used. Its message is for a person.</exception>
+    public static PartStore Open(StoreOptions options, TimeProvider clock, Func<SeedData>? seed = null) =>
+        Open(options, clock, seed, Opening.Upgrades);
+
+    internal static PartStore Open(StoreOptions options, TimeProvider clock, Func<SeedData>? seed, IReadOnlyList<Action<LiteDatabase>> upgrades)
+    {
+        var folder = new StoreFolder(options.Folder);
+        var hold = FolderHold.Take(folder);
+        try
+        {
+            var (database, content) = Opening.Open(folder, clock, seed, upgrades);
+            return new PartStore(folder, hold, database, content, clock);
+        }
+        catch
+        {
+            hold.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Who has the folder open now, or null.</summary>
+    public static RunningStore? WhoHolds(string folder) => FolderHold.WhoHolds(new StoreFolder(folder));
+
+    /// <summary>Lets a command that is started meanwhile find the running service.</summary>
+    public void AnnounceAddress(string url) => _hold.Announce(url);
+
+    public StoredPart? Find(string number) => Catalogue.Find(number);
+
+    /// <summary>Null when nothing was ever said about the part's price and quantity.</summary>
+    public StockLine? Stock(string number) => Catalogue.Stock(number);
+
+    /// <summary>What was done to a part, the oldest first; empty when there is none of that number.</summary>
+    public Task<IReadOnlyList<PartChange>> HistoryAsync(string number) => _writer.Between(database => database.History(PartNumber.Key(number)));
+
+    public Task<WriteResult> AddAsync(PartDraft draft, string by) => _writer.Write(group => group.Add(draft, by));
+
+    /// <summary>Replaces the whole part, spec and all, if it is still as <paramref name="versionRead"/> was. A retired part can come back this way.</summary>
+    public Task<WriteResult> ChangeAsync(string number, int versionRead, PartDraft draft, string by) =>
+        _writer.Write(group => group.Change(number, versionRead, draft, by));
+
+    /// <summary>Takes the part out of the catalogue: it still resolves, but is never offered.</summary>
+    public Task<WriteResult> RetireAsync(string number, int versionRead, string by) =>
+        _writer.Write(group => group.Retire(number, versionRead, by));
+
+    /// <summary>The last line said stands.</summary>
+    public Task<WriteResult> SetStockAsync(StockLine line) => _writer.Write(group => group.SetStock(line));
+
+    /// <summary>False when the label is taken.</summary>
+    public Task<bool> AddKeyAsync(AccessKey key) => _writer.Write(group => group.AddKey(key));
+
+    /// <summary>A copy that opens as a store when it lies alone in a folder under the data file's name. Writes wait meanwhile; nothing is overwritten.</summary>
+    /// <exception cref="IOException">The file is there already, or cannot be written.</exception>
+    public Task BackUpAsync(string path) => _writer.Between(database =>
+    {
+        using var copy = new StoreFile(path, FileMode.CreateNew);
+        try
+        {
+            database.CopyTo(copy);
+            return path;
+        }
+        catch
+        {
+            // Half a back-up is worse than none.
+            File.Delete(path);
+            throw;
+        }
+    });
+
+    public void Dispose()
+    {
+        _writer.Dispose();
+        _database.Dispose();
+        // A clean end leaves one file. After a failed disk, the log may hold what the next opening needs.
+        if (File.Exists(_folder.Log) && new FileInfo(_folder.Log).Length == 0)
+            File.Delete(_folder.Log);
+        _hold.Dispose();
+    }
+}

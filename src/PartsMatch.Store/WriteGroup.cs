@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace PartsMatch.Store;
+
+/// <summary>Several writes that reach the disk together. Each is judged against what the ones before it leave; none knows of files.</summary>
+internal sealed class WriteGroup(CatalogueSnapshot before, long lastSequence, DateTimeOffset at)
+{
+    private readonly ImmutableDictionary<string, StoredPart>.Builder _parts = before.PartsByKey.ToBuilder();
+    private readonly ImmutableDictionary<string, StockLine>.Builder _stock = before.StockByKey.ToBuilder();
+    private readonly ImmutableDictionary<string, AccessKey>.Builder _keys = before.KeysByLabel.ToBuilder();
+    private readonly List<PartChange> _changes = [];
+    private readonly Dictionary<string, StockLine> _stockLines = [];
+    private readonly List<AccessKey> _newKeys = [];
+
+    public IReadOnlyList<PartChange> Changes => _changes;
+
+    public IReadOnlyCollection<StockLine> StockLines => _stockLines.Values;
+
+    public IReadOnlyList<AccessKey> NewKeys => _newKeys;
+
+    /// <summary>The parts as they are at the end, each once.</summary>
+    public IReadOnlyList<StoredPart> Parts => [.. _changes.Select(change => PartNumber.Key(change.Number)).Distinct().Select(key => _parts[key])];
+
+    public long LastSequence => lastSequence + _changes.Count;
+
+    public bool IsEmpty => _changes.Count == 0 && _stockLines.Count == 0 && _newKeys.Count == 0;
+
+    public CatalogueSnapshot After => new(before.Revision + 1, _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
+
+    public WriteResult Add(PartDraft draft, string by, PartChangeKind what = PartChangeKind.Added)
+    {
+        if (PartNumber.Complaint(draft.Number) is { } why)
+            return new WriteResult.BadNumber(why);
+        if (_parts.TryGetValue(PartNumber.Key(draft.Number), out var present))
+            return new WriteResult.AlreadyThere(present);
+        return Keep(null, StoredPart.From(draft, version: 1), by, what);
+    }
+
+    public WriteResult Change(string number, int versionRead, PartDraft draft, string by)
+    {
+        if (!_parts.TryGetValue(PartNumber.Key(number), out var present))
+            return new WriteResult.NotThere(number);
+        if (PartNumber.Complaint(draft.Number) is { } why)
+            return new WriteResult.BadNumber(why);
+        if (PartNumber.Key(draft.Number) != PartNumber.Key(number))
+            return new WriteResult.BadNumber($"{present.Number} cannot become {draft.Number}. Add {draft.Number}, and let it supersede {present.Number}.");
+        if (present.Version != versionRead)
+            return new WriteResult.Conflict(present);
+        var retires = draft.Status == PartStatus.Retired && present.Status != PartStatus.Retired;
+        return Keep(present, StoredPart.From(draft, present.Version + 1), by, retires ? PartChangeKind.Retired : PartChangeKind.Changed);
+    }
+
+    public WriteResult Retire(string number, int versionRead, string by)
+    {
+        if (!_parts.TryGetValue(PartNumber.Key(number), out var present))
+            return new WriteResult.NotThere(number);
+        if (present.Status == PartStatus.Retired)
+            return new WriteResult.AlreadyRetired(present);
+        if (present.Version != versionRead)
+            return new WriteResult.Conflict(present);
+        return Keep(present, present with { Status = PartStatus.Retired, Version = present.Version + 1 }, by, PartChangeKind.Retired);
+    }
+
+    /// <summary>The last line said stands: a counter's quantity is a reading, not something two people edit.</summary>
+    public WriteResult SetStock(StockLine line)
+    {
+        var key = PartNumber.Key(line.Number);
+        if (!_parts.TryGetValue(key, out var part))
+            return new WriteResult.NotThere(line.Number);
+        _stock[key] = _stockLines[key] = line with { Number = part.Number };
+        return new WriteResult.Written(part);
+    }
+
+    /// <summary>False when the label is taken.</summary>
+    public bool AddKey(AccessKey key)
+    {
+        if (!_keys.TryAdd(key.Label, key))
+            return false;
+        _newKeys.Add(key);
+        return true;
+    }
+
+    private WriteResult.Written Keep(StoredPart? before, StoredPart after, string by, PartChangeKind what)
+    {
+        _parts[PartNumber.Key(after.Number)] = after;
+        _changes.Add(new PartChange(LastSequence + 1, at, by, what, before, after));
+        return new WriteResult.Written(after);
+    }
+}

@@ -1,0 +1,18 @@
+using static System.FormattableString;
+
+namespace PartsMatch.Store.CrashWriter;
+
+/// <summary>A part whose whole content follows from its number and version: who finds it again can tell whether it is as it was written.</summary>
+public static class CrashPart
+{
+    private const int Fields = 25;
+
+    public static PartDraft For(string number, int version) => new(
+        number,
+        "motor",
+        "Quillon Wexbarrow",
+        Invariant($"{number} as of {version}"),
+        PartStatus.Current,
+        [.. Enumerable.Range(0, Fields).Select(field => new NamedText(Invariant($"field{field}"), Invariant($"{number}/{version}/{field}")))],
+        [new Supersession(Invariant($"{number}-B"), "its maker", new DateOnly(2026, 1, 1).AddDays(version))]);
+}
