@@ -7,8 +7,11 @@ namespace PartsMatch.Fit.Quantities;
 /// <param name="Decimal">The same, for quantities that are kept in decimal.</param>
 public readonly record struct TradeNumber(double Double, decimal Decimal)
 {
-    /// <summary>No figure on a plate is longer; longer digit strings are refused rather than rounded.</summary>
+    /// <summary>No figure on a plate is longer; longer digit strings are refused rather than rounded, and what is read fits a decimal.</summary>
     private const int MostDigits = 25;
+
+    /// <summary>A decimal holds 28 digits behind its point, and a third of a horsepower needs them all to read back.</summary>
+    private const int MostDigitsBehindPoint = 28;
 
     /// <summary>Reads a number at the start of a text.</summary>
     /// <param name="text">The text; reading starts at its first character.</param>
@@ -87,7 +90,7 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
             // 1,075 may be a thousand and seventy-five or one and a bit: no guess. 0,37 and 2,6 can only be decimals.
             if (text[digits] == ',' && after == 3 && digits is >= 1 and <= 3 && text[0] != '0') return false;
             length = digits + 1 + after;
-            if (length > MostDigits) return false;
+            if (after > MostDigitsBehindPoint) return false;
         }
 
         if (length == 0) return false;

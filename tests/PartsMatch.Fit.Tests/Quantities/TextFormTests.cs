@@ -1,0 +1,152 @@
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Tests.Quantities;
+
+/// <summary>Texts as the trade writes them, and what they mean.</summary>
+public sealed class TextFormTests
+{
+    // Units: NIST SP 811 (published): electric horsepower 746 W exactly, inch 25.4 mm exactly. The rest is arithmetic, worked by hand.
+    [Theory]
+    [InlineData("1/4 hp", 186.5)]
+    [InlineData("1/4HP", 186.5)]
+    [InlineData("0.25 hp", 186.5)]
+    [InlineData(".25 hp", 186.5)]
+    [InlineData("1-1/2 hp", 1119)]
+    [InlineData("1 1/2 HP", 1119)]
+    [InlineData("0,37 kW", 370)]
+    [InlineData("16 W", 16)]
+    [InlineData("1/20 hp", 37.3)]
+    public void A_power_is_read_as_the_trade_writes_it(string text, double watts) =>
+        QuantityForms.Power.Read(text).Value.Watts.ShouldBe((decimal)watts, 1e-9m);
+
+    [Theory]
+    [InlineData("1/2 in", 12.7)]
+    [InlineData("1/2\"", 12.7)]
+    [InlineData("5.6 in", 142.24)]
+    [InlineData("7/16 inch", 11.1125)]
+    [InlineData("8 mm", 8)]
+    [InlineData("3,5 cm", 35)]
+    [InlineData("2 ft", 609.6)]
+    public void A_length_is_read_with_its_unit(string text, double millimetres) =>
+        QuantityForms.Length.Read(text).Value.Millimeters.ShouldBe(millimetres, 1e-9);
+
+    [Theory]
+    [InlineData("140 °F", 60)]
+    [InlineData("140F", 60)]
+    [InlineData("60C", 60)]
+    [InlineData("-10 °F", -23.3333333333)]
+    [InlineData("−10 F", -23.3333333333)]
+    public void A_temperature_is_read_with_its_unit_and_sign(string text, double celsius) =>
+        QuantityForms.Temperature.Read(text).Value.DegreesCelsius.ShouldBe(celsius, 1e-9);
+
+    [Theory]
+    [InlineData("1 hp = 550 ft lbf/s is 745.7 W", "not a power")]
+    [InlineData("1/0 hp", "not a power")]
+    [InlineData("-1/4 hp", "not a power")]
+    [InlineData("1e999 hp", "not a power")]
+    [InlineData("1/4", "not a power")]
+    [InlineData("", "nothing is written")]
+    [InlineData("🔥", "not a power")]
+    [InlineData("99999999999999999999999999999999 hp", "not a power")]
+    [InlineData("5000000 kW", "outside 0.1 to 1000000 W")]
+    public void What_is_no_power_is_refused_with_a_reason(string text, string reason) =>
+        QuantityForms.Power.Read(text).Wrong.ShouldNotBeNull().ShouldContain(reason);
+
+    [Fact]
+    public void A_comma_that_may_mean_a_thousand_or_a_decimal_is_not_guessed()
+    {
+        QuantityForms.Speed.Read("1,075 rpm").IsRead.ShouldBeFalse();
+        QuantityForms.Amps.Read("2,6 A").Value.Amperes.ShouldBe(2.6);
+    }
+
+    [Theory]
+    [InlineData("230", 230)]
+    [InlineData("230 VAC", 230)]
+    [InlineData("207.5V", 207.5)]
+    public void Volts_may_stand_without_their_unit(string text, double volts) => QuantityForms.Volts.Read(text).Value.Volts.ShouldBe(volts);
+
+    // Slashed volts of a ratio up to 1.25 are a span, above it taps (practice); a written "to" is a span of any width.
+    [Theory]
+    [InlineData("208-230 V", "208-230 V")]
+    [InlineData("208/230", "208-230 V")]
+    [InlineData("230/208", "208-230 V")]
+    [InlineData("115/208-230", "115/208-230 V")]
+    [InlineData("115/230 V", "115/230 V")]
+    [InlineData("115-230 V", "115/230 V")]
+    [InlineData("208-230/460 V", "208-230/460 V")]
+    [InlineData("200/208/230 V", "200-230 V")]
+    [InlineData("230/400 V", "230/400 V")]
+    [InlineData("115V/230V", "115/230 V")]
+    [InlineData("100 to 240 V", "100 to 240 V")]
+    [InlineData("200-250 V", "200-250 V")]
+    [InlineData("200-251 V", "200/251 V")]
+    public void Slashes_and_dashes_between_volts_make_taps_or_a_span_by_their_ratio(string text, string written)
+    {
+        var form = TextForms.Of<Figures<Spread<ElectricPotential>>>();
+        form.Write(form.Read(text).Value!).ShouldBe(written);
+    }
+
+    [Theory]
+    [InlineData("5.4/2.8 A", "5.4/2.8 A")]
+    [InlineData("7.4/3.9-3.7A", "7.4/3.9-3.7 A")]
+    [InlineData("2.8-2.6", "2.8-2.6 A")]
+    public void Amps_keep_the_order_in_which_they_stand(string text, string written)
+    {
+        var form = TextForms.Of<Figures<Spread<ElectricCurrent>>>();
+        form.Write(form.Read(text).Value!).ShouldBe(written);
+    }
+
+    [Theory]
+    [InlineData("3/4-1/3 HP", 559.5, 248.6666667)]
+    [InlineData("3/4/1/3 HP", 559.5, 248.6666667)]
+    [InlineData("1/2 - 1/4 hp", 373, 186.5)]
+    [InlineData("1 / 1/2 hp", 746, 373)]
+    [InlineData("0,37/0,25 kW", 370, 250)]
+    public void Powers_of_two_speeds_stand_side_by_side(string text, double high, double low) =>
+        TextForms.Of<Figures<Power>>().Read(text).Value!.Select(power => (double)power.Watts).ShouldBe([high, low], 1e-6);
+
+    [Fact]
+    public void One_and_a_half_horsepower_is_one_figure() =>
+        TextForms.Of<Figures<Power>>().Read("1-1/2 hp").Value!.Count.ShouldBe(1);
+
+    [Fact]
+    public void More_than_twelve_figures_are_a_slip() =>
+        TextForms.Of<Figures<RotationalSpeed>>().Read(string.Join('/', Enumerable.Repeat("1075", 13))).IsRead.ShouldBeFalse();
+
+    [Theory]
+    [InlineData("5 µF 370 V", "5 µF 370 V")]
+    [InlineData("5/370", "5 µF 370 V")]
+    [InlineData("5 MFD 370 VAC", "5 µF 370 V")]
+    [InlineData("7.5UF/440V", "7.5 µF 440 V")]
+    [InlineData("45+5 µF 440 V", "45+5 µF 440 V")]
+    [InlineData("45+5/440", "45+5 µF 440 V")]
+    [InlineData("8µF 400V", "8 µF 400 V")]
+    [InlineData("2,5 µF 450 V", "2.5 µF 450 V")]
+    [InlineData("10 µF", "10 µF")]
+    [InlineData("none", "none")]
+    public void A_capacitor_is_read_with_its_volts(string text, string written) =>
+        CapacitorRating.Form.Write(CapacitorRating.Form.Read(text).Value!).ShouldBe(written);
+
+    // NEMA MG 1 4.2 and IEC 60072-1: whose number it is.
+    [Theory]
+    [InlineData("48y", FrameSystem.Nema, 48, "Y", false)]
+    [InlineData("56C", FrameSystem.Nema, 56, "C", true)]
+    [InlineData("143T", FrameSystem.Nema, 143, "T", true)]
+    [InlineData("56HZ", FrameSystem.Nema, 56, "HZ", false)]
+    [InlineData("IEC 56", FrameSystem.Iec, 56, "", true)]
+    [InlineData("71", FrameSystem.Iec, 71, "", true)]
+    [InlineData("90S", FrameSystem.Iec, 90, "S", true)]
+    public void A_frame_is_read_with_its_suffix(string text, FrameSystem system, int number, string suffix, bool promises)
+    {
+        var frame = FrameSize.Form.Read(text).Value!;
+        (frame.System, frame.Number, frame.Suffix, frame.PromisesDimensions).ShouldBe((system, number, suffix, promises));
+    }
+
+    [Theory]
+    [InlineData("1")]
+    [InlineData("48QQQQQ")]
+    [InlineData("IEC 9999")]
+    [InlineData("frame")]
+    public void What_is_no_frame_is_refused(string text) => FrameSize.Form.Read(text).Wrong.ShouldNotBeNull().ShouldContain("48Y");
+}
