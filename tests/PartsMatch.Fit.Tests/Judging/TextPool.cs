@@ -1,0 +1,48 @@
+using FsCheck;
+using FsCheck.Fluent;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Tests.Judging;
+
+/// <summary>Texts that a field of any family may hold: few and typical, so that random needs and parts often meet and often just miss.</summary>
+internal static class TextPool
+{
+    private static readonly Dictionary<Type, string[]> ByType = new()
+    {
+        [typeof(Figures<Power>)] = ["1/6 hp", "1/4 hp", "1/3 hp", "1/2 hp", "0.37 kW", "3/4-1/3 hp", "16 W"],
+        [typeof(Power)] = ["1/4 hp", "250 W"],
+        [typeof(Figures<RotationalSpeed>)] = ["825 rpm", "1075 rpm", "1100 rpm", "1140 rpm", "1550 rpm", "1725 rpm", "1725/1140 rpm", "1075/900 rpm"],
+        [typeof(RotationalSpeed)] = ["1050 rpm", "1100 rpm"],
+        [typeof(Figures<Spread<ElectricPotential>>)] = ["115 V", "230 V", "208-230 V", "115/208-230 V", "460 V", "230/400 V", "208-230/460 V"],
+        [typeof(Figures<ElectricPotential>)] = ["115 V", "120 V", "187.2 V", "202 V", "207 V", "230 V", "253 V", "400 V", "460 V", "460/467/450 V", "206/208/207 V"],
+        [typeof(Figures<Spread<ElectricCurrent>>)] = ["2.1 A", "4.2 A", "4.2/2.1 A", "5.4/2.8 A"],
+        [typeof(ElectricCurrent)] = ["2 A", "5 A", "15 A"],
+        [typeof(Figures<Frequency>)] = ["60 Hz", "50 Hz", "50/60 Hz"],
+        [typeof(Frequency)] = ["50 Hz", "57 Hz", "60 Hz"],
+        [typeof(Length)] = ["8 mm", "5/16 in", "3/8 in", "1/2 in", "12.7 mm", "5/8 in", "2 in", "4 in", "5 in", "5.6 in", "6.5 in"],
+        [typeof(Temperature)] = ["-10 °F", "40 °C", "60 °C", "70 °C", "85 °C"],
+        [typeof(CapacitorRating)] = ["none", "5 µF 370 V", "5 µF 440 V", "5.2 µF 440 V", "7.5 µF 370 V", "45+5 µF 440 V", "45 µF 440 V", "10 µF"],
+        [typeof(FrameSize)] = ["42", "48", "48Y", "56", "56C", "143T", "IEC 63", "IEC 71"],
+        [typeof(Turn)] = ["CW shaft end", "CCW shaft end", "CW lead end", "CW"],
+        [typeof(IpCode)] = ["IP22", "IP44", "IP54"],
+        [typeof(int)] = ["1", "2", "3", "4", "6"],
+        [typeof(double)] = ["0.8", "1", "1.15"],
+        [typeof(Ratio)] = ["5 %", "6 %", "10 %", "65 %", "180 %"],
+    };
+
+    /// <summary>A text for a field.</summary>
+    public static Gen<string> TextOf(Field field) => Gen.Elements(Candidates(field).AsEnumerable());
+
+    /// <summary>Named texts for a random part of the fields of a shape.</summary>
+    /// <param name="shape">The shape.</param>
+    /// <param name="known">How many in ten of the fields are known.</param>
+    public static Gen<NamedText[]> TextsOf(Shape shape, int known) =>
+        Gen.CollectToArray(shape.Fields, field => Gen.Choose(1, 10).Zip(TextOf(field)).Select(pair => (Known: pair.Item1 <= known, Text: new NamedText(field.Name, pair.Item2))))
+            .Select(all => all.Where(one => one.Known).Select(one => one.Text).ToArray());
+
+    private static IReadOnlyList<string> Candidates(Field field) =>
+        field.Form.Choices.Count > 0 ? field.Form.Choices
+        : ByType.TryGetValue(field.Form.ValueType, out var texts) ? texts : [field.Form.Example];
+}
