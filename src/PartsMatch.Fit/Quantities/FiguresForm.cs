@@ -45,4 +45,7 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
         var joiner = numbers.Exists(number => number.Contains('/', StringComparison.Ordinal)) ? " / " : "/";
         return $"{string.Join(joiner, numbers)} {unit.Symbol}";
     }
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) => value is Figures<T> { Count: 1 } single ? one.FigureOf(single[0], units) : null;
 }

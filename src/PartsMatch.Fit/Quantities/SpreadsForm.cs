@@ -54,6 +54,10 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         return $"{string.Join('/', value.Select(spread => WriteSpread(spread, unit, units)))} {unit.Symbol}";
     }
 
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) =>
+        value is Figures<Spread<T>> { Count: 1 } single && !single[0].HasTwoEnds ? one.FigureOf(single[0].First, units) : null;
+
     private string WriteSpread(Spread<T> spread, UnitText unit, Units units)
     {
         var first = QuantityForm<T>.WriteNumber(spread.First, unit, units);
