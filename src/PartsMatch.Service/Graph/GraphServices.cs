@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using GraphQL;
 using GraphQL.Execution;
 using GraphQL.Types;
@@ -24,7 +25,8 @@ internal static class GraphServices
         services.AddGraphQL(graph => graph
             .AddSchema<PartsSchema>()
             .AddAutoClrMappings()
-            .AddSystemTextJson()
+            // What people typed is read back to them: quotes and µ stay themselves. No browser takes JSON for a page, and nosniff says so.
+            .AddSystemTextJson(json => json.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping)
             .AddErrorInfoProvider<ErrorCodes>()
             .AddValidationRule(provider => new CostRule(provider.GetRequiredService<IOptions<QueryLimits>>().Value))
             .AddUnhandledExceptionHandler(Mask));
