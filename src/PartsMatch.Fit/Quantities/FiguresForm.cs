@@ -16,6 +16,9 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     public override string Example => example;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> UnitSpellings => one.UnitSpellings;
+
+    /// <inheritdoc/>
     public override TextReading<Figures<T>> Read(string text)
     {
         if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)

@@ -20,6 +20,12 @@ public abstract class TextForm
     /// <summary>The choices, when only a few texts are right; empty otherwise.</summary>
     public virtual IReadOnlyList<string> Choices => [];
 
+    /// <summary>Every word or group of words that is a value by itself, as plates print it; empty for figures.</summary>
+    public virtual IReadOnlyList<string> Words => [];
+
+    /// <summary>The spellings of the units that may stand beside its figures; empty when it has none.</summary>
+    public virtual IReadOnlyList<string> UnitSpellings => [];
+
     /// <summary>Reads a text; never throws, whatever the text.</summary>
     public abstract TextReading<object> ReadAny(string text);
 
