@@ -7,16 +7,12 @@ using PartsMatch.Service.Tests.Support;
 namespace PartsMatch.Service.Tests.Graph;
 
 /// <summary>What the GraphQL over HTTP specification (https://graphql.github.io/graphql-over-http/draft/, published) asks of a server.</summary>
-public sealed class OverHttpTests : IAsyncLifetime
+public sealed class OverHttpTests(SharedService shared) : IClassFixture<SharedService>
 {
     private const string Newer = "application/graphql-response+json";
     private const string Plain = "application/json";
     private const string Typename = "{\"query\":\"{__typename}\"}";
-    private TestService _service = null!;
-
-    public async ValueTask InitializeAsync() => _service = await TestService.StartAsync();
-
-    public ValueTask DisposeAsync() => _service.DisposeAsync();
+    private readonly TestService _service = shared.Service;
 
     [Theory]
     [InlineData(null, Plain)]

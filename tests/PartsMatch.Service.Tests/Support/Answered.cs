@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using System.Text.Json;
 
@@ -23,7 +24,7 @@ internal sealed record Answered(HttpStatusCode Status, string? MediaType, IReadO
     public bool Has(string member) => Json.TryGetProperty(member, out _);
 
     /// <summary>The value at a path such as data.parts.edges.0.node.number.</summary>
-    public JsonElement At(string path) => path.Split('.').Aggregate(Json, (at, step) => at.ValueKind == JsonValueKind.Array ? at[int.Parse(step)] : at.GetProperty(step));
+    public JsonElement At(string path) => path.Split('.').Aggregate(Json, (at, step) => at.ValueKind == JsonValueKind.Array ? at[int.Parse(step, CultureInfo.InvariantCulture)] : at.GetProperty(step));
 
     public string? Text(string path) => At(path).ToString();
 

@@ -27,17 +27,13 @@ internal static class MediaType
         MediaTypeHeaderValue.TryParse(contentType, out var type) && Names(type, Json) && (!type.Charset.HasValue || IsUtf8(type));
 
     /// <summary>The weight of the most specific range that covers the type; 0 when none does.</summary>
-    private static double Liking(IList<MediaTypeHeaderValue> accepted, string mediaType)
-    {
-        var wanted = new MediaTypeHeaderValue(mediaType);
-        return accepted
-            .Where(range => wanted.IsSubsetOf(WithoutWeight(range)))
-            .OrderByDescending(range => (range.MatchesAllTypes, range.MatchesAllSubTypes) switch { (true, _) => 0, (_, true) => 1, _ => 2 })
-            .Select(range => range.Quality ?? 1)
-            .FirstOrDefault();
-    }
-
-    private static MediaTypeHeaderValue WithoutWeight(MediaTypeHeaderValue range) => new(range.MediaType);
+    /// <remarks>By hand: the framework's own IsSubsetOf takes every +json for application/json.</remarks>
+    private static double Liking(IList<MediaTypeHeaderValue> accepted, string mediaType) => accepted
+        .Select(range => (range, specific: Names(range, mediaType) ? 3 : Names(range, "application/*") ? 2 : Names(range, "*/*") ? 1 : 0))
+        .Where(pair => pair.specific > 0)
+        .OrderByDescending(pair => pair.specific)
+        .Select(pair => pair.range.Quality ?? 1)
+        .FirstOrDefault();
 
     private static bool Exactly(double one, double other) => one.Equals(other);
 
