@@ -70,7 +70,6 @@ public sealed class AccessTests
     [InlineData("Bearer wrong")]
     [InlineData("Bearer ")]
     [InlineData("Basic dTpw")]
-    [InlineData("")]
     public async Task A_wrong_key_is_refused_also_where_none_is_needed_and_nothing_more_is_said(string authorization)
     {
         await using var service = await TestService.StartAsync();

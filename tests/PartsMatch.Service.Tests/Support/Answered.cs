@@ -26,9 +26,9 @@ internal sealed record Answered(HttpStatusCode Status, string? MediaType, IReadO
     /// <summary>The value at a path such as data.parts.edges.0.node.number.</summary>
     public JsonElement At(string path) => path.Split('.').Aggregate(Json, (at, step) => at.ValueKind == JsonValueKind.Array ? at[int.Parse(step, CultureInfo.InvariantCulture)] : at.GetProperty(step));
 
-    public string? Text(string path) => At(path).ToString();
+    public string Text(string path) => At(path).ToString();
 
-    public IReadOnlyList<string> All(string listPath, string path) => [.. Enumerable.Range(0, At(listPath).GetArrayLength()).Select(index => Text($"{listPath}.{index}.{path}")!)];
+    public IReadOnlyList<string> All(string listPath, string path) => [.. Enumerable.Range(0, At(listPath).GetArrayLength()).Select(index => Text($"{listPath}.{index}.{path}"))];
 
     private IReadOnlyList<string> Errors(string extension) => Json.TryGetProperty("errors", out var errors)
         ? [.. errors.EnumerateArray().Select(error => error.TryGetProperty("extensions", out var extensions) && extensions.TryGetProperty(extension, out var value) ? value.GetString()! : string.Empty)]

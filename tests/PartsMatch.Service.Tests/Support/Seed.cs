@@ -4,13 +4,13 @@ namespace PartsMatch.Service.Tests.Support;
 internal static class Seed
 {
     private const string Motors = """
-        number,maker,title,status,power,speed,voltage,phase,frequency
-        QN-100,Quennor,fan motor 1/4 hp,current,1/4 hp,1075 rpm,208-230 V,1,60 Hz
-        QN-200,Quennor,fan motor 1/4 hp 230 V only,current,1/4 hp,1075 rpm,230 V,1,60 Hz
-        QN-300,Quennor,fan motor 1/3 hp,current,1/3 hp,1075 rpm,208-230 V,1,60 Hz
-        ZV-7,Zavvo,fan motor made no more,discontinued,1/4 hp,1075 rpm,208-230 V,1,60 Hz
-        ZV-8,Zavvo,fan motor taken out,retired,1/4 hp,1075 rpm,208-230 V,1,60 Hz
-        ZV-9,Zavvo,three-phase fan motor,current,1/4 hp,1075 rpm,208-230 V,3,60 Hz
+        number,maker,title,status,power,speed,voltage,phase,frequency,shaftDiameter
+        QN-100,Quennor,fan motor 1/4 hp,current,1/4 hp,1075 rpm,208-230 V,1,60 Hz,1/2 in
+        QN-200,Quennor,fan motor 1/4 hp 230 V only,current,1/4 hp,1075 rpm,230 V,1,60 Hz,1/2 in
+        QN-300,Quennor,fan motor 1/3 hp,current,1/3 hp,1075 rpm,208-230 V,1,60 Hz,5/8 in
+        ZV-7,Zavvo,fan motor made no more,discontinued,1/4 hp,1075 rpm,208-230 V,1,60 Hz,1/2 in
+        ZV-8,Zavvo,fan motor taken out,retired,1/4 hp,1075 rpm,208-230 V,1,60 Hz,1/2 in
+        ZV-9,Zavvo,three-phase fan motor,current,1/4 hp,1075 rpm,208-230 V,3,60 Hz,1/2 in
         """;
 
     private const string Capacitors = """
