@@ -1,1 +1,3 @@
-var builder = WebApplication.CreateBuilder(args); var app = builder.Build(); app.Run();
+using PartsMatch.Service.Hosting;
+
+return await Serving.RunAsync(args, Console.Out, Console.Error);

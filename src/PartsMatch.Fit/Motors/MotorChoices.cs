@@ -6,11 +6,11 @@ namespace PartsMatch.Fit.Motors;
 public enum MotorType
 {
     /// <summary>Small induction motor with a shading ring; cannot be reversed electrically.</summary>
-    [Words("shaded pole", "SHADED-POLE", "SHD POLE", "SHP")]
+    [Words("shaded pole", "SHADED-POLE", "SHD POLE", "SHP", "SHADED POLE MOTOR", "SH POLE")]
     ShadedPole,
 
     /// <summary>Induction motor whose capacitor stays in circuit.</summary>
-    [Words("permanent split capacitor", "PSC", "perm split cap", "perm split capacitor")]
+    [Words("permanent split capacitor", "PSC", "perm split cap", "perm split capacitor", "PERM SPLIT", "PERM-SPLIT CAP MOTOR")]
     PermanentSplitCapacitor,
 
     /// <summary>Induction motor with a resistance start winding and a centrifugal switch.</summary>
@@ -38,11 +38,11 @@ public enum MotorType
 public enum Phases
 {
     /// <summary>Single-phase.</summary>
-    [Words("single-phase", "1", "1 ph", "1-ph", "1 phase", "single")]
+    [Words("single-phase", "1", "1 ph", "1-ph", "1 phase", "single", "SINGLE PH", "ONE PHASE", "1 Ø", "1 Φ", "1~")]
     Single,
 
     /// <summary>Three-phase.</summary>
-    [Words("three-phase", "3", "3 ph", "3-ph", "3 phase", "three")]
+    [Words("three-phase", "3", "3 ph", "3-ph", "3 phase", "three", "THREE PH", "3 Ø", "3 Φ", "3~")]
     Three,
 }
 
@@ -86,7 +86,7 @@ public enum Reversing
     ByPlug,
 
     /// <summary>By changing over two leads.</summary>
-    [Words("by leads", "leads", "reversible", "REV", "CW/CCW", "CCW/CW", "REVERSIBLE ROTATION")]
+    [Words("by leads", "leads", "reversible", "REV", "REVERS", "REVBL", "REV ROTATION", "REV ROT", "CW OR CCW", "CW & CCW", "EITHER", "EITHER ROTATION", "CW/CCW", "CCW/CW", "REVERSIBLE ROTATION")]
     ByLeads,
 
     /// <summary>By a setting of its electronics.</summary>
@@ -158,19 +158,19 @@ public enum Enclosure
     OpenDripProof,
 
     /// <summary>Open, cooled by the air of the fan it drives.</summary>
-    [Words("open air over", "OAO", "OPAO", "open air-over")]
+    [Words("open air over", "OAO", "OPAO", "open air-over", "OPEN AO")]
     OpenAirOver,
 
     /// <summary>Totally enclosed, without a fan.</summary>
-    [Words("totally enclosed non-ventilated", "TENV", "totally enclosed nonventilated")]
+    [Words("totally enclosed non-ventilated", "TENV", "totally enclosed nonventilated", "TOT ENCL NON VENT", "TE NON VENT")]
     EnclosedNonVentilated,
 
     /// <summary>Totally enclosed, with its own outside fan.</summary>
-    [Words("totally enclosed fan-cooled", "TEFC", "totally enclosed fan cooled")]
+    [Words("totally enclosed fan-cooled", "TEFC", "totally enclosed fan cooled", "TOT ENCL FAN COOLED")]
     EnclosedFanCooled,
 
     /// <summary>Totally enclosed, cooled by the air of the fan it drives.</summary>
-    [Words("totally enclosed air over", "TEAO", "totally enclosed air-over")]
+    [Words("totally enclosed air over", "TEAO", "totally enclosed air-over", "TOT ENCL AIR OVER", "TE AIR OVER", "TEAO AIR OVER")]
     EnclosedAirOver,
 }
 
@@ -178,11 +178,11 @@ public enum Enclosure
 public enum Bearings
 {
     /// <summary>Sleeves.</summary>
-    [Words("sleeve", "sleeve brg", "sleeve bearing", "sleeve bearings", "SLV", "SLV BRG", "SLEEVE BRGS")]
+    [Words("sleeve", "sleeve brg", "sleeve bearing", "sleeve bearings", "SLV", "SLV BRG", "SLEEVE BRGS", "SLEEVE BRNG", "SLEEVE BRNGS")]
     Sleeve,
 
     /// <summary>Balls.</summary>
-    [Words("ball", "ball brg", "ball bearing", "ball bearings", "BALL BRGS")]
+    [Words("ball", "ball brg", "ball bearing", "ball bearings", "BALL BRGS", "BB", "BALL BRNG", "BALL BRNGS")]
     Ball,
 }
 
@@ -250,7 +250,7 @@ public enum InsulationClass
 public enum Duty
 {
     /// <summary>Without end: S1.</summary>
-    [Words("continuous", "cont", "CONT DUTY", "CONTINUOUS DUTY", "S1")]
+    [Words("continuous", "cont", "CONTIN", "CONT DUTY", "CONTINUOUS DUTY", "S1")]
     Continuous,
 
     /// <summary>For a time: S2 to S10.</summary>
@@ -266,19 +266,19 @@ public enum Protection
     None,
 
     /// <summary>A protector that closes again by itself.</summary>
-    [Words("automatic", "auto", "AUTO PROT", "AUTO RESET", "THERM PROT AUTO", "AUTO OL", "AUTO OVERLOAD", "THERMALLY PROTECTED AUTO")]
+    [Words("automatic", "auto", "AUTO PROT", "AUTO RESET", "AUTOMATIC RESET", "AUTO THERM PROT", "AUTO THERMAL PROT", "AUTO THERMALLY PROTECTED", "AUTOMATIC THERMAL PROTECTION", "THERMALLY PROTECTED AUTOMATIC", "THERM PROT AUTO", "AUTO OL", "AUTO OVERLOAD", "THERMALLY PROTECTED AUTO")]
     Automatic,
 
     /// <summary>A protector that is set back by hand.</summary>
-    [Words("manual", "MANUAL RESET", "MAN RESET", "THERM PROT MAN", "MANUAL PROT", "THERMALLY PROTECTED MANUAL")]
+    [Words("manual", "MANUAL RESET", "MAN RESET", "MANUAL OVERLOAD", "MANUAL OL", "MANUAL THERM PROT", "THERM PROT MAN", "MANUAL PROT", "THERMALLY PROTECTED MANUAL")]
     Manual,
 
     /// <summary>A protector whose way of closing again is not said (T.P.).</summary>
-    [Words("thermal", "thermally protected", "T.P.", "THERM PROT", "THERMAL PROT", "THERMAL PROTECTION")]
+    [Words("thermal", "thermally protected", "T.P.", "THERM PROT", "THERMALLY PROT", "THERMAL PROTECTED", "THERM PROTECTED", "THERMALLY PROTECTED MOTOR", "THERMAL PROTECTOR", "THERMAL PROT", "THERMAL PROTECTION")]
     Thermal,
 
     /// <summary>A winding that survives a locked rotor (Z.P.).</summary>
-    [Words("impedance", "impedance protected", "Z.P.", "IMP PROT", "IMPEDANCE PROT")]
+    [Words("impedance", "impedance protected", "Z.P.", "IMP PROT", "IMP PROTECTED", "IMPED PROT", "IMPEDANCE PROT")]
     Impedance,
 }
 

@@ -16,6 +16,9 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     public override string Example => example;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> UnitSpellings => one.UnitSpellings;
+
+    /// <inheritdoc/>
     public override TextReading<Figures<T>> Read(string text)
     {
         if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
@@ -45,4 +48,7 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
         var joiner = numbers.Exists(number => number.Contains('/', StringComparison.Ordinal)) ? " / " : "/";
         return $"{string.Join(joiner, numbers)} {unit.Symbol}";
     }
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) => value is Figures<T> { Count: 1 } single ? one.FigureOf(single[0], units) : null;
 }

@@ -1,0 +1,55 @@
+using Microsoft.AspNetCore.Connections;
+using Microsoft.Extensions.Options;
+using PartsMatch.Service.Access;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>Runs the service until it is told to stop. What keeps it from starting is said in a sentence and an exit code.</summary>
+public static class Serving
+{
+    public static async Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default)
+    {
+        try
+        {
+            await using var app = ServiceHost.Build(args);
+            ServiceHost.Prepare(app);
+            await app.StartAsync(stop);
+            await TellAsync(app, output);
+            await app.WaitForShutdownAsync(stop);
+            return ExitCode.Success;
+        }
+        catch (StoreRefusedException refused)
+        {
+            return await RefuseAsync(error, refused.Message, ExitCode.StoreRefused);
+        }
+        catch (StartRefusedException refused)
+        {
+            return await RefuseAsync(error, refused.Message, refused.ExitCode);
+        }
+        catch (OptionsValidationException wrong)
+        {
+            return await RefuseAsync(error, $"The settings cannot be used: {string.Join(" ", wrong.Failures)}", ExitCode.SettingsRefused);
+        }
+        catch (IOException taken) when (taken.InnerException is AddressInUseException)
+        {
+            return await RefuseAsync(error, "Another program listens at this address already. Stop it, or name another address with --urls.", ExitCode.AddressRefused);
+        }
+    }
+
+    private static async Task TellAsync(WebApplication app, TextWriter output)
+    {
+        var address = OwnAddress.Of(app.Urls);
+        app.Services.GetRequiredService<PartStore>().AnnounceAddress(address);
+        var key = await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync();
+        await output.WriteLineAsync($"PartsMatch listens at {string.Join(", ", app.Urls)}; GraphQL is at {address}/graphql.");
+        await output.WriteLineAsync($"What it knows is kept in {app.Services.GetRequiredService<DataFolder>().Path}.");
+        if (key is not null) await output.WriteLineAsync($"The key for writing, shown this once: {key}");
+    }
+
+    private static async Task<int> RefuseAsync(TextWriter error, string message, int exitCode)
+    {
+        await error.WriteLineAsync(message);
+        return exitCode;
+    }
+}
