@@ -15,7 +15,7 @@ internal sealed class PlacementSearch
     public PlacementSearch(PlateText plate, Lexicon lexicon, ValueReader reader)
     {
         (this.plate, this.lexicon, this.reader) = (plate, lexicon, reader);
-        matches = [.. Enumerable.Range(0, plate.Count).Select(at => lexicon.Tree.At(plate, at))];
+        matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
     }
@@ -26,7 +26,11 @@ internal sealed class PlacementSearch
     /// <summary>All placements.</summary>
     public IReadOnlyList<Placement> All()
     {
-        for (var at = 0; at < plate.Count; at++) AddAt(at);
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (!plate.RunsOn(at)) AddAt(at);
+        }
+
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         return [.. labelled.Concat(new RowSearch(plate, matches, values, reader).All())];

@@ -3,7 +3,11 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>A plate's text, cut into tokens.</summary>
 internal sealed class PlateText
 {
+    /// <summary>A plate typed without a single space or divider has fewer tokens; what runs on for longer is left over, for its ways of being read are many.</summary>
+    private const int LongestChunk = 80;
+
     private readonly int[] chunkEnds;
+    private readonly int[] chunkStarts;
     private readonly bool[] figures;
 
     /// <summary>Cuts a text; it takes time in proportion to its length.</summary>
@@ -12,6 +16,8 @@ internal sealed class PlateText
         Text = text;
         Tokens = new TokenScan(text).All();
         chunkEnds = new int[Tokens.Count];
+        chunkStarts = new int[Tokens.Count];
+        for (var at = 0; at < Tokens.Count; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
         figures = new bool[Tokens.Count];
         for (var at = Tokens.Count - 1; at >= 0; at--)
         {
@@ -61,6 +67,9 @@ internal sealed class PlateText
 
     /// <summary>The token behind the last one of a token's chunk.</summary>
     public int ChunkEnd(int at) => chunkEnds[at];
+
+    /// <summary>Whether a token's chunk runs on for longer than anything on a plate.</summary>
+    public bool RunsOn(int at) => chunkEnds[at] - chunkStarts[at] > LongestChunk;
 
     /// <summary>Whether there is a number from a token to the end of its chunk.</summary>
     public bool HasFigures(int at) => figures[at];
