@@ -56,6 +56,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that announce what no field holds: MODEL, SERIAL, DATE. They are left over with the figure behind them.</summary>
     public IReadOnlyList<string> Strangers { get; init; } = [];
 
+    /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
+    public IReadOnlyList<string> Fillers { get; init; } = [];
+
     /// <summary>Second figures that belong to a field.</summary>
     public IReadOnlyList<PlateTail> Tails { get; init; } = [];
 

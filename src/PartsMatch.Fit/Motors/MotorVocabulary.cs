@@ -10,6 +10,7 @@ public static class MotorVocabulary
     {
         OnlyAtLabel = MotorWords.OnlyAtLabel,
         Strangers = MotorWords.Strangers,
+        Fillers = ["Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR"],
         Limits = MotorLimits.All,
 
         // US run capacitors are marked 370 or 440 V, others 400 to 660 V; no motor with one is fed that much.

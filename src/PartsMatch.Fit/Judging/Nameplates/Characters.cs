@@ -26,7 +26,7 @@ internal static class Characters
     public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';
 
     /// <summary>Whether a character, upper case, can be part of a word of the vocabulary.</summary>
-    public static bool SpellsWords(char character) => char.IsLetterOrDigit(character) || character is '~' or '°' or '%';
+    public static bool SpellsWords(char character) => char.IsLetterOrDigit(character) || character is '~' or '°' or '%' or '±';
 
     /// <summary>Writes fractions of one character out: ½ becomes 1/2, 1½ becomes 1-1/2.</summary>
     public static string WriteOut(ReadOnlySpan<char> text)

@@ -13,21 +13,31 @@ internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<Pl
 /// </remarks>
 internal sealed class Cover
 {
-    private const int Token = 100;
+    /// <summary>What it is worth to cover a token; nothing else weighs as much.</summary>
+    public const int Token = 100;
+
     private const int EachPlacement = 10;
     private const int ChangeOfSide = 1;
     private const int Never = int.MinValue / 2;
+    private static readonly List<Placement> None = [];
     private static readonly LabelStands[] Sides = Enum.GetValues<LabelStands>();
 
     private readonly PlateText plate;
-    private readonly ILookup<int, Placement> byStart;
+    private readonly List<Placement>[] byStart;
     private readonly int[,] before;
     private readonly int[,] behind;
 
     private Cover(PlateText plate, IEnumerable<Placement> placements)
     {
         this.plate = plate;
-        byStart = placements.ToLookup(placement => placement.From);
+        byStart = new List<Placement>[plate.Count];
+        Array.Fill(byStart, None);
+        foreach (var placement in placements)
+        {
+            if (byStart[placement.From] == None) byStart[placement.From] = [];
+            byStart[placement.From].Add(placement);
+        }
+
         before = new int[plate.Count + 1, Sides.Length];
         behind = new int[plate.Count + 1, Sides.Length];
     }
@@ -73,9 +83,10 @@ internal sealed class Cover
 
         for (var at = 0; at < plate.Count; at++)
         {
-            foreach (var side in Sides.Where(side => before[at, (int)side] > Never / 2))
+            foreach (var side in Sides)
             {
                 var here = before[at, (int)side];
+                if (here < Never / 2) continue;
                 if (plate.BeginsChunk(at)) Raise(plate.ChunkEnd(at), side, here);
                 foreach (var placement in byStart[at]) Raise(placement.To, After(placement, side), here + Worth(placement, side));
             }
@@ -92,10 +103,8 @@ internal sealed class Cover
         var steps = new List<Stretch>();
         for (var at = 0; at < plate.Count; at++)
         {
-            if (plate.BeginsChunk(at) && Sides.Any(side => before[at, (int)side] + behind[plate.ChunkEnd(at), (int)side] == best)) steps.Add(new(at, plate.ChunkEnd(at)));
-            foreach (var placement in byStart[at]
-                .Where(placement => Sides.Any(side => before[at, (int)side] + Worth(placement, side) + behind[placement.To, (int)After(placement, side)] == best))
-                .DistinctBy(placement => (placement.To, placement.Says)))
+            if (plate.BeginsChunk(at) && Array.Exists(Sides, side => before[at, (int)side] + behind[plate.ChunkEnd(at), (int)side] == best)) steps.Add(new(at, plate.ChunkEnd(at)));
+            foreach (var placement in byStart[at].FindAll(placement => IsOnBest(placement, best)).DistinctBy(placement => (placement.To, placement.Says)))
             {
                 chosen.Add(placement);
                 steps.Add(new(placement.From, placement.To));
@@ -110,5 +119,15 @@ internal sealed class Cover
 
         var certain = chosen.ToLookup(placement => Enumerable.Range(placement.From, placement.To - placement.From).All(at => ways[at] == 1));
         return new([.. certain[true]], [.. certain[false]]);
+    }
+
+    private bool IsOnBest(Placement placement, int best)
+    {
+        foreach (var side in Sides)
+        {
+            if (before[placement.From, (int)side] + Worth(placement, side) + behind[placement.To, (int)After(placement, side)] == best) return true;
+        }
+
+        return false;
     }
 }

@@ -10,33 +10,31 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     private const int LongestUnit = 3;
 
     /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
-    public IEnumerable<int> Ends(int from)
+    public List<int> Ends(int from)
     {
-        if (!plate.Is(from, TokenKind.Number)) yield break;
-        var end = from + 1;
-        yield return end;
-        for (var pieces = 1; pieces < MostPieces; pieces++)
+        if (!plate.Is(from, TokenKind.Number)) return [];
+        var ends = new List<int>(1) { from + 1 };
+        for (var end = from + 1; ends.Count < MostPieces; ends.Add(end))
         {
             if (Joins(end)) end++;
             else if (plate.IsWord(end, "to") && plate.Is(end + 1, TokenKind.Number) && plate.SameLine(end) && plate.SameLine(end + 1)) end += 2;
-            else yield break;
-            yield return end;
+            else break;
         }
+
+        return ends;
     }
 
     /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>
-    public int? UnitEnd(Field field, int at)
-    {
-        if (lexicon.UnitsOf(field).Count == 0) return null;
-        return UnitEnd(lexicon.UnitsOf(field), at);
-    }
+    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at);
 
     /// <summary>The token behind one of some units that begins with a token; null when none does. The longest counts.</summary>
-    public int? UnitEnd(IReadOnlySet<string> units, int at)
+    public int? UnitEnd(UnitSet units, int at)
     {
+        if (units.IsEmpty || at >= plate.Count) return null;
         for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
         {
-            if (plate.Tokens[at].Line == plate.Tokens[end - 1].Line && units.Contains(plate.Slice(at, end).ToString())) return end;
+            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
+            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return end;
         }
 
         return null;

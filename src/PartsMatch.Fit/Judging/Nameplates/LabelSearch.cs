@@ -3,32 +3,57 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Lengthens placements by a label of their field that stands on their other side: CLASS B INS, CAP 370 VAC 5 MFD, FLA 2.1 A.</summary>
 internal sealed class LabelSearch(PlateText plate, IReadOnlyList<Match>[] matches)
 {
+    private static readonly List<(int From, Match Label)> None = [];
+
     /// <summary>The placements, and those that are longer by a label.</summary>
     public IReadOnlyList<Placement> Extend(IReadOnlyList<Placement> placements)
     {
-        var before = Enumerable.Range(0, plate.Count)
-            .SelectMany(at => matches[at].Where(match => match.Node.Labels.Count > 0).Select(match => (From: at, Match: match)))
-            .ToLookup(label => label.Match.End);
-        var longer = new List<Placement>();
-        foreach (var placement in placements.Where(placement => placement.Values.Count == 1))
+        var before = LabelsByEnd();
+        var longer = new List<Placement>(placements);
+        foreach (var placement in placements)
         {
-            var field = placement.Values[0].Field;
-            foreach (var label in before[placement.From].Where(label => Announces(label.Match, field)))
+            if (placement.Values is not [{ } value]) continue;
+            foreach (var (from, label) in before[placement.From])
             {
-                if (Gaps.FromLabel(plate, label.From, placement.From, placement.To) is { } cost) longer.Add(Widen(placement, label.From, placement.To, cost));
+                if (Announces(label, value.Field) && Gaps.FromLabel(plate, from, placement.From, placement.To) is { } cost) longer.Add(Widen(placement, from, placement.To, cost));
             }
 
             if (placement.To == plate.Count) continue;
-            foreach (var match in matches[placement.To].Where(match => Announces(match, field)))
+            foreach (var label in matches[placement.To])
             {
-                if (Gaps.ToLabel(plate, placement.From, placement.To, match.End) is { } cost) longer.Add(Widen(placement, placement.From, match.End, cost));
+                if (Announces(label, value.Field) && Gaps.ToLabel(plate, placement.From, placement.To, label.End) is { } cost) longer.Add(Widen(placement, placement.From, label.End, cost));
             }
         }
 
-        return [.. placements, .. longer];
+        return longer;
     }
 
-    private static bool Announces(Match match, Field field) => match.Node.Labels.Any(label => label.Field == field && label.Label.Says is null);
+    private List<(int From, Match Label)>[] LabelsByEnd()
+    {
+        var labels = new List<(int From, Match Label)>[plate.Count + 1];
+        Array.Fill(labels, None);
+        for (var at = 0; at < plate.Count; at++)
+        {
+            foreach (var match in matches[at])
+            {
+                if (match.Node.Labels.Count == 0) continue;
+                if (labels[match.End] == None) labels[match.End] = [];
+                labels[match.End].Add((at, match));
+            }
+        }
+
+        return labels;
+    }
+
+    private static bool Announces(Match match, Field field)
+    {
+        foreach (var label in match.Node.Labels)
+        {
+            if (label.Field == field && label.Label.Says is null) return true;
+        }
+
+        return false;
+    }
 
     private static Placement Widen(Placement placement, int from, int to, int cost) =>
         new(from, to, placement.Stands, placement.Cost + cost, placement.Values[0] with { Where = [new(from, to)] });

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal sealed class Lexicon
 {
     private readonly Dictionary<string, PlateLimit> limits;
-    private readonly Dictionary<Field, HashSet<string>> units = [];
+    private readonly Dictionary<Field, UnitSet> units;
 
     /// <summary>Orders a vocabulary.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
@@ -15,11 +15,12 @@ internal sealed class Lexicon
         Shape = shape;
         limits = vocabulary.Limits.ToDictionary(limit => FieldOf(limit.Field).Name);
         Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
-        TailUnits = vocabulary.Tails.SelectMany(tail => tail.Units).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var field in shape.Fields) units[field] = new(field.Form.UnitSpellings, StringComparer.OrdinalIgnoreCase);
+        TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
+        units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         foreach (var label in vocabulary.Labels) AddLabel(label);
         AddWords(vocabulary);
         foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
+        foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
     }
 
     /// <summary>The fields.</summary>
@@ -32,13 +33,13 @@ internal sealed class Lexicon
     public IReadOnlyDictionary<Field, PlateTail> Tails { get; }
 
     /// <summary>The units of all second figures.</summary>
-    public IReadOnlySet<string> TailUnits { get; }
+    public UnitSet TailUnits { get; }
 
     /// <summary>The limit of a field's values on plates; null when its form says all.</summary>
     public PlateLimit? LimitOf(Field field) => limits.GetValueOrDefault(field.Name);
 
     /// <summary>The spellings of a field's units.</summary>
-    public IReadOnlySet<string> UnitsOf(Field field) => units[field];
+    public UnitSet UnitsOf(Field field) => units[field];
 
     /// <summary>The field of a name.</summary>
     public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");

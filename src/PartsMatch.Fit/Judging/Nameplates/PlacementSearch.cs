@@ -9,12 +9,13 @@ internal sealed class PlacementSearch
     private readonly FigureReach reach;
     private readonly ValueSearch values;
     private readonly Lexicon lexicon;
+    private readonly List<Placement> simple = [];
 
     /// <summary>Prepares to search a plate.</summary>
     public PlacementSearch(PlateText plate, Lexicon lexicon, ValueReader reader)
     {
         (this.plate, this.lexicon, this.reader) = (plate, lexicon, reader);
-        matches = [.. Enumerable.Range(0, plate.Count).Select(at => lexicon.Tree.At(plate, at))];
+        matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
     }
@@ -25,93 +26,110 @@ internal sealed class PlacementSearch
     /// <summary>All placements.</summary>
     public IReadOnlyList<Placement> All()
     {
-        var simple = Enumerable.Range(0, plate.Count).SelectMany(At).ToList();
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (!plate.RunsOn(at)) AddAt(at);
+        }
+
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         return [.. labelled.Concat(new RowSearch(plate, matches, values, reader).All())];
     }
 
-    private IEnumerable<Placement> At(int from)
+    private void AddAt(int from)
     {
         foreach (var match in matches[from])
         {
-            foreach (var placement in Behind(from, match)) yield return placement;
-            if (match.Node.Free.Count > 0) yield return new(from, match.End, LabelStands.Nowhere, 0, [.. match.Node.Free.Select(word => Value(word, from, match.End))]);
-            foreach (var placement in WordsBeforeLabel(from, match)) yield return placement;
-            if (match.Node.IsStranger && Stranger(from, match.End) is { } stranger) yield return stranger;
+            var node = match.Node;
+            if (node.Labels.Count > 0) AddLabelFirst(from, match);
+            if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
+            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
+            if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
+            if (node.IsStranger) AddStranger(from, match.End);
         }
 
-        foreach (var placement in FiguresBeforeLabel(from)) yield return placement;
+        if (plate.Is(from, TokenKind.Number)) AddFigureBeforeLabel(from);
     }
 
     /// <summary>RPM 1075, INS B, SHAFT 1/2 X 4.</summary>
-    private IEnumerable<Placement> Behind(int from, Match match)
+    private void AddLabelFirst(int from, Match match)
     {
-        if (match.Node.Labels.Count == 0 || match.End == plate.Count) yield break;
-        foreach (var label in match.Node.Labels.Where(label => !label.Label.OnlyBehind))
+        foreach (var label in match.Node.Labels)
         {
+            if (label.Label.OnlyBehind) continue;
             foreach (var found in values.At(match.End, label))
             {
-                if (Gaps.FromLabel(plate, from, match.End, found.To) is { } cost) yield return Labelled(label, new(from, match.End), found, LabelStands.Before, cost);
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is { } cost) AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
             }
         }
     }
 
     /// <summary>BALL BRG, CONT DUTY, F INS.</summary>
-    private IEnumerable<Placement> WordsBeforeLabel(int from, Match match)
+    private void AddWordBeforeLabel(int from, Match match)
     {
-        if (match.Node.Words.Count == 0 || match.End == plate.Count) yield break;
+        if (match.End == plate.Count) return;
         foreach (var last in matches[match.End])
         {
-            if (Gaps.ToLabel(plate, from, match.End, last.End) is not { } cost) continue;
-            foreach (var word in match.Node.Words.Where(word => last.Node.Labels.Any(label => label.Field == word.Field && !label.Label.OnlyBehind)))
+            if (last.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, match.End, last.End) is not { } cost) continue;
+            foreach (var word in match.Node.Words)
             {
-                yield return new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End));
+                if (last.Node.Labels.Exists(label => label.Field == word.Field && !label.Label.OnlyBehind)) simple.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
             }
         }
     }
 
-    /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V.</summary>
-    private IEnumerable<Placement> FiguresBeforeLabel(int from)
+    /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V: the label stands behind the figure, or behind the figure's unit.</summary>
+    private void AddFigureBeforeLabel(int from)
     {
         foreach (var end in reach.Ends(from))
         {
-            // The label behind the figure, or behind the figure's unit.
             for (var at = end; at <= end + 2 && at < plate.Count; at++)
             {
-                foreach (var (match, label) in matches[at].SelectMany(match => match.Node.Labels.Select(label => (match, label))))
+                foreach (var match in matches[at])
                 {
-                    if (at > end && reach.UnitEnd(label.Field, end) != at) continue;
-                    if (Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                    foreach (var found in values.At(from, label).Where(found => found.To == at || found.To > match.End))
+                    if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
+                    foreach (var label in match.Node.Labels)
                     {
-                        yield return Labelled(label, new(at, Math.Max(found.To, match.End)), found, LabelStands.Behind, cost, from);
+                        if (at > end && reach.UnitEnd(label.Field, end) != at) continue;
+                        foreach (var found in values.At(from, label))
+                        {
+                            if (found.To == at || found.To > match.End) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
+                        }
                     }
                 }
             }
         }
     }
 
-    private Placement Labelled(LabelEntry label, Stretch labelAt, Found found, LabelStands stands, int cost, int? start = null)
+    private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
     {
-        var from = start ?? labelAt.From;
-        var to = Math.Max(found.To, labelAt.To);
-        var placed = found.Values.Count == 1
-            ? [found.Values[0] with { Where = [new(from, to)] }]
-            : found.Values.Select(value => value with { Where = [.. value.Where.Append(labelAt).OrderBy(where => where.From)] }).ToList();
+        var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
+        var placed = new List<PlacedValue>(1);
+        if (found.Second is { } second)
+        {
+            placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, second.At), labelAt)));
+            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.To), labelAt)));
+        }
+        else
+        {
+            placed.Add(new(label.Field, found.Text, all));
+        }
+
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        return new(from, to, stands, cost, placed);
+        simple.Add(new(all.From, all.To, stands, cost, placed));
     }
+
+    private static IReadOnlyList<Stretch> InOrder(Stretch one, Stretch other) => one.From < other.From ? [one, other] : [other, one];
 
     private PlacedValue Value(WordEntry word, int from, int to) => new(word.Field, reader.Read(word.Field, word.Value, null) ?? word.Value, new Stretch(from, to));
 
     /// <summary>SER 230A, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
-    private Placement? Stranger(int from, int at)
+    private void AddStranger(int from, int at)
     {
-        if (at == plate.Count || Gaps.FromLabel(plate, from, at, plate.ChunkEnd(at)) is null || !plate.SameLine(at)) return null;
+        if (at == plate.Count || !plate.SameLine(at)) return;
         var chunkEnd = plate.ChunkEnd(at);
-        var end = Enumerable.Range(at, chunkEnd - at).Any(token => plate.Is(token, TokenKind.Number)) ? chunkEnd
-            : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
-        return end == 0 ? null : new(from, end, LabelStands.Nowhere, 0);
+        if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
+        var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
+        if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
     }
 }

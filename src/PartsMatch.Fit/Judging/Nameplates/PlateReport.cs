@@ -7,6 +7,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     private static readonly Source OnePlateOneValue = new("A plate has one value for a field, or one a rating row with / or - between", SourceStatus.Practice);
 
     private readonly bool[] used = new bool[plate.Count];
+    private readonly bool[] spokenFor = new bool[plate.Count];
     private readonly List<ReadField> fields = [];
     private readonly List<Contradiction> contradictions = [];
     private readonly List<Complaint> complaints = [];
@@ -15,6 +16,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     public PlateFindings Findings()
     {
         foreach (var group in choice.Certain.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var placement in choice.Certain.Concat(choice.Doubtful)) spokenFor.AsSpan(placement.From, placement.To - placement.From).Fill(true);
         Doubts();
         NamedButUnread();
         return new(fields, Leftovers(), contradictions, complaints);
@@ -72,11 +74,11 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         var named = fields.Select(field => field.Field.Name).Concat(contradictions.SelectMany(contradiction => contradiction.Fields)).Concat(complaints.Select(complaint => complaint.Field)).ToHashSet();
         for (var at = 0; at < plate.Count; at++)
         {
-            var match = used[at] ? default : matches[at].LastOrDefault(match => match.Node.Labels.Count > 0);
+            var match = spokenFor[at] ? default : matches[at].LastOrDefault(match => match.Node.Labels.Count > 0);
             if (match.Node is null) continue;
             var label = match.Node.Labels[0];
-            var behind = plate.Is(match.End, TokenKind.Number) && !used[match.End] && Gaps.FromLabel(plate, at, match.End, match.End + 1) is not null;
-            var before = at > 0 && plate.Is(at - 1, TokenKind.Number) && !used[at - 1] && Gaps.ToLabel(plate, at - 1, at, match.End) is not null;
+            var behind = plate.BeginsChunk(at) && plate.Is(match.End, TokenKind.Number) && !spokenFor[match.End] && Gaps.FromLabel(plate, at, match.End, match.End + 1) is not null;
+            var before = at > 0 && plate.BeginsChunk(at - 1) && plate.Is(at - 1, TokenKind.Number) && !spokenFor[at - 1] && Gaps.ToLabel(plate, at - 1, at, match.End) is not null;
             if (!(behind || before) || !named.Add(label.Field.Name)) continue;
             var (from, to) = behind ? (match.End, plate.ChunkEnd(match.End)) : (at - 1, at);
             var given = behind ? Quote(at, to) : Quote(from, match.End);

@@ -39,7 +39,7 @@ internal sealed class RowSearch(PlateText plate, IReadOnlyList<Match>[] matches,
         {
             if (at == plate.Count || (placed.Count > 0 && !plate.SameLine(at))) yield break;
             var end = plate.ChunkEnd(at);
-            var value = label.Entries.SelectMany(entry => values.At(at, entry)).Where(found => found.To == end && found.Values.Count == 1).Select(found => found.Values[0]).FirstOrDefault();
+            var value = label.Entries.SelectMany(entry => values.At(at, entry).Where(found => found.To == end && found.Second is null).Select(found => new PlacedValue(entry.Field, found.Text, new Stretch(at, end)))).FirstOrDefault();
             if (value is null) yield break;
             placed.Add(value with { Where = [new(label.From, label.To), .. value.Where] });
             at = end;

@@ -6,7 +6,7 @@ internal sealed class ValueReader(Lexicon lexicon)
     /// <summary>No figure with its unit is longer; longer ones are not tried.</summary>
     private const int LongestValue = 60;
 
-    private readonly Dictionary<(Field Field, string Text), (string? Text, string? Wrong)> known = [];
+    private readonly Dictionary<(Field Field, string? Unit), Dictionary<string, string?>.AlternateLookup<ReadOnlySpan<char>>> known = [];
 
     /// <summary>A value as its form writes it; null when the text is none.</summary>
     /// <param name="field">The field.</param>
@@ -15,8 +15,10 @@ internal sealed class ValueReader(Lexicon lexicon)
     public string? Read(Field field, ReadOnlySpan<char> text, string? unit)
     {
         if (text.Length > LongestValue) return null;
+        if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
+        if (readings.TryGetValue(text, out var reading)) return reading;
         var given = Characters.WriteOut(text);
-        return Recall(field, given).Text ?? (unit is null ? null : Recall(field, $"{given} {unit}").Text);
+        return readings[text] = Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
     }
 
     /// <summary>Why a text is no value of a field.</summary>
@@ -24,18 +26,14 @@ internal sealed class ValueReader(Lexicon lexicon)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
         var given = Characters.WriteOut(text);
-        return (unit is null ? null : Recall(field, $"{given} {unit}").Wrong) ?? Recall(field, given).Wrong ?? $"“{given}” is not placed";
+        return (unit is null || given.Any(char.IsLetter) ? Try(field, given).Wrong : Try(field, $"{given} {unit}").Wrong) ?? $"“{given}” is not placed";
     }
 
-    private (string? Text, string? Wrong) Recall(Field field, string text)
+    private (string? Text, string? Wrong) Try(Field field, string text)
     {
-        if (known.TryGetValue((field, text), out var reading)) return reading;
         var value = field.Form.ReadAny(text);
+        if (!value.IsRead) return (null, value.Wrong);
         var limit = lexicon.LimitOf(field);
-        reading = !value.IsRead ? (null, value.Wrong)
-            : limit is not null && !limit.Holds(value.Value) ? (null, $"“{text}” is not {limit.Words}")
-            : (field.Form.WriteAny(value.Value, Quantities.Units.AsGiven), null);
-        known.Add((field, text), reading);
-        return reading;
+        return limit is not null && !limit.Holds(value.Value) ? (null, $"“{text}” is not {limit.Words}") : (field.Form.WriteAny(value.Value, Quantities.Units.AsGiven), null);
     }
 }

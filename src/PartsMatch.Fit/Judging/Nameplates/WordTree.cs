@@ -32,8 +32,11 @@ internal sealed class WordNode
     /// <summary>Whether it announces what no field holds.</summary>
     public bool IsStranger { get; set; }
 
+    /// <summary>Whether it says nothing of any field.</summary>
+    public bool IsFiller { get; set; }
+
     /// <summary>Whether a word ends here.</summary>
-    public bool Ends => IsStranger || Labels.Count + Words.Count > 0;
+    public bool Ends => IsStranger || IsFiller || Labels.Count + Words.Count > 0;
 }
 
 /// <summary>A word of the vocabulary found in a text.</summary>
@@ -44,6 +47,8 @@ internal readonly record struct Match(int End, WordNode Node);
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>
 internal sealed class WordTree
 {
+    private static readonly List<Match> None = [];
+
     private readonly WordNode root = new();
 
     /// <summary>The node at which a word ends, made if it is new.</summary>
@@ -57,19 +62,19 @@ internal sealed class WordTree
                 if (!node.Next.TryGetValue(character, out var next)) node.Next.Add(character, next = new());
                 node = next;
             }
-            else
+            else if (node != root)
             {
                 node.MayPart = true;
             }
         }
 
-        return node;
+        return node == root ? throw new InvalidOperationException($"“{word}” has no character that spells words.") : node;
     }
 
     /// <summary>All words that begin with a token and end with one, the shortest first.</summary>
-    public List<Match> At(PlateText plate, int from)
+    public IReadOnlyList<Match> At(PlateText plate, int from)
     {
-        var matches = new List<Match>();
+        List<Match>? matches = null;
         var node = root;
         for (var at = from; at < plate.Count; at++)
         {
@@ -79,17 +84,17 @@ internal sealed class WordTree
                 var upper = char.ToUpperInvariant(character);
                 if (!Characters.SpellsWords(upper))
                 {
-                    if (!node.MayPart) return matches;
+                    if (!node.MayPart) return matches ?? None;
                 }
                 else if (!node.Next.TryGetValue(upper, out node!))
                 {
-                    return matches;
+                    return matches ?? None;
                 }
             }
 
-            if (node.Ends) matches.Add(new(at + 1, node));
+            if (node.Ends) (matches ??= []).Add(new(at + 1, node));
         }
 
-        return matches;
+        return matches ?? None;
     }
 }
