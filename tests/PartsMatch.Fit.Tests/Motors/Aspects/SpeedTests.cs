@@ -88,7 +88,7 @@ public sealed class SpeedTests : MotorAspectTests<Speed>
 
     [Fact]
     public void A_tap_in_place_of_a_winding_of_its_own_is_checked_on_low() =>
-        MeetsWith([SupplyChanges.CheckLowSpeed], plate: "speed=1725/1140 rpm; speedMeans=separate windings", part: "speed=1725/1500 rpm; speedMeans=tapped winding");
+        MeetsWith([SupplyChanges.CheckLowSpeed], plate: "speed=1725/1140 rpm; speedMeans=separate windings", part: "speed=1725/1500 rpm; frequency=60 Hz; speedMeans=tapped winding");
 
     [Fact]
     public void A_speed_that_nobody_gives_is_unknown()

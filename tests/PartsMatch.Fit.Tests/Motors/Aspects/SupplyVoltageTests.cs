@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Motors.Aspects;
@@ -35,8 +34,9 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
 
         Meets(site: $"volts={Moved(least, +0.1)}", part: part).Shortfall.ShouldBeLessThan(1);
         Meets(site: $"volts={Moved(most, -0.1)}", part: part).Shortfall.ShouldBeLessThan(1);
-        Fails(site: $"volts={Moved(least, -0.1)}", part: part).Sentence.ShouldContain(least);
-        Fails(site: $"volts={Moved(most, +0.1)}", part: part).Sentence.ShouldContain(most);
+        var limits = $"takes {least[..^2]} to {most}.";
+        Fails(site: $"volts={Moved(least, -0.1)}", part: part).Sentence.ShouldEndWith(limits);
+        Fails(site: $"volts={Moved(most, +0.1)}", part: part).Sentence.ShouldEndWith(limits);
     }
 
     [Fact]
@@ -148,12 +148,11 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
         Unknown(Side.Part, "phase", site: "volts=400 V; neutralVolts=230 V", part: "voltage=230 V");
     }
 
-    [Property]
+    [Fact]
     public void Moving_the_supply_away_from_a_tap_never_lowers_the_shortfall()
     {
         var cases =
             from tap in Gen.Elements("115 V", "230 V", "208-230 V", "460 V")
-            from start in Gen.Choose(2300, 2400)
             from nearer in Gen.Choose(0, 1500)
             from further in Gen.Choose(0, 1500)
             from up in Gen.Elements(1, -1)
