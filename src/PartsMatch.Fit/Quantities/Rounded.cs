@@ -23,5 +23,8 @@ internal static class Rounded
     /// <summary>A frequency in Hz, to 0.1 Hz.</summary>
     public static double? Hertz(Frequency? frequency) => To(frequency?.Hertz, 1);
 
-    private static double? To(double? value, int digits) => value is { } known ? Math.Round(known + Nudge, digits) : null;
+    /// <summary>A value with so many digits behind the point.</summary>
+    public static double To(double value, int digits) => Math.Round(value + Nudge, digits);
+
+    private static double? To(double? value, int digits) => value is { } known ? To(known, digits) : null;
 }
