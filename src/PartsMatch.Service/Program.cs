@@ -1,3 +1,3 @@
-using PartsMatch.Service.Hosting;
+using PartsMatch.Service.Commands;
 
-return await Serving.RunAsync(args, Console.Out, Console.Error);
+return await CommandLine.RunAsync(args, Console.Out, Console.Error);

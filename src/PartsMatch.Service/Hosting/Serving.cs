@@ -8,16 +8,22 @@ namespace PartsMatch.Service.Hosting;
 /// <summary>Runs the service until it is told to stop. What keeps it from starting is said in a sentence and an exit code.</summary>
 public static class Serving
 {
-    public static async Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default)
+    public static Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default) => OrRefuseAsync(error, async () =>
+    {
+        await using var app = ServiceHost.Build(args);
+        ServiceHost.Prepare(app);
+        await app.StartAsync(stop);
+        await TellAsync(app, output);
+        await app.WaitForShutdownAsync(stop);
+        return ExitCode.Success;
+    });
+
+    /// <summary>Runs what needs a service, and says in a sentence what kept one from starting.</summary>
+    internal static async Task<int> OrRefuseAsync(TextWriter error, Func<Task<int>> run)
     {
         try
         {
-            await using var app = ServiceHost.Build(args);
-            ServiceHost.Prepare(app);
-            await app.StartAsync(stop);
-            await TellAsync(app, output);
-            await app.WaitForShutdownAsync(stop);
-            return ExitCode.Success;
+            return await run();
         }
         catch (StoreRefusedException refused)
         {
