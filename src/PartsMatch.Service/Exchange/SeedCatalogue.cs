@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using CsvHelper;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
@@ -74,10 +75,10 @@ internal sealed class SeedCatalogue
         Number<int>(row, "onHand", at));
 
     private T? Number<T>(CsvRow row, string column, string at)
-        where T : struct, ISpanParsable<T>
+        where T : struct, INumberBase<T>
     {
         if (row[column].Length == 0) return null;
-        if (T.TryParse(row[column], CultureInfo.InvariantCulture, out var number)) return number;
+        if (T.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return number;
         _complaints.Add($"{at}, {column}: a number, written with a point");
         return null;
     }

@@ -31,6 +31,7 @@ internal sealed class PartsSchema : Schema
         RegisterTypeMapping(typeof(Units), typeof(UnitsEnum));
 
         Initialize();
+        AllTypes["Decimal"]!.Description = "A decimal number, exact: money.";
         CostRule.CountApart(this);
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.Extensions.Options;
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph;
+using PartsMatch.Service.Graph.Limits;
 
 namespace PartsMatch.Service.Hosting;
 
@@ -33,7 +34,7 @@ internal static class ServiceHost
     /// <summary>Opens the store and builds all that is made once, so that whatever is wrong shows before anyone is answered.</summary>
     public static void Prepare(WebApplication app)
     {
-        if (app.Services.GetRequiredService<IOptions<AccessSettings>>().Value.Contradiction is { } why) throw new StartRefusedException(ExitCode.SettingsRefused, why);
+        CheckSettings(app.Services);
         _ = app.Services.GetRequiredService<Catalogues>();
         _ = app.Services.GetRequiredService<FamilyWeights>();
 
@@ -43,6 +44,19 @@ internal static class ServiceHost
         app.UseMiddleware<AccessGate>();
         Health.Map(app);
         app.MapGraph();
+    }
+
+    private static void CheckSettings(IServiceProvider services)
+    {
+        try
+        {
+            _ = services.GetRequiredService<IOptions<QueryLimits>>().Value;
+            if (services.GetRequiredService<IOptions<AccessSettings>>().Value.Contradiction is { } why) throw new StartRefusedException(ExitCode.SettingsRefused, why);
+        }
+        catch (Exception wrong) when (wrong is OptionsValidationException or InvalidOperationException)
+        {
+            throw new StartRefusedException(ExitCode.SettingsRefused, $"A setting cannot be used. {wrong.Message}", wrong);
+        }
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>

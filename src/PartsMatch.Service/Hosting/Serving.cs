@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Connections;
-using Microsoft.Extensions.Options;
 using PartsMatch.Service.Access;
 using PartsMatch.Store;
 
@@ -8,6 +7,9 @@ namespace PartsMatch.Service.Hosting;
 /// <summary>Runs the service until it is told to stop. What keeps it from starting is said in a sentence and an exit code.</summary>
 public static class Serving
 {
+    /// <summary>The last line that is told at start.</summary>
+    public const string ToldAll = "Stop it with Ctrl+C.";
+
     public static Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default) => OrRefuseAsync(error, async () =>
     {
         await using var app = ServiceHost.Build(args);
@@ -33,10 +35,6 @@ public static class Serving
         {
             return await RefuseAsync(error, refused.Message, refused.ExitCode);
         }
-        catch (OptionsValidationException wrong)
-        {
-            return await RefuseAsync(error, $"The settings cannot be used: {string.Join(" ", wrong.Failures)}", ExitCode.SettingsRefused);
-        }
         catch (IOException taken) when (taken.InnerException is AddressInUseException)
         {
             return await RefuseAsync(error, "Another program listens at this address already. Stop it, or name another address with --urls.", ExitCode.AddressRefused);
@@ -51,6 +49,7 @@ public static class Serving
         await output.WriteLineAsync($"PartsMatch listens at {string.Join(", ", app.Urls)}; GraphQL is at {address}/graphql.");
         await output.WriteLineAsync($"What it knows is kept in {app.Services.GetRequiredService<DataFolder>().Path}.");
         if (key is not null) await output.WriteLineAsync($"The key for writing, shown this once: {key}");
+        await output.WriteLineAsync(ToldAll);
     }
 
     private static async Task<int> RefuseAsync(TextWriter error, string message, int exitCode)

@@ -22,7 +22,7 @@ public sealed class AccessTests
     [InlineData(KeysForAll, Elsewhere, HttpStatusCode.Unauthorized)]
     public async Task Reading_without_a_key(string setting, string from, HttpStatusCode expected)
     {
-        await using var service = await TestService.StartAsync(null, setting.Length == 0 ? [] : [setting]);
+        await using var service = await TestService.StartAsync(setting.Length == 0 ? [] : [setting]);
         var answer = await ReadAsync(service, (TestService.FromHeader, from));
         answer.Status.ShouldBe(expected);
         if (expected == HttpStatusCode.Unauthorized) answer.Codes.ShouldBe([Codes.KeyNeeded]);
@@ -109,7 +109,7 @@ public sealed class AccessTests
     [InlineData("/health/ready", "ready")]
     public async Task Health_is_open_to_all(string address, string status)
     {
-        await using var service = await TestService.StartAsync(null, KeysForAll);
+        await using var service = await TestService.StartAsync(KeysForAll);
         var answer = await service.SendAsync(new(HttpMethod.Get, address) { Headers = { { TestService.FromHeader, Elsewhere } } });
         answer.Status.ShouldBe(HttpStatusCode.OK);
         answer.Text("status").ShouldBe(status);

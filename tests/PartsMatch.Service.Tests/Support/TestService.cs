@@ -17,13 +17,17 @@ internal sealed class TestService : IAsyncDisposable
     /// <summary>On a request: the address it is to seem to come from. Without it, requests come from this machine.</summary>
     public const string FromHeader = "Test-From";
 
+    /// <summary>On a request: something past the door fails with this text.</summary>
+    public const string FailHeader = "Test-Fail";
+
     private readonly TestFolder _data = new();
     private readonly TestFolder _seed = new();
     private readonly WebApplication _app;
 
-    private TestService(string[] settings, TimeProvider? clock)
+    private TestService(string[] settings, TimeProvider? clock, Action<string>? inDataFolder)
     {
         Seed.WriteTo(_seed);
+        inDataFolder?.Invoke(_data.Path);
         _app = ServiceHost.Build([$"--Data:Folder={_data.Path}", $"--Data:SeedFolder={_seed.Path}", .. settings], builder =>
         {
             builder.WebHost.UseTestServer();
@@ -32,6 +36,7 @@ internal sealed class TestService : IAsyncDisposable
             if (clock is not null) builder.Services.AddSingleton(clock);
         });
         ServiceHost.Prepare(_app);
+        _app.Use((context, next) => context.Request.Headers.TryGetValue(FailHeader, out var text) ? throw new InvalidOperationException(text) : next(context));
     }
 
     public RecordedLog Log { get; } = new();
@@ -44,9 +49,12 @@ internal sealed class TestService : IAsyncDisposable
 
     public string Key { get; private set; } = null!;
 
-    public static async Task<TestService> StartAsync(TimeProvider? clock = null, params string[] settings)
+    public static Task<TestService> StartAsync(params string[] settings) => StartAsync(clock: null, inDataFolder: null, settings);
+
+    /// <summary>With a clock of the test's, or files that lie in the data folder before the start.</summary>
+    public static async Task<TestService> StartAsync(TimeProvider? clock, Action<string>? inDataFolder, params string[] settings)
     {
-        var service = new TestService(settings, clock);
+        var service = new TestService(settings, clock, inDataFolder);
         await service._app.StartAsync(TestContext.Current.CancellationToken);
         service.Client = service._app.GetTestClient();
         service.Key = (await service.Services.GetRequiredService<KeyRing>().MakeFirstAsync())!;

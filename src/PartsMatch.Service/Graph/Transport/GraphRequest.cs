@@ -86,7 +86,9 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
         if (request.ContentLength > most) return null;
         var body = new byte[most + 1];
         var length = await request.Body.ReadAtLeastAsync(body, body.Length, throwOnEndOfStream: false, request.HttpContext.RequestAborted);
-        return length > most ? null : body.AsMemory(0, length);
+        // Not one expression: there null would be an empty memory.
+        if (length > most) return null;
+        return body.AsMemory(0, length);
     }
 
     private static string? MapOf(string? text)
