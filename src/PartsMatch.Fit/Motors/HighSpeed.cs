@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
 

@@ -13,7 +13,15 @@ public static class MotorAspects
         new SupplyVoltage(),
         new SupplyFrequency(),
         new VoltageAndFrequency(),
+        new ShaftDiameter(),
+        new Rotation(),
+        new ShaftToHub(),
+        new ShaftEnds(),
+        new MotorEnclosure(),
         new Speed(),
         new OutputPower(),
+        new RunCapacitor(),
+        new ShaftLength(),
+        new Mount(),
     ];
 }

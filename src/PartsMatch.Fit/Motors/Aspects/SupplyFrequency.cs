@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 
