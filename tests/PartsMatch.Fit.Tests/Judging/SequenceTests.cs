@@ -24,8 +24,4 @@ public sealed class SequenceTests
         none.ShouldBeEmpty();
         none.Count.ShouldBe(0);
     }
-
-    [Fact]
-    public void Rounding_keeps_the_same_length_from_inches_and_millimetres_together() =>
-        Rounded.To(3 / 8.0 * 25.4, 2).ShouldBe(Rounded.To(9.525, 2)); // 3/8 in is 9.525 mm exactly
 }

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests.Motors;
 
@@ -13,9 +14,9 @@ public abstract class MotorAspectTests<TAspect>
     /// <summary>Judges, after asserting that every text could be read.</summary>
     protected static Finding Judge(string plate = "", string site = "", string part = "")
     {
-        var need = MotorFamily.Motor.ReadNeed(new(null, NamedTexts.Of(plate), NamedTexts.Of(site)));
+        var need = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
         need.Complaints.ShouldBeEmpty();
-        var (spec, complaints) = MotorFamily.Motor.ReadSpec(NamedTexts.Of(part));
+        var (spec, complaints) = MotorFamily.Motor.ReadSpec(Named.Texts(part));
         complaints.ShouldBeEmpty();
         return Aspect.Judge(need.Need, Aspect.FacetOf(MotorFamily.Motor.Deduce(spec).Spec));
     }

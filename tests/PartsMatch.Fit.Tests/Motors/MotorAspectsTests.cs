@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests.Motors;
 
@@ -24,7 +25,7 @@ public sealed class MotorAspectsTests
         aspect.Source.Text.ShouldNotBeNullOrWhiteSpace();
         var tests = GetType().Assembly.GetType($"PartsMatch.Fit.Tests.Motors.Aspects.{name}Tests");
         tests.ShouldNotBeNull();
-        tests.BaseType.ShouldBe(typeof(MotorAspectTests<>).MakeGenericType(aspect.GetType()));
+        tests.BaseType!.GenericTypeArguments[0].ShouldBe(aspect.GetType());
     }
 
     [Theory]
@@ -35,8 +36,8 @@ public sealed class MotorAspectsTests
         var aspect = MotorAspects.All.Single(one => one.GetType().Name == name);
         const string texts = "voltage=115/208-230 V; connectedFor=115 V; phase=1; frequency=50/60 Hz; power=1/4 hp; speed=900/1075 rpm; type=PSC; speeds=2; runCapacitor=5/370; "
             + "mounts=band, studs; shaftDiameter=1/2 in; bodyDiameter=5.6 in; rotation=CW shaft end; enclosure=TEAO";
-        var one = aspect.FacetOf(MotorFamily.Motor.ReadSpec(NamedTexts.Of(texts)).Spec);
-        var other = aspect.FacetOf(MotorFamily.Motor.ReadSpec(NamedTexts.Of(texts.Replace("1/2 in", "12.7 mm", StringComparison.Ordinal))).Spec);
+        var one = aspect.FacetOf(MotorFamily.Motor.ReadSpec(Named.Texts(texts)).Spec);
+        var other = aspect.FacetOf(MotorFamily.Motor.ReadSpec(Named.Texts(texts.Replace("1/2 in", "12.7 mm", StringComparison.Ordinal))).Spec);
         other.ShouldBe(one);
         other.GetHashCode().ShouldBe(one.GetHashCode());
     }

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests.Motors;
 
@@ -30,7 +31,7 @@ public sealed class MotorContradictionsTests
     [InlineData("lockedRotorAmps=1/2/3 A", "lockedRotorAmps, voltage", "anything else")]
     public void Readings_that_cannot_all_be_true_are_named(string plate, string fields, string says)
     {
-        var found = MotorFamily.Motor.ReadNeed(new(null, NamedTexts.Of(plate), [])).Contradictions.ShouldHaveSingleItem();
+        var found = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), [])).Contradictions.ShouldHaveSingleItem();
         string.Join(", ", found.Fields).ShouldBe(fields);
         found.Sentence.ShouldContain(says);
         found.Source.Text.ShouldNotBeEmpty();
@@ -53,12 +54,12 @@ public sealed class MotorContradictionsTests
     [InlineData("frame=48; shaftDiameter=12.7 mm")]
     [InlineData("frame=48; shaftDiameter=12.74 mm")]
     public void A_plate_that_can_be_true_is_left_alone(string plate) =>
-        MotorFamily.Motor.ReadNeed(new(null, NamedTexts.Of(plate), [])).Contradictions.ShouldBeEmpty();
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), [])).Contradictions.ShouldBeEmpty();
 
     [Fact]
     public void Both_readings_stand_and_none_is_picked()
     {
-        var need = MotorFamily.Motor.ReadNeed(new(null, NamedTexts.Of("frame=48; shaftDiameter=5/8 in"), []));
+        var need = MotorFamily.Motor.ReadNeed(new(null, Named.Texts("frame=48; shaftDiameter=5/8 in"), []));
         ((MotorSpec)need.Need.Plate).ShaftDiameter!.Value.Inches.ShouldBe(0.625);
         ((MotorSpec)need.Need.Plate).Frame.ShouldNotBeNull();
     }

@@ -49,15 +49,15 @@ public sealed class MotorDeductionsTests
     [InlineData("speed=1450 rpm; frequency=60 Hz; type=PSC; phase=1", "")]
     public void A_plate_implies(string plate, string implied)
     {
-        var (spec, deductions) = MotorDeductions.Deduce(Shape<MotorSpec>.Of.Read(NamedTexts.Of(plate)).Record);
-        deductions.Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(NamedTexts.Of(implied));
+        var (spec, deductions) = MotorDeductions.Deduce(Named.Record<MotorSpec>(plate));
+        deductions.Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(Named.Texts(implied));
         deductions.ShouldAllBe(deduction => deduction.Side == Side.Plate && deduction.Because.Length > 0 && deduction.From.Count > 0);
         foreach (var deduction in deductions) Shape<MotorSpec>.Of.Find(deduction.Field)!.TextOf(spec).ShouldBe(deduction.Text);
     }
 
     [Fact]
     public void What_follows_from_an_iec_frame_is_said_to_be_from_memory() =>
-        MotorDeductions.Deduce(Shape<MotorSpec>.Of.Read(NamedTexts.Of("frame=IEC 80")).Record).Deductions.ShouldAllBe(deduction => deduction.Source.Status == SourceStatus.Memory);
+        MotorDeductions.Deduce(Named.Record<MotorSpec>("frame=IEC 80")).Deductions.ShouldAllBe(deduction => deduction.Source.Status == SourceStatus.Memory);
 
     [Theory]
     [InlineData("frequency=60 Hz", "", "supplyFrequency=60 Hz")]
@@ -73,8 +73,8 @@ public sealed class MotorDeductionsTests
     [InlineData("phase=3", "supplyArrangement=single-phase", "supplyPhase=single-phase")]
     public void The_old_motor_tells_of_the_site(string plate, string site, string implied)
     {
-        var need = MotorFamily.Motor.ReadNeed(new(null, NamedTexts.Of(plate), NamedTexts.Of(site)));
-        need.Deductions.Where(deduction => deduction.Side == Side.Site).Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(NamedTexts.Of(implied));
+        var need = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+        need.Deductions.Where(deduction => deduction.Side == Side.Site).Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(Named.Texts(implied));
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class MotorDeductionsTests
     [Fact]
     public void Deducing_again_finds_nothing_new()
     {
-        var once = MotorDeductions.Deduce(Shape<MotorSpec>.Of.Read(NamedTexts.Of("frame=56C; type=PSC; speed=1075 rpm; frequency=60 Hz; power=1/3 hp")).Record);
+        var once = MotorDeductions.Deduce(Named.Record<MotorSpec>("frame=56C; type=PSC; speed=1075 rpm; frequency=60 Hz; power=1/3 hp"));
         once.Deductions.Count.ShouldBe(8);
         MotorDeductions.Deduce(once.Spec).Deductions.ShouldBeEmpty();
     }

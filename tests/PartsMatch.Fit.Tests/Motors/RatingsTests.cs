@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests.Motors;
 
@@ -64,7 +65,7 @@ public sealed class RatingsTests
     [Fact]
     public void An_empty_plate_has_one_row_of_unknowns() => Rows(string.Empty).ShouldBe([" |  |  |  | "]);
 
-    private static MotorSpec Read(string plate) => Shape<MotorSpec>.Of.Read(NamedTexts.Of(plate)).Record;
+    private static MotorSpec Read(string plate) => Named.Record<MotorSpec>(plate);
 
     private static List<string> Rows(string plate) => [.. Ratings.Of(Read(plate)).Rows.Select(row => string.Join(" | ",
         row.Volts is { } volts ? Deducing.Text(new Figures<Spread<UnitsNet.ElectricPotential>>(volts)) : string.Empty,

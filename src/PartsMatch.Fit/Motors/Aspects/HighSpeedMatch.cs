@@ -16,7 +16,16 @@ internal static class HighSpeedMatch
         var hertz = need.Site.SupplyFrequency?.Hertz;
         var news = SpeedRange.Of(facet, hertz);
         if (news.Count == 0) return Finding.Unknown(Side.Part, "speed", $"The part's speed is not given.");
-        var olds = SpeedRange.Of(SpeedFacet.Of(need.Plate), hertz);
+        var plate = SpeedFacet.Of(need.Plate);
+
+        // Where the old motor's poles and speed contradict one another, a part must suit both: neither is picked.
+        if (SpeedRange.OfPoles(plate, hertz) is { } byPoles)
+        {
+            var suits = news.Select(speed => Compare(need, byPoles, speed, also)).ToList();
+            if (suits.TrueForAll(finding => finding.Verdict == Verdict.Fails)) return suits[0];
+        }
+
+        var olds = SpeedRange.Of(plate, hertz);
         if (olds.Count == 0) return Finding.Unknown(Side.Plate, "speed", $"The part runs at {news[0]}; the old motor's speed is not known.");
         return OneVerdict.Of(
             olds.SelectMany(old => news.Select(speed => Compare(need, old, speed, also))),

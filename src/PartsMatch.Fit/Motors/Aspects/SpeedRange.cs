@@ -9,12 +9,16 @@ internal readonly record struct SpeedRange(double Least, double Most)
     public bool IsKnown => Least.Equals(Most);
 
     /// <summary>The possible speeds of a motor at a supply's frequency; none when nothing is known.</summary>
-    public static IReadOnlyList<SpeedRange> Of(SpeedFacet motor, double? supplyHertz)
+    public static IReadOnlyList<SpeedRange> Of(SpeedFacet motor, double? supplyHertz) =>
+        motor.Rpm.Count > 0 ? [.. HighSpeed.At(motor.Rpm, supplyHertz).Select(rpm => new SpeedRange(rpm, rpm))]
+        : OfPoles(motor, supplyHertz) is { } range ? [range] : [];
+
+    /// <summary>The speeds that its poles allow; null when they or the frequency are unknown.</summary>
+    public static SpeedRange? OfPoles(SpeedFacet motor, double? supplyHertz)
     {
-        if (motor.Rpm.Count > 0) return [.. HighSpeed.At(motor.Rpm, supplyHertz).Select(rpm => new SpeedRange(rpm, rpm))];
-        if (motor.InductionPoles is not (> 0 and var poles) || supplyHertz is not { } hertz) return [];
+        if (motor.InductionPoles is not (> 0 and var poles) || supplyHertz is not { } hertz) return null;
         var synchronous = PoleCounts.Synchronous(poles, hertz);
-        return [new((1 - PoleCounts.MostSlip) * synchronous, synchronous)];
+        return new((1 - PoleCounts.MostSlip) * synchronous, synchronous);
     }
 
     /// <inheritdoc/>

@@ -25,8 +25,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, VoltageAndFrequencyFacet facet)
     {
-        double? supplyHertz = need.Site.SupplyFrequency is { } supply ? Rounded.To(supply.Hertz, 2) : null;
-        var frequencyOff = facet.Frequency.Off(supplyHertz);
+        var frequencyOff = facet.Frequency.Off(Rounded.Hertz(need.Site.SupplyFrequency));
         if (frequencyOff is { } off && !Within.AtMost(off, SupplyWindows.MostFrequencyOff)) return Finding.Meets($"The frequency is {off * 100:0.0} % off, beyond its own 5 %: the sum is not asked.");
         if (frequencyOff is < 1e-9) return Finding.Meets($"At the rated frequency the volts alone decide: up to 10 %.");
         if (facet.Connections.Taps.Count == 0) return Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.");

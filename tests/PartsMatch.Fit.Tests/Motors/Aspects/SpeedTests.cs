@@ -48,6 +48,15 @@ public sealed class SpeedTests : MotorAspectTests<Speed>
     }
 
     [Fact]
+    public void Where_poles_and_speed_of_the_old_motor_contradict_one_another_a_part_must_suit_both()
+    {
+        const string plate = "type=PSC; poles=4; speed=1075 rpm";
+        const string site = "supplyFrequency=60 Hz; " + Direct;
+        Fails(plate: plate, site: site, part: "speed=1075 rpm").Sentence.ShouldContain("1512 to 1800 rpm"); // worked by hand: 0.84 × 1800
+        Fails(plate: plate, site: site, part: "speed=1725 rpm").Sentence.ShouldContain("1075 rpm");
+    }
+
+    [Fact]
     public void Poles_of_an_electronically_commutated_motor_say_nothing_of_its_speed() =>
         Unknown(Side.Part, "speed", plate: "speed=1075 rpm", site: "supplyFrequency=60 Hz; " + Direct, part: "type=ECM; poles=8");
 
