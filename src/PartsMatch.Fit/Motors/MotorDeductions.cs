@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 using UnitsNet.Units;
 
 namespace PartsMatch.Fit.Motors;
@@ -64,8 +65,10 @@ public static class MotorDeductions
         if (spec.Frame is not { } frame || MotorFrames.Find(frame) is not { } row) yield break;
         var because = $"frame {Deducing.Text(frame)} has this shaft as standard";
         yield return Plate("shaftDiameter", row.ShaftDiameter, because, row.Source, "frame");
-        yield return Plate("shaftLength", row.ShaftLength, because, row.Source, "frame");
         yield return Plate("shaftForm", row.ShaftForm, because, row.Source, "frame");
+
+        // On the small frames the length is made to the job, in steps of a quarter inch (MG 1 4.4.1 note 3): the table's is only the usual one.
+        if (frame.System == FrameSystem.Iec || frame.Number >= 100) yield return Plate("shaftLength", row.ShaftLength, because, row.Source, "frame");
     }
 
     private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate)

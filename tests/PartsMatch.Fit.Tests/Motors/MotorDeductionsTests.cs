@@ -11,16 +11,16 @@ public sealed class MotorDeductionsTests
     [Theory]
 
     // Published: NEMA MG 1 4.4.1 (48: 1/2 in with a flat; 56: 5/8 in, 3/16 in key; 143T: 7/8 in) and 4.4.4 (56C: 5.875 in circle, 4.5 in pilot, 2.06 in of shaft).
-    [InlineData("frame=48", "shaftDiameter=1/2 in; shaftLength=1-1/2 in; shaftForm=flat")]
-    [InlineData("frame=56", "shaftDiameter=5/8 in; shaftLength=1.88 in; shaftForm=keyway")]
-    [InlineData("frame=143T", "shaftDiameter=7/8 in; shaftLength=2-1/4 in; shaftForm=keyway")]
+    [InlineData("frame=48", "shaftDiameter=1/2 in; shaftForm=flat")]
+    [InlineData("frame=56", "shaftDiameter=5/8 in; shaftForm=keyway")]
+    [InlineData("frame=143T", "shaftDiameter=7/8 in; shaftForm=keyway; shaftLength=2-1/4 in")]
     [InlineData("frame=56C", "faceBoltCircle=5-7/8 in; facePilot=4-1/2 in; shaftLength=2.06 in; shaftDiameter=5/8 in; shaftForm=keyway")]
     [InlineData("frame=48Y", "")]
     [InlineData("frame=56Z", "")]
     [InlineData("frame=56CZ", "")]
 
     // From memory: IEC 60072-1, frame 71: 14 mm × 30 mm.
-    [InlineData("frame=IEC 71", "shaftDiameter=14 mm; shaftLength=30 mm; shaftForm=keyway")]
+    [InlineData("frame=IEC 71", "shaftDiameter=14 mm; shaftForm=keyway; shaftLength=30 mm")]
 
     // By definition of the type; horsepower is at the shaft (NEMA MG 1 10.40, from memory).
     [InlineData("type=three-phase induction", "phase=three-phase")]
