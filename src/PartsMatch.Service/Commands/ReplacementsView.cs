@@ -52,7 +52,9 @@ internal static class ReplacementsView
             foreach (var complaint in plate.Each("complaints")) console.WriteLine($"Not read: {complaint.Text("sentence")}");
         }
 
-        Terminal.Line(console, "It follows", replacements.Each("deductions").Select(one => $"{Terminal.Label(family, one)} {one.Text("text")} ({one.Text("because")})"));
+        var deduced = replacements.Each("deductions").ToLookup(one => one.Text("side"));
+        Terminal.Line(console, "It follows", deduced["PLATE"].Select(one => $"{Terminal.Label(family, one)} {one.Text("text")} ({one.Text("because")})"));
+        Terminal.Line(console, "Taken for the site", deduced["SITE"].Select(one => $"{Terminal.Label(family, one)} {one.Text("text")}"));
         foreach (var doubt in replacements.Each("contradictions")) console.WriteLine($"Doubt: {doubt.Text("sentence")}");
     }
 

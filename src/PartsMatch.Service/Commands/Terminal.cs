@@ -8,7 +8,7 @@ namespace PartsMatch.Service.Commands;
 /// <summary>Words and figures for a terminal: plain text of a fixed width, the same in a pipe as on a screen.</summary>
 internal static class Terminal
 {
-    private const int Columns = 140;
+    private const int Columns = 120;
 
     public static IAnsiConsole On(TextWriter output)
     {
