@@ -20,9 +20,6 @@ internal sealed class PlacementSearch
         values = new(plate, lexicon, matches, reader, reach);
     }
 
-    /// <summary>The words of the vocabulary that begin with each token.</summary>
-    public IReadOnlyList<IReadOnlyList<Match>> Matches => matches;
-
     /// <summary>All placements.</summary>
     public IReadOnlyList<Placement> All()
     {
@@ -33,7 +30,7 @@ internal sealed class PlacementSearch
 
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        return [.. labelled.Concat(new RowSearch(plate, matches, values, reader).All())];
+        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new UnreadSearch(plate, matches).All()];
     }
 
     private void AddAt(int from)

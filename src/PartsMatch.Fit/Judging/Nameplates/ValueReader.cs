@@ -17,7 +17,7 @@ internal sealed class ValueReader(Lexicon lexicon)
         if (text.Length > LongestValue) return null;
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
-        var given = Characters.WriteOut(text);
+        var given = Characters.WriteOut(text, field.Form.TakesFractions);
         return readings[text] = Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
     }
 
@@ -25,7 +25,7 @@ internal sealed class ValueReader(Lexicon lexicon)
     public string Wrong(Field field, ReadOnlySpan<char> text, string? unit)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
-        var given = Characters.WriteOut(text);
+        var given = Characters.WriteOut(text, field.Form.TakesFractions);
         return (unit is null || given.Any(char.IsLetter) ? Try(field, given).Wrong : Try(field, $"{given} {unit}").Wrong) ?? $"“{given}” is not placed";
     }
 
@@ -34,6 +34,10 @@ internal sealed class ValueReader(Lexicon lexicon)
         var value = field.Form.ReadAny(text);
         if (!value.IsRead) return (null, value.Wrong);
         var limit = lexicon.LimitOf(field);
-        return limit is not null && !limit.Holds(value.Value) ? (null, $"“{text}” is not {limit.Words}") : (field.Form.WriteAny(value.Value, Quantities.Units.AsGiven), null);
+        if (limit is not null && !limit.Holds(value.Value)) return (null, $"“{text}” is not {limit.Words}");
+
+        // 5/370 hp has no fraction of the trade and no end of decimals: nobody prints that.
+        var written = field.Form.WriteAny(value.Value, Quantities.Units.AsGiven);
+        return field.Form.ReadAny(written).IsRead ? (written, null) : (null, $"“{text}” is no figure that plates print");
     }
 }
