@@ -11,6 +11,9 @@ internal sealed class Cover
     /// <summary>What it is worth to cover a token; nothing else weighs as much.</summary>
     public const int Token = 100;
 
+    /// <summary>What weighs a little more than that a reading needs one placement more.</summary>
+    public const int MoreThanPlacement = EachPlacement + (2 * ChangeOfSide);
+
     private const int EachPlacement = 10;
     private const int ChangeOfSide = 1;
     private const int Never = int.MinValue / 2;

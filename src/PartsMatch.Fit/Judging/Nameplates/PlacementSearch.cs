@@ -113,7 +113,15 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost, placed));
+        simple.Add(new(all.From, all.To, stands, cost + Commas(valueAt, found.To), placed));
+    }
+
+    /// <summary>What the commas of a list cost: two values with a label each are no list, HP 1/4, 1/3 HP.</summary>
+    private int Commas(int from, int to)
+    {
+        var cost = 0;
+        for (var at = from + 1; at < to; at++) cost += plate.BeginsChunk(at) && plate.Gap(at).Contains(',') ? Cover.MoreThanPlacement : 0;
+        return cost;
     }
 
     private static IReadOnlyList<Stretch> InOrder(Stretch one, Stretch other) => one.From < other.From ? [one, other] : [other, one];

@@ -25,7 +25,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
     private void Settle(Field field, IReadOnlyList<PlacedValue> values)
     {
-        var texts = values.Select(value => value.Text).Distinct().ToList();
+        var texts = lexicon.Finest(field, [.. values.Select(value => value.Text).Distinct()]);
         if (texts.Count > 1 && Lexicon.TakesSeveral(field) && reader.Read(field, string.Join(", ", texts), null) is { } all) texts = [all];
         if (texts.Count > 1)
         {

@@ -113,6 +113,9 @@ public sealed class NameplateReaderTests
     }
 
     [Fact]
+    public void Two_figures_with_a_label_each_are_no_list() => Read("HP 1/4, 1/3 HP").Contradictions.ShouldHaveSingleItem().Fields.ShouldBe(["power"]);
+
+    [Fact]
     public void The_same_value_twice_is_one_field_with_two_places() =>
         Read("HP 1/4, RPM 1075, 1/4 HP").Fields[0].Spans.Select(span => span.Text).ShouldBe(["HP 1/4", "1/4 HP"]);
 
@@ -162,6 +165,17 @@ public sealed class NameplateReaderTests
     [InlineData("115 V / 230 V", "voltage", "115/230 V")]
     [InlineData("3Ø", "phase", "three-phase")]
     [InlineData("1PH", "phase", "single-phase")]
+    [InlineData("THERMALLY PROTECTED, AUTO RESET", "protection", "automatic")]
+    [InlineData("ROT CW, SLEEVE BRG, CWLE", "rotation", "CW lead end")]
+    [InlineData("1/4, 1/6, 1/8 HP", "power", "1/4 / 1/6 / 1/8 hp")]
+    [InlineData("1075, 975, 850 RPM", "speed", "1075/975/850 rpm")]
+    [InlineData("RPM 1075, 230", "speed", "1075 rpm")]
+    [InlineData("3/2 HP", "power", "3 / 2 hp")]
+    [InlineData("370/250 W", "power", "370/250 W")]
+    [InlineData("1-1/2 HP", "power", "1-1/2 hp")]
+    [InlineData("1½ A", "fullLoadAmps", "1.5 A")]
+    [InlineData("1-1/2 A", "fullLoadAmps", null)]
+    [InlineData("SHAFT 5/8 X 2-1/4", "shaftLength", "2-1/4 in")]
     [InlineData("INS A", "fullLoadAmps", null)]
     [InlineData("1/2 HP DIRECT DRIVE", "speedControls", null)]
     public void Words_and_figures_mean_what_stands_beside_them(string plate, string field, string? value) => Value(plate, field).ShouldBe(value);
