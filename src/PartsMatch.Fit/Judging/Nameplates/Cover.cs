@@ -11,8 +11,8 @@ internal sealed class Cover
     /// <summary>What it is worth to cover a token; nothing else weighs as much.</summary>
     public const int Token = 100;
 
-    /// <summary>What weighs a little more than that a reading needs one placement more.</summary>
-    public const int MoreThanPlacement = EachPlacement + (2 * ChangeOfSide);
+    /// <summary>What weighs more than that a reading needs one placement more, with its label on the other side.</summary>
+    public const int MoreThanPlacement = EachPlacement + (4 * ChangeOfSide);
 
     private const int EachPlacement = 10;
     private const int ChangeOfSide = 1;

@@ -62,7 +62,9 @@ internal sealed class Lexicon
         }
 
         if (!label.ByUnit) return;
-        foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(char.IsLetter) || unit.All(Characters.SpellsWords)))
+
+        // Units with a figure in them (min-1) are units only where they are spelt to the letter: 1340 /min 1~ is not one.
+        foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(Characters.SpellsWords) && !unit.Any(char.IsAsciiDigit)))
         {
             var entries = Tree.Add(unit).Labels;
             if (entries.All(entry => entry.Field != field)) entries.Add(new(label, field, unit));

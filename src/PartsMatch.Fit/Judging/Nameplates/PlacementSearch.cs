@@ -113,14 +113,14 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost + Commas(valueAt, found.To), placed));
+        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed));
     }
 
-    /// <summary>What the commas of a list cost: two values with a label each are no list, HP 1/4, 1/3 HP.</summary>
-    private int Commas(int from, int to)
+    /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>
+    private int Joins(int from, int to)
     {
         var cost = 0;
-        for (var at = from + 1; at < to; at++) cost += plate.BeginsChunk(at) && plate.Gap(at).Contains(',') ? Cover.MoreThanPlacement : 0;
+        for (var at = from + 1; at < to; at++) cost += plate.BeginsChunk(at) && plate.Is(at, TokenKind.Number) && plate.Is(at - 1, TokenKind.Number) ? Cover.MoreThanPlacement : 0;
         return cost;
     }
 

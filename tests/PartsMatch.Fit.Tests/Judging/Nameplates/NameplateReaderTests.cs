@@ -165,6 +165,8 @@ public sealed class NameplateReaderTests
     [InlineData("115 V / 230 V", "voltage", "115/230 V")]
     [InlineData("3Ø", "phase", "three-phase")]
     [InlineData("1PH", "phase", "single-phase")]
+    [InlineData("1.7 A LRA 14 3/4 HP", "power", "3/4 hp")]
+    [InlineData("12 A LRA 14 3/4 HP", "lockedRotorAmps", "14 A")]
     [InlineData("THERMALLY PROTECTED, AUTO RESET", "protection", "automatic")]
     [InlineData("ROT CW, SLEEVE BRG, CWLE", "rotation", "CW lead end")]
     [InlineData("1/4, 1/6, 1/8 HP", "power", "1/4 / 1/6 / 1/8 hp")]
