@@ -33,7 +33,7 @@ public static class CapacitorVocabulary
         [
             PlateLimit.Of<CapacitorRating>("rating", "from 0.1 to 2000 µF, at 110 to 1000 V", Rating),
             PlateLimit.Of<Ratio>("tolerance", "from 1 to 25 %", ratio => Within.Span(ratio.Percent, 1, 25)),
-            PlateLimit.Of<Figures<Frequency>>("frequency", "from 25 to 120 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 25, 120))),
+            PlateLimit.Of<Figures<Frequency>>("frequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<Temperature>("temperatureMost", "from 40 to 125 °C", temperature => Within.Span(temperature.DegreesCelsius, 40, 125)),
             PlateLimit.Of<Length>("diameter", "from 15 to 150 mm", length => Within.Span(length.Millimeters, 15, 150)),
             PlateLimit.Of<Length>("height", "from 25 to 250 mm", length => Within.Span(length.Millimeters, 25, 250)),

@@ -45,6 +45,12 @@ public sealed record PlateLimit(string Field, string Words, Func<object, bool> H
     public static PlateLimit Of<T>(string field, string words, Func<T, bool> holds) => new(field, words, value => holds((T)value));
 }
 
+/// <summary>A value that says less than others of its field and does not contradict them: a plate may say THERMALLY PROTECTED and AUTO RESET.</summary>
+/// <param name="Field">The field's name.</param>
+/// <param name="Value">The vague value, as the field's form writes it.</param>
+/// <param name="Finer">The values that say more.</param>
+public sealed record PlateVague(string Field, string Value, params string[] Finer);
+
 /// <summary>The words of a family's plates. The words that the fields' forms read (TEAO, PSC, CWSE, SLEEVE) belong to it without being listed.</summary>
 /// <param name="Labels">Words that announce fields.</param>
 /// <param name="Words">Words that are values, besides those of the forms.</param>
@@ -61,6 +67,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Second figures that belong to a field.</summary>
     public IReadOnlyList<PlateTail> Tails { get; init; } = [];
+
+    /// <summary>Values that say less than others.</summary>
+    public IReadOnlyList<PlateVague> Vague { get; init; } = [];
 
     /// <summary>What values can be.</summary>
     public IReadOnlyList<PlateLimit> Limits { get; init; } = [];

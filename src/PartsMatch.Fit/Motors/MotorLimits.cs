@@ -10,6 +10,11 @@ internal static class MotorLimits
     /// <summary>Rows of amps lie nearer together than this, as ratio: two voltages are 2 apart, two windings up to 3.</summary>
     private const double WidestRows = 3.9;
 
+    private const string VoltsWords = "a voltage that motors are made for: 12 to 28, 36 to 50, 100 to 130, 200 to 280, 340 to 500 or 525 to 700 V";
+
+    /// <summary>Bands about the nominal voltages of the world's supplies: 71 beside a V is something else.</summary>
+    private static readonly (double Least, double Most)[] NominalVolts = [(12, 28), (36, 50), (100, 130), (200, 280), (340, 500), (525, 700)];
+
     private static readonly string[] CodeLetters = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P", "R", "S", "T", "U", "V"];
 
     /// <summary>All limits.</summary>
@@ -22,11 +27,11 @@ internal static class MotorLimits
         PlateLimit.Of<int>("shaftEnds", "1 or 2 shaft ends", count => count is 1 or 2),
         PlateLimit.Of<double>("serviceFactor", "from 0.5 to 2", factor => Within.Span(factor, 0.5, 2)),
         PlateLimit.Of<double>("powerFactor", "from 0.2 to 1", factor => Within.Span(factor, 0.2, 1)),
-        PlateLimit.Of<Taps>("voltage", "from 12 to 700 V", Volts),
-        PlateLimit.Of<Taps>("connectedFor", "from 12 to 700 V", Volts),
-        PlateLimit.Of<Figures<Frequency>>("frequency", "from 25 to 120 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 25, 120))),
-        PlateLimit.Of<Amps>("fullLoadAmps", "from 0.02 to 400 A", amps => Current(amps, 0.02, 400)),
-        PlateLimit.Of<Amps>("lockedRotorAmps", "from 0.05 to 3000 A", amps => Current(amps, 0.05, 3000)),
+        PlateLimit.Of<Taps>("voltage", VoltsWords, Volts),
+        PlateLimit.Of<Taps>("connectedFor", VoltsWords, Volts),
+        PlateLimit.Of<Figures<Frequency>>("frequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
+        PlateLimit.Of<Amps>("fullLoadAmps", "from 0.02 to 150 A", amps => Current(amps, 0.02, 150)),
+        PlateLimit.Of<Amps>("lockedRotorAmps", "from 0.05 to 1000 A", amps => Current(amps, 0.05, 1000)),
         PlateLimit.Of<string>("codeLetter", "one of the letters A to V", letter => CodeLetters.Contains(letter)),
         PlateLimit.Of<Ratio>("efficiency", "from 5 to 99 %", ratio => Within.Span(ratio.Percent, 5, 99)),
         PlateLimit.Of<CapacitorRating>("runCapacitor", "from 0.5 to 200 µF, at 200 to 700 V", Capacitor),
@@ -38,7 +43,9 @@ internal static class MotorLimits
         PlateLimit.Of<Temperature>("ambientLeast", "from −60 to 20 °C", temperature => Within.Span(temperature.DegreesCelsius, -60, 20)),
     ];
 
-    private static bool Volts(Taps taps) => taps.All(tap => Within.Span(tap.First.Volts, 12, 700) && Within.Span(tap.Last.Volts, 12, 700));
+    private static bool Volts(Taps taps) => taps.All(tap => IsNominal(tap.First.Volts) && IsNominal(tap.Last.Volts));
+
+    private static bool IsNominal(double volts) => Array.Exists(NominalVolts, band => Within.Span(volts, band.Least, band.Most));
 
     private static bool Current(Amps amps, double least, double most)
     {

@@ -54,6 +54,9 @@ public sealed class QuantityForm<T> : TextForm<T>
     public override IReadOnlyList<string> UnitSpellings => [.. spellings.Select(pair => pair.Spelling)];
 
     /// <inheritdoc/>
+    public override bool TakesFractions => Us.Fractions;
+
+    /// <inheritdoc/>
     public override string Expected => $"{Name}{(Bare is null ? " with its unit" : string.Empty)}, such as {Example}";
 
     private bool Signed => Least < 0;

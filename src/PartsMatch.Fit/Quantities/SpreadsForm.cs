@@ -21,6 +21,9 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
     public override IReadOnlyList<string> UnitSpellings => one.UnitSpellings;
 
     /// <inheritdoc/>
+    public override bool TakesFractions => one.TakesFractions;
+
+    /// <inheritdoc/>
     public override TextReading<Figures<Spread<T>>> Read(string text)
     {
         if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)

@@ -26,6 +26,9 @@ public abstract class TextForm
     /// <summary>The spellings of the units that may stand beside its figures; empty when it has none.</summary>
     public virtual IReadOnlyList<string> UnitSpellings => [];
 
+    /// <summary>Whether 1/4 is a quarter to it (horsepower, inches) rather than two figures.</summary>
+    public virtual bool TakesFractions => false;
+
     /// <summary>Reads a text; never throws, whatever the text.</summary>
     public abstract TextReading<object> ReadAny(string text);
 

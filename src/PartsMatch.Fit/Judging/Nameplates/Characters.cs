@@ -4,11 +4,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal static class Characters
 {
     /// <summary>Fractions that a phone's keyboard makes of 1/4 by itself.</summary>
-    private static readonly Dictionary<char, string> Vulgar = new()
-    {
-        ['½'] = "1/2", ['⅓'] = "1/3", ['⅔'] = "2/3", ['¼'] = "1/4", ['¾'] = "3/4", ['⅕'] = "1/5", ['⅙'] = "1/6",
-        ['⅛'] = "1/8", ['⅜'] = "3/8", ['⅝'] = "5/8", ['⅞'] = "7/8", ['⅒'] = "1/10",
-    };
+    private const string Vulgar = "½¼¾⅛⅜⅝⅞⅕⅒⅓⅔⅙";
 
     /// <summary>A sign that parts what stands beside it; the gaps between tokens are made of these and of spaces.</summary>
     public static bool IsSeparator(char character) => ",;|¦:=()[]{}/\\-–—.+&#*_@!?<>•·…".Contains(character, StringComparison.Ordinal);
@@ -20,26 +16,11 @@ internal static class Characters
     public static bool IsQuote(char character) => character is '"' or '\'' or '″' or '”' or '“' or '‘' or '’' or '«' or '»';
 
     /// <summary>A digit, or a fraction in one character.</summary>
-    public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Vulgar.ContainsKey(character);
+    public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Vulgar.Contains(character, StringComparison.Ordinal);
 
     /// <summary>What may stand inside a run of figures: 115/208-230, 45+5, 2.1. A comma may not: it parts 1075,60HZ as often as it is a decimal one.</summary>
     public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';
 
     /// <summary>Whether a character, upper case, can be part of a word of the vocabulary.</summary>
     public static bool SpellsWords(char character) => char.IsLetterOrDigit(character) || character is '~' or '°' or '%' or '±';
-
-    /// <summary>Writes fractions of one character out: ½ becomes 1/2, 1½ becomes 1-1/2.</summary>
-    public static string WriteOut(ReadOnlySpan<char> text)
-    {
-        var written = text.ToString();
-        foreach (var character in text)
-        {
-            if (!Vulgar.TryGetValue(character, out var fraction)) continue;
-            var at = written.IndexOf(character, StringComparison.Ordinal);
-            var joiner = at > 0 && char.IsAsciiDigit(written[at - 1]) ? "-" : string.Empty;
-            written = $"{written[..at]}{joiner}{fraction}{written[(at + 1)..]}";
-        }
-
-        return written;
-    }
 }

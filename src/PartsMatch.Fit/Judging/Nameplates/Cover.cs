@@ -1,10 +1,5 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>What was chosen of the ways to read a plate.</summary>
-/// <param name="Certain">Placements that every best reading of the plate has.</param>
-/// <param name="Doubtful">Placements that some best readings have and others contradict: none of them is taken.</param>
-internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<Placement> Doubtful);
-
 /// <summary>Chooses the placements that do not overlap and together cover most of a plate.</summary>
 /// <remarks>
 /// Whether a figure belongs to the word before or behind it is mostly settled by covering alone: where words and figures take turns and each figure has its word, only one way leaves nothing over.
@@ -15,6 +10,9 @@ internal sealed class Cover
 {
     /// <summary>What it is worth to cover a token; nothing else weighs as much.</summary>
     public const int Token = 100;
+
+    /// <summary>What weighs more than that a reading needs one placement more, with its label on the other side.</summary>
+    public const int MoreThanPlacement = EachPlacement + (4 * ChangeOfSide);
 
     private const int EachPlacement = 10;
     private const int ChangeOfSide = 1;
@@ -41,6 +39,9 @@ internal sealed class Cover
         before = new int[plate.Count + 1, Sides.Length];
         behind = new int[plate.Count + 1, Sides.Length];
     }
+
+    /// <summary>The cost that makes so many tokens worth only so little.</summary>
+    public static int WorthOnly(int tokens, int worth) => (Token * tokens) - EachPlacement - worth;
 
     /// <summary>The best covering; time in proportion to the number of placements.</summary>
     public static Choice Best(PlateText plate, IEnumerable<Placement> placements)
@@ -95,7 +96,7 @@ internal sealed class Cover
         void Raise(int to, LabelStands side, int worth) => before[to, (int)side] = Math.Max(before[to, (int)side], worth);
     }
 
-    /// <summary>Parts the placements of best coverings into those that nothing on another best covering overlaps, and the rest.</summary>
+    /// <summary>All placements and steps over chunks that stand on some best covering, and one whole best covering.</summary>
     private Choice Choose()
     {
         var best = behind[0, (int)LabelStands.Nowhere];
@@ -111,14 +112,26 @@ internal sealed class Cover
             }
         }
 
-        var ways = new int[plate.Count];
-        foreach (var step in steps)
+        return Choice.Of(plate, chosen, steps, OneWay());
+    }
+
+    private List<Placement> OneWay()
+    {
+        var way = new List<Placement>();
+        var side = LabelStands.Nowhere;
+        for (var at = 0; at < plate.Count;)
         {
-            for (var at = step.From; at < step.To; at++) ways[at]++;
+            var next = byStart[at].Find(placement => Worth(placement, side) + behind[placement.To, (int)After(placement, side)] == behind[at, (int)side]);
+            if (next is not null)
+            {
+                way.Add(next);
+                side = After(next, side);
+            }
+
+            at = next?.To ?? plate.ChunkEnd(at);
         }
 
-        var certain = chosen.ToLookup(placement => Enumerable.Range(placement.From, placement.To - placement.From).All(at => ways[at] == 1));
-        return new([.. certain[true]], [.. certain[false]]);
+        return way;
     }
 
     private bool IsOnBest(Placement placement, int best)

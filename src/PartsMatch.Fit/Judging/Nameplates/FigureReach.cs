@@ -46,6 +46,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         if (!plate.Is(at, TokenKind.Number) || !plate.SameLine(at)) return false;
         var gap = plate.Gap(at);
         if (gap is "," || Gaps.JoinsFigures(gap)) return true;
+        if (gap.Trim() is ",") return plate.Is(at - 1, TokenKind.Number) && FigureText.AreAlike(plate.Slice(at - 1, at), plate.Slice(at, at + 1));
 
         // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
         var text = plate.Slice(at, at + 1);

@@ -19,16 +19,16 @@ internal static class Gaps
     public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['/' or '-' or '–' or '&' or '+'];
 
     /// <summary>What it costs to read a label with the figure or word behind it; null when they do not belong together.</summary>
-    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>");
+    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>", ",;|¦");
 
     /// <summary>What it costs to read a label with the figure or word before it.</summary>
-    public static int? ToLabel(PlateText plate, int value, int at, int end) => Cost(plate, value, at, end, "-–.()[]_");
+    public static int? ToLabel(PlateText plate, int value, int at, int end) => Cost(plate, value, at, end, "-–.()[]_", ",;|¦/");
 
-    private static int? Cost(PlateText plate, int from, int at, int end, string signs)
+    private static int? Cost(PlateText plate, int from, int at, int end, string signs, string dividers)
     {
         var gap = plate.Gap(at);
         if (!plate.SameLine(at)) return plate.FillLine(from, at) && plate.FillLine(at, end) && Only(gap, signs) ? AcrossLine : null;
-        return Only(gap, signs) ? 0 : Only(gap, signs + ",;|¦") ? AcrossDivider : null;
+        return Only(gap, signs) ? 0 : Only(gap, signs + dividers) ? AcrossDivider : null;
     }
 
     private static bool Only(ReadOnlySpan<char> gap, string signs)

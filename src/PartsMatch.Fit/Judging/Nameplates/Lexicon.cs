@@ -7,6 +7,7 @@ internal sealed class Lexicon
 {
     private readonly Dictionary<string, PlateLimit> limits;
     private readonly Dictionary<Field, UnitSet> units;
+    private readonly ILookup<Field, PlateVague> vague;
 
     /// <summary>Orders a vocabulary.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
@@ -15,6 +16,7 @@ internal sealed class Lexicon
         Shape = shape;
         limits = vocabulary.Limits.ToDictionary(limit => FieldOf(limit.Field).Name);
         Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
+        vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         foreach (var label in vocabulary.Labels) AddLabel(label);
@@ -38,6 +40,10 @@ internal sealed class Lexicon
     /// <summary>The limit of a field's values on plates; null when its form says all.</summary>
     public PlateLimit? LimitOf(Field field) => limits.GetValueOrDefault(field.Name);
 
+    /// <summary>Values of a field without those that only say less than another of them.</summary>
+    public List<string> Finest(Field field, IReadOnlyList<string> values) =>
+        [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
+
     /// <summary>The spellings of a field's units.</summary>
     public UnitSet UnitsOf(Field field) => units[field];
 
@@ -56,7 +62,9 @@ internal sealed class Lexicon
         }
 
         if (!label.ByUnit) return;
-        foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(char.IsLetter) || unit.All(Characters.SpellsWords)))
+
+        // Units with a figure in them (min-1) are units only where they are spelt to the letter: 1340 /min 1~ is not one.
+        foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(Characters.SpellsWords) && !unit.Any(char.IsAsciiDigit)))
         {
             var entries = Tree.Add(unit).Labels;
             if (entries.All(entry => entry.Field != field)) entries.Add(new(label, field, unit));

@@ -40,9 +40,8 @@ public sealed class NameplateReader
 
         var plate = new PlateText(text);
         var reader = new ValueReader(lexicon);
-        var search = new PlacementSearch(plate, lexicon, reader);
-        var choice = Cover.Best(plate, search.All());
-        return new PlateReport(plate, lexicon, reader, search.Matches, choice).Findings();
+        var choice = Cover.Best(plate, new PlacementSearch(plate, lexicon, reader).All());
+        return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 
     private static PlateFindings Refused(string code, string given, string message) => new([], [], [], [new(code, WholeText, given, message)]);

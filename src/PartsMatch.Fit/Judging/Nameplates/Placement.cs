@@ -24,6 +24,11 @@ internal sealed record Stretch(int From, int To);
 /// <param name="Where">The stretches it comes from, with its label.</param>
 internal sealed record PlacedValue(Field Field, string Text, params IReadOnlyList<Stretch> Where);
 
+/// <summary>A label beside a figure that is no value of its field: HP 1/0.</summary>
+/// <param name="Label">The label.</param>
+/// <param name="Figure">Where the figure stands.</param>
+internal sealed record Unread(LabelEntry Label, Stretch Figure);
+
 /// <summary>One way of reading a stretch of the plate.</summary>
 /// <param name="From">Its first token.</param>
 /// <param name="To">The token behind its last.</param>
@@ -32,6 +37,9 @@ internal sealed record PlacedValue(Field Field, string Text, params IReadOnlyLis
 /// <param name="Values">What it says; nothing for a stranger.</param>
 internal sealed record Placement(int From, int To, LabelStands Stands, int Cost, params IReadOnlyList<PlacedValue> Values)
 {
+    /// <summary>What was announced but could not be read; null for all others.</summary>
+    public Unread? Unread { get; init; }
+
     /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
     public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));
 }

@@ -31,7 +31,7 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
         {
             var figure = plate.Slice(at, at + 1).ToString();
             if (reach.UnitEnd(lexicon.TailUnits, at + 1) is { } end) yield return new(at, end, figure);
-            if (plate.Gap(at).IndexOfAny('/', '@') >= 0) yield return new(at, at + 1, figure);
+            else if (plate.Gap(at).IndexOfAny('/', '@') >= 0) yield return new(at, at + 1, figure);
         }
         else if (reach.UnitEnd(lexicon.TailUnits, at) is { } end && plate.Is(end, TokenKind.Number) && Gaps.FromLabel(plate, at, end, end + 1) == 0)
         {

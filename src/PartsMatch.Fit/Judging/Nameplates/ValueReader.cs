@@ -17,15 +17,14 @@ internal sealed class ValueReader(Lexicon lexicon)
         if (text.Length > LongestValue) return null;
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
-        var given = Characters.WriteOut(text);
-        return readings[text] = Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
+        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
     }
 
     /// <summary>Why a text is no value of a field.</summary>
     public string Wrong(Field field, ReadOnlySpan<char> text, string? unit)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
-        var given = Characters.WriteOut(text);
+        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{text}” may be one figure or several; write it with a decimal point";
         return (unit is null || given.Any(char.IsLetter) ? Try(field, given).Wrong : Try(field, $"{given} {unit}").Wrong) ?? $"“{given}” is not placed";
     }
 
@@ -34,6 +33,10 @@ internal sealed class ValueReader(Lexicon lexicon)
         var value = field.Form.ReadAny(text);
         if (!value.IsRead) return (null, value.Wrong);
         var limit = lexicon.LimitOf(field);
-        return limit is not null && !limit.Holds(value.Value) ? (null, $"“{text}” is not {limit.Words}") : (field.Form.WriteAny(value.Value, Quantities.Units.AsGiven), null);
+        if (limit is not null && !limit.Holds(value.Value)) return (null, $"“{text}” is not {limit.Words}");
+
+        // 5/370 hp has no fraction of the trade and no end of decimals: nobody prints that.
+        var written = field.Form.WriteAny(value.Value, Quantities.Units.AsGiven);
+        return field.Form.ReadAny(written).IsRead ? (written, null) : (null, $"“{text}” is no figure that plates print");
     }
 }
