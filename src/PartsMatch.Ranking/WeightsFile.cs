@@ -52,7 +52,7 @@ public static class WeightsFile
         if (string.IsNullOrWhiteSpace(text)) return (null, [new(ComplaintCode.Empty, "", text, "The weights file is empty; docs/weights.md shows one.")]);
         try
         {
-            using var json = JsonDocument.Parse(text);
+            using var json = JsonDocument.Parse(Encoding.UTF8.GetBytes(text));
             return new WeightsReader(family).Read(json.RootElement);
         }
         catch (JsonException broken)

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
 using System.Text.Json;
 using PartsMatch.Fit.Judging;
 
@@ -65,9 +67,10 @@ internal sealed class WeightsReader(Family family)
         var members = new Dictionary<string, JsonElement>();
         foreach (var member in element.EnumerateObject())
         {
-            var at = At(place, member.Name);
-            if (!names.Contains(member.Name)) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
-            else if (!members.TryAdd(member.Name, member.Value)) complaints.Add(new(ComplaintCode.GivenTwice, at, Shown(member.Value), $"{at} is given twice; give it once."));
+            var name = Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(member));
+            var at = At(place, name);
+            if (!names.Contains(name)) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
+            else if (!members.TryAdd(name, member.Value)) complaints.Add(new(ComplaintCode.GivenTwice, at, Shown(member.Value), $"{at} is given twice; give it once."));
         }
 
         return members;
@@ -94,7 +97,8 @@ internal sealed class WeightsReader(Family family)
 
     private static string At(string place, string name) => place.Length == 0 ? name : $"{place}.{name}";
 
-    private static string? Text(JsonElement element) => element.ValueKind == JsonValueKind.String ? element.GetString() : null;
+    /// <summary>A string as it is written: no word of the file needs an escape, and half an escaped pair cannot be unescaped.</summary>
+    private static string? Text(JsonElement element) => element.ValueKind == JsonValueKind.String ? element.GetRawText()[1..^1] : null;
 
     private static bool IsShort(JsonElement element) => element.GetRawText().Length <= 40;
 

@@ -97,7 +97,14 @@ public sealed class MotorInputTests
     {
         var letters = new Dictionary<string, (double From, double Below)>
         {
-            ["F"] = (5.0, 5.6), ["G"] = (5.6, 6.3), ["H"] = (6.3, 7.1), ["J"] = (7.1, 8.0), ["K"] = (8.0, 9.0), ["L"] = (9.0, 10.0), ["M"] = (10.0, 11.2), ["N"] = (11.2, 12.5),
+            ["F"] = (5.0, 5.6),
+            ["G"] = (5.6, 6.3),
+            ["H"] = (6.3, 7.1),
+            ["J"] = (7.1, 8.0),
+            ["K"] = (8.0, 9.0),
+            ["L"] = (9.0, 10.0),
+            ["M"] = (10.0, 11.2),
+            ["N"] = (11.2, 12.5),
         };
         var marked = SeedData.Motors.Where(part => part.Spec.CodeLetter is not null).ToList();
         marked.Count.ShouldBeGreaterThan(400);

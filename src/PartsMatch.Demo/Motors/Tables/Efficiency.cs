@@ -17,7 +17,7 @@ public static class Efficiency
 {
     private const double SmallWatts = 50;
 
-    /// <summary>10 CFR 431.446(a), percent: hp in thousandths, poles, polyphase, capacitor-start.</summary>
+    /// <summary>10 CFR 431.446(a), percent: hp, poles, polyphase, capacitor-start.</summary>
     private static readonly (double Hp, int Poles, double Polyphase, double CapacitorStart)[] Minimums =
     [
         (0.25, 2, 65.6, 66.6), (0.25, 4, 69.5, 68.5), (0.25, 6, 67.5, 62.2),
