@@ -9,11 +9,17 @@ public static class MotorAspects
     /// <summary>All of them; those that turn most parts away stand first, those with many facet values last.</summary>
     public static IReadOnlyList<Aspect> All { get; } =
     [
+        new Phase(),
+        new SupplyVoltage(),
+        new SupplyFrequency(),
+        new VoltageAndFrequency(),
         new ShaftDiameter(),
         new Rotation(),
         new ShaftToHub(),
         new ShaftEnds(),
         new MotorEnclosure(),
+        new Speed(),
+        new OutputPower(),
         new RunCapacitor(),
         new ShaftLength(),
         new Mount(),

@@ -20,8 +20,11 @@ internal static class Rounded
     /// <summary>A temperature in °C, to 0.1 K.</summary>
     public static double? Celsius(Temperature? temperature) => To(temperature?.DegreesCelsius, 1);
 
-    /// <summary>A frequency in Hz, to 0.1 Hz.</summary>
-    public static double? Hertz(Frequency? frequency) => To(frequency?.Hertz, 1);
+    /// <summary>A frequency in Hz, to 0.01 Hz: mains are held to a few hundredths.</summary>
+    public static double? Hertz(Frequency? frequency) => To(frequency?.Hertz, 2);
 
-    private static double? To(double? value, int digits) => value is { } known ? Math.Round(known + Nudge, digits) : null;
+    /// <summary>A number with so many digits behind the point.</summary>
+    public static double To(double value, int digits) => Math.Round(value + Nudge, digits);
+
+    private static double? To(double? value, int digits) => value is { } known ? To(known, digits) : null;
 }
