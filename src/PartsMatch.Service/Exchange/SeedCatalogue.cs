@@ -8,7 +8,7 @@ using PartsMatch.Store;
 
 namespace PartsMatch.Service.Exchange;
 
-/// <summary>Reads what a new store begins with: a table a family, one of supersessions, one of stock. Every cell is checked; one that is wrong refuses the start, with its file, line and column.</summary>
+/// <summary>Reads what a new store begins with: a table a family, one of supersessions, one of stock. A cell that is wrong refuses the start, with its file, line and column.</summary>
 internal sealed class SeedCatalogue
 {
     private const int MostComplaintsShown = 10;
@@ -55,11 +55,15 @@ internal sealed class SeedCatalogue
 
     private PartDraft Part(Family family, CsvRow row, string at)
     {
-        var texts = row.Columns.Where(column => !PartColumns.Contains(column.Key, StringComparer.OrdinalIgnoreCase)).Select(column => new Fit.Judging.NamedText(column.Key, column.Value));
-        var (spec, complaints) = family.ReadSpec(texts);
-        _complaints.AddRange(complaints.Select(complaint => $"{at}, {complaint.Field}: {complaint.Message}"));
+        var cells = row.Columns.Where(column => column.Value.Length > 0 && !PartColumns.Contains(column.Key, StringComparer.OrdinalIgnoreCase)).ToList();
+        if (_files.AreChecked)
+        {
+            var complaints = family.ReadSpec(cells.Select(cell => new Fit.Judging.NamedText(cell.Key, cell.Value))).Complaints;
+            _complaints.AddRange(complaints.Select(complaint => $"{at}, {complaint.Field}: {complaint.Message}"));
+        }
+
         if (!Enum.TryParse<PartStatus>(row["status"], ignoreCase: true, out var status)) _complaints.Add($"{at}, status: one of {string.Join(", ", Enum.GetNames<PartStatus>())}");
-        return new(row["number"], family.Kind, row["maker"], row["title"], status, [.. family.SpecShape.Write(spec).Select(text => new Store.NamedText(text.Name, text.Text))], []);
+        return new(row["number"], family.Kind, row["maker"], row["title"], status, [.. cells.Select(cell => new Store.NamedText(cell.Key, cell.Value))], []);
     }
 
     private (string Number, Supersession By) Supersession(CsvRow row, string at)

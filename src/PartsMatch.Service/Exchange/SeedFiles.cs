@@ -5,6 +5,9 @@ internal abstract class SeedFiles
 {
     public abstract string Source { get; }
 
+    /// <summary>Whether every spec is read before it is kept. The program's own were read by a test, and reading them again takes seconds of a first start.</summary>
+    public abstract bool AreChecked { get; }
+
     public static SeedFiles Of(string? folder) => folder is null ? new EmbeddedFiles() : new FolderFiles(folder);
 
     /// <summary>The table of a name, or null when there is none.</summary>
@@ -14,6 +17,8 @@ internal abstract class SeedFiles
     {
         public override string Source => "the invented demo catalogue";
 
+        public override bool AreChecked => false;
+
         public override TextReader? Open(string name) =>
             typeof(SeedFiles).Assembly.GetManifestResourceStream($"seed-data/{name}") is { } stream ? new StreamReader(stream) : null;
     }
@@ -21,6 +26,8 @@ internal abstract class SeedFiles
     private sealed class FolderFiles(string folder) : SeedFiles
     {
         public override string Source => folder;
+
+        public override bool AreChecked => true;
 
         public override TextReader? Open(string name)
         {

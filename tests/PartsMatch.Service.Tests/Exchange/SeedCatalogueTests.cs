@@ -34,6 +34,13 @@ public sealed class SeedCatalogueTests : IDisposable
         // As many as the demo data is meant to have (issue 3, point 10).
         seed.Parts.Count(part => part.Kind == "motor").ShouldBe(3000);
         seed.Parts.Count(part => part.Kind == "capacitor").ShouldBe(200);
+        var numbers = seed.Parts.Select(part => Store.PartNumber.Key(part.Number)).ToHashSet();
+        foreach (var part in seed.Parts)
+        {
+            var texts = part.Spec.Select(text => new Fit.Judging.NamedText(text.Name, text.Text));
+            Families.Find(part.Kind)!.ReadSpec(texts).Complaints.ShouldBeEmpty(part.Number);
+            part.SupersededBy.ShouldAllBe(by => numbers.Contains(Store.PartNumber.Key(by.Number)));
+        }
     }
 
     [Fact]
