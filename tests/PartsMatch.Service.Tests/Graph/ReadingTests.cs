@@ -136,9 +136,10 @@ public sealed class ReadingTests(SharedService shared) : IClassFixture<SharedSer
     [Fact]
     public async Task What_is_typed_outranks_the_old_parts_entry_and_the_difference_is_reported()
     {
-        var answer = await _service.AskAsync("{replacements(need:{motor:{oldPartNumber:\"QN-300\", plate:{shaftDiameter:\"1/2 in\"}}}){edges{node{part{number}}} contradictions{fields sentence}}}");
-        answer.All("data.replacements.edges", "node.part.number").ShouldContain("QN-100");
-        answer.Text("data.replacements.contradictions.0.fields.0").ShouldBe("shaftDiameter");
+        var answer = await _service.AskAsync("{fitSheet(need:{motor:{oldPartNumber:\"QN-100\", plate:{shaftDiameter:\"5/8 in\"}}}, partNumber:\"QN-300\"){findings{aspect verdict} contradictions{fields sentence}}}");
+        var shaft = answer.At("data.fitSheet.findings").EnumerateArray().Single(finding => finding.GetProperty("aspect").GetString() == "shaftDiameter");
+        shaft.GetProperty("verdict").GetString().ShouldBe("MEETS", "both are 5/8 in");
+        answer.Text("data.fitSheet.contradictions.0.fields.0").ShouldBe("shaftDiameter");
     }
 
     [Fact]
