@@ -136,9 +136,9 @@ public sealed class ReadingTests(SharedService shared) : IClassFixture<SharedSer
     [Fact]
     public async Task What_is_typed_outranks_the_old_parts_entry_and_the_difference_is_reported()
     {
-        var answer = await _service.AskAsync("{fitSheet(need:{motor:{oldPartNumber:\"QN-300\", plate:{shaftDiameter:\"1/2 in\"}}}, partNumber:\"QN-100\"){findings{aspect verdict} contradictions{fields sentence}}}");
-        answer.At("data.fitSheet.findings").EnumerateArray()
-            .Single(finding => finding.GetProperty("aspect").GetString() == "shaftDiameter").GetProperty("verdict").GetString().ShouldBe("MEETS");
+        var answer = await _service.AskAsync("{fitSheet(need:{motor:{oldPartNumber:\"QN-100\", plate:{shaftDiameter:\"5/8 in\"}}}, partNumber:\"QN-300\"){findings{aspect verdict} contradictions{fields sentence}}}");
+        var shaft = answer.At("data.fitSheet.findings").EnumerateArray().Single(finding => finding.GetProperty("aspect").GetString() == "shaftDiameter");
+        shaft.GetProperty("verdict").GetString().ShouldBe("MEETS", "both are 5/8 in");
         answer.Text("data.fitSheet.contradictions.0.fields.0").ShouldBe("shaftDiameter");
     }
 
