@@ -1,1 +1,3 @@
-var builder = WebApplication.CreateBuilder(args); var app = builder.Build(); app.Run();
+using PartsMatch.Service.Commands;
+
+return await CommandLine.RunAsync(args, Console.Out, Console.Error);

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Capacitors.Aspects;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Capacitors;
@@ -6,5 +7,16 @@ namespace PartsMatch.Fit.Capacitors;
 public static class CapacitorAspects
 {
     /// <summary>All of them; those that turn most parts away stand first, those with many facet values last.</summary>
-    public static IReadOnlyList<Aspect> All { get; } = [];
+    public static IReadOnlyList<Aspect> All { get; } =
+    [
+        new Capacitance(),
+        new Sections(),
+        new Volts(),
+        new Duty(),
+        new CapacitorFrequency(),
+        new Protection(),
+        new TemperatureRating(),
+        new Strap(),
+        new CanHeight(),
+    ];
 }

@@ -10,8 +10,8 @@ public static class CapacitorFamily
     {
         Aspects = CapacitorAspects.All,
         Vocabulary = CapacitorVocabulary.All,
-        Deduce = spec => (spec, []),
-        DeduceSite = (_, site) => (site, []),
+        Deduce = CapacitorDeductions.Deduce,
+        DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
     });
 }

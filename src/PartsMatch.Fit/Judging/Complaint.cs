@@ -22,6 +22,9 @@ public static class ComplaintCode
     /// <summary>The text is longer than what is read.</summary>
     public const string TooLong = "TOO_LONG";
 
+    /// <summary>Words and figures stand so that they can be read in two ways.</summary>
+    public const string Ambiguous = "AMBIGUOUS";
+
     /// <summary>There is no text.</summary>
     public const string Empty = "EMPTY";
 }

@@ -2,16 +2,75 @@ namespace PartsMatch.Fit.Judging;
 
 /// <summary>How a family's plates name a field: by a label before the figure or behind it, and by its units.</summary>
 /// <param name="Field">The field's name.</param>
-/// <param name="Labels">Words that announce the field: RPM, HP, FR, INS CLASS. Units that its form knows are labels of their own.</param>
-public sealed record PlateLabel(string Field, params string[] Labels);
+/// <param name="Labels">Words that announce the field: RPM, HP, FR, INS CLASS. One word may announce several fields; what can be read then decides.</param>
+/// <remarks>A field may have several of these, where its words say different things besides.</remarks>
+public sealed record PlateLabel(string Field, params string[] Labels)
+{
+    /// <summary>Whether the units that the field's form knows are labels of it too: V for the voltage, but not °C for one of several temperatures.</summary>
+    public bool ByUnit { get; init; }
 
-/// <summary>A word that is a field's value by itself: TEAO, PSC, CWSE, SLEEVE.</summary>
+    /// <summary>The unit that is meant when a figure at these labels has none, as 60 at AMB is °C on every motor; null when it must be said.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>Whether the words count only behind their figure: 4P.</summary>
+    public bool OnlyBehind { get; init; }
+
+    /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
+    public NamedText? Says { get; init; }
+
+    /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
+    public string? By { get; init; }
+}
+
+/// <summary>A word that is a field's value by itself, besides the words that the field's form reads: ECW, 48Y. The same word may stand for several fields: then it says all of that.</summary>
 /// <param name="Field">The field's name.</param>
-/// <param name="Word">The word or words as plates print them, upper case, single spaces.</param>
+/// <param name="Word">The word or words as plates print them; a space in it may be a space, a dash, a slash, a full stop or nothing on the plate.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
 public sealed record PlateWord(string Field, string Word, string Value);
 
-/// <summary>The words of a family's plates.</summary>
+/// <summary>A second figure that belongs to a field's value: the volts beside a capacitor's µF. It is not taken for the volts of the supply.</summary>
+/// <param name="Field">The field's name; its form reads the value with the second figure and its unit behind it.</param>
+/// <param name="Least">The least such figure that plates print.</param>
+/// <param name="Most">The greatest.</param>
+/// <param name="Units">Its unit's spellings, before or behind it.</param>
+public sealed record PlateTail(string Field, double Least, double Most, params string[] Units);
+
+/// <summary>What a field's value can be on a plate of this family: narrower than what its form reads.</summary>
+/// <param name="Field">The field's name.</param>
+/// <param name="Words">The limit in words: "from 100 to 5000 rpm".</param>
+/// <param name="Holds">Whether a value, of the form's type, keeps it.</param>
+public sealed record PlateLimit(string Field, string Words, Func<object, bool> Holds)
+{
+    /// <summary>A limit on values of one type.</summary>
+    public static PlateLimit Of<T>(string field, string words, Func<T, bool> holds) => new(field, words, value => holds((T)value));
+}
+
+/// <summary>A value that says less than others of its field and does not contradict them: a plate may say THERMALLY PROTECTED and AUTO RESET.</summary>
+/// <param name="Field">The field's name.</param>
+/// <param name="Value">The vague value, as the field's form writes it.</param>
+/// <param name="Finer">The values that say more.</param>
+public sealed record PlateVague(string Field, string Value, params string[] Finer);
+
+/// <summary>The words of a family's plates. The words that the fields' forms read (TEAO, PSC, CWSE, SLEEVE) belong to it without being listed.</summary>
 /// <param name="Labels">Words that announce fields.</param>
-/// <param name="Words">Words that are values.</param>
-public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<PlateWord> Words);
+/// <param name="Words">Words that are values, besides those of the forms.</param>
+public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<PlateWord> Words)
+{
+    /// <summary>Words of forms that count only beside their field's label: B, NONE. Words of one letter or digit, and words that two fields share, are so without being listed.</summary>
+    public IReadOnlyList<string> OnlyAtLabel { get; init; } = [];
+
+    /// <summary>Words that announce what no field holds: MODEL, SERIAL, DATE. They are left over with the figure behind them.</summary>
+    public IReadOnlyList<string> Strangers { get; init; } = [];
+
+    /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
+    public IReadOnlyList<string> Fillers { get; init; } = [];
+
+    /// <summary>Second figures that belong to a field.</summary>
+    public IReadOnlyList<PlateTail> Tails { get; init; } = [];
+
+    /// <summary>Values that say less than others.</summary>
+    public IReadOnlyList<PlateVague> Vague { get; init; } = [];
+
+    /// <summary>What values can be.</summary>
+    public IReadOnlyList<PlateLimit> Limits { get; init; } = [];
+}

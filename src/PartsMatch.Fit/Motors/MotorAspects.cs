@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Aspects;
 
 namespace PartsMatch.Fit.Motors;
 
@@ -6,5 +7,21 @@ namespace PartsMatch.Fit.Motors;
 public static class MotorAspects
 {
     /// <summary>All of them; those that turn most parts away stand first, those with many facet values last.</summary>
-    public static IReadOnlyList<Aspect> All { get; } = [];
+    public static IReadOnlyList<Aspect> All { get; } =
+    [
+        new Phase(),
+        new SupplyVoltage(),
+        new SupplyFrequency(),
+        new VoltageAndFrequency(),
+        new ShaftDiameter(),
+        new Rotation(),
+        new ShaftToHub(),
+        new ShaftEnds(),
+        new MotorEnclosure(),
+        new Speed(),
+        new OutputPower(),
+        new RunCapacitor(),
+        new ShaftLength(),
+        new Mount(),
+    ];
 }

@@ -6,11 +6,11 @@ namespace PartsMatch.Fit.Motors;
 public enum MotorType
 {
     /// <summary>Small induction motor with a shading ring; cannot be reversed electrically.</summary>
-    [Words("shaded pole", "SHADED-POLE", "SHD POLE", "SHP")]
+    [Words("shaded pole", "SHADED-POLE", "SHD POLE", "SHP", "SHADED POLE MOTOR", "SH POLE")]
     ShadedPole,
 
     /// <summary>Induction motor whose capacitor stays in circuit.</summary>
-    [Words("permanent split capacitor", "PSC", "perm split cap", "perm split capacitor")]
+    [Words("permanent split capacitor", "PSC", "perm split cap", "perm split capacitor", "PERM SPLIT", "PERM-SPLIT CAP MOTOR")]
     PermanentSplitCapacitor,
 
     /// <summary>Induction motor with a resistance start winding and a centrifugal switch.</summary>
@@ -38,11 +38,11 @@ public enum MotorType
 public enum Phases
 {
     /// <summary>Single-phase.</summary>
-    [Words("single-phase", "1", "1 ph", "1-ph", "1 phase", "single")]
+    [Words("single-phase", "1", "1 ph", "1-ph", "1 phase", "single", "SINGLE PH", "ONE PHASE", "1 Ø", "1 Φ", "1~")]
     Single,
 
     /// <summary>Three-phase.</summary>
-    [Words("three-phase", "3", "3 ph", "3-ph", "3 phase", "three")]
+    [Words("three-phase", "3", "3 ph", "3-ph", "3 phase", "three", "THREE PH", "3 Ø", "3 Φ", "3~")]
     Three,
 }
 
@@ -74,154 +74,6 @@ public enum SpeedMeans
     Electronic,
 }
 
-/// <summary>How a motor's turn can be changed.</summary>
-public enum Reversing
-{
-    /// <summary>It cannot.</summary>
-    [Words("fixed", "not reversible", "non-reversible")]
-    Fixed,
-
-    /// <summary>By turning round a plug outside the motor.</summary>
-    [Words("by plug", "plug", "reversing plug")]
-    ByPlug,
-
-    /// <summary>By changing over two leads.</summary>
-    [Words("by leads", "leads", "reversible", "REV", "CW/CCW", "CCW/CW", "REVERSIBLE ROTATION")]
-    ByLeads,
-
-    /// <summary>By a setting of its electronics.</summary>
-    [Words("by setting", "program", "setting")]
-    BySetting,
-}
-
-/// <summary>How a motor is held.</summary>
-public enum MountKind
-{
-    /// <summary>A band round the body.</summary>
-    [Words("belly band", "band", "bellyband", "BAND MOUNT", "BELLY BAND MOUNT")]
-    BellyBand,
-
-    /// <summary>Studs: the through bolts made longer, at the shaft end or both.</summary>
-    [Words("through-bolt studs", "studs", "thru bolt", "through bolt", "extended studs", "THRU-BOLT", "STUD MOUNT", "EXT STUD")]
-    Studs,
-
-    /// <summary>Rubber rings in a cradle.</summary>
-    [Words("resilient cradle", "resilient", "cradle", "resilient base", "RES BASE", "RESILIENT MOUNT", "RESILIENT RING")]
-    ResilientCradle,
-
-    /// <summary>Feet without rubber; IM B3.</summary>
-    [Words("rigid base", "rigid", "feet", "foot", "IM B3", "B3", "RIGID MOUNT")]
-    RigidBase,
-
-    /// <summary>A face with tapped holes: NEMA C, IEC IM B14.</summary>
-    [Words("tapped face", "C-face", "C face", "IM B14", "B14")]
-    TappedFace,
-
-    /// <summary>A flange with clearance holes: IEC IM B5.</summary>
-    [Words("flange", "IM B5", "B5", "D flange")]
-    Flange,
-
-    /// <summary>Ears or lugs on the body.</summary>
-    [Words("ears", "lugs", "ear mount", "lug mount")]
-    Ears,
-
-    /// <summary>Three points at 120 degrees.</summary>
-    [Words("three-point", "3-point", "3 point", "three point", "torsion flex")]
-    ThreePoint,
-}
-
-/// <summary>What the shaft offers to a hub's set screw or key.</summary>
-public enum ShaftForm
-{
-    /// <summary>Round all the way.</summary>
-    [Words("round", "plain")]
-    Round,
-
-    /// <summary>One flat.</summary>
-    [Words("flat", "with flat", "one flat", "single flat", "D shaft")]
-    Flat,
-
-    /// <summary>Two flats.</summary>
-    [Words("double flat", "two flats", "2 flats", "dual flat")]
-    DoubleFlat,
-
-    /// <summary>A keyway.</summary>
-    [Words("keyway", "keyed", "key")]
-    Keyway,
-}
-
-/// <summary>How a motor is enclosed and cooled (NEMA MG 1 1.25, 1.26).</summary>
-public enum Enclosure
-{
-    /// <summary>Open drip-proof: for dry places.</summary>
-    [Words("open drip-proof", "ODP", "DP", "drip proof", "dripproof", "open dripproof")]
-    OpenDripProof,
-
-    /// <summary>Open, cooled by the air of the fan it drives.</summary>
-    [Words("open air over", "OAO", "OPAO", "open air-over")]
-    OpenAirOver,
-
-    /// <summary>Totally enclosed, without a fan.</summary>
-    [Words("totally enclosed non-ventilated", "TENV", "totally enclosed nonventilated")]
-    EnclosedNonVentilated,
-
-    /// <summary>Totally enclosed, with its own outside fan.</summary>
-    [Words("totally enclosed fan-cooled", "TEFC", "totally enclosed fan cooled")]
-    EnclosedFanCooled,
-
-    /// <summary>Totally enclosed, cooled by the air of the fan it drives.</summary>
-    [Words("totally enclosed air over", "TEAO", "totally enclosed air-over")]
-    EnclosedAirOver,
-}
-
-/// <summary>What the shaft runs in.</summary>
-public enum Bearings
-{
-    /// <summary>Sleeves.</summary>
-    [Words("sleeve", "sleeve brg", "sleeve bearing", "sleeve bearings", "SLV", "SLV BRG", "SLEEVE BRGS")]
-    Sleeve,
-
-    /// <summary>Balls.</summary>
-    [Words("ball", "ball brg", "ball bearing", "ball bearings", "BALL BRGS")]
-    Ball,
-}
-
-/// <summary>Where a shaft points.</summary>
-public enum ShaftPosition
-{
-    /// <summary>Level.</summary>
-    [Words("horizontal", "shaft horizontal", "HORIZ", "SHAFT HORIZ")]
-    Horizontal,
-
-    /// <summary>Up.</summary>
-    [Words("shaft up", "up", "VERT SHAFT UP", "IM V6")]
-    Up,
-
-    /// <summary>Down.</summary>
-    [Words("shaft down", "down", "VERT SHAFT DOWN", "IM V1", "IM V18")]
-    Down,
-}
-
-/// <summary>Where drain holes are.</summary>
-public enum DrainHoles
-{
-    /// <summary>There are none.</summary>
-    [Words("none", "no drains")]
-    None,
-
-    /// <summary>At the shaft end.</summary>
-    [Words("shaft end")]
-    ShaftEnd,
-
-    /// <summary>At the lead end.</summary>
-    [Words("lead end")]
-    LeadEnd,
-
-    /// <summary>At both ends, with plugs.</summary>
-    [Words("both ends", "both")]
-    BothEnds,
-}
-
 /// <summary>Insulation classes (IEC 60085).</summary>
 public enum InsulationClass
 {
@@ -250,7 +102,7 @@ public enum InsulationClass
 public enum Duty
 {
     /// <summary>Without end: S1.</summary>
-    [Words("continuous", "cont", "CONT DUTY", "CONTINUOUS DUTY", "S1")]
+    [Words("continuous", "cont", "CONTIN", "CONT DUTY", "CONTINUOUS DUTY", "S1")]
     Continuous,
 
     /// <summary>For a time: S2 to S10.</summary>
@@ -266,19 +118,19 @@ public enum Protection
     None,
 
     /// <summary>A protector that closes again by itself.</summary>
-    [Words("automatic", "auto", "AUTO PROT", "AUTO RESET", "THERM PROT AUTO", "AUTO OL", "AUTO OVERLOAD", "THERMALLY PROTECTED AUTO")]
+    [Words("automatic", "auto", "AUTO PROT", "AUTO RESET", "AUTOMATIC RESET", "AUTO THERM PROT", "AUTO THERMAL PROT", "AUTO THERMALLY PROTECTED", "AUTOMATIC THERMAL PROTECTION", "THERMALLY PROTECTED AUTOMATIC", "THERM PROT AUTO", "AUTO OL", "AUTO OVERLOAD", "THERMALLY PROTECTED AUTO")]
     Automatic,
 
     /// <summary>A protector that is set back by hand.</summary>
-    [Words("manual", "MANUAL RESET", "MAN RESET", "THERM PROT MAN", "MANUAL PROT", "THERMALLY PROTECTED MANUAL")]
+    [Words("manual", "MANUAL RESET", "MAN RESET", "MANUAL OVERLOAD", "MANUAL OL", "MANUAL THERM PROT", "THERM PROT MAN", "MANUAL PROT", "THERMALLY PROTECTED MANUAL")]
     Manual,
 
     /// <summary>A protector whose way of closing again is not said (T.P.).</summary>
-    [Words("thermal", "thermally protected", "T.P.", "THERM PROT", "THERMAL PROT", "THERMAL PROTECTION")]
+    [Words("thermal", "thermally protected", "T.P.", "THERM PROT", "THERMALLY PROT", "THERMAL PROTECTED", "THERM PROTECTED", "THERMALLY PROTECTED MOTOR", "THERMAL PROTECTOR", "THERMAL PROT", "THERMAL PROTECTION")]
     Thermal,
 
     /// <summary>A winding that survives a locked rotor (Z.P.).</summary>
-    [Words("impedance", "impedance protected", "Z.P.", "IMP PROT", "IMPEDANCE PROT")]
+    [Words("impedance", "impedance protected", "Z.P.", "IMP PROT", "IMP PROTECTED", "IMPED PROT", "IMPEDANCE PROT")]
     Impedance,
 }
 

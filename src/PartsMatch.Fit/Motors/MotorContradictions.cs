@@ -1,10 +1,85 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
 
-/// <summary>Readings of a motor's plate that cannot all be true.</summary>
+/// <summary>Readings of a motor's plate that cannot all be true. None of them is picked.</summary>
 public static class MotorContradictions
 {
+    /// <summary>Shafts within this are the same (practice).</summary>
+    private const double SameShaftMillimetres = 0.04;
+
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, PowerOfAmps, ShaftOfFrame];
+
     /// <summary>All that disagree.</summary>
-    public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [];
+    public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];
+
+    private static IEnumerable<Contradiction> Counts(MotorSpec spec)
+    {
+        foreach (var name in Ratings.Of(spec).Unpaired)
+        {
+            var field = Shape<MotorSpec>.Of.Find(name)!;
+            string[] beside = name == "power" ? ["speed"] : spec.Speed is { Count: > 1 } ? ["voltage", "speed"] : ["voltage"];
+            var others = string.Join(" and ", beside.Select(other => Shape<MotorSpec>.Of.Find(other)!.TextOf(spec)).OfType<string>());
+            yield return new([name, .. beside], $"{field.Label} {field.TextOf(spec)} cannot be paired with {(others.Length > 0 ? others : "anything else on the plate")}: there is not one figure for each.", MotorSources.SideBySide);
+        }
+    }
+
+    private static IEnumerable<Contradiction> PhaseOfType(MotorSpec spec)
+    {
+        if (MotorKinds.PhasesOf(spec.Type) is not { } phases || spec.Phase is not { } read || read == phases) yield break;
+        yield return new(["type", "phase"], $"A {Deducing.Text(spec.Type!.Value)} motor is {Deducing.Text(phases)}, but the plate says {Deducing.Text(read)}.", MotorSources.TypeOfMotor);
+    }
+
+    private static IEnumerable<Contradiction> CapacitorOfType(MotorSpec spec)
+    {
+        if (spec.Type != MotorType.ShadedPole || spec.RunCapacitor is not { IsNone: false } capacitor) yield break;
+        yield return new(["type", "runCapacitor"], $"A shaded-pole motor has no capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+    }
+
+    private static IEnumerable<Contradiction> SpeedOfPoles(MotorSpec spec)
+    {
+        if (!MotorKinds.IsInduction(spec)) yield break;
+        foreach (var (hertz, rpm) in HighSpeed.Rpm(spec).Where(point => !double.IsNaN(point.Hertz)))
+        {
+            var fastest = PoleCounts.Synchronous(2, hertz);
+            if (!Within.AtMost(rpm, fastest))
+            {
+                yield return new(["speed", "frequency"], FormattableString.Invariant($"{rpm:0} rpm is above {fastest:0} rpm, the synchronous speed of two poles at {hertz:0.##} Hz: no induction motor runs faster."), MotorSources.Synchronous);
+            }
+            else if (PoleCounts.Of(rpm, hertz).Count == 0)
+            {
+                yield return new(["speed", "frequency"], FormattableString.Invariant($"{rpm:0} rpm at {hertz:0.##} Hz is not within 16 % below the synchronous speed of any pole count."), MotorSources.Slip);
+            }
+            else if (spec.Poles is > 0 and var poles && !PoleCounts.Fits(rpm, poles, hertz))
+            {
+                yield return new(["speed", "poles", "frequency"], FormattableString.Invariant($"{poles} poles at {hertz:0.##} Hz turn a little below {PoleCounts.Synchronous(poles, hertz):0} rpm, but the plate says {rpm:0} rpm."), MotorSources.Slip);
+            }
+        }
+    }
+
+    private static IEnumerable<Contradiction> PowerOfAmps(MotorSpec spec)
+    {
+        // With the phases unknown the larger product is the limit, so that nothing possible is called impossible.
+        var phases = spec.Phase == Phases.Single ? 1 : Math.Sqrt(3);
+        if (spec.PowerMeaning != PowerMeaning.Output) yield break;
+        foreach (var row in Ratings.Of(spec).Rows)
+        {
+            if (row is not { Power: { } power, Volts: { } volts, FullLoadAmps: { } amps }) continue;
+            var most = phases * Math.Max(Math.Max(volts.First.Volts * amps.First.Amperes, volts.Last.Volts * amps.Last.Amperes), amps.HasTwoEnds ? 0 : volts.Last.Volts * amps.First.Amperes);
+            if (Within.AtMost((double)power.Watts, most)) continue;
+            yield return new(
+                ["power", "voltage", "fullLoadAmps"],
+                FormattableString.Invariant($"{Deducing.Text(power)} at the shaft is {power.Watts:0} W, more than the {most:0} VA of {Deducing.Text(new Taps(volts))} and {Deducing.Text(new Amps(amps))}."),
+                MotorSources.Energy);
+        }
+    }
+
+    private static IEnumerable<Contradiction> ShaftOfFrame(MotorSpec spec)
+    {
+        if (spec.Frame is not { } frame || spec.ShaftDiameter is not { } shaft || MotorFrames.Find(frame) is not { } row) yield break;
+        if (Within.AtMost(Math.Abs(shaft.Millimeters - row.ShaftDiameter.Millimeters), SameShaftMillimetres)) yield break;
+        yield return new(["frame", "shaftDiameter"], $"Frame {Deducing.Text(frame)} has a {Deducing.Text(row.ShaftDiameter)} shaft as standard ({row.Source}), but the plate says {Deducing.Text(shaft)}.", MotorSources.SameShaft);
+    }
 }

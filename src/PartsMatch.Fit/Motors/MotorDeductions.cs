@@ -1,13 +1,95 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using UnitsNet.Units;
 
 namespace PartsMatch.Fit.Motors;
 
-/// <summary>What follows from a motor's readings.</summary>
+/// <summary>What follows from a motor's readings. A reading is never overridden.</summary>
 public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
-    public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) => (spec, []);
+    public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) =>
+        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame);
 
     /// <summary>What follows for the site from the old motor.</summary>
-    public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) => (site, []);
+    public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>
+        Deducing.Apply(site, _ => FrequencyThere(plate), there => PhasesThere(plate, there));
+
+    private static IEnumerable<Deduction> PhaseOfType(MotorSpec spec)
+    {
+        if (MotorKinds.PhasesOf(spec.Type) is not { } phases) yield break;
+        yield return Plate("phase", phases, $"a {Deducing.Text(spec.Type!.Value)} motor is {Deducing.Text(phases)}", MotorSources.TypeOfMotor, "type");
+    }
+
+    private static IEnumerable<Deduction> PowerAtShaft(MotorSpec spec)
+    {
+        if (spec.Power is not { } power) yield break;
+        if (power.All(one => one.Unit is PowerUnit.ElectricalHorsepower))
+        {
+            yield return Plate("powerMeaning", PowerMeaning.Output, "horsepower is at the shaft", MotorSources.ShaftPower, "power");
+        }
+        else if (spec.Type == MotorType.ThreePhaseInduction)
+        {
+            yield return Plate("powerMeaning", PowerMeaning.Output, "a three-phase motor's rated power is at the shaft", MotorSources.ShaftPower, "type", "power");
+        }
+    }
+
+    /// <summary>Several speeds on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>
+    private static IEnumerable<Deduction> SpeedsCounted(MotorSpec spec)
+    {
+        if (spec.Speed is not { Count: > 1 } speed || HighSpeed.MayBeByFrequency(spec)) yield break;
+        var count = spec.Frequency is { } frequency ? RatedSpeeds.Of(spec).Count(row => row.Frequencies.Contains(frequency[0])) : speed.Count;
+        yield return Plate("speeds", count, $"the plate gives {Deducing.Text(speed)}", MotorSources.SideBySide, "speed");
+    }
+
+    private static IEnumerable<Deduction> PolesOfSpeed(MotorSpec spec)
+    {
+        if (spec.Speed is not { } speed || spec.Frequency is not { } frequency || !MotorKinds.IsInduction(spec)) yield break;
+        var counts = HighSpeed.Rpm(spec).Select(point => PoleCounts.Of(point.Value, point.Hertz)).ToList();
+        if (counts.Exists(possible => possible.Count != 1) || counts.Select(possible => possible[0]).Distinct().Count() != 1) yield break;
+        yield return Plate("poles", counts[0][0], $"{Deducing.Text(speed)} at {Deducing.Text(frequency)} fits no other count", MotorSources.Slip, "speed", "frequency");
+    }
+
+    private static IEnumerable<Deduction> FaceOfFrame(MotorSpec spec)
+    {
+        if (spec.Frame is not { } frame || MotorFaces.Find(frame) is not { } face) yield break;
+        var because = $"frame {Deducing.Text(frame)} has the {face.Name} face";
+        yield return Plate("faceBoltCircle", face.BoltCircle, because, face.Source, "frame");
+        yield return Plate("facePilot", face.Pilot, because, face.Source, "frame");
+        if (face.ShaftBeyondFace is { } beyond) yield return Plate("shaftLength", beyond, because, face.Source, "frame");
+    }
+
+    private static IEnumerable<Deduction> ShaftOfFrame(MotorSpec spec)
+    {
+        if (spec.Frame is not { } frame || MotorFrames.Find(frame) is not { } row) yield break;
+        var because = $"frame {Deducing.Text(frame)} has this shaft as standard";
+        yield return Plate("shaftDiameter", row.ShaftDiameter, because, row.Source, "frame");
+        yield return Plate("shaftForm", row.ShaftForm, because, row.Source, "frame");
+
+        // On the small frames the length is made to the job, in steps of a quarter inch (MG 1 4.4.1 note 3): the table's is only the usual one.
+        if (frame.System == FrameSystem.Iec || frame.Number >= 100) yield return Plate("shaftLength", row.ShaftLength, because, row.Source, "frame");
+    }
+
+    private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate)
+    {
+        if (plate.Frequency is not { Count: 1 } frequency) yield break;
+        yield return Site("supplyFrequency", frequency[0], $"the old motor ran on {Deducing.Text(frequency[0])}", "frequency");
+    }
+
+    /// <summary>A sign of one phase outweighs any sign of three: two wires at the leads are two wires, whatever stands behind them.</summary>
+    private static IEnumerable<Deduction> PhasesThere(MotorSpec plate, MotorSite site)
+    {
+        if (plate.Phase == Phases.Single) yield return Site("supplyPhase", Phases.Single, "the old motor was single-phase: two wires reach it", "phase");
+        if (site.SupplyArrangement == SupplyArrangement.SinglePhase) yield return Site("supplyPhase", Phases.Single, "the supply is single-phase", "supplyArrangement");
+        if (plate.Phase == Phases.Three) yield return Site("supplyPhase", Phases.Three, "the old motor was three-phase", "phase");
+        if (site.SupplyArrangement is not (null or SupplyArrangement.SinglePhase)) yield return Site("supplyPhase", Phases.Three, "stars and deltas have three phases", "supplyArrangement");
+        if (site.Volts is { Count: 3 }) yield return Site("supplyPhase", Phases.Three, "three voltages were measured line to line", "volts");
+    }
+
+    private static Deduction Plate<T>(string field, T value, string because, Source source, params string[] from)
+        where T : notnull => new(Side.Plate, field, Deducing.Text(value), because, from, source);
+
+    private static Deduction Site<T>(string field, T value, string because, params string[] from)
+        where T : notnull => new(Side.Site, field, Deducing.Text(value), because, from, MotorSources.OldMotorRan);
 }

@@ -11,7 +11,14 @@ public static class MotorFamily
         Aspects = MotorAspects.All,
         Vocabulary = MotorVocabulary.All,
         Deduce = MotorDeductions.Deduce,
-        DeduceSite = MotorDeductions.DeduceSite,
+        DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
     });
+
+    private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
+    {
+        var (supplied, ofSupply) = MotorDeductions.DeduceSite(plate, site);
+        var (filled, ofBody) = BodyDeductions.DeduceSite(plate, supplied);
+        return (filled, [.. ofSupply, .. ofBody]);
+    }
 }

@@ -6,5 +6,21 @@ namespace PartsMatch.Fit.Motors;
 public static class MotorVocabulary
 {
     /// <summary>All of them.</summary>
-    public static Vocabulary All { get; } = new([], []);
+    public static Vocabulary All { get; } = new(MotorLabels.All, MotorWords.All)
+    {
+        OnlyAtLabel = MotorWords.OnlyAtLabel,
+        Strangers = MotorWords.Strangers,
+        Fillers = ["Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR"],
+        Limits = MotorLimits.All,
+
+        Vague =
+        [
+            new("protection", "thermal", "automatic", "manual"),
+            new("rotation", "CW", "CW shaft end", "CW lead end"),
+            new("rotation", "CCW", "CCW shaft end", "CCW lead end"),
+        ],
+
+        // US run capacitors are marked 370 or 440 V, others 400 to 660 V; no motor with one is fed that much.
+        Tails = [new("runCapacitor", 300, 700, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~")],
+    };
 }

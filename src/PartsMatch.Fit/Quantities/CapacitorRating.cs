@@ -23,6 +23,10 @@ public sealed record CapacitorRating(ElectricCapacitance? Capacitance, ElectricP
 
         public override string Example => "5 µF 370 V";
 
+        public override IReadOnlyList<string> Words => ["none"];
+
+        public override IReadOnlyList<string> UnitSpellings => QuantityForms.Capacitance.UnitSpellings;
+
         public override TextReading<CapacitorRating> Read(string text)
         {
             var given = text.Trim();

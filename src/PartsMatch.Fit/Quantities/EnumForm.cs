@@ -29,6 +29,9 @@ public sealed class EnumForm<T> : TextForm<T>
     public override IReadOnlyList<string> Choices { get; } = [.. Members.Select(member => member.Words.Written)];
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> Words { get; } = [.. AllWords.Select(word => word.Word)];
+
+    /// <inheritdoc/>
     public override TextReading<T> Read(string text) =>
         ByWord.TryGetValue(Plain(text), out var value) ? TextReading<T>.Of(value)
         : TextReading<T>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Quantities;
@@ -16,10 +17,16 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     public override string Example => example;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> UnitSpellings => one.UnitSpellings;
+
+    /// <inheritdoc/>
+    public override bool TakesFractions => one.TakesFractions;
+
+    /// <inheritdoc/>
     public override TextReading<Figures<T>> Read(string text)
     {
-        if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
-            || one.UnitOf(unitText) is not { } unit)
+        // 3/4 hp is a fraction, 370/250 W are two figures: the unit tells, and it stands behind.
+        if (!TryScan(text, one.Us.Fractions, out var figures, out var unit) || (one.Us.Fractions && !unit.Fractions && !TryScan(text, fractions: false, out figures, out unit)))
         {
             return TextReading<Figures<T>>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
         }
@@ -41,8 +48,17 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
         var unit = one.UnitFor(value[0], units);
         var numbers = value.Select(figure => QuantityForm<T>.WriteNumber(figure, unit, units)).ToList();
 
-        // 3/4/1/3 cannot be told apart by eye: fractions stand further apart.
-        var joiner = numbers.Exists(number => number.Contains('/', StringComparison.Ordinal)) ? " / " : "/";
+        // 3/4/1/3 cannot be told apart by eye, nor 3/2 from three halves: where fractions are written, figures stand further apart.
+        var joiner = unit.Fractions ? " / " : "/";
         return $"{string.Join(joiner, numbers)} {unit.Symbol}";
+    }
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) => value is Figures<T> { Count: 1 } single ? one.FigureOf(single[0], units) : null;
+
+    private bool TryScan(string text, bool fractions, out List<FigureScan.Joined> figures, [NotNullWhen(true)] out UnitText? unit)
+    {
+        unit = FigureScan.TryRead(text, fractions, spelling => one.UnitOf(spelling) is not null, out figures, out var spelt) ? one.UnitOf(spelt) : null;
+        return unit is not null;
     }
 }

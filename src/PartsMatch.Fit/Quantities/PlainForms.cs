@@ -21,6 +21,9 @@ public sealed class CountForm : TextForm<int>
 
     /// <inheritdoc/>
     public override string Write(int value, Units units = Units.AsGiven) => value.ToString(CultureInfo.InvariantCulture);
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) => new((int)value, null);
 }
 
 /// <summary>A number without a unit: service factor, power factor.</summary>
@@ -43,6 +46,9 @@ public sealed class FactorForm : TextForm<double>
 
     /// <inheritdoc/>
     public override string Write(double value, Units units = Units.AsGiven) => value.ToString("R", CultureInfo.InvariantCulture);
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) => new((double)value, null);
 }
 
 /// <summary>Yes or no.</summary>

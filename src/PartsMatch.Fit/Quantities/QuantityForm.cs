@@ -51,6 +51,12 @@ public sealed class QuantityForm<T> : TextForm<T>
     public UnitText? Bare => Us == Si ? Us : null;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> UnitSpellings => [.. spellings.Select(pair => pair.Spelling)];
+
+    /// <inheritdoc/>
+    public override bool TakesFractions => Us.Fractions;
+
+    /// <inheritdoc/>
     public override string Expected => $"{Name}{(Bare is null ? " with its unit" : string.Empty)}, such as {Example}";
 
     private bool Signed => Least < 0;
@@ -65,6 +71,14 @@ public sealed class QuantityForm<T> : TextForm<T>
 
     /// <inheritdoc/>
     public override string Write(T value, Units units = Units.AsGiven) => $"{WriteNumber(value, UnitFor(value, units), units)} {UnitFor(value, units).Symbol}";
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units)
+    {
+        var quantity = (T)value;
+        var unit = UnitFor(quantity, units);
+        return new(unit.Unit.Equals(quantity.Unit) && units == Units.AsGiven ? (double)quantity.Value : Math.Round(quantity.As(unit.Unit), unit.Digits), unit.Symbol);
+    }
 
     /// <summary>Reads the number alone, as this quantity's units allow it.</summary>
     internal bool TryReadNumber(ReadOnlySpan<char> text, out TradeNumber number, out int length) =>

@@ -18,6 +18,12 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
     public override string Example => example;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> UnitSpellings => one.UnitSpellings;
+
+    /// <inheritdoc/>
+    public override bool TakesFractions => one.TakesFractions;
+
+    /// <inheritdoc/>
     public override TextReading<Figures<Spread<T>>> Read(string text)
     {
         if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
@@ -53,6 +59,10 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         var unit = one.UnitFor(value[0].First, units);
         return $"{string.Join('/', value.Select(spread => WriteSpread(spread, unit, units)))} {unit.Symbol}";
     }
+
+    /// <inheritdoc/>
+    public override Figure? FigureOf(object value, Units units) =>
+        value is Figures<Spread<T>> { Count: 1 } single && !single[0].HasTwoEnds ? one.FigureOf(single[0].First, units) : null;
 
     private string WriteSpread(Spread<T> spread, UnitText unit, Units units)
     {

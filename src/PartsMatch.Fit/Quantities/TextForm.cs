@@ -1,5 +1,10 @@
 namespace PartsMatch.Fit.Quantities;
 
+/// <summary>A number and the symbol of its unit, for programs that compute with it.</summary>
+/// <param name="Value">The number, rounded as its text is.</param>
+/// <param name="Unit">The unit's symbol; null for a plain number.</param>
+public readonly record struct Figure(double Value, string? Unit);
+
 /// <summary>How values of one type are read from and written as text, as edges see it: the type closed over.</summary>
 public abstract class TextForm
 {
@@ -15,11 +20,23 @@ public abstract class TextForm
     /// <summary>The choices, when only a few texts are right; empty otherwise.</summary>
     public virtual IReadOnlyList<string> Choices => [];
 
+    /// <summary>Every word or group of words that is a value by itself, as plates print it; empty for figures.</summary>
+    public virtual IReadOnlyList<string> Words => [];
+
+    /// <summary>The spellings of the units that may stand beside its figures; empty when it has none.</summary>
+    public virtual IReadOnlyList<string> UnitSpellings => [];
+
+    /// <summary>Whether 1/4 is a quarter to it (horsepower, inches) rather than two figures.</summary>
+    public virtual bool TakesFractions => false;
+
     /// <summary>Reads a text; never throws, whatever the text.</summary>
     public abstract TextReading<object> ReadAny(string text);
 
     /// <summary>Writes a value of <see cref="ValueType"/>; in <see cref="Units.AsGiven"/> it reads back as an equal value.</summary>
     public abstract string WriteAny(object value, Units units);
+
+    /// <summary>A value that is a single number, as one; null for a choice, words, or several numbers.</summary>
+    public virtual Figure? FigureOf(object value, Units units) => null;
 }
 
 /// <summary>How values of <typeparamref name="T"/> are read from and written as text.</summary>

@@ -57,6 +57,12 @@ public sealed record Turn(Direction Direction, MotorEnd? SeenFrom) : IHaveTextFo
         /// <summary>Longest first, so that CCW is not read as a C before a CW, nor CW of a "CWSE" as all there is.</summary>
         private static readonly string[] DirectionWords = [.. EnumForm<Direction>.AllWords.Select(word => word.Word).OrderByDescending(word => word.Length)];
 
+        private static readonly string[] Linkings = ["as seen facing", "seen from", "viewed from", "facing", "from", "the"];
+
+        public override IReadOnlyList<string> Words { get; } = [.. DirectionWords.SelectMany(direction => EnumForm<MotorEnd>.AllWords
+            .SelectMany(end => Linkings.Select(linking => $"{direction} {linking} {end.Word}").Append($"{direction} {end.Word}"))
+            .Append(direction))];
+
         public override string Expected => "a turn with the end it is seen from, such as CW shaft end or CCW lead end";
 
         public override string Example => "CW shaft end";
@@ -69,7 +75,7 @@ public sealed record Turn(Direction Direction, MotorEnd? SeenFrom) : IHaveTextFo
                 if (!given.StartsWith(word, StringComparison.OrdinalIgnoreCase)) continue;
                 var direction = Directions.Read(word).Value;
                 var rest = given[word.Length..].Trim(' ', ',', '(', ')', '-', '/');
-                foreach (var linking in (string[])["as seen facing", "seen from", "facing", "from", "the"])
+                foreach (var linking in Linkings)
                 {
                     if (rest.StartsWith(linking + " ", StringComparison.OrdinalIgnoreCase)) rest = rest[linking.Length..].Trim();
                 }

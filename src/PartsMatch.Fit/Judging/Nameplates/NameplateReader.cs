@@ -1,8 +1,8 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>What a plate's text says, before it becomes a record.</summary>
-/// <param name="Fields">Each field with where it stood.</param>
-/// <param name="Leftovers">Text that could not be placed.</param>
+/// <param name="Fields">Each field with where it stood, in the shape's order.</param>
+/// <param name="Leftovers">Text that could not be placed, in its order.</param>
 /// <param name="Contradictions">Readings that disagree.</param>
 /// <param name="Complaints">What was wrong.</param>
 public sealed record PlateFindings(
@@ -12,8 +12,37 @@ public sealed record PlateFindings(
     IReadOnlyList<Complaint> Complaints);
 
 /// <summary>Reads free text as typed from a plate, in any order and layout.</summary>
-public sealed class NameplateReader(Shape shape, Vocabulary vocabulary)
+/// <remarks>
+/// The text is cut into words and figures; every stretch that can be read by itself (a label and its figure, a word that is a value) is found;
+/// then those are chosen that together cover most (<see cref="Cover"/>). It knows no family: the words come from the vocabulary and from the forms of the shape's fields.
+/// </remarks>
+public sealed class NameplateReader
 {
+    /// <summary>The longest text that is read; no plate says more.</summary>
+    public const int LongestText = 4000;
+
+    private const string WholeText = "plateText";
+
+    private readonly Lexicon lexicon;
+
+    /// <summary>A reader of the plates of one family.</summary>
+    /// <exception cref="InvalidOperationException">The vocabulary does not belong to the shape.</exception>
+    public NameplateReader(Shape shape, Vocabulary vocabulary) => lexicon = new(shape, vocabulary);
+
     /// <summary>Reads a plate's text; never throws.</summary>
-    public PlateFindings Read(string text) => new([], vocabulary.Words.Count + shape.Fields.Count == 0 ? [] : [new(text, 0, text.Length)], [], []);
+    public PlateFindings Read(string text)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return Refused(ComplaintCode.Empty, string.Empty, "There is no text on the plate; type what it says, such as HP 1/4 RPM 1075 V 208-230.");
+        if (text.Length > LongestText)
+        {
+            return Refused(ComplaintCode.TooLong, $"{text[..40]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
+        }
+
+        var plate = new PlateText(text);
+        var reader = new ValueReader(lexicon);
+        var choice = Cover.Best(plate, new PlacementSearch(plate, lexicon, reader).All());
+        return new PlateReport(plate, lexicon, reader, choice).Findings();
+    }
+
+    private static PlateFindings Refused(string code, string given, string message) => new([], [], [], [new(code, WholeText, given, message)]);
 }

@@ -1,0 +1,32 @@
+using PartsMatch.Demo.Capacitors;
+using PartsMatch.Demo.Motors;
+using PartsMatch.Demo.Trade;
+
+namespace PartsMatch.Demo;
+
+/// <summary>A family with its parts.</summary>
+public sealed record FamilyParts(FamilyCatalogue Family, IReadOnlyList<DemoPart> Parts);
+
+/// <summary>All that seed-data/ holds.</summary>
+/// <param name="Families">The parts, by family.</param>
+/// <param name="Supersessions">Who took whose place.</param>
+public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnlyList<Supersession> Supersessions)
+{
+    /// <summary>Everything follows from it.</summary>
+    public const int Seed = 31_415;
+
+    /// <summary>To add a family: its folder, and a line at the end, so that the others stay as they are.</summary>
+    private static readonly FamilyCatalogue[] All = [new MotorCatalogue(), new CapacitorCatalogue()];
+
+    /// <summary>Makes it, the same every time.</summary>
+    public static DemoCatalogue Make()
+    {
+        var numbers = new PartNumbers();
+        var families = All.Select((family, at) => new FamilyParts(family, family.Make(numbers, Seed + at))).ToList();
+        var supersessions = families.SelectMany((family, at) => Supersession.Among(family.Parts, new Draw(Seed + 1000 + at)));
+        return new(families, [.. supersessions.OrderBy(each => each.Number, StringComparer.Ordinal)]);
+    }
+
+    /// <summary>Every part of every family.</summary>
+    public IEnumerable<DemoPart> Parts => Families.SelectMany(family => family.Parts);
+}

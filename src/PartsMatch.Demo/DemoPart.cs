@@ -1,0 +1,32 @@
+using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Demo;
+
+/// <summary>A part of the invented catalogue, with what a counter has of it.</summary>
+/// <param name="Number">Its part number.</param>
+/// <param name="Maker">Who makes it.</param>
+/// <param name="Title">A few words that a counter would say.</param>
+/// <param name="IsDiscontinued">Whether it is made no more.</param>
+/// <param name="Spec">What it is.</param>
+/// <param name="Niche">What it is bought for: a part is superseded by one of the same niche.</param>
+/// <param name="Price">Its price in USD.</param>
+/// <param name="OnHand">How many the counter has.</param>
+public sealed record DemoPart(string Number, Maker Maker, string Title, bool IsDiscontinued, Spec Spec, string Niche, decimal Price, int OnHand)
+{
+    /// <summary>About one part in eight is made no more.</summary>
+    public const double DiscontinuedShare = 0.12;
+}
+
+/// <summary>A family's invented parts.</summary>
+public abstract class FamilyCatalogue
+{
+    /// <summary>The family's kind: its file is named after it.</summary>
+    public abstract string Kind { get; }
+
+    /// <summary>The fields of its spec.</summary>
+    public abstract Shape Shape { get; }
+
+    /// <summary>Makes the parts, the same every time.</summary>
+    public abstract IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed);
+}

@@ -1,0 +1,80 @@
+using System.Globalization;
+using PartsMatch.Demo.Motors.Lines;
+using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+
+namespace PartsMatch.Demo.Motors;
+
+/// <summary>The invented motors: 3,000 of them.</summary>
+public sealed class MotorCatalogue : FamilyCatalogue
+{
+    private static readonly MotorLine[] Lines =
+    [
+        new CondenserFans(), new ShadedPoleFans(), new UnitBearingFans(), new DirectBlowers(), new BeltBlowers(),
+        new NemaThreePhase(), new ThreePhaseFans(), new IecThreePhase(), new IecFans(), new ElectronicFans(),
+    ];
+
+    public override string Kind => "motor";
+
+    public override Shape Shape => Shape<MotorSpec>.Of;
+
+    public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
+    {
+        var draw = new Draw(seed);
+        return [.. Lines.SelectMany(line => Of(line, numbers, draw))];
+    }
+
+    /// <summary>Several makers offer most designs, so that near-equal parts stand side by side.</summary>
+    private static List<DemoPart> Of(MotorLine line, PartNumbers numbers, Draw draw)
+    {
+        var makers = Maker.WhoMake(line.MadeBy);
+        var parts = new List<DemoPart>();
+        while (parts.Count < line.Share)
+        {
+            var design = line.Design(draw);
+            foreach (var maker in draw.Some(makers, draw.Of((1, 45), (2, 30), (3, 17), (4, 8))))
+            {
+                if (parts.Count < line.Share) parts.Add(Offer(line, design, maker, numbers, draw));
+            }
+        }
+
+        return parts;
+    }
+
+    private static DemoPart Offer(MotorLine line, MotorDesign design, Maker maker, PartNumbers numbers, Draw draw)
+    {
+        var full = Electrics.Fill(line.Build(design, draw), design.Goodness, draw);
+        if (full.Rotation is { } turn && turn.SeenFrom != maker.NamesTurnFrom) full = full with { Rotation = turn.FromOtherEnd() };
+        var discontinued = draw.Chance(DemoPart.DiscontinuedShare);
+        return new(
+            numbers.Next(maker),
+            maker,
+            MotorTitles.Of(line.Title, full),
+            discontinued,
+            MotorGaps.Leave(full, maker, draw),
+            Niche(line, full),
+            Stock.Price(UsualPrice(full, design.IsUniversal), maker, draw),
+            Stock.OnHand(discontinued, design.IsUniversal, draw));
+    }
+
+    /// <summary>Parts that differ in taps, body or turn alone stand in for one another, rightly or not.</summary>
+    private static string Niche(MotorLine line, MotorSpec spec) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{line.GetType().Name} {TradeText.Write(spec.Power!)} {spec.Poles} poles {spec.Voltage![^1].Last.Volts} V");
+
+    /// <summary>Dollars: by kind, then by power, more for what replaces many.</summary>
+    private static double UsualPrice(MotorSpec spec, bool universal)
+    {
+        var kilowatts = spec.Power!.WattsOf() / 1000;
+        var plain = spec.Type switch
+        {
+            MotorType.ShadedPole => 24 + (600 * kilowatts),
+            MotorType.ElectronicallyCommutated => 68 + (520 * kilowatts),
+            MotorType.ThreePhaseInduction => 135 + (190 * kilowatts),
+            MotorType.PermanentSplitCapacitor => 52 + (260 * kilowatts),
+            _ => 98 + (210 * kilowatts),
+        };
+        return plain * (universal ? 1.18 : 1);
+    }
+}

@@ -1,0 +1,53 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Capacitors.Aspects;
+
+/// <summary>What capacitance reads of a capacitor.</summary>
+/// <param name="First">µF of the only section, or of one of two; null when not known.</param>
+/// <param name="Second">µF of the second section; null when there is none.</param>
+public readonly record struct SectionsFacet(double? First, double? Second)
+{
+    /// <summary>Reads a capacitor; a marking that says there is none tells nothing.</summary>
+    internal static SectionsFacet Of(CapacitorSpec part) => new(Rounded.Microfarads(part.Rating?.Capacitance), Rounded.Microfarads(part.Rating?.SecondSection));
+}
+
+/// <summary>Has the capacitor the µF that the motor's plate asks for?</summary>
+/// <remarks>
+/// Within 6 % of what the motor asks for, or within the old capacitor's marked tolerance where that is closer; both edges meet. Of a two-section capacitor for two motors each section must match;
+/// one for a single motor is enough with either; a single one for two motors must match the first, and the second is brought besides.
+/// </remarks>
+public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Capacitance", isDeciding: true, BodySources.Capacitance, new(1.2, 1, 1.5))
+{
+    /// <summary>Percent either way (EIA-456-A practice); a wider marking of the old capacitor does not widen what the motor bears.</summary>
+    private const double UsualPercent = 6;
+
+    /// <inheritdoc/>
+    public override SectionsFacet Read(CapacitorSpec part) => SectionsFacet.Of(part);
+
+    /// <inheritdoc/>
+    public override Finding Judge(CapacitorNeed need, SectionsFacet facet)
+    {
+        if (need.Site.MotorAsksFor is { IsNone: true }) return Finding.Fails($"The motor's plate asks for no run capacitor.");
+        var asked = Asked.Of(need);
+        if (asked.First is not { } first) return Finding.Unknown(Side.Plate, "rating", $"The µF that the motor asks for is not known.");
+        if (facet.First is not { } one) return Finding.Unknown(Side.Part, "rating", $"The motor asks for {first} µF; the capacitor's is not known.");
+        var percent = Math.Min(UsualPercent, need.Plate.Tolerance?.Percent ?? UsualPercent);
+        var (off, sentence) = Compare(asked, first, one, facet.Second, percent);
+        return Within.AtMost(off, percent)
+            ? Finding.Meets(sentence) with { Shortfall = off / percent, Margin = new(percent - off, "%") }
+            : Finding.Fails(sentence) with { Shortfall = off / percent, Margin = new(percent - off, "%") };
+    }
+
+    /// <summary>How far off it is in percent, by the better of the ways to connect it, and a sentence that says so.</summary>
+    private static (double Off, FormattableString Sentence) Compare(Asked asked, double first, double one, double? other, double percent) => (asked.Second, other) switch
+    {
+        ({ } second, { } two) => (Math.Min(Math.Max(Off(one, first), Off(two, second)), Math.Max(Off(two, first), Off(one, second))), $"The motors ask for {first} and {second} µF, within {percent} %; it has {one} and {two} µF."),
+        (null, { } two) => (Math.Min(Off(one, first), Off(two, first)), $"The motor asks for {first} µF within {percent} %; its sections have {one} and {two} µF."),
+        ({ } second, null) => (Off(one, first), $"The motors ask for {first} and {second} µF; it has {one} µF, which must be within {percent} % of the first."),
+        _ => (Off(one, first), $"The motor asks for {first} µF within {percent} %; it has {one} µF."),
+    };
+
+    private static double Off(double microfarads, double asked) => Math.Abs(microfarads - asked) / asked * 100;
+}

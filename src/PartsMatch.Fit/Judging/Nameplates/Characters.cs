@@ -1,0 +1,26 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>What a character is on a plate.</summary>
+internal static class Characters
+{
+    /// <summary>Fractions that a phone's keyboard makes of 1/4 by itself.</summary>
+    private const string Vulgar = "½¼¾⅛⅜⅝⅞⅕⅒⅓⅔⅙";
+
+    /// <summary>A sign that parts what stands beside it; the gaps between tokens are made of these and of spaces.</summary>
+    public static bool IsSeparator(char character) => ",;|¦:=()[]{}/\\-–—.+&#*_@!?<>•·…".Contains(character, StringComparison.Ordinal);
+
+    /// <summary>A separator that parts two statements, as a space does; a slash or a dash may stand inside one.</summary>
+    public static bool Divides(char character) => character is ',' or ';' or '|' or '¦' or ':' or '=' or '(' or ')' or '[' or ']' or '{' or '}' or '•' or '…';
+
+    /// <summary>Quotes are inches behind a figure, and nothing anywhere else.</summary>
+    public static bool IsQuote(char character) => character is '"' or '\'' or '″' or '”' or '“' or '‘' or '’' or '«' or '»';
+
+    /// <summary>A digit, or a fraction in one character.</summary>
+    public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Vulgar.Contains(character, StringComparison.Ordinal);
+
+    /// <summary>What may stand inside a run of figures: 115/208-230, 45+5, 2.1. A comma may not: it parts 1075,60HZ as often as it is a decimal one.</summary>
+    public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';
+
+    /// <summary>Whether a character, upper case, can be part of a word of the vocabulary.</summary>
+    public static bool SpellsWords(char character) => char.IsLetterOrDigit(character) || character is '~' or '°' or '%' or '±';
+}

@@ -1,0 +1,62 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>How far a figure reaches: 208-230; 208 - 230; 100 to 240; 1 1/2; 5,4/2,8.</summary>
+internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
+{
+    /// <summary>No plate's figure has more pieces that do not touch.</summary>
+    private const int MostPieces = 6;
+
+    /// <summary>Units of several words (deg C, V AC, 1/min) have at most so many tokens.</summary>
+    private const int LongestUnit = 3;
+
+    /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
+    public List<int> Ends(int from)
+    {
+        if (!plate.Is(from, TokenKind.Number)) return [];
+        var ends = new List<int>(1) { from + 1 };
+        for (var end = from + 1; ends.Count < MostPieces; ends.Add(end))
+        {
+            if (Joins(end)) end++;
+            else if (plate.IsWord(end, "to") && plate.Is(end + 1, TokenKind.Number) && plate.SameLine(end) && plate.SameLine(end + 1)) end += 2;
+            else break;
+        }
+
+        return ends;
+    }
+
+    /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>
+    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at);
+
+    /// <summary>The token behind one of some units that begins with a token; null when none does. The longest counts.</summary>
+    public int? UnitEnd(UnitSet units, int at)
+    {
+        if (units.IsEmpty || at >= plate.Count) return null;
+        for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
+        {
+            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
+            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return end;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether a number continues the one before it.</summary>
+    public bool Joins(int at)
+    {
+        if (!plate.Is(at, TokenKind.Number) || !plate.SameLine(at)) return false;
+        var gap = plate.Gap(at);
+        if (gap is "," || Gaps.JoinsFigures(gap)) return true;
+        if (gap.Trim() is ",") return plate.Is(at - 1, TokenKind.Number) && FigureText.AreAlike(plate.Slice(at - 1, at), plate.Slice(at, at + 1));
+
+        // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
+        var text = plate.Slice(at, at + 1);
+        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || IsFraction(text));
+    }
+
+    private static bool IsFraction(ReadOnlySpan<char> text)
+    {
+        if (text.Length == 1 && !char.IsAsciiDigit(text[0])) return true;
+        var slash = text.IndexOf('/');
+        return slash > 0 && text[(slash + 1)..].IndexOf('/') < 0 && text.IndexOfAny('-', '.', '+') < 0;
+    }
+}

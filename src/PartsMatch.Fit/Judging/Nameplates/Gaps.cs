@@ -1,0 +1,43 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Whether two tokens may belong together, by what stands between them.</summary>
+internal static class Gaps
+{
+    /// <summary>A comma, semicolon or bar mostly parts two statements; a label is read across one only when nothing better is found.</summary>
+    private const int AcrossDivider = 3;
+
+    /// <summary>A label on a line of its own and its figure on the next.</summary>
+    private const int AcrossLine = 4;
+
+    /// <summary>THERM. PROT, CW/CCW, CCW (LE), TEAO-PSC: what may part the pieces of one word.</summary>
+    public static bool InsideWord(ReadOnlySpan<char> gap) => Only(gap, "-./()&");
+
+    /// <summary>5 MFD / 370 VAC, 7.5UF/440V, 10 MFD, 370 V: what may part two halves of one value.</summary>
+    public static bool BetweenHalves(ReadOnlySpan<char> gap) => Only(gap, "/@,-");
+
+    /// <summary>208 - 230, 115 / 230: what may join two figures that do not touch.</summary>
+    public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['/' or '-' or '–' or '&' or '+'];
+
+    /// <summary>What it costs to read a label with the figure or word behind it; null when they do not belong together.</summary>
+    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>", ",;|¦");
+
+    /// <summary>What it costs to read a label with the figure or word before it.</summary>
+    public static int? ToLabel(PlateText plate, int value, int at, int end) => Cost(plate, value, at, end, "-–.()[]_", ",;|¦/");
+
+    private static int? Cost(PlateText plate, int from, int at, int end, string signs, string dividers)
+    {
+        var gap = plate.Gap(at);
+        if (!plate.SameLine(at)) return plate.FillLine(from, at) && plate.FillLine(at, end) && Only(gap, signs) ? AcrossLine : null;
+        return Only(gap, signs) ? 0 : Only(gap, signs + dividers) ? AcrossDivider : null;
+    }
+
+    private static bool Only(ReadOnlySpan<char> gap, string signs)
+    {
+        foreach (var character in gap)
+        {
+            if (!char.IsWhiteSpace(character) && !signs.Contains(character, StringComparison.Ordinal)) return false;
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,99 @@
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>A vocabulary and the forms of a shape's fields, put in order for reading; made once a family.</summary>
+internal sealed class Lexicon
+{
+    private readonly Dictionary<string, PlateLimit> limits;
+    private readonly Dictionary<Field, UnitSet> units;
+    private readonly ILookup<Field, PlateVague> vague;
+
+    /// <summary>Orders a vocabulary.</summary>
+    /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
+    public Lexicon(Shape shape, Vocabulary vocabulary)
+    {
+        Shape = shape;
+        limits = vocabulary.Limits.ToDictionary(limit => FieldOf(limit.Field).Name);
+        Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
+        vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
+        TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
+        units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
+        foreach (var label in vocabulary.Labels) AddLabel(label);
+        AddWords(vocabulary);
+        foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
+        foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
+    }
+
+    /// <summary>The fields.</summary>
+    public Shape Shape { get; }
+
+    /// <summary>All words.</summary>
+    public WordTree Tree { get; } = new();
+
+    /// <summary>The second figures of fields that have one.</summary>
+    public IReadOnlyDictionary<Field, PlateTail> Tails { get; }
+
+    /// <summary>The units of all second figures.</summary>
+    public UnitSet TailUnits { get; }
+
+    /// <summary>The limit of a field's values on plates; null when its form says all.</summary>
+    public PlateLimit? LimitOf(Field field) => limits.GetValueOrDefault(field.Name);
+
+    /// <summary>Values of a field without those that only say less than another of them.</summary>
+    public List<string> Finest(Field field, IReadOnlyList<string> values) =>
+        [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
+
+    /// <summary>The spellings of a field's units.</summary>
+    public UnitSet UnitsOf(Field field) => units[field];
+
+    /// <summary>The field of a name.</summary>
+    public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");
+
+    /// <summary>Whether a field keeps several choices, so that two words for it do not disagree.</summary>
+    public static bool TakesSeveral(Field field) => field.Form.ValueType is { IsGenericType: true } type && type.GetGenericTypeDefinition() == typeof(Choices<>);
+
+    private void AddLabel(PlateLabel label)
+    {
+        var field = FieldOf(label.Field);
+        foreach (var word in label.Labels)
+        {
+            Tree.Add(word).Labels.Add(new(label, field, label.Unit ?? (units[field].Contains(word) ? word : null)));
+        }
+
+        if (!label.ByUnit) return;
+
+        // Units with a figure in them (min-1) are units only where they are spelt to the letter: 1340 /min 1~ is not one.
+        foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(Characters.SpellsWords) && !unit.Any(char.IsAsciiDigit)))
+        {
+            var entries = Tree.Add(unit).Labels;
+            if (entries.All(entry => entry.Field != field)) entries.Add(new(label, field, unit));
+        }
+    }
+
+    private void AddWords(Vocabulary vocabulary)
+    {
+        foreach (var (name, word, value) in vocabulary.Words)
+        {
+            var entry = new WordEntry(FieldOf(name), value);
+            if (!entry.Field.Form.ReadAny(value).IsRead) throw new InvalidOperationException($"“{value}” is no value of {name}.");
+            var node = Tree.Add(word);
+            node.Words.Add(entry);
+            node.Free.Add(entry);
+        }
+
+        var onlyAtLabel = vocabulary.OnlyAtLabel.Select(Tree.Add).ToHashSet();
+        foreach (var (field, word) in Shape.Fields.SelectMany(field => field.Form.Words.Select(word => (field, word))))
+        {
+            var node = Tree.Add(word);
+            if (word.Count(Characters.SpellsWords) == 1) onlyAtLabel.Add(node);
+            if (node.Words.All(entry => entry.Field != field)) node.Words.Add(new(field, word));
+        }
+
+        // A word that two fields share says nothing without a label; those that the vocabulary lists itself mean all of what they say.
+        foreach (var node in Shape.Fields.SelectMany(field => field.Form.Words).Select(Tree.Add).Distinct().Where(node => node.Free.Count == 0 && node.Words.Count == 1))
+        {
+            if (!onlyAtLabel.Contains(node)) node.Free.AddRange(node.Words);
+        }
+    }
+}

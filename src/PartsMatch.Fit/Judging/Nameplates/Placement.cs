@@ -1,0 +1,45 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Where a placement's label stands.</summary>
+internal enum LabelStands
+{
+    /// <summary>It has none, or one on both sides.</summary>
+    Nowhere,
+
+    /// <summary>Before: HP 1/4.</summary>
+    Before,
+
+    /// <summary>Behind: 1/4 HP.</summary>
+    Behind,
+}
+
+/// <summary>Tokens that belong together.</summary>
+/// <param name="From">The first.</param>
+/// <param name="To">The one behind the last.</param>
+internal sealed record Stretch(int From, int To);
+
+/// <summary>A value that a stretch of the plate may be.</summary>
+/// <param name="Field">Its field.</param>
+/// <param name="Text">The value, as the field's form writes it.</param>
+/// <param name="Where">The stretches it comes from, with its label.</param>
+internal sealed record PlacedValue(Field Field, string Text, params IReadOnlyList<Stretch> Where);
+
+/// <summary>A label beside a figure that is no value of its field: HP 1/0.</summary>
+/// <param name="Label">The label.</param>
+/// <param name="Figure">Where the figure stands.</param>
+internal sealed record Unread(LabelEntry Label, Stretch Figure);
+
+/// <summary>One way of reading a stretch of the plate.</summary>
+/// <param name="From">Its first token.</param>
+/// <param name="To">The token behind its last.</param>
+/// <param name="Stands">Where its label stands.</param>
+/// <param name="Cost">What speaks against it: dividers within it.</param>
+/// <param name="Values">What it says; nothing for a stranger.</param>
+internal sealed record Placement(int From, int To, LabelStands Stands, int Cost, params IReadOnlyList<PlacedValue> Values)
+{
+    /// <summary>What was announced but could not be read; null for all others.</summary>
+    public Unread? Unread { get; init; }
+
+    /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
+    public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));
+}

@@ -1,0 +1,140 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Finds every way in which some stretch of a plate can be read by itself.</summary>
+internal sealed class PlacementSearch
+{
+    private readonly PlateText plate;
+    private readonly IReadOnlyList<Match>[] matches;
+    private readonly ValueReader reader;
+    private readonly FigureReach reach;
+    private readonly ValueSearch values;
+    private readonly Lexicon lexicon;
+    private readonly List<Placement> simple = [];
+
+    /// <summary>Prepares to search a plate.</summary>
+    public PlacementSearch(PlateText plate, Lexicon lexicon, ValueReader reader)
+    {
+        (this.plate, this.lexicon, this.reader) = (plate, lexicon, reader);
+        matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
+        reach = new(plate, lexicon);
+        values = new(plate, lexicon, matches, reader, reach);
+    }
+
+    /// <summary>All placements.</summary>
+    public IReadOnlyList<Placement> All()
+    {
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (!plate.RunsOn(at)) AddAt(at);
+        }
+
+        var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
+        var labelled = new LabelSearch(plate, matches).Extend(whole);
+        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new UnreadSearch(plate, matches).All()];
+    }
+
+    private void AddAt(int from)
+    {
+        foreach (var match in matches[from])
+        {
+            var node = match.Node;
+            if (node.Labels.Count > 0) AddLabelFirst(from, match);
+            if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
+            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
+            if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
+            if (node.IsStranger) AddStranger(from, match.End);
+        }
+
+        if (plate.Is(from, TokenKind.Number)) AddFigureBeforeLabel(from);
+    }
+
+    /// <summary>RPM 1075, INS B, SHAFT 1/2 X 4.</summary>
+    private void AddLabelFirst(int from, Match match)
+    {
+        foreach (var label in match.Node.Labels)
+        {
+            if (label.Label.OnlyBehind) continue;
+            foreach (var found in values.At(match.End, label))
+            {
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is { } cost) AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
+            }
+        }
+    }
+
+    /// <summary>BALL BRG, CONT DUTY, F INS.</summary>
+    private void AddWordBeforeLabel(int from, Match match)
+    {
+        if (match.End == plate.Count) return;
+        foreach (var last in matches[match.End])
+        {
+            if (last.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, match.End, last.End) is not { } cost) continue;
+            foreach (var word in match.Node.Words)
+            {
+                if (last.Node.Labels.Exists(label => label.Field == word.Field && !label.Label.OnlyBehind)) simple.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
+            }
+        }
+    }
+
+    /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V: the label stands behind the figure, or behind the figure's unit.</summary>
+    private void AddFigureBeforeLabel(int from)
+    {
+        foreach (var end in reach.Ends(from))
+        {
+            for (var at = end; at <= end + 2 && at < plate.Count; at++)
+            {
+                foreach (var match in matches[at])
+                {
+                    if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
+                    foreach (var label in match.Node.Labels)
+                    {
+                        if (at > end && reach.UnitEnd(label.Field, end) != at) continue;
+                        foreach (var found in values.At(from, label))
+                        {
+                            if (found.To == at || found.To > match.End) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
+    {
+        var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
+        var placed = new List<PlacedValue>(1);
+        if (found.Second is { } second)
+        {
+            placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, second.At), labelAt)));
+            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.To), labelAt)));
+        }
+        else
+        {
+            placed.Add(new(label.Field, found.Text, all));
+        }
+
+        if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
+        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed));
+    }
+
+    /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>
+    private int Joins(int from, int to)
+    {
+        var cost = 0;
+        for (var at = from + 1; at < to; at++) cost += plate.BeginsChunk(at) && plate.Is(at, TokenKind.Number) && plate.Is(at - 1, TokenKind.Number) ? Cover.MoreThanPlacement : 0;
+        return cost;
+    }
+
+    private static IReadOnlyList<Stretch> InOrder(Stretch one, Stretch other) => one.From < other.From ? [one, other] : [other, one];
+
+    private PlacedValue Value(WordEntry word, int from, int to) => new(word.Field, reader.Read(word.Field, word.Value, null) ?? word.Value, new Stretch(from, to));
+
+    /// <summary>SER 230A, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
+    private void AddStranger(int from, int at)
+    {
+        if (at == plate.Count || !plate.SameLine(at)) return;
+        var chunkEnd = plate.ChunkEnd(at);
+        if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
+        var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
+        if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
+    }
+}

@@ -1,0 +1,81 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Says what was read of a plate, and what was not.</summary>
+internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader reader, Choice choice)
+{
+    private const int LongestQuote = 40;
+    private static readonly Source OnePlateOneValue = new("A plate has one value for a field, or one a rating row with / or - between", SourceStatus.Practice);
+
+    private readonly bool[] used = new bool[plate.Count];
+    private readonly List<ReadField> fields = [];
+    private readonly List<Contradiction> contradictions = [];
+    private readonly List<Complaint> complaints = [];
+
+    /// <summary>All findings.</summary>
+    public PlateFindings Findings()
+    {
+        foreach (var group in choice.Certain.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var run in choice.Doubtful) Doubt(run);
+        foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
+        return new(fields, Leftovers(), contradictions, complaints);
+    }
+
+    private int Order(Field field) => lexicon.Shape.Fields.TakeWhile(other => other != field).Count();
+
+    /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
+    private void Settle(Field field, IReadOnlyList<PlacedValue> values)
+    {
+        var texts = lexicon.Finest(field, [.. values.Select(value => value.Text).Distinct()]);
+        if (texts.Count > 1 && Lexicon.TakesSeveral(field) && reader.Read(field, string.Join(", ", texts), null) is { } all) texts = [all];
+        if (texts.Count > 1)
+        {
+            contradictions.Add(new([field.Name], $"{field.Label}: the plate's text says {string.Join(" and also ", texts)}; neither is taken.", OnePlateOneValue));
+            return;
+        }
+
+        var where = values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From).ToList();
+        foreach (var at in where.SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From))) used[at] = true;
+        fields.Add(new(field, texts[0], [.. where.Select(stretch => plate.Span(stretch.From, stretch.To))]));
+    }
+
+    private void Doubt(IReadOnlyList<Placement> run)
+    {
+        var values = run.SelectMany(placement => placement.Values).ToList();
+        if (values.Count == 0) return;
+        var given = Quote(run[0].From, run.Max(placement => placement.To));
+        var ways = string.Join(" or ", values.Select(value => $"{value.Field.Label} {value.Text}").Distinct().Take(3));
+        complaints.Add(new(ComplaintCode.Ambiguous, values[0].Field.Name, given, $"“{given}” can be read in several ways ({ways}); none is taken. Write the unit or label beside each figure."));
+    }
+
+    /// <summary>Complains of a label whose figure cannot be, once a field, unless the plate says the field's value elsewhere.</summary>
+    private void Complain(Unread unread)
+    {
+        var (field, figure) = (unread.Label.Field, unread.Figure);
+        if (fields.Exists(read => read.Field == field) || complaints.Exists(complaint => complaint.Field == field.Name) || contradictions.Exists(contradiction => contradiction.Fields.Contains(field.Name))) return;
+        complaints.Add(new(ComplaintCode.Unreadable, field.Name, Quote(figure.From, figure.To), $"{field.Label}: {reader.Wrong(field, plate.Slice(figure.From, figure.To), unread.Label.Unit)}."));
+    }
+
+    private List<TextSpan> Leftovers()
+    {
+        var leftovers = new List<TextSpan>();
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (used[at]) continue;
+            var to = at + 1;
+            while (to < plate.Count && !used[to] && GoesOn(to)) to++;
+            leftovers.Add(plate.Span(at, to));
+            at = to - 1;
+        }
+
+        return leftovers;
+    }
+
+    /// <summary>What only a space or a sign parts is one leftover; a line or a divider ends it.</summary>
+    private bool GoesOn(int at) => plate.SameLine(at) && (!plate.BeginsChunk(at) || plate.Gap(at).IndexOfAny(",;|¦") < 0);
+
+    private string Quote(int from, int to)
+    {
+        var text = plate.Slice(from, to);
+        return text.Length <= LongestQuote ? text.ToString() : $"{text[..LongestQuote]}…";
+    }
+}

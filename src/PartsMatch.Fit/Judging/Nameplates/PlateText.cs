@@ -1,0 +1,82 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>A plate's text, cut into tokens.</summary>
+internal sealed class PlateText
+{
+    /// <summary>A plate typed without a single space or divider has fewer tokens; what runs on for longer is left over, for its ways of being read are many.</summary>
+    private const int LongestChunk = 80;
+
+    private readonly int[] chunkEnds;
+    private readonly int[] chunkStarts;
+    private readonly bool[] figures;
+
+    /// <summary>Cuts a text; it takes time in proportion to its length.</summary>
+    public PlateText(string text)
+    {
+        Text = text;
+        Tokens = new TokenScan(text).All();
+        chunkEnds = new int[Tokens.Count];
+        chunkStarts = new int[Tokens.Count];
+        for (var at = 0; at < Tokens.Count; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
+        figures = new bool[Tokens.Count];
+        for (var at = Tokens.Count - 1; at >= 0; at--)
+        {
+            var goesOn = at + 1 < Tokens.Count && Tokens[at + 1].Chunk == Tokens[at].Chunk;
+            chunkEnds[at] = goesOn ? chunkEnds[at + 1] : at + 1;
+            figures[at] = Tokens[at].Kind == TokenKind.Number || (goesOn && figures[at + 1]);
+        }
+    }
+
+    /// <summary>The text as given.</summary>
+    public string Text { get; }
+
+    /// <summary>Its tokens, in order.</summary>
+    public IReadOnlyList<Token> Tokens { get; }
+
+    /// <summary>How many tokens there are.</summary>
+    public int Count => Tokens.Count;
+
+    /// <summary>What stands before a token, up to the token before it.</summary>
+    public ReadOnlySpan<char> Gap(int at) => at == 0 ? [] : Text.AsSpan(Tokens[at - 1].End, Tokens[at].From - Tokens[at - 1].End);
+
+    /// <summary>The text from one token to before another, with what stands before the first: /min.</summary>
+    public ReadOnlySpan<char> WithGap(int from, int to) => Text.AsSpan(Tokens[from].From - Gap(from).Length, Tokens[to - 1].End - Tokens[from].From + Gap(from).Length).Trim();
+
+    /// <summary>The text from one token to before another.</summary>
+    public ReadOnlySpan<char> Slice(int from, int to) => Text.AsSpan(Tokens[from].From, Tokens[to - 1].End - Tokens[from].From);
+
+    /// <summary>The same as a piece of the plate.</summary>
+    public TextSpan Span(int from, int to)
+    {
+        var (start, end) = (Tokens[from].From, Tokens[to - 1].End);
+        var inside = Text.AsSpan(start, end - start);
+
+        // The bracket of CCW (LE) and the last stop of T.P. belong to it.
+        if (end < Text.Length && ((Text[end] == ')' && inside.LastIndexOf('(') > inside.LastIndexOf(')')) || (Text[end] == '.' && inside.Contains('.') && char.IsLetter(Text[end - 1])))) end++;
+        return new(Text[start..end], start, end - start);
+    }
+
+    /// <summary>Whether a token is of a kind; false behind the last.</summary>
+    public bool Is(int at, TokenKind kind) => at < Count && Tokens[at].Kind == kind;
+
+    /// <summary>Whether a token is a word, whatever its case.</summary>
+    public bool IsWord(int at, string word) => Is(at, TokenKind.Word) && Slice(at, at + 1).Equals(word, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether a token begins its chunk.</summary>
+    public bool BeginsChunk(int at) => at == 0 || Tokens[at - 1].Chunk != Tokens[at].Chunk;
+
+    /// <summary>The token behind the last one of a token's chunk.</summary>
+    public int ChunkEnd(int at) => chunkEnds[at];
+
+    /// <summary>Whether a token's chunk runs on for longer than anything on a plate.</summary>
+    public bool RunsOn(int at) => chunkEnds[at] - chunkStarts[at] > LongestChunk;
+
+    /// <summary>Whether there is a number from a token to the end of its chunk.</summary>
+    public bool HasFigures(int at) => figures[at];
+
+    /// <summary>Whether two tokens that follow each other stand on one line.</summary>
+    public bool SameLine(int at) => at > 0 && Tokens[at - 1].Line == Tokens[at].Line;
+
+    /// <summary>Whether tokens are all that stands on their line.</summary>
+    public bool FillLine(int from, int to) => !SameLine(from) && (to == Count || !SameLine(to)) && Tokens[from].Line == Tokens[to - 1].Line;
+}

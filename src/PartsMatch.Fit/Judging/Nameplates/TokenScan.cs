@@ -1,0 +1,101 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Cuts a text into tokens, from left to right, without looking back further than a character.</summary>
+internal sealed class TokenScan(string text)
+{
+    private readonly List<Token> tokens = [];
+    private int at;
+    private int line;
+    private int chunk;
+    private bool parted;
+
+    /// <summary>All tokens.</summary>
+    public IReadOnlyList<Token> All()
+    {
+        while (at < text.Length)
+        {
+            var here = text[at];
+            if (here is '\n' or '\r' or '\u2028' or '\u2029')
+            {
+                if (here != '\r' || At(at + 1) != '\n') line++;
+                parted = true;
+                at++;
+            }
+            else if (StartsNumber())
+            {
+                Add(TokenKind.Number, NumberEnd());
+            }
+            else if (char.IsLetter(here) || char.IsDigit(here))
+            {
+                var end = at + 1;
+                while (end < text.Length && (char.IsLetter(text[end]) || (char.IsDigit(text[end]) && !char.IsAsciiDigit(text[end])))) end++;
+                Add(TokenKind.Word, end);
+            }
+            else
+            {
+                TakeSign(here);
+            }
+        }
+
+        return tokens;
+    }
+
+    private void TakeSign(char here)
+    {
+        if (char.IsWhiteSpace(here) || char.IsControl(here))
+        {
+            parted = true;
+            at++;
+        }
+        else if (Characters.IsSeparator(here))
+        {
+            // A comma between digits may be a decimal one: what stands on its two sides is read together or not at all.
+            parted |= Characters.Divides(here) && !(here == ',' && Characters.IsFigure(Before()) && Characters.IsFigure(At(at + 1)));
+            at++;
+        }
+        else if (Characters.IsQuote(here) && !Characters.IsFigure(Before()))
+        {
+            parted = true;
+            at++;
+        }
+        else
+        {
+            Add(TokenKind.Sign, at + (char.IsSurrogatePair(text, at) ? 2 : 1));
+        }
+    }
+
+    private void Add(TokenKind kind, int end)
+    {
+        if (parted) chunk++;
+        parted = false;
+        tokens.Add(new(kind, at, end - at, line, chunk));
+        at = end;
+    }
+
+    /// <summary>A figure, .5 with nothing tight before it, or a minus that stands free before and tight behind: HP -1/4 is not HP 1/4.</summary>
+    private bool StartsNumber()
+    {
+        if (Characters.IsFigure(text[at])) return true;
+        if (!Characters.IsFigure(At(at + 1)) && !(At(at + 1) == '.' && Characters.IsFigure(At(at + 2)))) return false;
+        var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]);
+        return free && text[at] is '.' or '-' or '−';
+    }
+
+    private int NumberEnd()
+    {
+        var end = at + 1;
+        while (end < text.Length)
+        {
+            if (Characters.IsFigure(text[end])) end++;
+            else if (Characters.JoinsFigures(text[end]) && Characters.IsFigure(At(end + 1))) end += 2;
+            else if (text[end] is '/' or '-' && At(end + 1) == '.' && Characters.IsFigure(At(end + 2))) end += 3;
+            else break;
+        }
+
+        return end;
+    }
+
+    private char Before() => at == 0 ? '\0' : text[at - 1];
+
+    private char At(int index) => index < text.Length ? text[index] : '\0';
+}

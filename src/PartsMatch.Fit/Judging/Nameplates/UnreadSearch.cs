@@ -1,0 +1,53 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999. They are complained of, and show which figure is not another label's.</summary>
+internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] matches)
+{
+    /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
+    private const int Worth = 2;
+
+    /// <summary>All such pairs. Some of them can be read after all; then the reading is worth more.</summary>
+    public IEnumerable<Placement> All()
+    {
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (!plate.BeginsChunk(at) || plate.RunsOn(at)) continue;
+            if (plate.Is(at, TokenKind.Number))
+            {
+                if (Behind(at) is { } behind) yield return behind;
+            }
+            else if (Before(at) is { } before)
+            {
+                yield return before;
+            }
+        }
+    }
+
+    /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one.</summary>
+    private Placement? Before(int from)
+    {
+        var label = matches[from].LastOrDefault(match => match.Node.Labels.Count > 0);
+        if (label.Node is null || !plate.Is(label.End, TokenKind.Number) || !plate.SameLine(label.End)) return null;
+        var to = plate.ChunkEnd(label.End);
+        return Gaps.FromLabel(plate, from, label.End, to) is null ? null : Pair(label, new(label.End, to), from, to, LabelStands.Before);
+    }
+
+    /// <summary>1/0 HP, 1e999RPM: the whole chunk and the label behind it, or the label at its end.</summary>
+    private Placement? Behind(int from)
+    {
+        var end = plate.ChunkEnd(from);
+        for (var at = from + 1; at < end; at++)
+        {
+            var last = matches[at].LastOrDefault(match => match.Node.Labels.Count > 0 && match.End == end);
+            if (last.Node is not null) return Pair(last, new(from, at), from, end, LabelStands.Behind);
+        }
+
+        if (end == plate.Count || !plate.SameLine(end)) return null;
+        var label = matches[end].LastOrDefault(match => match.Node.Labels.Count > 0);
+        if (label.Node is null || (label.End < plate.Count && !plate.BeginsChunk(label.End)) || Gaps.ToLabel(plate, from, end, label.End) is null) return null;
+        return Pair(label, new(from, end), from, label.End, LabelStands.Behind);
+    }
+
+    private static Placement Pair(Match label, Stretch figure, int from, int to, LabelStands stands) =>
+        new(from, to, stands, Cover.WorthOnly(to - from, Worth)) { Unread = new(label.Node.Labels[0], figure) };
+}

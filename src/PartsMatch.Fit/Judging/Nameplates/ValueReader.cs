@@ -1,0 +1,42 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Reads values by the fields' forms, within what plates of the family print; remembers what it read, for the same few characters are tried again and again.</summary>
+internal sealed class ValueReader(Lexicon lexicon)
+{
+    /// <summary>No figure with its unit is longer; longer ones are not tried.</summary>
+    private const int LongestValue = 60;
+
+    private readonly Dictionary<(Field Field, string? Unit), Dictionary<string, string?>.AlternateLookup<ReadOnlySpan<char>>> known = [];
+
+    /// <summary>A value as its form writes it; null when the text is none.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="text">The text, with or without a unit.</param>
+    /// <param name="unit">The unit to try when it has none.</param>
+    public string? Read(Field field, ReadOnlySpan<char> text, string? unit)
+    {
+        if (text.Length > LongestValue) return null;
+        if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
+        if (readings.TryGetValue(text, out var reading)) return reading;
+        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
+    }
+
+    /// <summary>Why a text is no value of a field.</summary>
+    public string Wrong(Field field, ReadOnlySpan<char> text, string? unit)
+    {
+        if (text.Length > LongestValue) return "the figure is longer than any on a plate";
+        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{text}” may be one figure or several; write it with a decimal point";
+        return (unit is null || given.Any(char.IsLetter) ? Try(field, given).Wrong : Try(field, $"{given} {unit}").Wrong) ?? $"“{given}” is not placed";
+    }
+
+    private (string? Text, string? Wrong) Try(Field field, string text)
+    {
+        var value = field.Form.ReadAny(text);
+        if (!value.IsRead) return (null, value.Wrong);
+        var limit = lexicon.LimitOf(field);
+        if (limit is not null && !limit.Holds(value.Value)) return (null, $"“{text}” is not {limit.Words}");
+
+        // 5/370 hp has no fraction of the trade and no end of decimals: nobody prints that.
+        var written = field.Form.WriteAny(value.Value, Quantities.Units.AsGiven);
+        return field.Form.ReadAny(written).IsRead ? (written, null) : (null, $"“{text}” is no figure that plates print");
+    }
+}

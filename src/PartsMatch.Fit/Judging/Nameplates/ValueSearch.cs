@@ -1,0 +1,100 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>A second figure behind an X: the 4 of 1/2 X 4.</summary>
+/// <param name="Field">Its field.</param>
+/// <param name="Text">Its value, as the field's form writes it.</param>
+/// <param name="At">The token of the X.</param>
+internal sealed record SecondFigure(Field Field, string Text, int At);
+
+/// <summary>A value that begins with some token.</summary>
+/// <param name="To">The token behind it.</param>
+/// <param name="Text">The value, as its field's form writes it.</param>
+/// <param name="Second">What stands behind an X; null when there is none.</param>
+internal readonly record struct Found(int To, string Text, SecondFigure? Second = null);
+
+/// <summary>Finds the values of a given field that begin with a given token.</summary>
+/// <remarks>Plain loops into lists: a plate of 4,000 characters is asked some ten thousand times.</remarks>
+internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader, FigureReach reach)
+{
+    /// <summary>Letters behind a frame's number that do not touch it: FR 56 C.</summary>
+    private const int LongestSuffix = 2;
+
+    /// <summary>All values of a label's field that begin with a token.</summary>
+    public List<Found> At(int from, LabelEntry label)
+    {
+        var found = new List<Found>();
+        if (from >= plate.Count) return found;
+        if (label.Field.Form.ValueType == typeof(string))
+        {
+            AddWording(from, label.Field, found);
+            return found;
+        }
+
+        if (plate.Is(from, TokenKind.Number)) AddFigures(from, label, found);
+        AddWords(from, label.Field, found);
+        return found;
+    }
+
+    private void AddWords(int from, Field field, List<Found> found)
+    {
+        foreach (var match in matches[from])
+        {
+            foreach (var word in match.Node.Words)
+            {
+                if (word.Field == field && reader.Read(field, word.Value, null) is { } text) found.Add(new(match.End, text));
+            }
+        }
+    }
+
+    private void AddWording(int from, Field field, List<Found> found)
+    {
+        var end = plate.ChunkEnd(from);
+        if (end == from + 1 && reader.Read(field, plate.Slice(from, end).ToString().ToUpperInvariant(), null) is { } text) found.Add(new(end, text));
+    }
+
+    private void AddFigures(int from, LabelEntry label, List<Found> found)
+    {
+        foreach (var end in reach.Ends(from))
+        {
+            if (reader.Read(label.Field, plate.Slice(from, end), label.Unit) is { } bare) found.Add(new(end, bare));
+            if (UnitEnd(end, label.Field) is { } unit)
+            {
+                if (reader.Read(label.Field, plate.Slice(from, unit), null) is { } text) found.Add(new(unit, text));
+
+                // 115 V / 230 V: the unit behind each figure.
+                if (plate.Is(unit, TokenKind.Number) && Gaps.JoinsFigures(plate.Gap(unit)))
+                {
+                    var to = reach.UnitEnd(label.Field, unit + 1) ?? unit + 1;
+                    if (reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
+                }
+            }
+
+            if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
+        }
+    }
+
+    /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
+    private int? UnitEnd(int end, Field field)
+    {
+        if (reach.UnitEnd(field, end) is { } unit) return unit;
+        if (lexicon.Tails.ContainsKey(field)) return reach.UnitEnd(lexicon.TailUnits, end);
+        if (!lexicon.UnitsOf(field).IsEmpty || !plate.Is(end, TokenKind.Word) || !plate.SameLine(end)) return null;
+        return plate.Gap(end).IsEmpty || (plate.Tokens[end].Length <= LongestSuffix && matches[end].All(match => match.Node.Labels.Count == 0)) ? end + 1 : null;
+    }
+
+    /// <summary>1/2 X 4: a figure of the label's field and one of another; a unit behind the second is meant for both.</summary>
+    private void AddBy(int from, int end, LabelEntry label, Field other, List<Found> found)
+    {
+        var by = reach.UnitEnd(label.Field, end) ?? end;
+        if (!(plate.IsWord(by, "x") || plate.IsWord(by, "by") || (plate.Is(by, TokenKind.Sign) && plate.Slice(by, by + 1) is "×"))) return;
+        foreach (var last in reach.Ends(by + 1))
+        {
+            var to = reach.UnitEnd(other, last) ?? last;
+            var unit = to > last ? plate.Slice(last, to).ToString() : label.Unit;
+            if (reader.Read(label.Field, plate.Slice(from, by), unit) is { } first && reader.Read(other, plate.Slice(by + 1, to), unit) is { } second)
+            {
+                found.Add(new(to, first, new(other, second, by)));
+            }
+        }
+    }
+}

@@ -1,0 +1,100 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>A label as the tree keeps it.</summary>
+/// <param name="Label">What the vocabulary says of it.</param>
+/// <param name="Field">Its field.</param>
+/// <param name="Unit">The unit of a figure at it that has none: the label's own, when it is a unit.</param>
+internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit);
+
+/// <summary>A word that is a value.</summary>
+/// <param name="Field">Its field.</param>
+/// <param name="Value">The value as the field's form reads it.</param>
+internal sealed record WordEntry(Field Field, string Value);
+
+/// <summary>Where a word of the vocabulary ends, or may go on.</summary>
+internal sealed class WordNode
+{
+    /// <summary>The nodes behind this one, by character.</summary>
+    public Dictionary<char, WordNode> Next { get; } = [];
+
+    /// <summary>Whether the word may be parted here: THERM PROT, THERM-PROT, THERMPROT.</summary>
+    public bool MayPart { get; set; }
+
+    /// <summary>The fields that the word ending here announces.</summary>
+    public List<LabelEntry> Labels { get; } = [];
+
+    /// <summary>The values that the word ending here has in the fields' forms.</summary>
+    public List<WordEntry> Words { get; } = [];
+
+    /// <summary>What the word ending here says without any label.</summary>
+    public List<WordEntry> Free { get; } = [];
+
+    /// <summary>Whether it announces what no field holds.</summary>
+    public bool IsStranger { get; set; }
+
+    /// <summary>Whether it says nothing of any field.</summary>
+    public bool IsFiller { get; set; }
+
+    /// <summary>Whether a word ends here.</summary>
+    public bool Ends => IsStranger || IsFiller || Labels.Count + Words.Count > 0;
+}
+
+/// <summary>A word of the vocabulary found in a text.</summary>
+/// <param name="End">The token behind it.</param>
+/// <param name="Node">What it means.</param>
+internal readonly record struct Match(int End, WordNode Node);
+
+/// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>
+internal sealed class WordTree
+{
+    private static readonly List<Match> None = [];
+
+    private readonly WordNode root = new();
+
+    /// <summary>The node at which a word ends, made if it is new.</summary>
+    public WordNode Add(string word)
+    {
+        var node = root;
+        foreach (var character in word.ToUpperInvariant())
+        {
+            if (Characters.SpellsWords(character))
+            {
+                if (!node.Next.TryGetValue(character, out var next)) node.Next.Add(character, next = new());
+                node = next;
+            }
+            else if (node != root)
+            {
+                node.MayPart = true;
+            }
+        }
+
+        return node == root ? throw new InvalidOperationException($"“{word}” has no character that spells words.") : node;
+    }
+
+    /// <summary>All words that begin with a token and end with one, the shortest first.</summary>
+    public IReadOnlyList<Match> At(PlateText plate, int from)
+    {
+        List<Match>? matches = null;
+        var node = root;
+        for (var at = from; at < plate.Count; at++)
+        {
+            if (at > from && !plate.Gap(at).IsEmpty && !(node.MayPart && plate.SameLine(at) && Gaps.InsideWord(plate.Gap(at)))) break;
+            foreach (var character in plate.Slice(at, at + 1))
+            {
+                var upper = char.ToUpperInvariant(character);
+                if (!Characters.SpellsWords(upper))
+                {
+                    if (!node.MayPart) return matches ?? None;
+                }
+                else if (!node.Next.TryGetValue(upper, out node!))
+                {
+                    return matches ?? None;
+                }
+            }
+
+            if (node.Ends) (matches ??= []).Add(new(at + 1, node));
+        }
+
+        return matches ?? None;
+    }
+}

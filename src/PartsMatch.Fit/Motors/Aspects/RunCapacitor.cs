@@ -1,0 +1,74 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Aspects;
+
+/// <summary>What the run capacitor reads of a motor.</summary>
+/// <param name="IsNeeded">Whether it has one; null when not known.</param>
+/// <param name="Microfarads">Its µF; null when it has none.</param>
+/// <param name="Volts">Its least volts; null when not known.</param>
+public readonly record struct CapacitorFacet(bool? IsNeeded, double? Microfarads, double? Volts);
+
+/// <summary>Is the capacitor that is there the one this motor asks for?</summary>
+/// <remarks>
+/// The new motor's own µF and at least its volts, else another one is fitted; a motor without one has the old one taken out. Where a two-section capacitor is shared with the compressor, its second section is the fan's:
+/// when that no longer matches it is left unused beside a separate one.
+/// </remarks>
+public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet>("Run capacitor", isDeciding: false, BodySources.RunCapacitor, new(0.3, 0.6, 0.7))
+{
+    /// <inheritdoc/>
+    public override CapacitorFacet Read(MotorSpec part) => RatingOf(part) switch
+    {
+        null => default,
+        { IsNone: true } => new(false, null, null),
+        { } rating => new(true, Rounded.Microfarads(rating.Capacitance), Rounded.Volts(rating.Volts)),
+    };
+
+    /// <inheritdoc/>
+    public override Finding Judge(MotorNeed need, CapacitorFacet facet)
+    {
+        var there = need.Site.CapacitorThere ?? RatingOf(need.Plate);
+        return facet switch
+        {
+            { IsNeeded: false } => TakenOut(there),
+            { IsNeeded: true, Microfarads: { } microfarads } => Matched(there, microfarads, facet.Volts),
+            _ => Finding.Unknown(Side.Part, "runCapacitor", $"Which run capacitor this motor asks for, if any, is not known: read its plate."),
+        };
+    }
+
+    private static Finding TakenOut(CapacitorRating? there) => there switch
+    {
+        { IsNone: true } => Finding.Meets($"It needs no run capacitor, and there is none."),
+        { SecondSection: { } fan } => Finding.MeetsWith([new(BodyChanges.LeaveSectionUnused, $"leave the {Rounded.Microfarads(fan)} µF section of the shared capacitor unused, its terminal covered")], $"It needs no run capacitor; the fan's section of the shared one is left unused."),
+        { } single => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take the {Rounded.Microfarads(single.Capacitance)} µF capacitor out")], $"It needs no run capacitor; the one there is taken out."),
+        null => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take out any run capacitor of the old motor")], $"It needs no run capacitor; whether there is one is not known."),
+    };
+
+    private static Finding Matched(CapacitorRating? there, double microfarads, double? volts)
+    {
+        var shared = there?.SecondSection is not null;
+        var size = Rounded.Microfarads(there?.SecondSection ?? there?.Capacitance);
+        var marked = Rounded.Volts(there?.Volts);
+        if (size == microfarads && volts is { } least && marked is { } strength && Within.AtLeast(strength, least))
+        {
+            return Finding.Meets($"It asks for {microfarads} µF at {least} V at least; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced." };
+        }
+
+        if (size == microfarads && volts is null) return Finding.Unknown(Side.Part, "runCapacitor", $"It asks for {microfarads} µF, as is there; for how many volts is not known.");
+        List<Change> changes = [new(BodyChanges.FitCapacitor, volts is { } rated ? (FormattableString)$"fit a separate run capacitor of {microfarads} µF, {rated} V or more" : $"fit a separate run capacitor of {microfarads} µF, at least for the volts on the new motor's plate")];
+        if (shared) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered"));
+        return Finding.MeetsWith(changes, there switch
+        {
+            null => $"It asks for {microfarads} µF at its own volts; what is there is not known.",
+            { IsNone: true } => $"It asks for {microfarads} µF at its own volts; there is no run capacitor.",
+            _ when size != microfarads => $"It asks for {microfarads} µF; {size} µF is there.",
+            _ when marked is null => $"It asks for {microfarads} µF at {volts} V at least; the one there has that µF, its volts are not known.",
+            _ => $"It asks for {volts} V at least; the {size} µF there is marked {marked} V.",
+        });
+    }
+
+    /// <summary>The capacitor as marked, or none where the type has none by its kind (<see cref="BodySources.NoRunCapacitor"/>).</summary>
+    private static CapacitorRating? RatingOf(MotorSpec motor) => motor.RunCapacitor ?? (motor.Type
+        is MotorType.ShadedPole or MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.ThreePhaseInduction or MotorType.ElectronicallyCommutated ? CapacitorRating.None : null);
+}

@@ -1,0 +1,96 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Aspects;
+
+/// <summary>What the shaft's length reads of a motor; mm, null where not known.</summary>
+/// <param name="Length">From the end bell to the tip.</param>
+/// <param name="CanBeCut">Whether it may be shortened.</param>
+/// <param name="Flat">Length of its flat from the tip; null when it has none, or when that is not known.</param>
+/// <param name="HasFlat">Whether it has one flat or two.</param>
+public readonly record struct LengthFacet(double? Length, bool? CanBeCut, double? Flat, bool HasFlat);
+
+/// <summary>Does the shaft reach the fan's place, and clear what is in front of it?</summary>
+/// <remarks>
+/// Up to 1/4 in short of what is needed the blade is set back to its depth; shorter fails. Longer than the room is cut, where it may be, with enough of the flat left for the set screw.
+/// Longer than the old shaft with the room not known is unknown, unless it may be cut.
+/// </remarks>
+public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("Shaft length", isDeciding: true, BodySources.ShaftLength, new(0.6, 1, 1))
+{
+    /// <summary>One step of MG 1's shaft lengths, 1/4 in, in mm.</summary>
+    private const double Step = 6.35;
+
+    /// <summary>The least flat that a hub's set screw sits on, 1/2 in, in mm (practice).</summary>
+    private const double LeastFlat = 12.7;
+
+    /// <inheritdoc/>
+    public override LengthFacet Read(MotorSpec part)
+    {
+        var hasFlat = part.ShaftForm is ShaftForm.Flat or ShaftForm.DoubleFlat;
+        return new(Rounded.Millimetres(part.ShaftLength), part.ShaftCanBeCut, hasFlat ? Rounded.Millimetres(part.FlatLength) : null, hasFlat);
+    }
+
+    /// <inheritdoc/>
+    public override Finding Judge(MotorNeed need, LengthFacet facet)
+    {
+        var needed = Rounded.Millimetres(need.Site.ShaftLengthNeeded ?? need.Plate.ShaftLength);
+        var room = Rounded.Millimetres(need.Site.ShaftRoom);
+        if (facet.Length is not { } length)
+        {
+            return needed is null && room is null ? NeedUnknown() : Finding.Unknown(Side.Part, "shaftLength", $"How long the motor's shaft is, is not known.");
+        }
+
+        if (needed is { } reach && !Within.AtLeast(length, reach - Step))
+        {
+            return Finding.Fails($"Its shaft of {new Shown(length)} is more than 1/4 in short of the {new Shown(reach)} needed.") with { Margin = new(length - reach + Step, "mm") };
+        }
+
+        if (room is { } most && !Within.AtMost(length, most) && facet.CanBeCut == false)
+        {
+            return Finding.Fails($"Its shaft of {new Shown(length)} is longer than the room of {new Shown(most)} and cannot be cut.") with { Margin = new(most - length, "mm") };
+        }
+
+        return needed is { } least ? Reaching(need, facet, length, least, room) : NeedUnknown();
+    }
+
+    /// <summary>The answer for a shaft that reaches: is it too long?</summary>
+    private static Finding Reaching(MotorNeed need, LengthFacet facet, double length, double least, double? room)
+    {
+        // The old shaft had room; what lies beyond it nobody measured, so one step more than the old shaft is taken to clear.
+        var old = Rounded.Millimetres(need.Plate.ShaftLength);
+        var clear = room ?? (old is { } there ? there + Step : null);
+        var cutTo = room ?? old;
+        if (clear is { } most && Within.AtMost(length, most))
+        {
+            var apart = Math.Max(0, least - length);
+            return Finding.Meets($"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, within 1/4 in, and clears {new Shown(most)}.") with
+            {
+                Shortfall = apart / Step,
+                Margin = new(Math.Min(length - least + Step, most - length), "mm"),
+            };
+        }
+
+        if (cutTo is { } target && facet.CanBeCut == true && Within.AtLeast(target, least - Step)) return Cut(facet, length, target);
+        if (room is not null && facet.CanBeCut is null) return Finding.Unknown(Side.Part, "shaftCanBeCut", $"Its shaft of {new Shown(length)} is longer than the room of {new Shown(room.Value)}; whether it may be cut is not known.");
+        if (cutTo is null && facet.CanBeCut == true)
+        {
+            return Finding.MeetsWith([new(BodyChanges.CheckShaftRoom, $"see that a shaft of {new Shown(length)} clears the guard; it may be cut, to {new Shown(least)} at the shortest")], $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, and may be cut if it is too long.");
+        }
+
+        return Finding.Unknown(Side.Site, "shaftRoom", $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed; the room in front of it does not tell whether it clears.");
+    }
+
+    private static Finding Cut(LengthFacet facet, double length, double target)
+    {
+        List<Change> changes = [new(BodyChanges.CutShaft, $"cut the shaft from {new Shown(length)} to {new Shown(target)}")];
+        if (facet.HasFlat && !(facet.Flat is { } flat && Within.AtLeast(flat - (length - target), LeastFlat)))
+        {
+            changes.Add(new(BodyChanges.FileFlat, $"see that at least 1/2 in of the flat is left under the set screw, else file it on"));
+        }
+
+        return Finding.MeetsWith(changes, $"Its shaft of {new Shown(length)} is too long for {new Shown(target)}, and may be cut.");
+    }
+
+    private static Finding NeedUnknown() => Finding.Unknown(Side.Plate, "shaftLength", $"How long a shaft the fan needs, or the old one was, is not known.");
+}

@@ -1,0 +1,85 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Motors.Aspects;
+
+/// <summary>What the supply voltage aspect reads.</summary>
+/// <param name="Connections">Taps and phases.</param>
+/// <param name="ConnectedFor">The taps it may ship connected for; empty when unknown.</param>
+public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence<VoltTap> ConnectedFor);
+
+/// <summary>Which of the available voltages does a tap take?</summary>
+/// <remarks>
+/// Within 5 % of a tap nobody would give it a thought; up to 10 %, edges included, it runs, though not as rated (NEMA MG 1 12.44); beyond that it fails.
+/// A span takes from 10 % under its low end to 10 % over its high end: 208-230 takes 187.2 to 253 V (practice).
+/// </remarks>
+public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltageFacet>("Supply voltage", isDeciding: true, MotorSources.Running, new(1.5, 0.5, 1.5))
+{
+    /// <inheritdoc/>
+    public override SupplyVoltageFacet Read(MotorSpec part) => new(TapsFacet.Of(part), VoltTap.Of(part.ConnectedFor));
+
+    /// <inheritdoc/>
+    public override Finding Judge(MotorNeed need, SupplyVoltageFacet facet) =>
+        facet.Connections.Taps.Count == 0
+            ? Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.")
+            : facet.Connections.ForPhases(phases => Judge(need, facet, phases));
+
+    private static Finding Judge(MotorNeed need, SupplyVoltageFacet facet, Phases phases)
+    {
+        var taps = facet.Connections.Taps;
+        var supply = SupplyVolts.Of(need.Site, phases);
+        var old = TapChoice.Old(need);
+        var best = TapChoice.Best(taps, supply, old);
+        if (best is { } choice && choice.Tap.Takes(choice.Supply.Volts)) return Takes(choice, old, facet);
+        if (!supply.LinesMeasured)
+        {
+            return Finding.Unknown(Side.Site, "volts", $"The taps take {Windows(taps)}: measure the volts at the motor's leads.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
+        }
+
+        if (taps.Any(tap => supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)))
+        {
+            return Finding.Unknown(Side.Site, "neutralVolts", $"{supply.Available[0].Volts:0.#} V between lines is not what a tap takes ({Windows(taps)}): measure line to neutral, if a neutral is there.") with { Shortfall = 1 };
+        }
+
+        var nearest = best!.Value;
+        return Finding.Fails($"{Words(nearest.Supply)}; the nearest tap, {nearest.Tap}, takes {nearest.Tap.Least:0.#} to {nearest.Tap.Most:0.#} V{Refused(supply)}.") with
+        {
+            Shortfall = Shortfall(nearest),
+            Margin = new(nearest.Tap.Room(nearest.Supply.Volts), "V"),
+        };
+    }
+
+    private static Finding Takes(TapChoice choice, Between? old, SupplyVoltageFacet facet)
+    {
+        var (tap, supply) = choice;
+        var several = facet.Connections.Taps.Count > 1;
+        List<Change> changes = [];
+        if (old is { } before && before != supply.Between) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, where the old motor was {Connection(before)}"));
+        if (several && facet.ConnectedFor.Count == 0) changes.Add(new(SupplyChanges.CheckTap, $"see that it is connected for {tap}"));
+        else if (several && !facet.ConnectedFor.Contains(tap)) changes.Add(new(SupplyChanges.SetTap, $"set the {tap} tap; it ships connected for {facet.ConnectedFor[0]}"));
+        return Finding.MeetsWith(changes, $"{Words(supply)}; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V.") with
+        {
+            Shortfall = Shortfall(choice),
+            Margin = new(tap.Room(supply.Volts), "V"),
+            CautionWords = choice.Off > SupplyWindows.EasyVoltsOff + 1e-9
+                ? (FormattableString)$"At {supply.Volts:0.#} V, {choice.Off * 100:0.0} % off {tap}, it runs, but speed, torque and heat will not necessarily be as rated (NEMA MG 1 12.44)."
+                : null,
+        };
+    }
+
+    private static double Shortfall(TapChoice choice) => SupplyWindows.Shortfall(choice.Off, SupplyWindows.EasyVoltsOff, SupplyWindows.MostVoltsOff);
+
+    /// <summary>The share of the volts that the old motor's taps took and the part's do not, 0 to 1, averaged over the old taps: which of them was used is unknown.</summary>
+    private static double Uncovered(Sequence<VoltTap> old, Sequence<VoltTap> taps) =>
+        old.Count == 0 ? 0 : old.Average(one => 1 - taps.Max(tap => Math.Clamp((Math.Min(one.Most, tap.Most) - Math.Max(one.Least, tap.Least)) / (one.Most - one.Least), 0, 1)));
+
+    private static FormattableString Words(AvailableVolts supply) =>
+        supply.Between == Between.LineAndNeutral ? (FormattableString)$"{supply.Volts:0.#} V from line to neutral" : $"{supply.Volts:0.#} V measured";
+
+    private static string Connection(Between between) => between == Between.Lines ? "between lines" : "from line to neutral";
+
+    private static string Windows(Sequence<VoltTap> taps) => string.Join(", ", taps.Select(tap => FormattableString.Invariant($"{tap.Least:0.#} to {tap.Most:0.#} V")));
+
+    private static string Refused(SupplyVolts supply) =>
+        supply.Refused.Count == 0 ? string.Empty : FormattableString.Invariant($" ({supply.Refused[0]:0.#} V to neutral is no leg to connect a motor to here)");
+}

@@ -1,0 +1,40 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>What the old motor's body, shaft, turn and capacitor say of the place it came out of.</summary>
+public static class BodyDeductions
+{
+    /// <summary>A field of the site, and the field of the plate that tells it where nobody measured.</summary>
+    private static readonly (Field Site, Field Plate)[] Pairs =
+    [
+        Pair(nameof(MotorSite.TurnNeeded), nameof(MotorSpec.Rotation)),
+        Pair(nameof(MotorSite.HubBore), nameof(MotorSpec.ShaftDiameter)),
+        Pair(nameof(MotorSite.HubHoldsOn), nameof(MotorSpec.ShaftForm)),
+        Pair(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength)),
+        Pair(nameof(MotorSite.MountThere), nameof(MotorSpec.Mounts)),
+        Pair(nameof(MotorSite.MountDiameter), nameof(MotorSpec.BodyDiameter)),
+        Pair(nameof(MotorSite.BracketStudCircle), nameof(MotorSpec.StudCircle)),
+        Pair(nameof(MotorSite.FaceBoltCircleThere), nameof(MotorSpec.FaceBoltCircle)),
+        Pair(nameof(MotorSite.CapacitorThere), nameof(MotorSpec.RunCapacitor)),
+    ];
+
+    /// <summary>Fills what is not known of the site; a turn whose end is not named tells nothing.</summary>
+    public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
+    {
+        var filled = site with { };
+        var deductions = new List<Deduction>();
+        foreach (var (there, old) in Pairs)
+        {
+            if (there.Get(site) is not null || old.Get(plate) is not { } value || value is Turn { FacingShaft: null }) continue;
+            there.Set(filled, value);
+            deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}", [old.Name], BodySources.AsTheOldMotor));
+        }
+
+        return (filled, deductions);
+    }
+
+    private static (Field Site, Field Plate) Pair(string site, string plate) => (Shape<MotorSite>.Of.Find(site)!, Shape<MotorSpec>.Of.Find(plate)!);
+}

@@ -1,0 +1,61 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>A figure at high speed and the frequency at which it holds.</summary>
+/// <param name="Hertz">The frequency in Hz; NaN when the plate does not say.</param>
+/// <param name="Value">Watts or rpm.</param>
+public readonly record struct AtFrequency(double Hertz, double Value);
+
+/// <summary>What a motor gives at its highest speed, at each frequency it is rated for.</summary>
+/// <remarks>
+/// The greatest figure of a frequency is the one at high speed: a fan's power grows with its speed.
+/// 900/1075 rpm without a frequency may be two speeds or one speed at 50 and 60 Hz: then both figures stay possible.
+/// </remarks>
+public static class HighSpeed
+{
+    private static readonly double[] Mains = [50, 60];
+
+    /// <summary>Full-load speeds in rpm.</summary>
+    public static Sequence<AtFrequency> Rpm(MotorSpec spec) =>
+        Points(spec, row => row.Speed is { } speed ? Rounded.To(speed.RevolutionsPerMinute, 0) : null);
+
+    /// <summary>Powers in watts.</summary>
+    public static Sequence<AtFrequency> Watts(MotorSpec spec) =>
+        Points(spec, row => row.Power is { } power ? Rounded.To((double)power.Watts, 1) : null);
+
+    /// <summary>The figures that are possible at a supply's frequency: one, unless something is unknown.</summary>
+    /// <param name="points">Figures by frequency.</param>
+    /// <param name="supplyHertz">The supply's frequency; null when unknown. A frequency that no figure holds at leaves all possible: another aspect judges it.</param>
+    public static IReadOnlyList<double> At(Sequence<AtFrequency> points, double? supplyHertz)
+    {
+        var there = points.Where(point => supplyHertz is not { } hertz || double.IsNaN(point.Hertz) || SupplyWindows.TakesFrequency(point.Hertz, hertz)).ToList();
+        return [.. (there.Count > 0 ? there : [.. points]).Select(point => point.Value).Distinct()];
+    }
+
+    /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency.</summary>
+    public static bool MayBeByFrequency(MotorSpec spec) =>
+        spec.Frequency is null && (spec.Speed is { Count: > 1 }
+            ? MayStep([.. spec.Speed.Select(speed => speed.RevolutionsPerMinute)], RatedSpeeds.SpeedsInStep)
+            : spec.Power is { Count: > 1 } && MayStep([.. spec.Power.Select(power => (double)power.Watts)], RatedSpeeds.PowersInStep));
+
+    private static bool MayStep(double[] figures, double within) =>
+        RatedSpeeds.InStep(Mains, figures, within) || RatedSpeeds.InStep([.. Mains.Reverse()], figures, within);
+
+    private static Sequence<AtFrequency> Points(MotorSpec spec, Func<RatedSpeed, double?> figure)
+    {
+        var rows = RatedSpeeds.Of(spec).Select(row => (row.Frequencies, Figure: figure(row))).Where(row => row.Figure is not null).ToList();
+        if (rows.Count == 0) return default;
+        if (spec.Frequency is null)
+        {
+            var all = rows.Select(row => row.Figure!.Value).Distinct().ToList();
+            return [.. (MayBeByFrequency(spec) ? all : [all.Max()]).Select(value => new AtFrequency(double.NaN, value))];
+        }
+
+        return [.. rows.SelectMany(row => row.Frequencies.Select(frequency => (Hertz: Rounded.To(frequency.Hertz, 2), row.Figure)))
+            .GroupBy(pair => pair.Hertz)
+            .OrderBy(group => group.Key)
+            .Select(group => new AtFrequency(group.Key, group.Max(pair => pair.Figure!.Value)))];
+    }
+}

@@ -1,0 +1,17 @@
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>What a motor's type makes certain.</summary>
+public static class MotorKinds
+{
+    /// <summary>Phases that a type implies; null for an unknown type and for electronically commutated motors, which come in both.</summary>
+    public static Phases? PhasesOf(MotorType? type) => type switch
+    {
+        MotorType.ThreePhaseInduction => Phases.Three,
+        null or MotorType.ElectronicallyCommutated => null,
+        _ => Phases.Single,
+    };
+
+    /// <summary>Whether its speed is bound to poles and frequency: a known type that is not electronically commutated, or any motor with a run capacitor.</summary>
+    public static bool IsInduction(MotorSpec spec) =>
+        spec.Type is { } type ? type != MotorType.ElectronicallyCommutated : spec.RunCapacitor is { IsNone: false };
+}

@@ -1,0 +1,45 @@
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>Power and speed that belong together, and the frequencies at which they hold. Null or empty is unknown.</summary>
+/// <param name="Frequencies">The frequencies.</param>
+/// <param name="Power">Power.</param>
+/// <param name="Speed">Full-load speed.</param>
+public sealed record RatedSpeed(IReadOnlyList<Frequency> Frequencies, Power? Power, RotationalSpeed? Speed);
+
+/// <summary>The part of the rating rows that every tap shares: speed, power and frequency.</summary>
+public static class RatedSpeeds
+{
+    /// <summary>Full-load speeds at two frequencies step as the frequencies do; slip shifts them by less than this.</summary>
+    internal const double SpeedsInStep = 0.05;
+
+    /// <summary>Powers step as the frequencies do, but are rounded to what is usual: 0.37/0.44 kW, 1/4-1/3 hp at 50/60 Hz.</summary>
+    internal const double PowersInStep = 0.15;
+
+    /// <summary>The rows, at least one.</summary>
+    public static IReadOnlyList<RatedSpeed> Of(MotorSpec spec)
+    {
+        var speeds = spec.Speed?.Select(speed => speed.RevolutionsPerMinute).ToArray() ?? [];
+        var watts = spec.Power?.Select(power => (double)power.Watts).ToArray() ?? [];
+        var hertz = spec.Frequency?.Select(frequency => frequency.Hertz).ToArray() ?? [];
+        var byFrequency = hertz.Length > 1 && (
+            speeds.Length > 1 ? InStep(hertz, speeds, SpeedsInStep)
+            : watts.Length <= 1 || InStep(hertz, watts, PowersInStep));
+        var count = speeds.Length > 1 ? speeds.Length : watts.Length > 1 ? watts.Length : byFrequency ? hertz.Length : 1;
+        return [.. Enumerable.Range(0, count).Select(row => new RatedSpeed(
+            spec.Frequency is null ? [] : byFrequency ? [spec.Frequency[row]] : spec.Frequency,
+            At(spec.Power, row, count),
+            At(spec.Speed, row, count)))];
+    }
+
+    /// <summary>Whether figures step as frequencies do, one for one.</summary>
+    internal static bool InStep(double[] hertz, double[] figures, double within) =>
+        hertz.Length == figures.Length
+        && Enumerable.Range(1, hertz.Length - 1).All(row => Within.Ratio(figures[row] / figures[0], hertz[row] / hertz[0], 1 + within));
+
+    /// <summary>A figure of a row; null when there is none, or when the counts contradict one another.</summary>
+    private static T? At<T>(Figures<T>? figures, int row, int count)
+        where T : struct => figures is null || (figures.Count != 1 && figures.Count != count) ? null : figures.Of(row);
+}

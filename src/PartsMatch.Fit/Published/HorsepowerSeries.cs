@@ -1,0 +1,33 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Published;
+
+/// <summary>The standard horsepower ratings of small and medium motors.</summary>
+public static class HorsepowerSeries
+{
+    private const double WattsPerHorsepower = 746;
+
+    /// <summary>
+    /// How far apart two figures may lie and still mean the same rating. The kilowatt series is paired with the horsepower series by name:
+    /// 0.37 kW with 1/2 hp (373 W) is 0.8 % under, 0.55 kW with 3/4 hp (559.5 W) and 1.1 kW with 1-1/2 hp 1.7 %.
+    /// </summary>
+    public const double SameRating = 0.02;
+
+    /// <summary>NEMA MG 1 10.32: subfractional, small and medium ratings.</summary>
+    public static Source Source { get; } = new("NEMA MG 1 10.32, standard horsepower ratings", SourceStatus.Memory);
+
+    /// <summary>The ratings, in horsepower, from a thousandth to 50.</summary>
+    public static IReadOnlyList<double> Ratings { get; } =
+    [
+        0.001, 0.0015, 0.002, 0.003, 0.005, 0.0075, 0.010, 0.015, 0.025, 0.035,
+        1.0 / 20, 1.0 / 12, 1.0 / 8, 1.0 / 6, 1.0 / 4, 1.0 / 3, 1.0 / 2, 3.0 / 4,
+        1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50,
+    ];
+
+    /// <summary>How many standard ratings lie above one power, up to another: 1 from 1/3 to 1/2 hp, 0 when both mean the same rating.</summary>
+    /// <param name="fromWatts">The old power, in watts.</param>
+    /// <param name="toWatts">The new one, in watts; 0 steps when it is lower.</param>
+    public static int StepsUp(double fromWatts, double toWatts) =>
+        Ratings.Count(rating => rating * WattsPerHorsepower > fromWatts * (1 + SameRating) && Within.AtMost(rating * WattsPerHorsepower, toWatts * (1 + SameRating)));
+}

@@ -1,0 +1,46 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Published;
+
+/// <summary>Where the rules about supply, speed and power come from.</summary>
+public static class MotorSources
+{
+    /// <summary>±10 % of volts, ±5 % of frequency, 10 % together; performance will not necessarily be as rated.</summary>
+    public static Source Running { get; } = new("NEMA MG 1 12.44", SourceStatus.Published);
+
+    /// <summary>One phase is two legs; three phases make the turning field of a three-phase motor.</summary>
+    public static Source PhaseCount { get; } = new("A three-phase motor needs three phases; a single-phase one runs between any two legs", SourceStatus.Practice);
+
+    /// <summary>Line to neutral is 1/√3 of line to line in a star, half of it where the neutral is in the middle of a winding.</summary>
+    public static Source Neutral { get; } = new("Geometry of a star and of a centre tap", SourceStatus.Derived);
+
+    /// <summary>Not below the old power, one step up is ordinary.</summary>
+    public static Source NotLessPower { get; } = new("Not less than the old horsepower, at most one size more", SourceStatus.Practice);
+
+    /// <summary>Nearest speed of the same pole count.</summary>
+    public static Source SameSpeed { get; } = new("Same pole count and speed within 5 %; fan power goes with the cube of speed", SourceStatus.Practice);
+
+    /// <summary>n = 120 f / p.</summary>
+    public static Source Synchronous { get; } = new("Synchronous speed 120 f / p", SourceStatus.Derived);
+
+    /// <summary>Fan motors slip up to about 16 %.</summary>
+    public static Source Slip { get; } = new("Synchronous speed 120 f / p, and slip of fan motors up to about 16 %", SourceStatus.Memory);
+
+    /// <summary>A motor gives less than it takes.</summary>
+    public static Source Energy { get; } = new("Power out is less than volts × amps × √phases in", SourceStatus.Derived);
+
+    /// <summary>The old motor ran there.</summary>
+    public static Source OldMotorRan { get; } = new("What the old motor ran on is there", SourceStatus.Practice);
+
+    /// <summary>What a type of motor is.</summary>
+    public static Source TypeOfMotor { get; } = new("By the definition of the type", SourceStatus.Derived);
+
+    /// <summary>Horsepower is at the shaft, and so is a three-phase motor's rated power.</summary>
+    public static Source ShaftPower { get; } = new("NEMA MG 1 10.40, IEC 60034-1: rated power is at the shaft", SourceStatus.Memory);
+
+    /// <summary>What stands side by side on a plate is paired by position.</summary>
+    public static Source SideBySide { get; } = new("Figures side by side on a plate are paired by position", SourceStatus.Practice);
+
+    /// <summary>How near a shaft must come to its frame's.</summary>
+    public static Source SameShaft { get; } = new("Shafts are equal within 0.04 mm", SourceStatus.Practice);
+}

@@ -1,0 +1,39 @@
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>A length in a sentence, in inches and millimetres; formed only when the sentence is shown.</summary>
+/// <param name="Millimetres">The length, as a facet holds it.</param>
+internal readonly record struct Shown(double Millimetres)
+{
+    private const double InchInMillimetres = 25.4;
+
+    /// <summary>Facets are rounded to 0.01 mm: a fraction of an inch is meant when it lies that near.</summary>
+    private const double Near = 0.006;
+
+    /// <summary>1/2 in (12.7 mm), 5.6 in (142.24 mm), 8 mm (0.315 in).</summary>
+    public override string ToString()
+    {
+        var sixtyFourths = Math.Round(Millimetres * 64 / InchInMillimetres);
+        var hundredths = Math.Round(Millimetres / InchInMillimetres, 2);
+        if (Math.Abs((sixtyFourths * InchInMillimetres / 64) - Millimetres) < Near)
+        {
+            var inches = sixtyFourths / 64;
+            return FormattableString.Invariant($"{FractionText.Exactly(inches) ?? inches.ToString("0", global::System.Globalization.CultureInfo.InvariantCulture)} in ({Millimetres:0.##} mm)");
+        }
+
+        return Math.Abs((hundredths * InchInMillimetres) - Millimetres) < Near
+            ? FormattableString.Invariant($"{hundredths:0.##} in ({Millimetres:0.##} mm)")
+            : FormattableString.Invariant($"{Millimetres:0.##} mm ({Millimetres / InchInMillimetres:0.###} in)");
+    }
+}
+
+/// <summary>A choice in a sentence, by its words; formed only when the sentence is shown.</summary>
+/// <typeparam name="T">The choices.</typeparam>
+/// <param name="Choice">The choice.</param>
+internal readonly record struct Spelt<T>(T Choice)
+    where T : struct, Enum
+{
+    private static readonly EnumForm<T> Form = new();
+
+    /// <summary>The words as they are written.</summary>
+    public override string ToString() => Form.Write(Choice);
+}

@@ -1,0 +1,51 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking;
+
+/// <summary>What is asked of a ranking.</summary>
+/// <param name="Need">What is to be replaced, and where.</param>
+/// <param name="Include">Which fits are wanted; null for all that may fit. Parts that don't fit are never ranked, asked for or not: see <see cref="Ranker.NearestMisses"/>.</param>
+/// <param name="First">How many parts at most, 0 or more.</param>
+/// <param name="After">The cursor of the last part seen; null for the beginning.</param>
+public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After);
+
+/// <summary>A part in its place in a ranking.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Stock">What is at hand, at what price.</param>
+/// <param name="Likelihood">How likely it does the job.</param>
+/// <param name="Explained">Its findings, and what each takes from the score.</param>
+/// <param name="Cursor">Its place, to go on after.</param>
+public sealed record RankedPart(CataloguePart Part, Stock Stock, Likelihood Likelihood, Explained Explained, string Cursor);
+
+/// <summary>A part that does not fit, and comes nearest to it.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Stock">What is at hand, at what price.</param>
+/// <param name="Explained">Its findings; the score is that of the aspects that do not fail.</param>
+public sealed record NearestMiss(CataloguePart Part, Stock Stock, Explained Explained)
+{
+    /// <summary>What stands in the way: one failed aspect or two.</summary>
+    public IReadOnlyList<AspectFinding> InTheWay { get; } = [.. Explained.Sheet.Failures];
+}
+
+/// <summary>The answer to a <see cref="RankingQuery"/>.</summary>
+/// <remarks>
+/// Paging is by place in the order and not by count. While catalogue, weights, stock and price stay, going through all pages shows every part once.
+/// A part whose stock or price changes meanwhile may move across the place already reached, and so be seen twice or not at all; the others are still seen once.
+/// </remarks>
+public abstract record RankingPage
+{
+    private RankingPage()
+    {
+    }
+
+    /// <summary>The best parts after the cursor, best first.</summary>
+    /// <param name="Parts">The parts.</param>
+    /// <param name="HasNextPage">Whether more parts follow.</param>
+    public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage) : RankingPage;
+
+    /// <summary>The cursor belongs to other weights, whose order this is not: begin again.</summary>
+    public sealed record CursorExpired : RankingPage;
+
+    /// <summary>The text is no cursor of ours.</summary>
+    public sealed record CursorMalformed : RankingPage;
+}

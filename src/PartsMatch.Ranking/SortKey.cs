@@ -1,0 +1,58 @@
+using System.Buffers.Text;
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
+using System.Text.Unicode;
+
+namespace PartsMatch.Ranking;
+
+/// <summary>What a ranking is sorted by, best first: likelihood as shown, at hand, price (unknown last), number. No two parts share one.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct SortKey(int Percent, bool IsAtHand, decimal? Price, string Number)
+{
+    private const int MostCursorCharacters = 2048;
+
+    /// <summary>Orders the better before the worse.</summary>
+    public static Comparer<SortKey> BestFirst { get; } = Comparer<SortKey>.Create((one, other) =>
+    {
+        var order = other.Percent.CompareTo(one.Percent);
+        if (order == 0) order = other.IsAtHand.CompareTo(one.IsAtHand);
+        if (order == 0) order = ComparePrices(one.Price, other.Price);
+        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+    });
+
+    /// <summary>Orders the worse before the better: the head of a queue of the best ones is the next to go.</summary>
+    public static Comparer<SortKey> WorstFirst { get; } = Comparer<SortKey>.Create((one, other) => BestFirst.Compare(other, one));
+
+    /// <summary>The lower price first, an unknown one last.</summary>
+    public static int ComparePrices(decimal? one, decimal? other) => (one, other) switch
+    {
+        (null, null) => 0,
+        (null, _) => 1,
+        (_, null) => -1,
+        ({ } price, { } otherPrice) => price.CompareTo(otherPrice),
+    };
+
+    /// <summary>The key as an opaque text that stands in a link, with the weights that it belongs to.</summary>
+    public string ToCursor(string weightsId)
+    {
+        var price = Price?.ToString(CultureInfo.InvariantCulture);
+        return Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{weightsId}|{Percent}|{(IsAtHand ? 1 : 0)}|{price}|{Number}")));
+    }
+
+    /// <summary>Reads a cursor; null when it is none. Never throws.</summary>
+    public static (SortKey Key, string WeightsId)? OfCursor(string cursor)
+    {
+        if (cursor.Length > MostCursorCharacters || !Base64Url.IsValid(cursor)) return null;
+        var bytes = Base64Url.DecodeFromChars(cursor);
+        if (!Utf8.IsValid(bytes)) return null;
+
+        // The number comes last, so that it may hold the mark between the fields.
+        if (Encoding.UTF8.GetString(bytes).Split('|', 5) is not [var weightsId, var percentText, "0" or "1", var priceText, { Length: > 0 } number] fields) return null;
+        if (!int.TryParse(percentText, NumberStyles.None, CultureInfo.InvariantCulture, out var percent)) return null;
+        if (priceText.Length == 0) return (new(percent, fields[2] == "1", null, number), weightsId);
+        return decimal.TryParse(priceText, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
+            ? (new(percent, fields[2] == "1", price, number), weightsId)
+            : null;
+    }
+}

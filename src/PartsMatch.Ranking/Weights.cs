@@ -1,0 +1,104 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking;
+
+/// <summary>Where weights come from.</summary>
+public enum WeightsOrigin
+{
+    /// <summary>A person's judgement.</summary>
+    HandSet,
+
+    /// <summary>Outcomes of past installations.</summary>
+    Trained,
+}
+
+/// <summary>What one family's features cost: penalties that are never negative, so that a lower shortfall never lowers a rank.</summary>
+public sealed class Weights
+{
+    /// <summary>
+    /// The intercept of hand-set weights: log-odds that give a part that nothing speaks against 97 % (1 / (1 + e^−3.5)).
+    /// Practice, not measured: a swap that is right on paper still meets a wrong reading, a cracked blade or another fault about once in thirty.
+    /// </summary>
+    public const double HandSetIntercept = 3.5;
+
+    /// <summary>The intercept lies between plus and minus this: beyond, every likelihood shows as 1 or 99 %.</summary>
+    public const double MostIntercept = 20;
+
+    /// <summary>A weight lies between 0 and this: at it, a hundredth of a shortfall costs more than an open reading.</summary>
+    public const double MostWeight = 100;
+
+    private readonly Dictionary<string, AspectWeight> byAspect;
+
+    private Weights(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
+    {
+        (Kind, Origin, MadeOn, Intercept) = (family.Kind, origin, madeOn, intercept);
+        byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.GetValueOrDefault(aspect.Name) ?? aspect.DefaultWeight);
+        Id = IdOf(this);
+    }
+
+    /// <summary>The kind of the family that they weigh.</summary>
+    public string Kind { get; }
+
+    /// <summary>Where they come from.</summary>
+    public WeightsOrigin Origin { get; }
+
+    /// <summary>Whether a person's judgement and not outcomes made them: a likelihood from them must say so.</summary>
+    public bool IsHandSet => Origin == WeightsOrigin.HandSet;
+
+    /// <summary>The day they were made; null when nobody wrote it down.</summary>
+    public DateOnly? MadeOn { get; }
+
+    /// <summary>The log-odds of a part that nothing speaks against.</summary>
+    public double Intercept { get; }
+
+    /// <summary>A weight for every aspect of the family, by the aspect's name.</summary>
+    public IReadOnlyDictionary<string, AspectWeight> Aspects => byAspect;
+
+    /// <summary>A short hash of all that decides a ranking (kind, intercept, weights): equal weights have equal ids on every machine.</summary>
+    public string Id { get; }
+
+    /// <summary>Weights for a family; an aspect that is not given has its default weight.</summary>
+    /// <exception cref="ArgumentException">A name that is no aspect's, or a number out of range: what people write goes through <see cref="WeightsFile"/>, which complains instead.</exception>
+    public static Weights Of(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
+    {
+        foreach (var name in given.Keys.Except(family.Aspects.Select(aspect => aspect.Name))) throw new ArgumentException($"No aspect of {family.Kind} is called {name}.", nameof(given));
+        var weights = new Weights(family, origin, madeOn, intercept, given);
+        if (!IsIntercept(intercept)) throw new ArgumentException("The intercept is out of range.", nameof(intercept));
+        foreach (var (name, weight) in weights.byAspect)
+        {
+            if (!(IsWeight(weight.Shortfall) && IsWeight(weight.Effort) && IsWeight(weight.Unknown))) throw new ArgumentException($"A weight of {name} is out of range.", nameof(given));
+        }
+
+        return weights;
+    }
+
+    /// <summary>The weights that a family's aspects declare, with <see cref="HandSetIntercept"/>.</summary>
+    public static Weights HandSet(Family family) => Of(family, WeightsOrigin.HandSet, null, HandSetIntercept, new Dictionary<string, AspectWeight>());
+
+    /// <summary>What a finding takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
+    public Score Contribution(Aspect aspect, Finding finding) =>
+        finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect.Name]);
+
+    /// <summary>The likelihood of a part that passes every aspect: a logistic of intercept and score, in whole percent, halves up, 1 to 99.</summary>
+    public Likelihood LikelihoodOf(Score score) => new(PercentOf(score), IsHandSet);
+
+    internal int PercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
+
+    internal static bool IsIntercept(double value) => value is >= -MostIntercept and <= MostIntercept;
+
+    internal static bool IsWeight(double value) => value is >= 0 and <= MostWeight;
+
+    private static string IdOf(Weights weights)
+    {
+        var content = new StringBuilder(weights.Kind).Append('\n').Append(weights.Intercept.ToString("R", CultureInfo.InvariantCulture));
+        foreach (var (name, weight) in weights.Aspects.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            content.Append(CultureInfo.InvariantCulture, $"\n{name} {weight.Shortfall:R} {weight.Effort:R} {weight.Unknown:R}");
+        }
+
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content.ToString())).AsSpan(0, 6));
+    }
+}

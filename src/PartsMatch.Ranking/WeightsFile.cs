@@ -1,0 +1,64 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking;
+
+/// <summary>Weights as a text to keep and to edit: JSON, described in docs/weights.md.</summary>
+public static class WeightsFile
+{
+    /// <summary>The form's version, which the text must name.</summary>
+    public const int Version = 1;
+
+    /// <summary>The texts for the origins.</summary>
+    internal static readonly IReadOnlyDictionary<string, WeightsOrigin> Origins = new Dictionary<string, WeightsOrigin> { ["hand-set"] = WeightsOrigin.HandSet, ["trained"] = WeightsOrigin.Trained };
+
+    private static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n" };
+
+    /// <summary>Writes all weights, those that are defaults included.</summary>
+    public static string Write(Weights weights)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, Indented))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", Version);
+            json.WriteString("kind", weights.Kind);
+            json.WriteString("origin", Origins.Single(pair => pair.Value == weights.Origin).Key);
+            if (weights.MadeOn is { } day) json.WriteString("madeOn", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            json.WriteNumber("intercept", weights.Intercept);
+            json.WriteStartObject("aspects");
+            foreach (var (name, weight) in weights.Aspects)
+            {
+                json.WriteStartObject(name);
+                json.WriteNumber("shortfall", weight.Shortfall);
+                json.WriteNumber("effort", weight.Effort);
+                json.WriteNumber("unknown", weight.Unknown);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    /// <summary>Reads weights for a family; never throws.</summary>
+    /// <returns>The weights, or null with everything that is wrong: a text is taken whole or not at all.</returns>
+    public static (Weights? Weights, IReadOnlyList<Complaint> Complaints) Read(string text, Family family)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return (null, [new(ComplaintCode.Empty, "", text, "The weights file is empty; docs/weights.md shows one.")]);
+        try
+        {
+            using var json = JsonDocument.Parse(Encoding.UTF8.GetBytes(text));
+            return new WeightsReader(family).Read(json.RootElement);
+        }
+        catch (JsonException broken)
+        {
+            var place = string.Create(CultureInfo.InvariantCulture, $"line {broken.LineNumber + 1}, byte {broken.BytePositionInLine + 1}");
+            return (null, [new(ComplaintCode.Unreadable, "", "", $"The weights file is not JSON: it cannot be read from {place} on.")]);
+        }
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Hosting;
+
+namespace PartsMatch.Service.Commands;
+
+/// <summary>Asks a service a GraphQL question.</summary>
+internal delegate Task<JsonElement> Ask(string query, JsonObject variables, CancellationToken stop);
+
+/// <summary>What to find, and how to show it.</summary>
+/// <param name="Family">What failed.</param>
+/// <param name="Need">The need, as GraphQL takes it.</param>
+/// <param name="First">How many rows.</param>
+/// <param name="Sheet">The place in the list, or the part number, whose fit sheet is wanted; null for the list.</param>
+/// <param name="Json">Whether the answer is printed as it came.</param>
+internal sealed record Wanted(Family Family, JsonObject Need, int First, string? Sheet, bool Json);
+
+/// <summary>From a need to what is printed.</summary>
+internal static class Finding
+{
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    public static async Task<int> RunAsync(Wanted wanted, Ask ask, TextWriter output, TextWriter errors, CancellationToken stop)
+    {
+        if (wanted.Sheet is null) return await ListAsync(wanted, ask, output, errors, stop);
+        if (!int.TryParse(wanted.Sheet, NumberStyles.None, CultureInfo.InvariantCulture, out var place)) return await SheetAsync(wanted, wanted.Sheet, ask, output, errors, stop);
+
+        // A bare number is a place in the list.
+        var list = await ask(Questions.Replacements, new() { ["need"] = wanted.Need.DeepClone(), ["first"] = Math.Max(wanted.First, place) }, stop);
+        if (await RefusedAsync(list, wanted.Family, errors)) return ExitCode.BadInput;
+        var edges = list.GetProperty("data").GetProperty("replacements").Each("edges").ToList();
+        if (place >= 1 && place <= edges.Count) return await SheetAsync(wanted, edges[place - 1].GetProperty("node").GetProperty("part").Text("number"), ask, output, errors, stop);
+        await errors.WriteLineAsync($"The list has {edges.Count} rows; --sheet takes the place of one of them, or a part number.");
+        return ExitCode.BadInput;
+    }
+
+    private static async Task<int> ListAsync(Wanted wanted, Ask ask, TextWriter output, TextWriter errors, CancellationToken stop)
+    {
+        var list = await ask(Questions.Replacements, new() { ["need"] = wanted.Need.DeepClone(), ["first"] = wanted.First }, stop);
+        if (await RefusedAsync(list, wanted.Family, errors)) return ExitCode.BadInput;
+        var replacements = list.GetProperty("data").GetProperty("replacements");
+        var fits = replacements.GetProperty("edges").GetArrayLength() > 0;
+        var misses = fits ? (JsonElement?)null : await ask(Questions.NearestMisses, new() { ["need"] = wanted.Need.DeepClone() }, stop);
+        if (wanted.Json)
+        {
+            await output.WriteLineAsync(JsonSerializer.Serialize(new JsonObject { ["replacements"] = Data(list), ["nearestMisses"] = misses is { } nothing ? Data(nothing)["nearestMisses"]!.DeepClone() : null }, Readable));
+        }
+        else
+        {
+            ReplacementsView.Write(wanted.Family, replacements, output);
+            if (misses is { } none) ReplacementsView.WriteMisses(none.GetProperty("data").GetProperty("replacements"), output);
+        }
+
+        return fits ? ExitCode.Success : ExitCode.NothingFits;
+    }
+
+    private static async Task<int> SheetAsync(Wanted wanted, string number, Ask ask, TextWriter output, TextWriter errors, CancellationToken stop)
+    {
+        var answer = await ask(Questions.FitSheet, new() { ["need"] = wanted.Need.DeepClone(), ["number"] = number }, stop);
+        if (await RefusedAsync(answer, wanted.Family, errors)) return ExitCode.BadInput;
+        var sheet = answer.GetProperty("data").GetProperty("fitSheet");
+        if (wanted.Json) await output.WriteLineAsync(JsonSerializer.Serialize(answer.GetProperty("data"), Readable));
+        else FitSheetView.Write(wanted.Family, sheet, output);
+        return sheet.Text("fit") == "DOESNT_FIT" ? ExitCode.NothingFits : ExitCode.Success;
+    }
+
+    private static JsonObject Data(JsonElement answer) => (JsonObject)JsonObject.Create(answer.GetProperty("data").GetProperty("replacements"))!.DeepClone();
+
+    /// <summary>Writes every error of an answer on a line of its own, with the option it is about.</summary>
+    private static async Task<bool> RefusedAsync(JsonElement answer, Family family, TextWriter errors)
+    {
+        if (!answer.TryGetProperty("errors", out var list)) return false;
+        foreach (var error in list.EnumerateArray())
+        {
+            var at = error.TryGetProperty("extensions", out var extensions) && extensions.TryGetProperty("at", out var where) ? where.GetString() ?? string.Empty : string.Empty;
+            var name = at[(at.LastIndexOf('.') + 1)..];
+            var option = (family.SpecShape.Find(name) ?? family.SiteShape.Find(name)) is { } field ? $"{FindCommand.OptionName(field.Name)}: " : string.Empty;
+            await errors.WriteLineAsync($"{option}{error.GetProperty("message").GetString()}");
+        }
+
+        return true;
+    }
+}

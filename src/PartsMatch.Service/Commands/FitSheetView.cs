@@ -1,0 +1,41 @@
+using System.Text.Json;
+using PartsMatch.Fit.Judging;
+using Spectre.Console;
+
+namespace PartsMatch.Service.Commands;
+
+/// <summary>One part's fit sheet, for a terminal.</summary>
+internal static class FitSheetView
+{
+    public static void Write(Family family, JsonElement sheet, TextWriter output)
+    {
+        var console = Terminal.On(output);
+        var part = sheet.GetProperty("part");
+        console.WriteLine($"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")})");
+        if (part.Text("status") != "CURRENT") console.WriteLine($"This part is {part.Text("status").ToLowerInvariant()}.");
+        foreach (var by in part.Each("supersededBy")) console.WriteLine($"Replaced by {by.Text("number")} since {by.Text("on")}, says {by.Text("saidBy")}.");
+        var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
+        console.WriteLine($"It {Terminal.FitSentence(sheet.Text("fit"))}.{likelihood}");
+
+        var changes = sheet.Each("changes").ToList();
+        if (changes.Count > 0) console.WriteLine("To change or check:");
+        foreach (var change in changes) console.WriteLine($"  [ ] {change.Text("words")}");
+        var missing = sheet.Each("findings").Where(finding => finding.Text("verdict") == "UNKNOWN").SelectMany(finding => finding.Each("missing")).Select(one => Terminal.MissingWords(family, one)).Distinct().ToList();
+        if (missing.Count > 0) console.WriteLine("To find out:");
+        foreach (var one in missing) console.WriteLine($"  [ ] {one}");
+        foreach (var doubt in sheet.Each("contradictions")) console.WriteLine($"Doubt: {doubt.Text("sentence")}");
+
+        var table = new Table().Border(TableBorder.Simple).AddColumns("", "Question", "Why", "To the limit", "Source");
+        foreach (var finding in sheet.Each("findings"))
+        {
+            var why = finding.GetProperty("caution") is { ValueKind: JsonValueKind.String } caution ? $"{finding.Text("sentence")} Caution: {caution.GetString()}" : finding.Text("sentence");
+            table.AddRow(new[]
+            {
+                Terminal.VerdictWords(finding.Text("verdict")), finding.Text("title"), why, Terminal.Margin(finding.GetProperty("margin")), Terminal.Source(finding.GetProperty("source")),
+            }.Select(Markup.Escape).ToArray());
+        }
+
+        console.Write(table);
+        console.WriteLine("Local codes, the equipment maker's instructions and licensed practice come before anything said here.");
+    }
+}

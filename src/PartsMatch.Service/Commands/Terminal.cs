@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text.Json;
+using PartsMatch.Fit.Judging;
+using Spectre.Console;
+
+namespace PartsMatch.Service.Commands;
+
+/// <summary>Words and figures for a terminal: plain text of a fixed width, the same in a pipe as on a screen.</summary>
+internal static class Terminal
+{
+    private const int Columns = 120;
+
+    public static IAnsiConsole On(TextWriter output)
+    {
+        var console = AnsiConsole.Create(new AnsiConsoleSettings { Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Interactive = InteractionSupport.No, Out = new AnsiConsoleOutput(output) });
+        console.Profile.Width = Columns;
+        return console;
+    }
+
+    public static string Text(this JsonElement element, string name) => element.GetProperty(name).GetString() ?? string.Empty;
+
+    public static IEnumerable<JsonElement> Each(this JsonElement element, string name) => element.GetProperty(name).EnumerateArray();
+
+    public static void Line(IAnsiConsole console, string label, IEnumerable<string> items)
+    {
+        var list = items.ToList();
+        if (list.Count > 0) console.WriteLine($"{label}: {string.Join("; ", list)}");
+    }
+
+    public static string FitWords(string fit) => fit switch
+    {
+        "DROP_IN" => "drop-in",
+        "FITS_WITH_CHANGES" => "fits with changes",
+        "CANT_TELL_YET" => "can't tell yet",
+        _ => "doesn't fit",
+    };
+
+    public static string FitSentence(string fit) => fit switch
+    {
+        "DROP_IN" => "is a drop-in",
+        "CANT_TELL_YET" => "may fit: something that decides it is not known yet",
+        _ => FitWords(fit),
+    };
+
+    public static string VerdictWords(string verdict) => verdict switch
+    {
+        "MEETS" => "meets",
+        "MEETS_WITH_CHANGES" => "change",
+        "UNKNOWN" => "unknown",
+        _ => "FAILS",
+    };
+
+    /// <summary>A field's label, by an answer's side and field.</summary>
+    public static string Label(Family family, JsonElement of)
+    {
+        var name = of.Text("field");
+        return (of.Text("side") == "SITE" ? family.SiteShape : family.SpecShape).Find(name)?.Label.ToLowerInvariant() ?? name;
+    }
+
+    public static string MissingWords(Family family, JsonElement missing) => missing.Text("side") switch
+    {
+        "PART" => $"ask the counter: {Label(family, missing)}",
+        "PLATE" => $"{Label(family, missing)} (old part)",
+        _ => $"{Label(family, missing)} (site)",
+    };
+
+    public static string Price(JsonElement price) => price.ValueKind == JsonValueKind.Object
+        ? string.Create(CultureInfo.InvariantCulture, $"{price.GetProperty("amount").GetDecimal():0.00} {price.Text("currency")}")
+        : "?";
+
+    public static string Margin(JsonElement margin) => margin.ValueKind == JsonValueKind.Object
+        ? new Margin(margin.GetProperty("value").GetDouble(), margin.Text("unit")).ToString()
+        : string.Empty;
+
+    public static string Source(JsonElement source) => source.Text("status") switch
+    {
+        "PRACTICE" => $"{source.Text("text")} (practice)",
+        "MEMORY" => $"{source.Text("text")} (from memory)",
+        _ => source.Text("text"),
+    };
+}

@@ -1,0 +1,73 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
+
+namespace PartsMatch.Service.Counter;
+
+/// <summary>One part judged for a need.</summary>
+public sealed record JudgedPart(NeedRead Need, CatalogueEntry Part, Explained Explained);
+
+/// <summary>A page of parts that may do the job. The rest is worked out when asked for.</summary>
+public sealed class RankedParts(NeedRead need, Shelf shelf, Weights weights, RankingPage.Listed page)
+{
+    public NeedRead Need => need;
+
+    public bool HasNext => page.HasNextPage;
+
+    public IEnumerable<(CatalogueEntry Part, RankedPart Ranked)> Parts => page.Parts.Select(ranked => (shelf.Find(ranked.Part.Number)!, ranked));
+
+    public IReadOnlyDictionary<PartFit, int> CountByFit() => Ranker.CountByFit(shelf.Of(need.Family), need.Reading.Need);
+
+    public IEnumerable<(CatalogueEntry Part, NearestMiss Miss)> NearestMisses(int first) =>
+        Ranker.NearestMisses(shelf.Of(need.Family), weights, shelf.Stock, need.Reading.Need, first).Select(miss => (shelf.Find(miss.Part.Number)!, miss));
+}
+
+/// <summary>What is asked at the counter: which part will do, and why.</summary>
+internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
+{
+    public Answer<RankedParts> Replacements(NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
+    {
+        var shelf = catalogues.Shelf;
+        var need = Needs.Read(shelf, given);
+        if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
+        var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after);
+        return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], shelf.Stock, query) switch
+        {
+            RankingPage.Listed page => new RankedParts(need.Value, shelf, weights[given.Family], page),
+            RankingPage.CursorExpired => new Refusal(Codes.CursorExpired, "after", "This cursor belongs to an order that was since replaced by another. Begin again without it."),
+            _ => new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of replacements."),
+        };
+    }
+
+    public Answer<JudgedPart> FitSheet(NeedGiven given, string partNumber)
+    {
+        var shelf = catalogues.Shelf;
+        var need = Needs.Read(shelf, given);
+        var part = Needs.Find(shelf, given.Family, partNumber, "partNumber");
+        return need.IsGiven && part.IsGiven
+            ? Judged(need.Value, part.Value)
+            : Answer<JudgedPart>.Refused([.. need.Refusals, .. part.Refusals]);
+    }
+
+    /// <summary>The old part's entry is the plate; without a site, what follows from it.</summary>
+    public Answer<JudgedPart> Compare(string oldPartNumber, string newPartNumber, SiteGiven? site)
+    {
+        var shelf = catalogues.Shelf;
+        if (shelf.Find(oldPartNumber) is not { } old)
+        {
+            return shelf.Find(newPartNumber) is null
+                ? Answer<JudgedPart>.Refused([Needs.NotFound(oldPartNumber, "oldPartNumber"), Needs.NotFound(newPartNumber, "newPartNumber")])
+                : Needs.NotFound(oldPartNumber, "oldPartNumber");
+        }
+
+        var family = old.Family;
+        var part = Needs.Find(shelf, family, newPartNumber, "newPartNumber");
+        List<Refusal> refusals = [.. part.Refusals];
+        if (site is not null && site.Family != family) refusals.Add(new(Codes.KindMismatch, $"site.{site.Family.Kind}", $"{old.Stored.Number} is a {family.Title}; this is a site for a {site.Family.Title}."));
+        var need = Needs.Read(shelf, new(family, [], null, oldPartNumber, site?.Family == family ? site.Texts : []));
+        refusals.AddRange(need.Refusals.Select(refusal => refusal with { At = refusal.At.Replace($"need.{family.Kind}.site", $"site.{family.Kind}", StringComparison.Ordinal) }));
+        return refusals.Count == 0 ? Judged(need.Value!, part.Value!) : Answer<JudgedPart>.Refused(refusals);
+    }
+
+    private JudgedPart Judged(NeedRead need, CatalogueEntry part) =>
+        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, part.Spec));
+}

@@ -1,0 +1,47 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Service.Counter;
+
+/// <summary>A need that can be judged.</summary>
+public sealed record NeedRead(Family Family, NeedReading Reading);
+
+/// <summary>Makes a need of what was given, or says all that is wrong with it, at places such as need.motor.plate.power.</summary>
+internal static class Needs
+{
+    private const string Plate = "plate";
+    private const string PlateText = "plateText";
+    private const string OldPartNumber = "oldPartNumber";
+    private const string Site = "site";
+
+    public static Answer<NeedRead> Read(Shelf shelf, NeedGiven given)
+    {
+        var family = given.Family;
+        var oldPart = string.IsNullOrWhiteSpace(given.OldPartNumber) ? null : Find(shelf, family, given.OldPartNumber, OldPartNumber);
+        var reading = family.ReadNeed(new(given.PlateText, given.Plate, given.Site, oldPart?.Value?.Spec));
+        List<Refusal> refusals =
+        [
+            .. Refusals(family.ReadSpec(given.Plate).Complaints, Plate),
+            .. (reading.Nameplate?.Complaints ?? []).Where(IsOfTheWhole).Select(complaint => new Refusal(complaint.Code, PlateText, complaint.Message)),
+            .. oldPart?.Refusals ?? [],
+            .. Refusals(family.ReadSite(given.Site).Complaints, Site),
+        ];
+        return refusals.Count == 0 ? new NeedRead(family, reading) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
+    }
+
+    /// <summary>The part of a number, retired ones too, when it is of the right kind.</summary>
+    public static Answer<CatalogueEntry> Find(Shelf shelf, Family family, string number, string at)
+    {
+        if (shelf.Find(number) is not { } entry) return NotFound(number, at);
+        return entry.Family == family
+            ? entry
+            : new Refusal(Codes.KindMismatch, at, $"{entry.Stored.Number} is a {entry.Family.Title}; what is asked for is a {family.Title}.");
+    }
+
+    public static Refusal NotFound(string number, string at) => new(Codes.PartNotFound, at, $"The catalogue has no part “{number}”.");
+
+    public static IEnumerable<Refusal> Refusals(IEnumerable<Complaint> complaints, string place) =>
+        complaints.Select(complaint => new Refusal(complaint.Code, complaint.Field, complaint.Message).Under(place));
+
+    /// <summary>A single field that could not be read is shown with the reading, and the need stands without it; a text that was not read at all is refused.</summary>
+    public static bool IsOfTheWhole(Complaint complaint) => complaint.Code is ComplaintCode.TooLong or ComplaintCode.Empty;
+}

@@ -1,0 +1,62 @@
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Counter;
+
+/// <summary>How a write ended that was not refused: it is on the disk, or the catalogue has something else there.</summary>
+public sealed record PartWrite(CatalogueEntry Part, string? Conflict);
+
+/// <summary>Adds, changes and retires parts. Places are those of the part that was given.</summary>
+internal sealed class PartWrites(PartStore store, Catalogues catalogues)
+{
+    private const int LongestWords = 200;
+
+    public Task<Answer<PartWrite>> AddAsync(PartGiven given, string by) =>
+        WriteAsync(given, draft => store.AddAsync(draft, by));
+
+    public async Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by) =>
+        catalogues.Shelf.Find(given.Number) is { } present && present.Family != given.Spec.Family
+            ? new Refusal(Codes.KindMismatch, "spec", $"{present.Stored.Number} is a {present.Family.Title} and cannot become a {given.Spec.Family.Title}.")
+            : await WriteAsync(given, draft => store.ChangeAsync(given.Number, versionRead, draft, by));
+
+    public Task<Answer<PartWrite>> RetireAsync(string number, int versionRead, string by) =>
+        AnswerAsync(() => store.RetireAsync(number, versionRead, by));
+
+    private async Task<Answer<PartWrite>> WriteAsync(PartGiven given, Func<PartDraft, Task<WriteResult>> write)
+    {
+        var family = given.Spec.Family;
+        var (spec, complaints) = family.ReadSpec(given.Spec.Texts);
+        List<Refusal> refusals = [.. Wording(given.Maker, "maker"), .. Wording(given.Title, "title"), .. Needs.Refusals(complaints, $"spec.{family.Kind}")];
+        if (refusals.Count > 0) return Answer<PartWrite>.Refused(refusals);
+        var texts = family.SpecShape.Write(spec).Select(text => new NamedText(text.Name, text.Text));
+        return await AnswerAsync(() => write(new(given.Number, family.Kind, given.Maker.Trim(), given.Title.Trim(), given.Status, [.. texts], given.SupersededBy)));
+    }
+
+    private async Task<Answer<PartWrite>> AnswerAsync(Func<Task<WriteResult>> write)
+    {
+        try
+        {
+            return await write() switch
+            {
+                WriteResult.Written(var part) => Written(part, conflict: null),
+                WriteResult.AlreadyThere(var present) => Written(present, $"The catalogue has a part {present.Number} already."),
+                WriteResult.Conflict(var present) => Written(present, $"{present.Number} was changed since: it is at version {present.Version} now."),
+                WriteResult.AlreadyRetired(var present) => Written(present, $"{present.Number} was retired before."),
+                WriteResult.NotThere(var number) => Needs.NotFound(number, "number"),
+                WriteResult.BadNumber(var why) => new Refusal(Codes.NumberUnusable, "number", why),
+                var other => throw new InvalidOperationException($"The store answered {other.GetType().Name}."),
+            };
+        }
+        catch (StoreFailedException failed)
+        {
+            return new Refusal(Codes.StoreFailed, string.Empty, failed.Message);
+        }
+    }
+
+    private PartWrite Written(StoredPart part, string? conflict) => new(catalogues.Shelf.Show(part)!, conflict);
+
+    private static IEnumerable<Refusal> Wording(string words, string at)
+    {
+        if (string.IsNullOrWhiteSpace(words)) yield return new(Codes.Empty, at, "A few words are needed here.");
+        if (words.Length > LongestWords) yield return new(Codes.TooLong, at, $"At most {LongestWords} characters go here.");
+    }
+}

@@ -1,0 +1,39 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace PartsMatch.Service.Graph.Limits;
+
+/// <summary>How much one request may ask for. A client that asks for what a person can look at never meets these.</summary>
+public sealed class QueryLimits
+{
+    public const string Section = "Limits";
+
+    /// <summary>Of a POST's body.</summary>
+    [Range(1, 100_000_000)]
+    public int RequestBytes { get; set; } = 128 * 1024;
+
+    /// <summary>Of the query alone. Overlapping fields are compared pairwise before any cost is known: 48 kB of them take over a second.</summary>
+    [Range(1, 1_000_000)]
+    public int QueryBytes { get; set; } = 16 * 1024;
+
+    [Range(1, 100_000_000)]
+    public int VariablesBytes { get; set; } = 64 * 1024;
+
+    /// <summary>How deep fields may stand in one another. The usual introspection goes 15 deep.</summary>
+    [Range(1, 128)]
+    public int Depth { get; set; } = 20;
+
+    /// <summary>About how many fields an answer may have: one each, times the items of the lists it stands in.</summary>
+    [Range(1, int.MaxValue)]
+    public int Cost { get; set; } = 50_000;
+
+    /// <summary>Introspection costs nothing of the above; this keeps it from being asked for a thousand times over.</summary>
+    [Range(1, int.MaxValue)]
+    public int IntrospectionCost { get; set; } = 200_000;
+
+    /// <summary>The greatest <c>first</c>.</summary>
+    [Range(1, 10_000)]
+    public int ListSize { get; set; } = 100;
+
+    [Range(0.001, 3600)]
+    public double Seconds { get; set; } = 10;
+}

@@ -1,0 +1,37 @@
+using System.ComponentModel;
+using GraphQL;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Graph.Results;
+using PartsMatch.Service.Graph.Transport;
+
+namespace PartsMatch.Service.Graph;
+
+[Description("What writes. Every field needs a key, and POST.")]
+internal sealed class Mutation
+{
+    [Description("Adds a part. A number that is taken is answered with the part that has it.")]
+    [OutputType(typeof(GraphQL.Types.NonNullGraphType<PartWriteUnion>))]
+    public static async Task<object> AddPart(
+        [Description("The part.")] PartGiven part,
+        [FromServices] PartWrites writes,
+        [FromUserContext] CallerContext caller) =>
+        PartWriteUnion.Of((await writes.AddAsync(part, caller.Label)).OrRefuse("part"));
+
+    [Description("Replaces a part, whole: what is left out is unknown afterwards. If someone else changed it meanwhile, nothing is written and the answer is the part as it is now. A retired part can be brought back this way.")]
+    [OutputType(typeof(GraphQL.Types.NonNullGraphType<PartWriteUnion>))]
+    public static async Task<object> ChangePart(
+        [Description("The version that was read.")] int version,
+        [Description("The part as it is to be. Its number says which.")] PartGiven part,
+        [FromServices] PartWrites writes,
+        [FromUserContext] CallerContext caller) =>
+        PartWriteUnion.Of((await writes.ChangeAsync(version, part, caller.Label)).OrRefuse("part"));
+
+    [Description("Takes a part out of the catalogue: its number still resolves, but it is never offered.")]
+    [OutputType(typeof(GraphQL.Types.NonNullGraphType<PartWriteUnion>))]
+    public static async Task<object> RetirePart(
+        [Id, Description("Which part.")] string number,
+        [Description("The version that was read.")] int version,
+        [FromServices] PartWrites writes,
+        [FromUserContext] CallerContext caller) =>
+        PartWriteUnion.Of((await writes.RetireAsync(number, version, caller.Label)).OrRefuse());
+}

@@ -1,0 +1,37 @@
+using GraphQL.Types;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Graph.Given;
+using PartsMatch.Service.Graph.Limits;
+using PartsMatch.Service.Graph.Results;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Graph;
+
+/// <summary>Results are made from the classes in Results; specs and inputs from the families' shapes.</summary>
+internal sealed class PartsSchema : Schema
+{
+    public PartsSchema(IServiceProvider services)
+        : base(services)
+    {
+        Description = "Which part in a catalogue will do the job of one that failed, and what must be changed on it.";
+        Query = new AutoRegisteringObjectGraphType<Query>();
+        Mutation = new AutoRegisteringObjectGraphType<Mutation>();
+
+        RegisterTypeMapping(typeof(NeedGiven), typeof(OneOfFamilies<NeedGiven>));
+        RegisterTypeMapping(typeof(SiteGiven), typeof(OneOfFamilies<SiteGiven>));
+        RegisterTypeMapping(typeof(PartGiven), typeof(PartInput));
+        RegisterTypeMapping(typeof(Family), typeof(PartKindEnum));
+        RegisterTypeMapping(typeof(PartFit), typeof(FitEnum));
+        RegisterTypeMapping(typeof(Verdict), typeof(VerdictEnum));
+        RegisterTypeMapping(typeof(Side), typeof(SideEnum));
+        RegisterTypeMapping(typeof(SourceStatus), typeof(SourceStatusEnum));
+        RegisterTypeMapping(typeof(PartStatus), typeof(PartStatusEnum));
+        RegisterTypeMapping(typeof(Units), typeof(UnitsEnum));
+
+        Initialize();
+        AllTypes["Decimal"]!.Description = "A decimal number, exact: money.";
+        CostRule.CountApart(this);
+    }
+}

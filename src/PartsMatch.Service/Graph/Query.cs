@@ -1,0 +1,63 @@
+using System.ComponentModel;
+using GraphQL;
+using Microsoft.Extensions.Options;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Graph.Limits;
+using PartsMatch.Service.Graph.Results;
+using PartsMatch.Service.Graph.Transport;
+
+namespace PartsMatch.Service.Graph;
+
+[Description("What reads.")]
+internal sealed class Query
+{
+    /// <summary>A walk over the catalogue costs as much as this many fields.</summary>
+    private const double WalkCost = 200;
+
+    [Description("Reads the text of a nameplate, as typed, in any order and layout.")]
+    public static NameplateOut ReadNameplate(
+        [Description("What kind of part the plate is on.")] Family kind,
+        [Description("The plate's text.")] string text) =>
+        new(kind, Nameplates.Read(kind, text).OrRefuse());
+
+    [Complexity(WalkCost)]
+    [Description("Parts on offer that may do the job, best first. Parts that do not fit are left out; retired parts are never offered.")]
+    public static ReplacementConnection Replacements(
+        [FromServices] Judgements judgements,
+        [FromServices] IOptions<QueryLimits> limits,
+        [Description("What is to be replaced, and where.")] NeedGiven need,
+        [Description("The page after this cursor.")] string? after,
+        [Description("Only parts that fit in these ways; all that may fit when left out.")] IEnumerable<PartFit>? include,
+        [Description("How many, 1 to 100.")] int first = 10) =>
+        new(judgements.Replacements(need, limits.Value.CheckFirst(first), after, include?.ToList()).OrRefuse(), after is not null);
+
+    [Description("Everything about one part for a need: what meets, what must be changed, and why.")]
+    public static FitSheetOut FitSheet(
+        [FromServices] Judgements judgements,
+        [Description("What is to be replaced, and where.")] NeedGiven need,
+        [Id, Description("The number of the part to judge, retired ones too.")] string partNumber) =>
+        new(judgements.FitSheet(need, partNumber).OrRefuse());
+
+    [Description("One part of the catalogue judged in the place of another: the old one's entry is the plate.")]
+    public static FitSheetOut Compare(
+        [FromServices] Judgements judgements,
+        [Id, Description("The number of the old part, retired ones too.")] string oldPartNumber,
+        [Id, Description("The number of the part to judge, retired ones too.")] string newPartNumber,
+        [Description("What the new part will meet; what follows from the old part when left out.")] SiteGiven? site) =>
+        new(judgements.Compare(oldPartNumber, newPartNumber, site).OrRefuse());
+
+    [Description("A part of the catalogue, retired ones too; null when there is none of that number.")]
+    public static Part? Part([Id, Description("Its number. Dashes, spaces and case do not matter.")] string number, [FromServices] Catalogues catalogues) =>
+        catalogues.Shelf.Find(number) is { } entry ? new(entry) : null;
+
+    [Description("The catalogue, page by page, in the order of part numbers; retired parts are left out.")]
+    public static PartConnection Parts(
+        [FromServices] Catalogues catalogues,
+        [FromServices] IOptions<QueryLimits> limits,
+        [Description("Only parts of this kind.")] Family? kind,
+        [Description("Only parts that have each of these words in number, maker, title or spec.")] string? text,
+        [Description("The page after this cursor.")] string? after,
+        [Description("How many, 1 to 100.")] int first = 20) =>
+        new(PartLists.Page(catalogues.Shelf, kind, text, limits.Value.CheckFirst(first), after).OrRefuse());
+}

@@ -1,0 +1,75 @@
+using GraphQL.Types;
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Graph.Results;
+
+/// <summary>An enum of ours, with what the schema says of each value.</summary>
+/// <typeparam name="T">The enum.</typeparam>
+internal abstract class DescribedEnum<T> : EnumerationGraphType<T>
+    where T : struct, Enum
+{
+    protected DescribedEnum(string name, string description, params (T Value, string Description)[] values)
+    {
+        (Name, Description) = (name, description);
+        foreach (var (value, words) in values) Values.FindByValue(value)!.Description = words;
+    }
+}
+
+internal sealed class FitEnum() : DescribedEnum<PartFit>(
+    "Fit",
+    "Whether a part does the job, all aspects together.",
+    (PartFit.DropIn, "Nothing need be changed."),
+    (PartFit.FitsWithChanges, "It fits once something is changed or checked."),
+    (PartFit.CantTellYet, "A deciding aspect is unknown."),
+    (PartFit.DoesntFit, "An aspect fails."));
+
+internal sealed class VerdictEnum() : DescribedEnum<Verdict>(
+    "Verdict",
+    "One aspect's answer about one part.",
+    (Verdict.Meets, "The part meets it as it is."),
+    (Verdict.MeetsWithChanges, "The part meets it once something is changed or checked."),
+    (Verdict.Unknown, "Something that decides it is not known."),
+    (Verdict.Fails, "The part does not meet it, and no change would help."));
+
+internal sealed class SideEnum() : DescribedEnum<Side>(
+    "Side",
+    "Whose field is meant.",
+    (Side.Plate, "The old part's plate: a reading to take."),
+    (Side.Site, "The site: a reading to take."),
+    (Side.Part, "The new part: ask the counter."));
+
+internal sealed class SourceStatusEnum() : DescribedEnum<SourceStatus>(
+    "SourceStatus",
+    "How far a rule or figure was confirmed.",
+    (SourceStatus.Published, "Seen in a published page or file."),
+    (SourceStatus.Memory, "Known from memory, not seen."),
+    (SourceStatus.Practice, "Common practice without a published source."),
+    (SourceStatus.Derived, "Follows from geometry or arithmetic."));
+
+internal sealed class PartStatusEnum() : DescribedEnum<PartStatus>(
+    "PartStatus",
+    "Whether a part may still be bought, and may still be offered.",
+    (PartStatus.Current, "The maker makes it."),
+    (PartStatus.Discontinued, "The maker no longer makes it; it may still be on a shelf."),
+    (PartStatus.Retired, "Taken out of the catalogue: its number resolves, but it is never offered."));
+
+internal sealed class UnitsEnum() : DescribedEnum<Units>(
+    "Units",
+    "In which units a value is written.",
+    (Units.AsGiven, "In the unit it was given in."),
+    (Units.Us, "In the units of a US plate: hp, in, °F."),
+    (Units.Si, "In SI units: W, mm, °C."));
+
+/// <summary>The families, by kind: one value each.</summary>
+internal sealed class PartKindEnum : EnumerationGraphType
+{
+    public PartKindEnum()
+    {
+        Name = "PartKind";
+        Description = "A kind of part, with its own spec, site and questions.";
+        foreach (var family in Families.All) Add(family.Kind, family, $"A {family.Title}.");
+    }
+}

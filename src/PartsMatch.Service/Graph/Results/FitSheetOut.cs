@@ -1,0 +1,52 @@
+using System.ComponentModel;
+using GraphQL;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Graph.Results;
+
+[Name("FitSheet")]
+[Description("Everything found about one part for one need.")]
+internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
+{
+    [Description("The part.")]
+    public Part Part => new(judged.Part);
+
+    [Description("Whether it does the job.")]
+    public PartFit Fit => judged.Explained.Sheet.Fit;
+
+    [Description("How likely it does the job the first time, in whole percent, 1 to 99; null when an aspect fails.")]
+    public int? Likelihood => judged.Explained.Likelihood?.Percent;
+
+    [Description("What the likelihood is worked out from: hand-set weights, or outcomes of past installations; null when there is none.")]
+    public string? LikelihoodFrom => judged.Explained.Likelihood is { } likelihood ? Words.From(likelihood) : null;
+
+    [Description("The sum of the contributions, in units of log-odds; never positive.")]
+    public double Score => judged.Explained.Score.Value;
+
+    [Description("What each aspect takes from the score. They sum to it.")]
+    public IEnumerable<ContributionOut> Contributions => judged.Explained.Contributions.Select(one => new ContributionOut(one));
+
+    [Description("All that must be changed or checked.")]
+    public IEnumerable<ChangeOut> Changes => ChangeOut.AllOf(judged.Explained.Sheet);
+
+    [Description("One finding an aspect, in the family's order.")]
+    public IEnumerable<FindingOut> Findings => FindingOut.AllOf(judged.Explained.Sheet);
+}
+
+[Name("Contribution")]
+[Description("What one aspect takes from a part's score.")]
+internal sealed class ContributionOut(Contribution contribution)
+{
+    [Description("The aspect's name.")]
+    public string Aspect => contribution.Aspect.Name;
+
+    [Description("In units of log-odds, to a millionth; never positive. A failed aspect takes nothing: it is a gate.")]
+    public double Amount => contribution.Amount.Value;
+}
+
+internal static class Words
+{
+    public static string From(Likelihood likelihood) => likelihood.IsHandSet ? "hand-set weights" : "outcomes of past installations";
+}

@@ -1,0 +1,18 @@
+using PartsMatch.Service.Access;
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>Is the process up, and does it answer as it should? Open to all: it tells nothing else.</summary>
+internal static class Health
+{
+    public static void Map(WebApplication app)
+    {
+        app.MapGet("/health/live", () => Results.Json(new { status = "live" })).WithMetadata(new OpenToAll());
+        app.MapGet("/health/ready", (Catalogues catalogues, IHostApplicationLifetime lifetime) => IsReady(catalogues, lifetime)
+            ? Results.Json(new { status = "ready" })
+            : Results.Json(new { status = "not ready" }, statusCode: StatusCodes.Status503ServiceUnavailable)).WithMetadata(new OpenToAll());
+    }
+
+    private static bool IsReady(Catalogues catalogues, IHostApplicationLifetime lifetime) => catalogues.IsInStep && !lifetime.ApplicationStopping.IsCancellationRequested;
+}

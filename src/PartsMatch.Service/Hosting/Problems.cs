@@ -1,0 +1,51 @@
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.WebUtilities;
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>What goes wrong at the level of HTTP, as problem details (RFC 9457). An exception is logged under an id, and only the id is told.</summary>
+internal static partial class Problems
+{
+    public static Task WriteAsync(HttpContext context, int status, string code, string message) =>
+        Results.Problem(
+            message,
+            statusCode: status,
+            title: ReasonPhrases.GetReasonPhrase(status),
+            type: "about:blank",
+            extensions: new Dictionary<string, object?> { ["code"] = code }).ExecuteAsync(context);
+
+    public static void UseProblems(this WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = WriteExceptionAsync, SuppressDiagnosticsCallback = _ => true });
+        app.UseStatusCodePages(pages => WriteStatusAsync(pages.HttpContext));
+    }
+
+    /// <summary>Logs an exception under a new id.</summary>
+    public static string Log(ILogger logger, Exception exception)
+    {
+        var id = Guid.NewGuid().ToString("N");
+        LogFailure(logger, id, exception);
+        return id;
+    }
+
+    public static string Masked(string id) => $"Something went wrong here, not in what was asked. The log holds it under {id}.";
+
+    private static Task WriteExceptionAsync(HttpContext context)
+    {
+        var exception = context.Features.Get<IExceptionHandlerFeature>()!.Error;
+        if (exception is BadHttpRequestException bad) return WriteAsync(context, bad.StatusCode, Codes.RequestMalformed, "The request is not proper HTTP.");
+        var logger = context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(Problems).FullName!);
+        return WriteAsync(context, StatusCodes.Status500InternalServerError, Codes.Internal, Masked(Log(logger, exception)));
+    }
+
+    private static Task WriteStatusAsync(HttpContext context) => context.Response.StatusCode switch
+    {
+        StatusCodes.Status404NotFound => WriteAsync(context, 404, Codes.NoSuchPage, "There is nothing at this address. GraphQL is at /graphql."),
+        StatusCodes.Status405MethodNotAllowed => WriteAsync(context, 405, Codes.MethodNotAllowed, $"This address takes {context.Response.Headers.Allow}."),
+        var status => WriteAsync(context, status, Codes.RequestMalformed, "The request cannot be answered as it is."),
+    };
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Failure {Id}")]
+    private static partial void LogFailure(ILogger logger, string id, Exception exception);
+}

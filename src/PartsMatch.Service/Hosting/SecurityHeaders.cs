@@ -1,0 +1,15 @@
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>What browsers are told about every answer. A page that needs more sets its own policy.</summary>
+internal static class SecurityHeaders
+{
+    public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
+    {
+        var headers = context.Response.Headers;
+        headers.XContentTypeOptions = "nosniff";
+        headers.ContentSecurityPolicy = "default-src 'none'; frame-ancestors 'none'";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        return next(context);
+    });
+}

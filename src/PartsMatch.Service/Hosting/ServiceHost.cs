@@ -1,0 +1,64 @@
+using Microsoft.Extensions.Options;
+using PartsMatch.Service.Access;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Graph;
+using PartsMatch.Service.Graph.Limits;
+
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>Puts the service together: what it is made of, and which way a request takes through it.</summary>
+internal static class ServiceHost
+{
+    private const string DefaultAddress = "http://127.0.0.1:5080";
+
+    public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? change = null)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+        builder.Configuration.AddCommandLine(args, new Dictionary<string, string>(StringComparer.Ordinal) { ["--data"] = "Data:Folder" });
+        if (!SaysWhereToListen(builder.Configuration)) builder.WebHost.UseUrls(DefaultAddress);
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        // Standard output is for what a person is told, the first key above all; logs go beside it.
+        builder.Logging.AddSimpleConsole().Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+
+        builder.Services.AddOptions<AccessSettings>().BindConfiguration(AccessSettings.Section);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton(services => DataFolder.Of(services.GetRequiredService<IConfiguration>()));
+        builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
+        builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>();
+        builder.Services.AddProblemDetails();
+        builder.Services.AddGraph();
+        change?.Invoke(builder);
+        return builder.Build();
+    }
+
+    /// <summary>Opens the store and builds all that is made once, so that whatever is wrong shows before anyone is answered.</summary>
+    public static void Prepare(WebApplication app)
+    {
+        CheckSettings(app.Services);
+        _ = app.Services.GetRequiredService<Catalogues>();
+        _ = app.Services.GetRequiredService<FamilyWeights>();
+
+        app.UseProblems();
+        app.UseSecurityHeaders();
+        app.UseRouting();
+        app.UseMiddleware<AccessGate>();
+        Health.Map(app);
+        app.MapGraph();
+    }
+
+    private static void CheckSettings(IServiceProvider services)
+    {
+        try
+        {
+            _ = services.GetRequiredService<IOptions<QueryLimits>>().Value;
+            if (services.GetRequiredService<IOptions<AccessSettings>>().Value.Contradiction is { } why) throw new StartRefusedException(ExitCode.SettingsRefused, why);
+        }
+        catch (Exception wrong) when (wrong is OptionsValidationException or InvalidOperationException)
+        {
+            throw new StartRefusedException(ExitCode.SettingsRefused, $"A setting cannot be used. {wrong.Message}", wrong);
+        }
+    }
+
+    private static bool SaysWhereToListen(ConfigurationManager configuration) =>
+        ((string[])["urls", "http_ports", "https_ports"]).Any(name => !string.IsNullOrEmpty(configuration[name])) || configuration.GetSection("Kestrel:Endpoints").Exists();
+}

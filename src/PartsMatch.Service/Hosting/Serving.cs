@@ -1,0 +1,60 @@
+using Microsoft.AspNetCore.Connections;
+using PartsMatch.Service.Access;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Hosting;
+
+/// <summary>Runs the service until it is told to stop. What keeps it from starting is said in a sentence and an exit code.</summary>
+public static class Serving
+{
+    /// <summary>The last line that is told at start.</summary>
+    public const string ToldAll = "Stop it with Ctrl+C.";
+
+    public static Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default) => OrRefuseAsync(error, async () =>
+    {
+        await using var app = ServiceHost.Build(args);
+        ServiceHost.Prepare(app);
+        await app.StartAsync(stop);
+        await TellAsync(app, output);
+        await app.WaitForShutdownAsync(stop);
+        return ExitCode.Success;
+    });
+
+    /// <summary>Runs what needs a service, and says in a sentence what kept one from starting.</summary>
+    internal static async Task<int> OrRefuseAsync(TextWriter error, Func<Task<int>> run)
+    {
+        try
+        {
+            return await run();
+        }
+        catch (StoreRefusedException refused)
+        {
+            return await RefuseAsync(error, refused.Message, ExitCode.StoreRefused);
+        }
+        catch (StartRefusedException refused)
+        {
+            return await RefuseAsync(error, refused.Message, refused.ExitCode);
+        }
+        catch (IOException taken) when (taken.InnerException is AddressInUseException)
+        {
+            return await RefuseAsync(error, "Another program listens at this address already. Stop it, or name another address with --urls.", ExitCode.AddressRefused);
+        }
+    }
+
+    private static async Task TellAsync(WebApplication app, TextWriter output)
+    {
+        var address = OwnAddress.Of(app.Urls);
+        app.Services.GetRequiredService<PartStore>().AnnounceAddress(address);
+        var key = await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync();
+        await output.WriteLineAsync($"PartsMatch listens at {string.Join(", ", app.Urls)}; GraphQL is at {address}/graphql.");
+        await output.WriteLineAsync($"What it knows is kept in {app.Services.GetRequiredService<DataFolder>().Path}.");
+        if (key is not null) await output.WriteLineAsync($"The key for writing, shown this once: {key}");
+        await output.WriteLineAsync(ToldAll);
+    }
+
+    private static async Task<int> RefuseAsync(TextWriter error, string message, int exitCode)
+    {
+        await error.WriteLineAsync(message);
+        return exitCode;
+    }
+}

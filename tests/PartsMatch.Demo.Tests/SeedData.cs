@@ -1,0 +1,56 @@
+using System.Globalization;
+using CsvHelper;
+using PartsMatch.Fit.Capacitors;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+
+namespace PartsMatch.Demo.Tests;
+
+/// <summary>One row of a committed table, by column.</summary>
+public sealed record SeedRow(IReadOnlyDictionary<string, string> Cells)
+{
+    public string this[string column] => Cells[column];
+
+    public string Number => this["number"];
+}
+
+/// <summary>A row of a family's table with its spec.</summary>
+public sealed record SeedPart<TSpec>(SeedRow Row, TSpec Spec)
+{
+    public bool IsDiscontinued => Row["status"] == "discontinued";
+}
+
+/// <summary>The committed files, read as any reader of them would.</summary>
+public static class SeedData
+{
+    private static readonly string[] OfThePart = ["number", "maker", "title", "status"];
+
+    public static string Folder { get; } = Path.Combine(Root(), "seed-data");
+
+    public static IReadOnlyList<SeedPart<MotorSpec>> Motors { get; } = Parts<MotorSpec>("motors.csv");
+
+    public static IReadOnlyList<SeedPart<CapacitorSpec>> Capacitors { get; } = Parts<CapacitorSpec>("capacitors.csv");
+
+    public static IReadOnlyList<SeedRow> Table(string file)
+    {
+        using var text = new StreamReader(Path.Combine(Folder, file));
+        using var csv = new CsvReader(text, CultureInfo.InvariantCulture);
+        csv.Read();
+        csv.ReadHeader();
+        var rows = new List<SeedRow>();
+        while (csv.Read()) rows.Add(new(csv.HeaderRecord!.ToDictionary(head => head, head => csv.GetField(head)!)));
+        return rows;
+    }
+
+    public static IEnumerable<NamedText> Texts(SeedRow row) => row.Cells.Where(cell => !OfThePart.Contains(cell.Key)).Select(cell => new NamedText(cell.Key, cell.Value));
+
+    private static List<SeedPart<TSpec>> Parts<TSpec>(string file)
+        where TSpec : class, new() => [.. Table(file).Select(row => new SeedPart<TSpec>(row, Shape<TSpec>.Of.Read(Texts(row)).Record))];
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "PartsMatch.sln"))) folder = folder.Parent;
+        return folder?.FullName ?? throw new InvalidOperationException("The tests do not run inside the repository.");
+    }
+}

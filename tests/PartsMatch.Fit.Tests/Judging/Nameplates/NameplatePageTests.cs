@@ -1,0 +1,77 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Tests.Judging.Nameplates;
+
+/// <summary>docs/nameplates.md is true: expected readings are worked by hand from the plates.</summary>
+public sealed class NameplatePageTests
+{
+    public static TheoryData<string> Titles => PlatePage.Titles;
+
+    [Fact]
+    public void The_page_holds_at_least_40_plates_of_motors_and_capacitors_and_each_has_its_own_title()
+    {
+        PlatePage.All.Count.ShouldBeGreaterThanOrEqualTo(40);
+        PlatePage.All.Select(plate => plate.Kind).Distinct().ShouldBe(["motor", "capacitor"], ignoreOrder: true);
+        PlatePage.All.Select(plate => plate.Title).ShouldBeUnique();
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void A_plate_reads_as_the_page_says(string title)
+    {
+        var plate = PlatePage.Titled(title);
+        var reading = plate.Read(plate.AsWritten);
+        Fields(reading).ShouldBe(Expected(plate.Fields), ignoreOrder: true);
+        reading.Leftovers.Select(leftover => leftover.Text).ShouldBe(plate.Of("leftover").Select(line => line.Value));
+        Contradicted(reading).ShouldBe(plate.Of("contradiction").Select(line => line.Value), ignoreOrder: true);
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void A_plate_reads_the_same_with_its_phrases_in_any_order_and_any_divider_between(string title)
+    {
+        var plate = PlatePage.Titled(title);
+        for (var seed = 0; seed < 24; seed++)
+        {
+            var text = plate.Shuffled(seed);
+            var reading = plate.Read(text);
+            Fields(reading).ShouldBe(Expected(plate.Fields), ignoreOrder: true, text);
+            Contradicted(reading).ShouldBe(plate.Of("contradiction").Select(line => line.Value), ignoreOrder: true, text);
+            Words(reading.Leftovers.Select(leftover => leftover.Text)).ShouldBe(Words(plate.Of("leftover").Select(line => line.Value)), ignoreOrder: true, text);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void A_plate_reads_the_same_in_small_letters(string title)
+    {
+        var plate = PlatePage.Titled(title);
+        var reading = plate.Read(plate.AsWritten.ToLowerInvariant());
+        Fields(reading).ShouldBe(Expected(plate.Fields), ignoreOrder: true);
+        reading.Leftovers.Select(leftover => leftover.Text).ShouldBe(plate.Of("leftover").Select(line => line.Value.ToLowerInvariant()));
+        Contradicted(reading).ShouldBe(plate.Of("contradiction").Select(line => line.Value), ignoreOrder: true);
+    }
+
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void Without_a_phrase_only_the_fields_of_that_phrase_change(string title)
+    {
+        var plate = PlatePage.Titled(title);
+        for (var phrase = 1; phrase <= plate.Phrases.Count; phrase++)
+        {
+            var touched = plate.Lines.Where(line => line.Phrases.Contains(phrase)).Select(line => line.Name == "contradiction" ? line.Value : line.Name).ToHashSet();
+            var reading = plate.Read(plate.Without(phrase));
+            Fields(reading).Where(field => !touched.Contains(field.Name))
+                .ShouldBe(Expected(plate.Fields).Where(field => !touched.Contains(field.Name)), ignoreOrder: true, $"without phrase {phrase}: {plate.Without(phrase)}");
+            Contradicted(reading).Where(field => !touched.Contains(field)).ShouldBe(plate.Of("contradiction").Select(line => line.Value).Where(field => !touched.Contains(field)), ignoreOrder: true);
+        }
+    }
+
+    private static List<NamedText> Fields(NameplateReading reading) => [.. reading.Fields.Select(field => new NamedText(field.Field.Name, field.Text))];
+
+    private static IEnumerable<NamedText> Expected(IEnumerable<PageLine> lines) => lines.Select(line => new NamedText(line.Name, line.Value));
+
+    private static IEnumerable<string> Contradicted(NameplateReading reading) => reading.Contradictions.SelectMany(contradiction => contradiction.Fields);
+
+    private static IEnumerable<string> Words(IEnumerable<string> texts) => texts.SelectMany(text => text.Split(' ', '\n'));
+}

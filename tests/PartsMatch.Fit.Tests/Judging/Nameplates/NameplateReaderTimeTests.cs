@@ -1,0 +1,63 @@
+using System.Diagnostics;
+using PartsMatch.Fit.Motors;
+
+namespace PartsMatch.Fit.Tests.Judging.Nameplates;
+
+/// <summary>Nothing else runs while times are taken.</summary>
+[CollectionDefinition(nameof(NameplateReaderTimeTests), DisableParallelization = true)]
+public sealed class Undisturbed;
+
+/// <summary>A few milliseconds for 4,000 characters are promised; the guard here is far wider, so that a busy machine does not fail it (the least of several times counts), and far narrower than anything quadratic takes.</summary>
+[Collection(nameof(NameplateReaderTimeTests))]
+public sealed class NameplateReaderTimeTests
+{
+    private const int Characters = 4000;
+
+    /// <summary>Lists double when they are full: just past a power of two they hold up to half of their room empty.</summary>
+    private const double SlackOfGrowingLists = 1.5;
+
+    /// <summary>What a reading needs whatever its length.</summary>
+    private const int OnceAReading = 200_000;
+
+    private static readonly TimeSpan Guard = TimeSpan.FromMilliseconds(200);
+
+    public static TheoryData<string> Repeated =>
+    [
+        "1", "1/", "1 ", "1 - ", "1,1", "1 1/2 ", "1 to ", "A ", "A1", "A 1 ", "V/", "V/PH/HZ 1/1/1 ", "HP RPM V\n1 1 1\n", "SHAFT 1 X 1 X ", "5 MFD 370 VAC ", "CW/CCW ", "CCW OPP ", "😀", "x", ".", "\n", "V 1 V - ", "40 - 40 C AMB ",
+        "SER 1", "NOT FOR ", "HP 1/4 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 FR 48Y ROT CCW LE INS B AMB 60C CAP 5/370 TEAO ",
+    ];
+
+    [Theory]
+    [MemberData(nameof(Repeated))]
+    public void Four_thousand_characters_take_less_than_the_guard_however_they_are_made(string piece)
+    {
+        var text = Text(piece, Characters);
+        var least = TimeSpan.MaxValue;
+        for (var turn = 0; turn < 12; turn++)
+        {
+            var watch = Stopwatch.StartNew();
+            MotorFamily.Motor.ReadNameplate(text).Plate.ShouldNotBeNull();
+            if (watch.Elapsed < least) least = watch.Elapsed;
+        }
+
+        least.ShouldBeLessThan(Guard);
+    }
+
+    [Theory]
+    [MemberData(nameof(Repeated))]
+    public void Twice_the_text_asks_for_no_more_than_twice_the_memory(string piece)
+    {
+        Bytes(Text(piece, 200));
+        double whole = Bytes(Text(piece, Characters));
+        whole.ShouldBeLessThan((SlackOfGrowingLists * 2 * Bytes(Text(piece, Characters / 2))) + OnceAReading);
+    }
+
+    private static long Bytes(string text)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        MotorFamily.Motor.ReadNameplate(text).Plate.ShouldNotBeNull();
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
+    private static string Text(string piece, int length) => string.Concat(Enumerable.Repeat(piece, length / piece.Length));
+}

@@ -1,0 +1,88 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Motors.Aspects;
+
+namespace PartsMatch.Fit.Tests.Motors.Aspects;
+
+/// <summary>Practice: not below the old horsepower, at most one size more. The series: NEMA MG 1 10.32, from memory.</summary>
+public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
+{
+    [Theory]
+    [InlineData("1/3 hp", "1/3 hp")]
+    [InlineData("1/3 hp", "1/2 hp")]
+    [InlineData("1/5 hp", "1/4 hp")]
+    [InlineData("1 hp", "1-1/2 hp")]
+    public void Equal_or_one_size_up_is_ordinary(string old, string power) => Meets(plate: $"power={old}", part: $"power={power}");
+
+    [Theory]
+    [InlineData("1/4 hp", "1/2 hp")]
+    [InlineData("1/6 hp", "1/3 hp")]
+    [InlineData("1/2 hp", "2 hp")]
+    public void Two_sizes_up_are_to_be_checked(string old, string power) => MeetsWith([SupplyChanges.CheckOversize], plate: $"power={old}", part: $"power={power}");
+
+    [Fact]
+    public void Less_fails_and_the_sentence_names_both() =>
+        Fails(plate: "power=1/3 hp", part: "power=1/4 hp").Sentence.ShouldBe("1/4 hp is less than the old motor's 1/3 hp.");
+
+    [Theory]
+    [InlineData("0.37 kW", "1/2 hp")] // worked by hand: 370 W of 373 W
+    [InlineData("0.55 kW", "3/4 hp")] // 550 W of 559.5 W, 1.7 % under
+    [InlineData("365.6 W", "1/2 hp")] // 2 % under 373 W is 365.54 W
+    public void The_kilowatt_that_is_paired_with_a_horsepower_counts_as_the_same(string power, string old) =>
+        Meets(plate: $"power={old}", part: $"power={power}; powerMeaning=output").Shortfall.ShouldBeInRange(0, 1);
+
+    [Fact]
+    public void Just_under_the_same_fails() => Fails(plate: "power=1/2 hp", part: "power=365.4 W; powerMeaning=output");
+
+    [Fact]
+    public void High_speed_is_compared_with_high_speed()
+    {
+        const string twoSpeeds = "power=3/4-1/3 hp; speed=1725/1140 rpm; frequency=60 Hz";
+        Fails(plate: twoSpeeds, part: "power=1/2 hp");
+        Meets(plate: twoSpeeds, part: "power=3/4 hp");
+        Meets(plate: "power=3/4 hp", part: twoSpeeds);
+    }
+
+    [Fact]
+    public void The_row_of_the_sites_frequency_counts()
+    {
+        const string part = "power=0.37/0.44 kW; speed=1425/1725 rpm; frequency=50/60 Hz; powerMeaning=output";
+        Meets(plate: "power=0.44 kW; powerMeaning=output", site: "supplyFrequency=60 Hz", part: part);
+        Fails(plate: "power=0.44 kW; powerMeaning=output", site: "supplyFrequency=50 Hz", part: part);
+        Unknown(Side.Site, "supplyFrequency", plate: "power=0.44 kW; powerMeaning=output", part: part);
+        Unknown(Side.Plate, "frequency", plate: "power=0.37/0.44 kW; powerMeaning=output", site: "supplyFrequency=50 Hz", part: "power=0.4 kW; powerMeaning=output");
+        Unknown(Side.Part, "frequency", plate: "power=0.4 kW; powerMeaning=output", site: "supplyFrequency=50 Hz", part: "power=0.37/0.44 kW; powerMeaning=output");
+    }
+
+    [Fact]
+    public void Input_watts_show_that_a_part_is_too_small_but_never_that_it_is_large_enough()
+    {
+        Fails(plate: "power=1/4 hp", part: "power=150 W; powerMeaning=input");
+        Fails(plate: "power=1/4 hp", part: "power=150 W");
+        Unknown(Side.Part, "power", plate: "power=1/4 hp", part: "power=250 W; powerMeaning=input");
+        Unknown(Side.Part, "powerMeaning", plate: "power=1/4 hp", part: "power=250 W");
+    }
+
+    [Fact]
+    public void The_old_motors_input_is_more_than_it_gave()
+    {
+        MeetsWith([SupplyChanges.CheckOversize], plate: "power=135 W; powerMeaning=input", part: "power=1/4 hp");
+        Unknown(Side.Plate, "power", plate: "power=135 W; powerMeaning=input", part: "power=1/8 hp");
+        Unknown(Side.Plate, "powerMeaning", plate: "power=135 W", part: "power=1/8 hp");
+    }
+
+    [Fact]
+    public void A_power_that_nobody_gives_is_unknown()
+    {
+        Unknown(Side.Plate, "power", part: "power=1/4 hp");
+        Unknown(Side.Part, "power", plate: "power=1/4 hp");
+    }
+
+    [Fact]
+    public void A_larger_size_is_a_poorer_match()
+    {
+        var shortfalls = ((string[])["1/4 hp", "1/3 hp", "1/2 hp", "3/4 hp", "1 hp", "5 hp"]).Select(power => Judge(plate: "power=1/4 hp", part: $"power={power}").Shortfall).ToList();
+        shortfalls.ShouldBe(shortfalls.Order());
+        shortfalls[0].ShouldBe(0);
+    }
+}

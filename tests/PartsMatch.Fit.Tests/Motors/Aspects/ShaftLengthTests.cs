@@ -1,0 +1,62 @@
+using PartsMatch.Fit.Motors.Aspects;
+
+namespace PartsMatch.Fit.Tests.Motors.Aspects;
+
+/// <summary>Steps of 1/4 in: NEMA MG 1 4.4.1 note 3 (published). That the blade may be set back by one step, and 1/2 in of flat: practice.</summary>
+public sealed class ShaftLengthTests : BodyAspectTests<ShaftLength, LengthFacet>
+{
+    [Theory]
+    [InlineData("4 in", "Meets")]
+    [InlineData("3.75 in", "Meets")] // 1/4 in short: the edge
+    [InlineData("95.3 mm", "Meets")]
+    [InlineData("95.2 mm", "Fails")] // 6.40 mm short
+    [InlineData("4.25 in", "Meets")]
+    [InlineData("108 mm", "Unknown Site shaftRoom")] // 6.40 mm longer than the old one, room not measured
+    public void A_shaft_within_a_quarter_of_an_inch_of_the_old_one_meets(string length, string answer) =>
+        Answer("shaftLength=4 in", "", $"shaftLength={length}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("5 in", "yes", "Meets")]
+    [InlineData("127.1 mm", "yes", "MeetsWithChanges cutShaft")]
+    [InlineData("127.1 mm", "no", "Fails")]
+    [InlineData("6 in", "no", "Fails")]
+    [InlineData("3 in", "yes", "Fails")]
+    public void A_shaft_longer_than_the_measured_room_is_cut_or_fails(string length, string canBeCut, string answer) =>
+        Answer("", "shaftLengthNeeded=4 in; shaftRoom=5 in", $"shaftLength={length}; shaftCanBeCut={canBeCut}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "", "shaftLength=4 in", "Unknown Plate shaftLength")]
+    [InlineData("", "", "", "Unknown Plate shaftLength")]
+    [InlineData("shaftLength=4 in", "", "", "Unknown Part shaftLength")]
+    [InlineData("", "shaftRoom=5 in", "", "Unknown Part shaftLength")]
+    [InlineData("", "shaftRoom=5 in", "shaftLength=4 in", "Unknown Plate shaftLength")]
+    [InlineData("", "shaftRoom=5 in", "shaftLength=6 in; shaftCanBeCut=no", "Fails")]
+    [InlineData("", "shaftLengthNeeded=4 in; shaftRoom=5 in", "shaftLength=6 in", "Unknown Part shaftCanBeCut")]
+    [InlineData("shaftLength=4 in", "", "shaftLength=6 in; shaftCanBeCut=no", "Unknown Site shaftRoom")]
+    [InlineData("shaftLength=4 in", "", "shaftLength=6 in; shaftCanBeCut=yes", "MeetsWithChanges cutShaft")]
+    [InlineData("shaftLength=4 in", "shaftRoom=7 in", "shaftLength=6 in; shaftCanBeCut=no", "Meets")]
+    [InlineData("", "shaftLengthNeeded=4 in", "shaftLength=6 in; shaftCanBeCut=yes", "MeetsWithChanges checkShaftRoom")]
+    [InlineData("", "shaftLengthNeeded=4 in", "shaftLength=6 in", "Unknown Site shaftRoom")]
+    [InlineData("", "shaftLengthNeeded=5 in; shaftRoom=4 in", "shaftLength=6 in; shaftCanBeCut=yes", "Unknown Site shaftRoom")] // no shaft does both: measure again
+    public void What_is_not_known_stays_unknown_unless_it_decides_nothing(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    // Worked by hand: cut from 6 to 5 in takes 1 in off the flat; at least 1/2 in must be left.
+    [Theory]
+    [InlineData("shaftForm=flat; flatLength=1.5 in", "MeetsWithChanges cutShaft")]
+    [InlineData("shaftForm=flat; flatLength=38 mm", "MeetsWithChanges cutShaft fileFlat")]
+    [InlineData("shaftForm=flat", "MeetsWithChanges cutShaft fileFlat")]
+    [InlineData("shaftForm=round", "MeetsWithChanges cutShaft")]
+    public void Enough_of_the_flat_is_left_under_the_set_screw(string form, string answer) =>
+        Answer("", "shaftLengthNeeded=4 in; shaftRoom=5 in", $"shaftLength=6 in; shaftCanBeCut=yes; {form}").ShouldBe(answer);
+
+    [Fact]
+    public void The_cut_is_named_by_its_length() =>
+        Judge("", "shaftLengthNeeded=4 in; shaftRoom=5 in", "shaftLength=6 in; shaftCanBeCut=yes").Changes.ShouldHaveSingleItem().Text.ShouldBe("cut the shaft from 6 in (152.4 mm) to 5 in (127 mm)");
+
+    [Fact]
+    public void A_shaft_one_step_short_stands_at_the_limit()
+    {
+        Judge("shaftLength=4 in", "", "shaftLength=4 in").Shortfall.ShouldBe(0);
+        Judge("shaftLength=4 in", "", "shaftLength=3.75 in").Shortfall.ShouldBe(1, 1e-9);
+    }
+}

@@ -1,0 +1,119 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Motors.Aspects;
+
+namespace PartsMatch.Fit.Tests.Motors.Aspects;
+
+/// <summary>Practice: same pole count and speed within a few percent, here 5 %, while the blade stays and drives directly.</summary>
+public sealed class SpeedTests : MotorAspectTests<Speed>
+{
+    private const string Direct = "bladeStays=yes; drive=direct";
+
+    [Theory]
+    [InlineData("1000 rpm", "950 rpm")]
+    [InlineData("1000 rpm", "1050 rpm")]
+    [InlineData("1075 rpm", "1100 rpm")]
+    [InlineData("1050 rpm", "1075 rpm")]
+    public void Within_5_percent_meets_edges_included(string old, string speed) => Meets(plate: $"speed={old}", site: Direct, part: $"speed={speed}");
+
+    [Theory]
+    [InlineData("1000 rpm", "949 rpm", "95 % of the air")]
+    [InlineData("1000 rpm", "1051 rpm", "1.16 times the power")]
+
+    // Worked by hand: (1140 / 1075)³ = 1.19, and (1725 / 1140)³ = 3.46.
+    [InlineData("1075 rpm", "1140 rpm", "1.19 times the power")]
+    [InlineData("1140 rpm", "1725 rpm", "3.46 times the power")]
+    [InlineData("1075 rpm", "825 rpm", "77 % of the air")]
+    public void Beyond_5_percent_fails_and_the_sentence_says_what_it_would_come_to(string old, string speed, string says) =>
+        Fails(plate: $"speed={old}", site: Direct, part: $"speed={speed}").Sentence.ShouldContain(says);
+
+    [Fact]
+    public void Another_speed_waits_for_the_blade_and_the_drive()
+    {
+        Unknown(Side.Site, "bladeStays", plate: "speed=1075 rpm", part: "speed=1725 rpm").Shortfall.ShouldBeGreaterThan(1);
+        Unknown(Side.Site, "drive", plate: "speed=1075 rpm", site: "bladeStays=yes", part: "speed=1725 rpm").Shortfall.ShouldBeGreaterThan(1);
+        MeetsWith([SupplyChanges.MatchBlade], plate: "speed=1075 rpm", site: "bladeStays=no", part: "speed=1725 rpm");
+        MeetsWith([SupplyChanges.ChangeSheave], plate: "speed=1075 rpm", site: "bladeStays=yes; drive=belt", part: "speed=1725 rpm");
+        Meets(plate: "speed=1075 rpm", part: "speed=1075 rpm");
+    }
+
+    [Fact]
+    public void Poles_stand_in_for_a_speed_that_is_not_given()
+    {
+        const string site = "supplyFrequency=60 Hz; " + Direct;
+        Fails(plate: "speed=1075 rpm", site: site, part: "type=PSC; poles=8");
+        Unknown(Side.Part, "speed", plate: "speed=1075 rpm", site: site, part: "type=PSC; poles=6");
+        Unknown(Side.Plate, "speed", plate: "type=PSC; poles=6", site: site, part: "speed=1075 rpm");
+        Fails(plate: "type=PSC; poles=6", site: site, part: "speed=1725 rpm");
+    }
+
+    [Fact]
+    public void Where_poles_and_speed_of_the_old_motor_contradict_one_another_a_part_must_suit_both()
+    {
+        const string plate = "type=PSC; poles=4; speed=1075 rpm";
+        const string site = "supplyFrequency=60 Hz; " + Direct;
+        Fails(plate: plate, site: site, part: "speed=1075 rpm").Sentence.ShouldContain("1512 to 1800 rpm"); // worked by hand: 0.84 × 1800
+        Fails(plate: plate, site: site, part: "speed=1725 rpm").Sentence.ShouldContain("1075 rpm");
+    }
+
+    [Fact]
+    public void Poles_of_an_electronically_commutated_motor_say_nothing_of_its_speed() =>
+        Unknown(Side.Part, "speed", plate: "speed=1075 rpm", site: "supplyFrequency=60 Hz; " + Direct, part: "type=ECM; poles=8");
+
+    [Fact]
+    public void The_low_speed_of_a_tapped_winding_is_no_pole_count() =>
+        Meets(plate: "speed=1075/900 rpm; frequency=60 Hz; type=PSC; speedMeans=tapped", site: Direct, part: "speed=1075/850 rpm; frequency=60 Hz; type=PSC; speedMeans=tapped");
+
+    [Fact]
+    public void The_row_of_the_sites_frequency_counts()
+    {
+        const string part = "speed=900/1075 rpm; frequency=50/60 Hz; type=PSC";
+        Meets(plate: "speed=1075 rpm; frequency=60 Hz", site: Direct, part: part);
+        Fails(plate: "speed=1075 rpm", site: "supplyFrequency=50 Hz; " + Direct, part: part);
+        Unknown(Side.Site, "supplyFrequency", plate: "speed=1075 rpm", site: Direct, part: part);
+        Unknown(Side.Plate, "frequency", plate: "speed=900/1075 rpm", site: "supplyFrequency=60 Hz; " + Direct, part: "speed=1075 rpm; speeds=2");
+        Unknown(Side.Part, "frequency", plate: "speed=1075 rpm", site: "supplyFrequency=60 Hz; " + Direct, part: "speed=900/1075 rpm");
+    }
+
+    [Fact]
+    public void Fewer_speeds_than_are_used_fail() => Fails(plate: "speed=1075 rpm", site: "speedsUsed=2", part: "speed=1075 rpm; speeds=1");
+
+    [Fact]
+    public void Fewer_speeds_than_the_old_motor_had_wait_for_how_many_are_used()
+    {
+        Unknown(Side.Site, "speedsUsed", plate: "speed=1725/1140 rpm", part: "speed=1725 rpm; speeds=1");
+        Unknown(Side.Part, "speeds", plate: "speed=1725/1140 rpm", part: "speed=1725 rpm");
+        Meets(plate: "speed=1725/1140 rpm", site: "speedsUsed=1", part: "speed=1725 rpm; speeds=1");
+    }
+
+    [Fact]
+    public void More_speeds_than_are_used_are_capped()
+    {
+        var finding = MeetsWith([SupplyChanges.CapSpeedLeads], plate: "speed=1075 rpm; speeds=1", part: "speed=1075 rpm; speeds=3");
+        finding.Changes[0].Text.ShouldBe("cap the unused speed leads one by one: it has 3 speeds");
+        MeetsWith([SupplyChanges.CapSpeedLeads], plate: "speed=1075 rpm; speeds=3", site: "speedsUsed=1", part: "speed=1075 rpm; speeds=3");
+        Meets(plate: "speed=1075 rpm; speeds=3", part: "speed=1075 rpm; speeds=3");
+    }
+
+    [Fact]
+    public void A_tap_in_place_of_a_winding_of_its_own_is_checked_on_low() =>
+        MeetsWith([SupplyChanges.CheckLowSpeed], plate: "speed=1725/1140 rpm; speedMeans=separate windings", part: "speed=1725/1500 rpm; frequency=60 Hz; speedMeans=tapped winding");
+
+    [Fact]
+    public void A_speed_that_nobody_gives_is_unknown()
+    {
+        Unknown(Side.Part, "speed", plate: "speed=1075 rpm");
+        Unknown(Side.Plate, "speed", part: "speed=1075 rpm");
+    }
+
+    [Fact]
+    public void Two_speeds_within_5_percent_are_of_one_pole_count_up_to_8_poles()
+    {
+        // Derived: the slowest of p poles, 16 % under 120 f / p, against the fastest of p + 2.
+        foreach (var poles in (int[])[2, 4, 6])
+        {
+            var slowest = PoleCounts.Synchronous(poles, 60) * (1 - PoleCounts.MostSlip);
+            (slowest / PoleCounts.Synchronous(poles + 2, 60)).ShouldBeGreaterThan(1.05);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Motors;
+
+public sealed class MotorContradictionsTests
+{
+    [Theory]
+
+    // Worked by hand: 120 × 60 / 2 = 3600 rpm.
+    [InlineData("type=PSC; speed=3650 rpm; frequency=60 Hz", "speed, frequency", "3600 rpm")]
+    [InlineData("type=PSC; speed=3100 rpm; frequency=50 Hz", "speed, frequency", "3000 rpm")]
+
+    // From memory: slip up to about 16 %; 0.84 × 1800 = 1512 rpm, and six poles end at 1200.
+    [InlineData("type=PSC; speed=1500 rpm; frequency=60 Hz", "speed, frequency", "16 %")]
+    [InlineData("runCapacitor=5/370; speed=1500 rpm; frequency=60 Hz", "speed, frequency", "16 %")]
+    [InlineData("type=PSC; poles=4; speed=1075 rpm; frequency=60 Hz", "speed, poles, frequency", "1800 rpm")]
+
+    // Worked by hand: 1/2 hp is 373 W; 115 V × 3.0 A = 345 VA; √3 × 230 V × 0.9 A = 358.5 VA; 230 V × 1.6 A = 368 VA.
+    [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=3.0 A; phase=1", "power, voltage, fullLoadAmps", "345 VA")]
+    [InlineData("power=1/2 hp; voltage=230 V; fullLoadAmps=0.9 A; phase=3", "power, voltage, fullLoadAmps", "359 VA")]
+    [InlineData("power=1/2 hp; voltage=208-230 V; fullLoadAmps=1.6 A; phase=1", "power, voltage, fullLoadAmps", "368 VA")]
+    [InlineData("type=shaded pole; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
+    [InlineData("type=PSC; phase=3", "type, phase", "single-phase")]
+
+    // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).
+    [InlineData("frame=48; shaftDiameter=5/8 in", "frame, shaftDiameter", "NEMA MG 1 4.4.1")]
+    [InlineData("frame=IEC 71; shaftDiameter=11 mm", "frame, shaftDiameter", "from memory")]
+    [InlineData("power=3/4-1/2-1/3 hp; speed=1725/1140 rpm", "power, speed", "1725/1140 rpm")]
+    [InlineData("voltage=115/230 V; fullLoadAmps=1/2/3 A", "fullLoadAmps, voltage", "115/230 V")]
+    [InlineData("lockedRotorAmps=1/2/3 A", "lockedRotorAmps, voltage", "anything else")]
+    public void Readings_that_cannot_all_be_true_are_named(string plate, string fields, string says)
+    {
+        var found = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), [])).Contradictions.ShouldHaveSingleItem();
+        string.Join(", ", found.Fields).ShouldBe(fields);
+        found.Sentence.ShouldContain(says);
+        found.Source.Text.ShouldNotBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("type=PSC; speed=3450 rpm; frequency=60 Hz")]
+    [InlineData("type=shaded pole; speed=1550 rpm; frequency=60 Hz; runCapacitor=none")]
+    [InlineData("type=ECM; speed=1500 rpm; frequency=60 Hz")]
+    [InlineData("speed=1500 rpm; frequency=60 Hz")]
+    [InlineData("type=PSC; speed=1500 rpm")]
+    [InlineData("type=PSC; speed=1075/900/750 rpm; frequency=60 Hz")]
+
+    // Worked by hand: 373 W of 460 VA is possible (facts on motor input: efficiency × power factor 0.81).
+    [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=4.0 A; phase=1")]
+    [InlineData("power=250 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input")]
+    [InlineData("power=1/2 hp; voltage=115/230 V; fullLoadAmps=8/4 A; phase=1")]
+    [InlineData("frame=48Y; shaftDiameter=5/8 in")]
+    [InlineData("frame=48Z; shaftDiameter=5/8 in")]
+    [InlineData("frame=48; shaftDiameter=12.7 mm")]
+    [InlineData("frame=48; shaftDiameter=12.74 mm")]
+    public void A_plate_that_can_be_true_is_left_alone(string plate) =>
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), [])).Contradictions.ShouldBeEmpty();
+
+    [Fact]
+    public void Both_readings_stand_and_none_is_picked()
+    {
+        var need = MotorFamily.Motor.ReadNeed(new(null, Named.Texts("frame=48; shaftDiameter=5/8 in"), []));
+        ((MotorSpec)need.Need.Plate).ShaftDiameter!.Value.Inches.ShouldBe(0.625);
+        ((MotorSpec)need.Need.Plate).Frame.ShouldNotBeNull();
+    }
+}

@@ -1,0 +1,86 @@
+using FsCheck;
+using FsCheck.Fluent;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking.Tests;
+
+/// <summary>A catalogue, stock and need of the invented kind, with weights.</summary>
+public sealed record Case(Family Family, IReadOnlyList<CataloguePart> Parts, IReadOnlyDictionary<string, Stock> Stock, Weights Weights, Need Need)
+{
+    public Catalogue Catalogue => Catalogue.Of(Family, Parts);
+
+    public override string ToString() => $"{Need.Plate} in {string.Join("; ", Parts)} at {Weights.Id} ({Weights.Intercept})";
+
+    /// <summary>All pages put together, each of so many parts.</summary>
+    public IReadOnlyList<RankedPart> AllPages(int pageSize)
+    {
+        var all = new List<RankedPart>();
+        string? after = null;
+        while (true)
+        {
+            var page = Ranker.Rank(Catalogue, Weights, Stock, new(Need, null, pageSize, after)).ShouldBeOfType<RankingPage.Listed>();
+            all.AddRange(page.Parts);
+            if (!page.HasNextPage) return all;
+            page.Parts.Count.ShouldBe(pageSize);
+            after = page.Parts[^1].Cursor;
+        }
+    }
+
+    /// <summary>The whole ranking, said once more as plainly as can be: judge every part in full, drop, sort.</summary>
+    public IEnumerable<string> ByBruteForce(IReadOnlySet<PartFit> include) =>
+        Parts.Where(part => part.IsOffered)
+            .Select(part => (part, sheet: Family.Judge(Need, part.Spec), explained: Ranker.Explain(Family, Weights, Need, part.Spec), line: Stock.GetValueOrDefault(part.Number)))
+            .Where(one => one.sheet.Fit != PartFit.DoesntFit && include.Contains(one.sheet.Fit))
+            .OrderByDescending(one => one.explained.Likelihood!.Percent)
+            .ThenByDescending(one => one.line?.OnHand > 0)
+            .ThenBy(one => one.line?.Price ?? decimal.MaxValue)
+            .ThenBy(one => one.part.Number, StringComparer.Ordinal)
+            .Select(one => one.part.Number);
+}
+
+/// <summary>Makes cases: small numbers, so that ties, gaps and failures are all common.</summary>
+internal static class Cases
+{
+    private static readonly Gen<int?> Number = Gen.Frequency((5, Gen.Choose(0, 12).Select(n => (int?)n)), (1, Gen.Constant((int?)null)));
+
+    public static Gen<GasketSpec> Spec { get; } =
+        from bore in Number
+        from thickness in Number
+        from hardness in Number
+        from colour in Number
+        select new GasketSpec(bore, thickness, hardness, colour);
+
+    public static Gen<Weights> WeightsFor(Family family) =>
+        from intercept in Gen.Choose(-30, 50)
+        from numbers in Gen.Choose(0, 400).ListOf(3 * family.Aspects.Count)
+        select Weights.Of(family, WeightsOrigin.Trained, new DateOnly(2026, 3, 14), intercept / 10.0, family.Aspects
+            .Select((aspect, index) => (aspect.Name, Weight: new AspectWeight(numbers[3 * index] / 100.0, numbers[(3 * index) + 1] / 100.0, numbers[(3 * index) + 2] / 100.0)))
+            .ToDictionary(pair => pair.Name, pair => pair.Weight));
+
+    private static Gen<(GasketSpec Spec, bool IsOffered, Stock? Stock)> Row { get; } =
+        from spec in Spec
+        from offered in Gen.Choose(0, 7)
+        from onHand in Gen.Elements<int?>(null, 0, 1, 40)
+        from price in Gen.Elements<decimal?>(null, 9.5m, 9.50m, 12m, 1048.25m)
+        from hasLine in Gen.Choose(0, 3)
+        select (spec, offered > 0, hasLine > 0 ? new Stock(onHand, price) : null);
+
+    public static Gen<Case> All { get; } =
+        from rows in Row.ListOf().Resize(40)
+        let family = Gaskets.Family()
+        from weights in WeightsFor(family)
+        from plate in Spec
+        select Make(family, rows, weights, plate);
+
+    private static Case Make(Family family, IEnumerable<(GasketSpec Spec, bool IsOffered, Stock? Stock)> rows, Weights weights, GasketSpec plate)
+    {
+        // Numbers that sort differently by letter and by culture, and one mark that cursors use themselves.
+        var numbered = rows.Select((row, index) => (row, number: FormattableString.Invariant($"{(index % 3 == 0 ? "q" : "Q")}{(index % 5 == 0 ? "|" : "-")}ß{index}"))).ToList();
+        return new(
+            family,
+            [.. numbered.Select(pair => new CataloguePart(pair.number, pair.row.Spec, pair.row.IsOffered))],
+            numbered.Where(pair => pair.row.Stock is not null).ToDictionary(pair => pair.number, pair => pair.row.Stock!),
+            weights,
+            new(plate, new GasketSite()));
+    }
+}

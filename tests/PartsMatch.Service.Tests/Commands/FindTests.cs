@@ -1,0 +1,157 @@
+using System.Text.Json;
+using PartsMatch.Service.Hosting;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Commands;
+
+/// <summary>find, as a technician types it, on the demo catalogue.</summary>
+public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTests.DemoFolder>
+{
+    private const string Plate = "find \"HP 1/4 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 FR 48Y ROT CCW LE CAP 5/370 TEAO\"";
+    private const string Measured = " --volts 202 --shaft-diameter \"1/2 in\" --shaft-length \"4 in\" --shaft-form flat --shaft-ends 1 --mounts \"belly band\" --body-diameter \"5.6 in\"";
+
+    [Fact]
+    public async Task A_plate_and_readings_give_ranked_parts_with_what_must_be_changed_on_them()
+    {
+        var ran = await demo.Run(Plate + Measured);
+        ran.Exit.ShouldBe(ExitCode.Success);
+        ran.Output.ShouldContain("Power 1/4 hp");
+        ran.Output.ShouldContain("fits with changes");
+        ran.Output.ShouldContain("hand-set weights");
+    }
+
+    [Fact]
+    public async Task A_plate_alone_says_once_what_to_find_out_before_any_part_is_sure()
+    {
+        var ran = await demo.Run(Plate);
+        ran.Exit.ShouldBe(ExitCode.Success);
+        ran.Output.Split('\n').Count(line => line.Contains("volts measured (site)", StringComparison.Ordinal)).ShouldBe(1);
+        ran.Output.ShouldContain("can't tell yet");
+    }
+
+    [Fact]
+    public async Task The_fit_sheet_of_a_row_is_that_of_the_part_in_the_row()
+    {
+        using var list = JsonDocument.Parse((await demo.Run(Plate + Measured + " --json")).Output);
+        var number = list.RootElement.GetProperty("replacements").GetProperty("edges")[1].GetProperty("node").GetProperty("part").GetProperty("number").GetString()!;
+        var byRow = await demo.Run(Plate + Measured + " --sheet 2");
+        var byNumber = await demo.Run($"{Plate}{Measured} --sheet \"{number}\"");
+        byRow.Output.ShouldBe(byNumber.Output);
+        byRow.Output.ShouldStartWith(number);
+        byRow.Output.ShouldContain("202 V measured");
+        byRow.Output.ShouldContain("Local codes");
+    }
+
+    [Fact]
+    public async Task A_row_that_is_not_in_the_list_is_refused()
+    {
+        var ran = await demo.Run(Plate + Measured + " --sheet 100000");
+        ran.Exit.ShouldBe(ExitCode.BadInput);
+        ran.Errors.ShouldNotBeEmpty();
+    }
+
+    [Fact]
+    public async Task All_that_cannot_be_read_is_said_at_once_with_its_option()
+    {
+        var ran = await demo.Run("find --volts lots --shaft-diameter wide --speed 1075rpm");
+        ran.Exit.ShouldBe(ExitCode.BadInput);
+        ran.Output.ShouldBeEmpty();
+        ran.Errors.Split('\n').ShouldBe(
+        [
+            "--shaft-diameter: Shaft diameter: “wide” is not a length with its unit, such as 1/2 in.",
+            "--volts: Volts measured: “lots” is not a voltage, such as 230 V, or one a rating row, such as 460/467/450 V.",
+        ]);
+    }
+
+    [Fact]
+    public async Task When_nothing_fits_the_nearest_misses_say_what_stands_in_the_way()
+    {
+        var ran = await demo.Run("find \"1/4 HP 1075 RPM 460V 1 PH 60 HZ CWSE\" --volts 600 --shaft-diameter \"3 in\"");
+        ran.Exit.ShouldBe(ExitCode.NothingFits);
+        ran.Output.ShouldContain("Nothing in the catalogue fits");
+        ran.Output.ShouldContain("Shaft diameter: Its shaft of 1/2 in (12.7 mm) has play in the hub's 3 in");
+    }
+
+    [Fact]
+    public async Task A_part_that_does_not_fit_ends_its_sheet_with_another_exit_code()
+    {
+        using var list = JsonDocument.Parse((await demo.Run("find \"HP 1/4 RPM 1075 V 460 PH 3 HZ 60\" --volts 460 --json")).Output);
+        var threePhase = list.RootElement.GetProperty("replacements").GetProperty("edges")[0].GetProperty("node").GetProperty("part").GetProperty("number").GetString();
+        var ran = await demo.Run($"{Plate}{Measured} --sheet \"{threePhase}\"");
+        ran.Exit.ShouldBe(ExitCode.NothingFits);
+        ran.Output.ShouldContain("It doesn't fit.");
+        ran.Output.ShouldContain("FAILS");
+    }
+
+    [Fact]
+    public async Task Json_is_all_that_is_printed_even_when_the_folder_is_new()
+    {
+        using var folder = new TestFolder();
+        var ran = await Ran.Of("find --old K-NO-SUCH --json", folder.Path);
+        ran.Exit.ShouldBe(ExitCode.BadInput);
+        ran.Output.ShouldBeEmpty();
+        ran.Errors.ShouldContain("The key for writing, shown this once: ");
+        ran = await Ran.Of(Plate + " --json", folder.Path);
+        JsonDocument.Parse(ran.Output).RootElement.GetProperty("nearestMisses").ValueKind.ShouldBe(JsonValueKind.Null);
+        ran.Errors.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task A_capacitor_is_found_the_same_way()
+    {
+        var ran = await demo.Run("find \"5 MFD 370 VAC 60HZ\" --kind capacitor");
+        ran.Exit.ShouldBe(ExitCode.Success);
+        ran.Output.ShouldContain("Rating 5 µF 370 V");
+    }
+
+    [Theory]
+    [InlineData("find --kind gearbox", "There is no kind “gearbox”. The kinds are: motor, capacitor.")]
+    [InlineData("find --kind capacitor --shaft-diameter \"1/2 in\"", "A run capacitor has no --shaft-diameter.")]
+    public async Task What_no_family_has_is_refused(string commandLine, string message)
+    {
+        var ran = await demo.Run(commandLine);
+        (ran.Exit, ran.Errors).ShouldBe((ExitCode.BadInput, message));
+    }
+
+    [Fact]
+    public async Task While_a_service_has_the_folder_it_is_asked()
+    {
+        using var folder = new TestFolder();
+        await using var service = await RunningService.StartAsync(["--urls", "http://127.0.0.1:0", "--data", folder.Path]);
+        var asked = await Ran.Of(Plate + Measured, folder.Path);
+        asked.Exit.ShouldBe(ExitCode.Success);
+        asked.Output.ShouldBe((await demo.Run(Plate + Measured)).Output);
+        asked.Errors.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task A_folder_that_is_in_use_and_says_no_address_is_refused_in_a_sentence()
+    {
+        using var folder = new TestFolder();
+        using var held = PartsMatch.Store.PartStore.Open(new(folder.Path), TimeProvider.System);
+        var ran = await Ran.Of(Plate, folder.Path);
+        ran.Exit.ShouldBe(ExitCode.StoreRefused);
+        ran.Errors.ShouldContain("in use");
+    }
+
+    [Fact]
+    public async Task Help_lists_an_option_for_every_field_with_an_example()
+    {
+        var ran = await demo.Run("find --help");
+        ran.Exit.ShouldBe(0);
+        foreach (var field in Fit.Families.All.SelectMany(family => family.SpecShape.Fields.Concat(family.SiteShape.Fields)))
+        {
+            ran.Output.ShouldContain(Service.Commands.FindCommand.OptionName(field.Name) + " ");
+        }
+    }
+
+    /// <summary>A data folder with the demo catalogue, made once for all of these tests; they only read.</summary>
+    public sealed class DemoFolder : IDisposable
+    {
+        private readonly TestFolder _folder = new();
+
+        internal async Task<Ran> Run(string commandLine) => await Ran.Of(commandLine, _folder.Path);
+
+        public void Dispose() => _folder.Dispose();
+    }
+}

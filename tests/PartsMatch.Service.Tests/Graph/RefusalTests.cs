@@ -1,0 +1,101 @@
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Graph;
+
+/// <summary>Bad input is answered with all that is wrong, at its place.</summary>
+public sealed class RefusalTests(SharedService shared) : IClassFixture<SharedService>
+{
+    private readonly TestService _service = shared.Service;
+
+    [Theory]
+    [InlineData("{motor:{}, capacitor:{}}")]
+    [InlineData("{}")]
+    [InlineData("{motor:null}")]
+    [InlineData("{valve:{}}")]
+    [InlineData("{motor:{plate:{nonsense:\"1\"}}}")]
+    [InlineData("{motor:{plate:{power:1}}}")]
+    public async Task A_need_names_exactly_one_kind_and_only_its_fields(string need)
+    {
+        var literal = await _service.AskAsync($"{{replacements(need:{need}){{edges{{node{{fit}}}}}}}}");
+        literal.Codes.ShouldAllBe(code => code == Codes.QueryInvalid);
+        literal.Codes.ShouldNotBeEmpty();
+        literal.Has("data").ShouldBeFalse();
+    }
+
+    [Theory]
+    [InlineData("{\"motor\":{},\"capacitor\":{}}")]
+    [InlineData("{}")]
+    [InlineData("{\"motor\":null}")]
+    [InlineData("{\"motor\":{\"plate\":{\"nonsense\":\"1\"}}}")]
+    public async Task The_same_holds_for_variables(string need)
+    {
+        var answer = await _service.AskAsync("query($need: NeedInput!){replacements(need:$need){edges{node{fit}}}}", new { need = System.Text.Json.JsonDocument.Parse(need).RootElement });
+        answer.Codes.ShouldBe([Codes.VariablesInvalid]);
+    }
+
+    [Fact]
+    public async Task All_complaints_come_at_once_each_with_its_place()
+    {
+        var answer = await _service.AskAsync("""
+            {replacements(need: {motor: {plate: {power: "1 banana", speed: "quick", frame: "48Y"}, oldPartNumber: "NIX-1", site: {hubBore: "wide"}}}) {edges {cursor}}}
+            """);
+        answer.Codes.ShouldBe([Codes.Unreadable, Codes.Unreadable, Codes.PartNotFound, Codes.Unreadable]);
+        answer.Places.ShouldBe(["need.motor.plate.power", "need.motor.plate.speed", "need.motor.oldPartNumber", "need.motor.site.hubBore"]);
+        answer.Text("errors.0.message").ShouldContain("1/4 hp", Case.Sensitive, "a complaint says what would be right");
+        answer.All("errors", "path.0").ShouldBe(["replacements", "replacements", "replacements", "replacements"]);
+    }
+
+    [Fact]
+    public async Task A_plates_text_that_is_too_long_is_refused_at_its_place()
+    {
+        var text = new string('H', 4001);
+        var need = await _service.AskAsync("query($t: String){replacements(need:{motor:{plateText:$t}}){edges{cursor}}}", new { t = text });
+        need.Codes.ShouldBe([Codes.TooLong]);
+        need.Places.ShouldBe(["need.motor.plateText"]);
+        var plate = await _service.AskAsync("query($t: String!){readNameplate(kind:motor, text:$t){fields{name}}}", new { t = text });
+        plate.Codes.ShouldBe([Codes.TooLong]);
+        plate.Places.ShouldBe(["text"]);
+    }
+
+    [Fact]
+    public async Task An_empty_plate_is_refused_where_the_plate_is_all_that_is_asked_about() =>
+        (await _service.AskAsync("{readNameplate(kind:motor, text:\" \"){fields{name}}}")).Codes.ShouldBe([Codes.Empty]);
+
+    [Theory]
+    [InlineData("replacements(need:{motor:{oldPartNumber:\"CK-5\"}}){edges{cursor}}", "need.motor.oldPartNumber")]
+    [InlineData("fitSheet(need:{motor:{}}, partNumber:\"CK-5\"){fit}", "partNumber")]
+    [InlineData("compare(oldPartNumber:\"QN-100\", newPartNumber:\"CK-5\"){fit}", "newPartNumber")]
+    [InlineData("compare(oldPartNumber:\"QN-100\", newPartNumber:\"QN-200\", site:{capacitor:{}}){fit}", "site.capacitor")]
+    public async Task A_part_of_another_kind_is_a_mismatch(string field, string place)
+    {
+        var answer = await _service.AskAsync($"{{{field}}}");
+        answer.Codes.ShouldBe([Codes.KindMismatch]);
+        answer.Places.ShouldBe([place]);
+    }
+
+    [Theory]
+    [InlineData("fitSheet(need:{motor:{plate:{power:\"x\"}}}, partNumber:\"NIX\"){fit}", "need.motor.plate.power, partNumber")]
+    [InlineData("compare(oldPartNumber:\"NIX\", newPartNumber:\"QN-100\"){fit}", "oldPartNumber")]
+    [InlineData("compare(oldPartNumber:\"NIX\", newPartNumber:\"NIX-2\"){fit}", "oldPartNumber, newPartNumber")]
+    [InlineData("compare(oldPartNumber:\"QN-100\", newPartNumber:\"NIX\", site:{motor:{hubBore:\"x\"}}){fit}", "newPartNumber, site.motor.hubBore")]
+    public async Task Unknown_numbers_are_named_beside_whatever_else_is_wrong(string field, string places)
+    {
+        var answer = await _service.AskAsync($"{{{field}}}");
+        string.Join(", ", answer.Places).ShouldBe(places);
+        answer.Codes.ShouldContain(Codes.PartNotFound);
+    }
+
+    [Theory]
+    [InlineData("parts(after:\"???\"){edges{cursor}}")]
+    [InlineData("parts(after:\"\"){edges{cursor}}")]
+    [InlineData("parts(after:\"LS0t\"){edges{cursor}}")]
+    [InlineData("replacements(need:{motor:{}}, after:\"???\"){edges{cursor}}")]
+    [InlineData("replacements(need:{motor:{}}, after:\"abcd\"){edges{cursor}}")]
+    public async Task What_is_no_cursor_is_malformed(string field)
+    {
+        var answer = await _service.AskAsync($"{{{field}}}");
+        answer.Codes.ShouldBe([Codes.CursorMalformed]);
+        answer.Places.ShouldBe(["after"]);
+    }
+}

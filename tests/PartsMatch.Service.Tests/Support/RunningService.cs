@@ -1,0 +1,50 @@
+using PartsMatch.Service.Hosting;
+
+namespace PartsMatch.Service.Tests.Support;
+
+/// <summary>The service as its program runs it, until it is disposed of.</summary>
+internal sealed class RunningService : IAsyncDisposable
+{
+    private readonly CancellationTokenSource _stop = new();
+    private readonly Told _told = new();
+    private Task<int> _running = null!;
+
+    /// <summary>What it printed.</summary>
+    public string Output => _told.Text;
+
+    public string Address => Output.Split(["listens at ", ";"], StringSplitOptions.None)[1];
+
+    public static async Task<RunningService> StartAsync(string[] args)
+    {
+        var service = new RunningService();
+        service._running = Task.Run(() => Serving.RunAsync(args, service._told, TextWriter.Null, service._stop.Token));
+        await Task.WhenAny(service._running, service._told.Ready.Task).WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+        service._running.IsCompleted.ShouldBeFalse("it is running");
+        return service;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _stop.CancelAsync();
+        (await _running).ShouldBe(ExitCode.Success);
+        _stop.Dispose();
+    }
+
+    /// <summary>Knows when the last line is told: the one about the data folder, and on a first start about the key.</summary>
+    private sealed class Told : StringWriter
+    {
+        public TaskCompletionSource Ready { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+        public string Text
+        {
+            get { lock (this) return ToString(); }
+        }
+
+        public override async Task WriteLineAsync(string? value)
+        {
+            lock (this) WriteLine(value);
+            if (value == Serving.ToldAll) Ready.TrySetResult();
+            await Task.CompletedTask;
+        }
+    }
+}
