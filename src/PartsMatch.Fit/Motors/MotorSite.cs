@@ -66,11 +66,11 @@ public sealed record MotorSite : Site
     public Length? ShaftRoom { get; init; }
 
     /// <summary>Blade diameter.</summary>
-    [Field("Blade diameter", "Tip to tip.", Group = Fan)]
+    [Field("Blade diameter", "Tip to tip.", Group = Fan, Example = "24 in")]
     public Length? BladeDiameter { get; init; }
 
     /// <summary>Number of blades.</summary>
-    [Field("Blades", "How many blades.", Group = Fan)]
+    [Field("Blades", "How many blades.", Group = Fan, Example = "4")]
     public int? Blades { get; init; }
 
     /// <summary>Pitch of the blades.</summary>
@@ -93,7 +93,7 @@ public sealed record MotorSite : Site
     [Field("Bracket's stud circle", "Across the centres of two opposite holes of the bracket.", Group = Place)]
     public Length? BracketStudCircle { get; init; }
 
-    /// <summary>Whether only a face mount will do.</summary>
+    /// <summary>Bolt circle of the face there.</summary>
     [Field("Face there", "Bolt circle of the face the motor is bolted to.", Group = Place)]
     public Length? FaceBoltCircleThere { get; init; }
 
@@ -122,11 +122,11 @@ public sealed record MotorSite : Site
     public Temperature? AirMost { get; init; }
 
     /// <summary>Coldest air round the motor.</summary>
-    [Field("Coldest air", "The coldest air it will sit in.", Group = Place)]
+    [Field("Coldest air", "The coldest air it will sit in.", Group = Place, Example = "-10 °F")]
     public Temperature? AirLeast { get; init; }
 
     /// <summary>Altitude.</summary>
-    [Field("Altitude", "Above sea level.", Group = Place)]
+    [Field("Altitude", "Above sea level.", Group = Place, Example = "5000 ft")]
     public Length? Altitude { get; init; }
 
     /// <summary>Hazard.</summary>
@@ -166,7 +166,7 @@ public sealed record MotorSite : Site
     public CapacitorRating? CapacitorThere { get; init; }
 
     /// <summary>Speeds in use.</summary>
-    [Field("Speeds used", "How many speeds the controls use.", Group = Circuit)]
+    [Field("Speeds used", "How many speeds the controls use.", Group = Circuit, Example = "1")]
     public int? SpeedsUsed { get; init; }
 
     /// <summary>Fan amps on the equipment's own plate.</summary>
