@@ -183,6 +183,10 @@ public sealed record MotorSpec : Spec
     [Field("Lowest ambient", "The coldest air it may sit in.", Group = Inside, Example = "-20 °C")]
     public Temperature? AmbientLeast { get; init; }
 
+    /// <summary>Greatest altitude without derating.</summary>
+    [Field("Highest altitude", "How high above sea level it carries its rating; 1000 m (3300 ft) where the plate is silent is the standards' assumption, not this motor's word.", Group = Inside, Example = "1000 m")]
+    public Length? AltitudeMost { get; init; }
+
     /// <summary>Breakdown torque over rated torque.</summary>
     [Field("Breakdown torque", "In percent of the rated torque.", Group = Inside, Example = "180 %")]
     public Ratio? BreakdownTorque { get; init; }
@@ -194,6 +198,10 @@ public sealed record MotorSpec : Spec
     /// <summary>Speed controls it is made for.</summary>
     [Field("Made for speed control", "Speed controls that the motor may be run by; none for full volts only.", Group = Control)]
     public Choices<SpeedControl>? SpeedControls { get; init; }
+
+    /// <summary>Whether it reports its speed.</summary>
+    [Field("Speed feedback", "Whether an electronically commutated motor has a lead that reports its speed.", Group = Control)]
+    public bool? SpeedFeedback { get; init; }
 
     /// <summary>Marks for places where something could burn.</summary>
     [Field("Hazard marking", "Marks for classified areas or flammable refrigerants.", Group = Control)]
