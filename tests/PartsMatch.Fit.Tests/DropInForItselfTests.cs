@@ -57,7 +57,9 @@ public sealed class DropInForItselfTests
         var others = new List<string>();
         foreach (var (number, texts) in Rows(family))
         {
-            var spec = (T)family.ReadSpec(texts).Spec;
+            var (read, complaints) = family.ReadSpec(texts);
+            complaints.ShouldBeEmpty(number);
+            var spec = (T)read;
             if (!isFullySpecified(spec)) continue;
             checkedParts++;
             var sheet = family.Judge(family.ReadNeed(new(null, texts, siteOf(spec))).Need, spec);

@@ -111,7 +111,7 @@ public sealed class Family<TSpec, TSite> : Family
     }
 
     /// <inheritdoc/>
-    public override (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts) => Shape<TSpec>.Of.Read(texts);
+    public override (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts) => ReadWithinLimits(texts);
 
     /// <inheritdoc/>
     public override (Site Site, IReadOnlyList<Complaint> Complaints) ReadSite(IEnumerable<NamedText> texts) => Shape<TSite>.Of.Read(texts);
@@ -128,7 +128,7 @@ public sealed class Family<TSpec, TSite> : Family
     public override NeedReading ReadNeed(NeedTexts texts)
     {
         var nameplate = string.IsNullOrWhiteSpace(texts.PlateText) ? null : ReadNameplate(texts.PlateText);
-        var (typed, plateComplaints) = Shape<TSpec>.Of.Read(texts.Plate);
+        var (typed, plateComplaints) = ReadWithinLimits(texts.Plate);
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
         var (read, disagreements) = Readings.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
         var (plate, deductions) = rules.Deduce(read);
@@ -146,4 +146,21 @@ public sealed class Family<TSpec, TSite> : Family
 
     /// <inheritdoc/>
     public override IReadOnlyList<Contradiction> Contradictions(Spec spec) => rules.Contradictions((TSpec)spec);
+
+    /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
+    private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
+    {
+        var (spec, unreadable) = Shape<TSpec>.Of.Read(texts);
+        var complaints = unreadable.ToList();
+        foreach (var limit in rules.Vocabulary.Limits.Where(limit => limit.IsAbsolute))
+        {
+            var field = SpecShape.Find(limit.Field)!;
+            if (field.Get(spec) is not { } value || limit.Holds(value)) continue;
+            var text = field.TextOf(spec)!;
+            complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: “{text}” is not {limit.Words}."));
+            field.Set(spec, null);
+        }
+
+        return (spec, complaints);
+    }
 }

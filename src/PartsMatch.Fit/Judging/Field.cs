@@ -17,6 +17,9 @@ public sealed class FieldAttribute(string label, string help) : Attribute
 
     /// <summary>The heading under which it stands, as a person reads a plate.</summary>
     public string Group { get; init; } = "General";
+
+    /// <summary>An example of the field's own, where its form's would mislead; null to take the form's.</summary>
+    public string? Example { get; init; }
 }
 
 /// <summary>One field of a spec or site, as edges see it.</summary>
@@ -31,6 +34,8 @@ public sealed class Field
         Form = TextForms.Of(Nullable.GetUnderlyingType(type) ?? type);
         Name = char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
         (Label, Help, Group) = (attribute.Label, attribute.Help, attribute.Group);
+        Example = attribute.Example ?? Form.Example;
+        Expected = Form.Expected.Replace(Form.Example, Example, StringComparison.Ordinal);
     }
 
     /// <summary>Its name at every edge, in camel case: shaftDiameter.</summary>
@@ -45,6 +50,12 @@ public sealed class Field
     /// <summary>The heading under which it stands.</summary>
     public string Group { get; }
 
+    /// <summary>A text that reads, typical of the field.</summary>
+    public string Example { get; }
+
+    /// <summary>What a right text is, with the field's example.</summary>
+    public string Expected { get; }
+
     /// <summary>How its value is read and written.</summary>
     public TextForm Form { get; }
 
@@ -55,5 +66,5 @@ public sealed class Field
     public string? TextOf(object record, Units units = Units.AsGiven) => Get(record) is { } value ? Form.WriteAny(value, units) : null;
 
     /// <summary>Puts a value into a record that is being made and that nobody else has seen.</summary>
-    internal void Set(object record, object value) => property.SetValue(record, value);
+    internal void Set(object record, object? value) => property.SetValue(record, value);
 }

@@ -49,7 +49,7 @@ public abstract class Shape
             {
                 var reading = field.Form.ReadAny(text);
                 if (reading.IsRead) field.Set(record, reading.Value);
-                else complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {reading.Wrong}."));
+                else complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {reading.Wrong.Replace(field.Form.Expected, field.Expected, StringComparison.Ordinal)}."));
             }
         }
 

@@ -41,6 +41,9 @@ public sealed record PlateTail(string Field, double Least, double Most, params s
 /// <param name="Holds">Whether a value, of the form's type, keeps it.</param>
 public sealed record PlateLimit(string Field, string Words, Func<object, bool> Holds)
 {
+    /// <summary>Whether nothing beyond it can be, so that it is refused when typed, too; the others only tell which figure of a plate belongs to which label.</summary>
+    public bool IsAbsolute { get; init; }
+
     /// <summary>A limit on values of one type.</summary>
     public static PlateLimit Of<T>(string field, string words, Func<T, bool> holds) => new(field, words, value => holds((T)value));
 }

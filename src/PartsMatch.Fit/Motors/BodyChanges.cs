@@ -27,6 +27,9 @@ public static class BodyChanges
     /// <summary>See that a larger body clears what is round it.</summary>
     public static ChangeKind CheckBodyRoom { get; } = new("checkBodyRoom", 0.1, IsCheck: true);
 
+    /// <summary>Set the blade at its old depth on a shaft a little shorter.</summary>
+    public static ChangeKind SetBladeBack { get; } = new("setBladeBack", 0.1, IsCheck: true);
+
     /// <summary>Put a bushing between shaft and hub.</summary>
     public static ChangeKind FitBushing { get; } = new("fitBushing", 0.2);
 

@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Motors;
 
@@ -13,13 +14,20 @@ public static class BodyDeductions
         Pair(nameof(MotorSite.TurnNeeded), nameof(MotorSpec.Rotation)),
         Pair(nameof(MotorSite.HubBore), nameof(MotorSpec.ShaftDiameter)),
         Pair(nameof(MotorSite.HubHoldsOn), nameof(MotorSpec.ShaftForm)),
-        Pair(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength)),
         Pair(nameof(MotorSite.MountThere), nameof(MotorSpec.Mounts)),
         Pair(nameof(MotorSite.MountDiameter), nameof(MotorSpec.BodyDiameter)),
         Pair(nameof(MotorSite.BracketStudCircle), nameof(MotorSpec.StudCircle)),
         Pair(nameof(MotorSite.FaceBoltCircleThere), nameof(MotorSpec.FaceBoltCircle)),
         Pair(nameof(MotorSite.CapacitorThere), nameof(MotorSpec.RunCapacitor)),
     ];
+
+    private static readonly (Field Site, Field Plate) ShaftLengths = Pair(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength));
+
+    /// <summary>One step of MG 1's shaft lengths, 1/4 in, in mm (NEMA MG 1 4.4.1 note 3): a blade is set back so far without a thought (practice).</summary>
+    internal const double ShaftStepMillimetres = 6.35;
+
+    /// <summary>The least shaft that reaches where the old one did: one step shorter. Null when the old one's length is not known.</summary>
+    internal static Length? LeastShaft(Length? old) => old is { } length && length.Millimeters > ShaftStepMillimetres ? length - Length.FromInches(0.25) : null;
 
     /// <summary>Fills what is not known of the site; a turn whose end is not named tells nothing.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
@@ -31,6 +39,12 @@ public static class BodyDeductions
             if (there.Get(site) is not null || old.Get(plate) is not { } value || value is Turn { FacingShaft: null }) continue;
             there.Set(filled, value);
             deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}", [old.Name], BodySources.AsTheOldMotor));
+        }
+
+        if (site.ShaftLengthNeeded is null && LeastShaft(plate.ShaftLength) is { } least)
+        {
+            ShaftLengths.Site.Set(filled, least);
+            deductions.Add(new(Side.Site, ShaftLengths.Site.Name, ShaftLengths.Site.Form.WriteAny(least, Units.AsGiven), "the old motor's shaft, less the 1/4 in that a blade is set back", [ShaftLengths.Plate.Name], BodySources.AsTheOldMotor));
         }
 
         return (filled, deductions);

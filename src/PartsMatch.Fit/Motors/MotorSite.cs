@@ -66,16 +66,28 @@ public sealed record MotorSite : Site
     public Length? ShaftRoom { get; init; }
 
     /// <summary>Blade diameter.</summary>
-    [Field("Blade diameter", "Tip to tip.", Group = Fan)]
+    [Field("Blade diameter", "Tip to tip.", Group = Fan, Example = "24 in")]
     public Length? BladeDiameter { get; init; }
 
     /// <summary>Number of blades.</summary>
-    [Field("Blades", "How many blades.", Group = Fan)]
+    [Field("Blades", "How many blades.", Group = Fan, Example = "4")]
     public int? Blades { get; init; }
 
     /// <summary>Pitch of the blades.</summary>
     [Field("Blade pitch", "Angle of the blades, if it is stamped on the hub.", Group = Fan)]
     public Angle? BladePitch { get; init; }
+
+    /// <summary>Which way the blades are pitched.</summary>
+    [Field("Blade hand", "The turn that the blade is made for, with the end it is seen from; often stamped CW or CCW on the hub.", Group = Fan)]
+    public Turn? BladeHand { get; init; }
+
+    /// <summary>Depth of the blade in its ring.</summary>
+    [Field("Blade depth", "How far the blade's leading edge stands out of its ring, or the part of its width that is inside.", Group = Fan, Example = "1-1/2 in")]
+    public Length? BladeDepth { get; init; }
+
+    /// <summary>New blade's bore, where the blade is changed.</summary>
+    [Field("New blade bore", "Bore of the new blade's hub, where the old one does not stay.", Group = Fan)]
+    public Length? NewBladeBore { get; init; }
 
     /// <summary>New blade's diameter, where the blade is changed.</summary>
     [Field("New blade diameter", "Tip to tip of the new blade, where it does not stay.", Group = Fan)]
@@ -93,9 +105,13 @@ public sealed record MotorSite : Site
     [Field("Bracket's stud circle", "Across the centres of two opposite holes of the bracket.", Group = Place)]
     public Length? BracketStudCircle { get; init; }
 
-    /// <summary>Whether only a face mount will do.</summary>
+    /// <summary>Bolt circle of the face there.</summary>
     [Field("Face there", "Bolt circle of the face the motor is bolted to.", Group = Place)]
     public Length? FaceBoltCircleThere { get; init; }
+
+    /// <summary>Pilot of the face there.</summary>
+    [Field("Face pilot there", "Diameter of the bore that centres the motor's face.", Group = Place, Example = "3 in")]
+    public Length? FacePilotThere { get; init; }
 
     /// <summary>Room for the body's length.</summary>
     [Field("Room for body", "Greatest body length that fits.", Group = Place)]
@@ -122,11 +138,11 @@ public sealed record MotorSite : Site
     public Temperature? AirMost { get; init; }
 
     /// <summary>Coldest air round the motor.</summary>
-    [Field("Coldest air", "The coldest air it will sit in.", Group = Place)]
+    [Field("Coldest air", "The coldest air it will sit in.", Group = Place, Example = "-10 °F")]
     public Temperature? AirLeast { get; init; }
 
     /// <summary>Altitude.</summary>
-    [Field("Altitude", "Above sea level.", Group = Place)]
+    [Field("Altitude", "Above sea level.", Group = Place, Example = "5000 ft")]
     public Length? Altitude { get; init; }
 
     /// <summary>Hazard.</summary>
@@ -153,6 +169,18 @@ public sealed record MotorSite : Site
     [Field("Fuse", "Fuse or breaker of the branch circuit.", Group = Circuit)]
     public ElectricCurrent? Fuse { get; init; }
 
+    /// <summary>Setting of the overload device in the circuit.</summary>
+    [Field("Overload set to", "What the overload device in the circuit is set to.", Group = Circuit)]
+    public ElectricCurrent? OverloadSetting { get; init; }
+
+    /// <summary>Full-load amps of the fan-cycling switch.</summary>
+    [Field("Cycling switch carries", "Full-load amps of a pressure or temperature switch that cycles the fan.", Group = Circuit)]
+    public ElectricCurrent? CyclingSwitchFullLoadAmps { get; init; }
+
+    /// <summary>Locked-rotor amps of the fan-cycling switch.</summary>
+    [Field("Cycling switch's locked-rotor amps", "Locked-rotor amps of a pressure or temperature switch that cycles the fan.", Group = Circuit)]
+    public ElectricCurrent? CyclingSwitchLockedRotorAmps { get; init; }
+
     /// <summary>Overload protection in the circuit.</summary>
     [Field("Overload in circuit", "Whether an overload device in the circuit guards the motor.", Group = Circuit)]
     public bool? OverloadInCircuit { get; init; }
@@ -166,7 +194,7 @@ public sealed record MotorSite : Site
     public CapacitorRating? CapacitorThere { get; init; }
 
     /// <summary>Speeds in use.</summary>
-    [Field("Speeds used", "How many speeds the controls use.", Group = Circuit)]
+    [Field("Speeds used", "How many speeds the controls use.", Group = Circuit, Example = "1")]
     public int? SpeedsUsed { get; init; }
 
     /// <summary>Fan amps on the equipment's own plate.</summary>
@@ -176,6 +204,10 @@ public sealed record MotorSite : Site
     /// <summary>Fan power on the equipment's own plate.</summary>
     [Field("Equipment plate's fan power", "Fan motor power on the equipment's own plate.", Group = Circuit)]
     public Power? EquipmentFanPower { get; init; }
+
+    /// <summary>Which fan the measurements are of.</summary>
+    [Field("Measured on", "The old fan itself, or a sister fan of the same kind beside it.", Group = Running)]
+    public MeasuredFan? MeasuredOn { get; init; }
 
     /// <summary>Speed measured on the old or a sister fan.</summary>
     [Field("Speed measured", "Speed of the old fan, or of a sister fan, with a tachometer.", Group = Running)]

@@ -90,6 +90,18 @@ public enum Hazard
     ClassOneDivisionOne,
 }
 
+/// <summary>Which fan was measured.</summary>
+public enum MeasuredFan
+{
+    /// <summary>The old fan itself, while it still ran.</summary>
+    [Words("old fan", "old")]
+    Old,
+
+    /// <summary>A fan of the same kind beside it.</summary>
+    [Words("sister fan", "sister")]
+    Sister,
+}
+
 /// <summary>Where the airstream is.</summary>
 public enum CoolingAir
 {

@@ -32,7 +32,7 @@ public sealed record MotorSpec : Spec
     public Figures<RotationalSpeed>? Speed { get; init; }
 
     /// <summary>How many speeds it has.</summary>
-    [Field("Speeds", "How many speeds the motor has (1, 2, 3 ...): count the speed leads if the plate does not say.", Group = Rating)]
+    [Field("Speeds", "How many speeds the motor has (1, 2, 3 ...): count the speed leads if the plate does not say.", Group = Rating, Example = "2")]
     public int? Speeds { get; init; }
 
     /// <summary>How it has several speeds.</summary>
@@ -76,7 +76,7 @@ public sealed record MotorSpec : Spec
     public Amps? LockedRotorAmps { get; init; }
 
     /// <summary>Locked-rotor code letter.</summary>
-    [Field("Code letter", "CODE on the plate, A to V: locked-rotor kVA a horsepower.", Group = Supply)]
+    [Field("Code letter", "CODE on the plate, A to V: locked-rotor kVA a horsepower.", Group = Supply, Example = "G")]
     public string? CodeLetter { get; init; }
 
     /// <summary>Full-load efficiency.</summary>
@@ -84,7 +84,7 @@ public sealed record MotorSpec : Spec
     public Ratio? Efficiency { get; init; }
 
     /// <summary>Full-load power factor, 0 to 1.</summary>
-    [Field("Power factor", "PF or cos φ on the plate, such as 0.82.", Group = Supply)]
+    [Field("Power factor", "PF or cos φ on the plate, such as 0.82.", Group = Supply, Example = "0.82")]
     public double? PowerFactor { get; init; }
 
     /// <summary>The run capacitor it needs, or none.</summary>
@@ -140,7 +140,7 @@ public sealed record MotorSpec : Spec
     public Length? FlatLength { get; init; }
 
     /// <summary>Shaft ends: 1 or 2.</summary>
-    [Field("Shaft ends", "1, or 2 when a shaft comes out at both ends.", Group = ShaftGroup)]
+    [Field("Shaft ends", "1, or 2 when a shaft comes out at both ends.", Group = ShaftGroup, Example = "1")]
     public int? ShaftEnds { get; init; }
 
     /// <summary>Its turn, with the end it is seen from.</summary>
@@ -180,11 +180,15 @@ public sealed record MotorSpec : Spec
     public Temperature? AmbientMost { get; init; }
 
     /// <summary>Least ambient.</summary>
-    [Field("Lowest ambient", "The coldest air it may sit in.", Group = Inside)]
+    [Field("Lowest ambient", "The coldest air it may sit in.", Group = Inside, Example = "-20 °C")]
     public Temperature? AmbientLeast { get; init; }
 
+    /// <summary>Greatest altitude without derating.</summary>
+    [Field("Highest altitude", "How high above sea level it carries its rating; 1000 m (3300 ft) where the plate is silent is the standards' assumption, not this motor's word.", Group = Inside, Example = "1000 m")]
+    public Length? AltitudeMost { get; init; }
+
     /// <summary>Breakdown torque over rated torque.</summary>
-    [Field("Breakdown torque", "In percent of the rated torque.", Group = Inside)]
+    [Field("Breakdown torque", "In percent of the rated torque.", Group = Inside, Example = "180 %")]
     public Ratio? BreakdownTorque { get; init; }
 
     /// <summary>Protection inside.</summary>
@@ -194,6 +198,10 @@ public sealed record MotorSpec : Spec
     /// <summary>Speed controls it is made for.</summary>
     [Field("Made for speed control", "Speed controls that the motor may be run by; none for full volts only.", Group = Control)]
     public Choices<SpeedControl>? SpeedControls { get; init; }
+
+    /// <summary>Whether it reports its speed.</summary>
+    [Field("Speed feedback", "Whether an electronically commutated motor has a lead that reports its speed.", Group = Control)]
+    public bool? SpeedFeedback { get; init; }
 
     /// <summary>Marks for places where something could burn.</summary>
     [Field("Hazard marking", "Marks for classified areas or flammable refrigerants.", Group = Control)]

@@ -69,8 +69,10 @@ public sealed class SupplyVolts
     private static double[] RatiosOf(SupplyArrangement? arrangement) => arrangement switch
     {
         SupplyArrangement.Wye => [1 / Math.Sqrt(3)],
-        SupplyArrangement.SinglePhase or SupplyArrangement.HighLegDelta => [0.5],
+        SupplyArrangement.HighLegDelta => [0.5],
         SupplyArrangement.Delta => [],
+
+        // Single-phase may be a centre tap, or two legs of a star: 208 V with 120 V to neutral is a common building supply.
         _ => [0.5, 1 / Math.Sqrt(3)],
     };
 

@@ -10,9 +10,9 @@ public static class HorsepowerSeries
 
     /// <summary>
     /// How far apart two figures may lie and still mean the same rating. The kilowatt series is paired with the horsepower series by name:
-    /// 0.37 kW with 1/2 hp (373 W) is 0.8 % under, 0.55 kW with 3/4 hp (559.5 W) and 1.1 kW with 1-1/2 hp 1.7 %.
+    /// 0.37 kW with 1/2 hp (373 W) is 0.8 % under, 0.55 kW with 3/4 hp (559.5 W) 1.7 %, and 0.18, 0.12 and 0.09 kW with 1/4, 1/6 and 1/8 hp 3.5 %.
     /// </summary>
-    public const double SameRating = 0.02;
+    public const double SameRating = 0.04;
 
     /// <summary>NEMA MG 1 10.32: subfractional, small and medium ratings.</summary>
     public static Source Source { get; } = new("NEMA MG 1 10.32, standard horsepower ratings", SourceStatus.Memory);

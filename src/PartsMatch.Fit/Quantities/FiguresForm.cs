@@ -11,7 +11,7 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     where T : struct, IQuantity
 {
     /// <inheritdoc/>
-    public override string Expected => $"{one.Expected}, or one a rating row, such as {example}";
+    public override string Expected => $"{one.Expected}, or several side by side, such as {example}";
 
     /// <inheritdoc/>
     public override string Example => example;

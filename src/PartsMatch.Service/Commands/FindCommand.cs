@@ -47,7 +47,7 @@ internal static class FindCommand
         var options = new SortedDictionary<string, Option<string?>>(StringComparer.Ordinal);
         foreach (var field in Families.All.SelectMany(family => family.SpecShape.Fields.Concat(family.SiteShape.Fields)))
         {
-            options.TryAdd(field.Name, new(OptionName(field.Name)) { Description = $"{field.Label}: {field.Form.Expected}.", HelpName = field.Form.Example });
+            options.TryAdd(field.Name, new(OptionName(field.Name)) { Description = $"{field.Label}: {field.Expected}.", HelpName = field.Example });
         }
 
         return options;

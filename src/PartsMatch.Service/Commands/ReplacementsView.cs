@@ -32,7 +32,7 @@ internal static class ReplacementsView
                 part.Text("maker"),
                 Terminal.FitWords(nodes[row].Text("fit")),
                 $"{nodes[row].GetProperty("likelihood").GetInt32()} %",
-                toDo.Count == 0 ? "nothing" : string.Join("; ", toDo),
+                toDo.Count > 0 ? string.Join("; ", toDo) : always.Count > 0 ? "only what stands above" : "nothing",
                 nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } onHand ? onHand.GetInt32().ToString(CultureInfo.InvariantCulture) : "?",
                 Terminal.Price(nodes[row].GetProperty("price")),
             }.Select(Markup.Escape).ToArray());

@@ -52,7 +52,6 @@ public sealed class FamilyPropertyTests
         Check.One(Config.QuickThrowOnFailure.WithMaxTest(2000), Prop.ForAll(cases.ToArbitrary(), one =>
         {
             var need = family.ReadNeed(new(null, one.plate, one.site));
-            need.Complaints.ShouldBeEmpty();
             foreach (var (aspect, finding) in family.Judge(need.Need, family.ReadSpec(one.part).Spec).Findings)
             {
                 finding.Sentence.ShouldEndWith(".", customMessage: aspect.Name);

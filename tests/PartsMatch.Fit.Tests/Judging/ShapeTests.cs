@@ -27,7 +27,7 @@ public sealed class ShapeTests
         [
             (ComplaintCode.Unreadable, "power"), (ComplaintCode.UnknownField, "shaft"), (ComplaintCode.GivenTwice, "speed"), (ComplaintCode.Unreadable, "phase"),
         ]);
-        complaints[0].Message.ShouldBe("Power: “lots” is not a power with its unit, such as 1/4 hp, or one a rating row, such as 3/4-1/3 hp.");
+        complaints[0].Message.ShouldBe("Power: “lots” is not a power with its unit, such as 1/4 hp, or several side by side, such as 3/4-1/3 hp.");
         complaints[1].Message.ShouldContain("shaftDiameter");
         complaints[3].Message.ShouldContain("single-phase, three-phase");
     }

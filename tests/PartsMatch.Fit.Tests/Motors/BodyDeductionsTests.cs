@@ -13,7 +13,7 @@ public sealed class BodyDeductionsTests
         var (site, deductions) = Deduce("rotation=CW lead end; shaftDiameter=1/2 in; shaftForm=flat; shaftLength=4 in; mounts=belly band; bodyDiameter=5.6 in; studCircle=5 in; faceBoltCircle=3.75 in; runCapacitor=5 µF 370 V", "");
         Shape<MotorSite>.Of.Write(site).Select(text => $"{text.Name}={text.Text}").ShouldBe(
         [
-            "turnNeeded=CW lead end", "hubBore=1/2 in", "hubHoldsOn=flat", "shaftLengthNeeded=4 in", "mountThere=belly band", "mountDiameter=5.6 in",
+            "turnNeeded=CW lead end", "hubBore=1/2 in", "hubHoldsOn=flat", "shaftLengthNeeded=3-3/4 in", "mountThere=belly band", "mountDiameter=5.6 in",
             "bracketStudCircle=5 in", "faceBoltCircleThere=3-3/4 in", "capacitorThere=5 µF 370 V",
         ]);
         deductions.Count.ShouldBe(9);

@@ -23,6 +23,7 @@ public sealed class HorsepowerSeriesTests
     [InlineData("1/2 hp", "0.37 kW", 0)]
     [InlineData("0.37 kW", "1/2 hp", 0)]
     [InlineData("0.55 kW", "3/4 hp", 0)]
+    [InlineData("0.18 kW", "0.25 kW", 1)]
     [InlineData("1/5 hp", "1/4 hp", 1)]
     [InlineData("1/2 hp", "1/4 hp", 0)]
     [InlineData("1 hp", "3 hp", 3)]

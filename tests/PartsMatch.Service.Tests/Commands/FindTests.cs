@@ -59,7 +59,7 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         ran.Errors.Split('\n').ShouldBe(
         [
             "--shaft-diameter: Shaft diameter: “wide” is not a length with its unit, such as 1/2 in.",
-            "--volts: Volts measured: “lots” is not a voltage, such as 230 V, or one a rating row, such as 460/467/450 V.",
+            "--volts: Volts measured: “lots” is not a voltage, such as 230 V, or several side by side, such as 460/467/450 V.",
         ]);
     }
 

@@ -40,7 +40,8 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, TurnFacet facet)
     {
-        var needed = need.Site.TurnNeeded?.FacingShaft ?? need.Plate.Rotation?.FacingShaft;
+        // What was said of the site stands, even where it names no end: the plate does not silently take its place.
+        var needed = (need.Site.TurnNeeded ?? need.Plate.Rotation)?.FacingShaft;
         if (needed is not { } turn) return WhateverIsNeeded(need, facet);
         if (facet.Ships == turn)
         {

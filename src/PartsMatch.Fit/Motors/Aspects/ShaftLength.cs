@@ -13,13 +13,13 @@ public readonly record struct LengthFacet(double? Length, bool? CanBeCut, double
 
 /// <summary>Does the shaft reach the fan's place, and clear what is in front of it?</summary>
 /// <remarks>
-/// Up to 1/4 in short of what is needed the blade is set back to its depth; shorter fails. Longer than the room is cut, where it may be, with enough of the flat left for the set screw.
+/// Shorter than what was measured as needed fails. Where nobody measured, the old shaft less 1/4 in is needed: a blade is set back so far, which is checked. Longer than the room is cut, where it may be, with enough of the flat left for the set screw.
 /// Longer than the old shaft with the room not known is unknown, unless it may be cut.
 /// </remarks>
 public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("Shaft length", isDeciding: true, BodySources.ShaftLength, new(0.6, 1, 1))
 {
     /// <summary>One step of MG 1's shaft lengths, 1/4 in, in mm.</summary>
-    private const double Step = 6.35;
+    private const double Step = BodyDeductions.ShaftStepMillimetres;
 
     /// <summary>The least flat that a hub's set screw sits on, 1/2 in, in mm (practice).</summary>
     private const double LeastFlat = 12.7;
@@ -34,16 +34,16 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, LengthFacet facet)
     {
-        var needed = Rounded.Millimetres(need.Site.ShaftLengthNeeded ?? need.Plate.ShaftLength);
+        var needed = Rounded.Millimetres(need.Site.ShaftLengthNeeded ?? BodyDeductions.LeastShaft(need.Plate.ShaftLength));
         var room = Rounded.Millimetres(need.Site.ShaftRoom);
         if (facet.Length is not { } length)
         {
             return needed is null && room is null ? NeedUnknown() : Finding.Unknown(Side.Part, "shaftLength", $"How long the motor's shaft is, is not known.");
         }
 
-        if (needed is { } reach && !Within.AtLeast(length, reach - Step))
+        if (needed is { } reach && !Within.AtLeast(length, reach))
         {
-            return Finding.Fails($"Its shaft of {new Shown(length)} is more than 1/4 in short of the {new Shown(reach)} needed.") with { Margin = new(length - reach + Step, "mm") };
+            return Finding.Fails($"Its shaft of {new Shown(length)} is shorter than the {new Shown(reach)} needed.") with { Margin = new(length - reach, "mm") };
         }
 
         if (room is { } most && !Within.AtMost(length, most) && facet.CanBeCut == false)
@@ -63,15 +63,17 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
         var cutTo = room ?? old;
         if (clear is { } most && Within.AtMost(length, most))
         {
-            var apart = Math.Max(0, least - length);
-            return Finding.Meets($"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, within 1/4 in, and clears {new Shown(most)}.") with
+            // Only where the need was taken from the old shaft; what was measured as needed is enough.
+            var shorter = old is { } before && Math.Abs(before - Step - least) < 0.02 ? Math.Max(0, before - length) : 0;
+            Change[] changes = shorter > 0 ? [new(BodyChanges.SetBladeBack, $"see that the blade comes to its old depth: the shaft is {new Shown(Rounded.To(shorter, 2))} shorter than the old one")] : [];
+            return Finding.MeetsWith(changes, $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, and clears {new Shown(most)}.") with
             {
-                Shortfall = apart / Step,
-                Margin = new(Math.Min(length - least + Step, most - length), "mm"),
+                Shortfall = Math.Min(1, shorter / Step),
+                Margin = new(Math.Min(length - least, most - length), "mm"),
             };
         }
 
-        if (cutTo is { } target && facet.CanBeCut == true && Within.AtLeast(target, least - Step)) return Cut(facet, length, target);
+        if (cutTo is { } target && facet.CanBeCut == true && Within.AtLeast(target, least)) return Cut(facet, length, target);
         if (room is not null && facet.CanBeCut is null) return Finding.Unknown(Side.Part, "shaftCanBeCut", $"Its shaft of {new Shown(length)} is longer than the room of {new Shown(room.Value)}; whether it may be cut is not known.");
         if (cutTo is null && facet.CanBeCut == true)
         {

@@ -12,7 +12,7 @@ internal static class FamilyNames
     public static string Describe(this Field field)
     {
         var form = field.Form;
-        var example = form.Expected.Contains(form.Example, StringComparison.Ordinal) ? string.Empty : $", such as {form.Example}";
-        return $"{field.Label}. {field.Help} Written as {form.Expected}{example}.";
+        var example = field.Expected.Contains(field.Example, StringComparison.Ordinal) ? string.Empty : $", such as {field.Example}";
+        return $"{field.Label}. {field.Help} Written as {field.Expected}{example}.";
     }
 }

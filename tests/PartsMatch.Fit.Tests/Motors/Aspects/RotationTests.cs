@@ -64,6 +64,8 @@ public sealed class RotationTests : BodyAspectTests<Rotation, TurnFacet>
     [InlineData("", "", "rotation=CW shaft end; reversing=fixed", "Unknown Plate rotation")]
     [InlineData("rotation=CW", "", "rotation=CW shaft end; reversing=fixed", "Unknown Plate rotation")]
     [InlineData("", "turnNeeded=CW", "rotation=CW shaft end; reversing=fixed", "Unknown Site turnNeeded")]
+    [InlineData("rotation=CW shaft end", "turnNeeded=CCW", "rotation=CW shaft end; reversing=fixed", "Unknown Site turnNeeded")]
+    [InlineData("rotation=CW shaft end", "turnNeeded=CCW", "rotation=CW shaft end; reversing=by plug", "MeetsWithChanges seeTurn")]
     public void A_turn_is_judged_facing_the_shaft(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Fact]

@@ -7,12 +7,12 @@ public sealed class ShaftLengthTests : BodyAspectTests<ShaftLength, LengthFacet>
 {
     [Theory]
     [InlineData("4 in", "Meets")]
-    [InlineData("3.75 in", "Meets")] // 1/4 in short: the edge
-    [InlineData("95.3 mm", "Meets")]
+    [InlineData("3.75 in", "MeetsWithChanges setBladeBack")] // 1/4 in short: the edge
+    [InlineData("95.3 mm", "MeetsWithChanges setBladeBack")]
     [InlineData("95.2 mm", "Fails")] // 6.40 mm short
     [InlineData("4.25 in", "Meets")]
     [InlineData("108 mm", "Unknown Site shaftRoom")] // 6.40 mm longer than the old one, room not measured
-    public void A_shaft_within_a_quarter_of_an_inch_of_the_old_one_meets(string length, string answer) =>
+    public void A_shaft_within_a_quarter_of_an_inch_of_the_old_one_will_do(string length, string answer) =>
         Answer("shaftLength=4 in", "", $"shaftLength={length}").ShouldBe(answer);
 
     [Theory]
@@ -20,8 +20,10 @@ public sealed class ShaftLengthTests : BodyAspectTests<ShaftLength, LengthFacet>
     [InlineData("127.1 mm", "yes", "MeetsWithChanges cutShaft")]
     [InlineData("127.1 mm", "no", "Fails")]
     [InlineData("6 in", "no", "Fails")]
+    [InlineData("4 in", "no", "Meets")] // what was measured as needed: the edge
+    [InlineData("101.5 mm", "yes", "Fails")] // 0.1 mm short
     [InlineData("3 in", "yes", "Fails")]
-    public void A_shaft_longer_than_the_measured_room_is_cut_or_fails(string length, string canBeCut, string answer) =>
+    public void A_shaft_is_never_shorter_than_what_was_measured_and_one_longer_than_the_measured_room_is_cut_or_fails(string length, string canBeCut, string answer) =>
         Answer("", "shaftLengthNeeded=4 in; shaftRoom=5 in", $"shaftLength={length}; shaftCanBeCut={canBeCut}").ShouldBe(answer);
 
     [Theory]

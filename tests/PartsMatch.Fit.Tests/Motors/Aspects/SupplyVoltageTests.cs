@@ -90,6 +90,13 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
         Fails(site: "volts=202 V", part: "voltage=230 V; phase=1");
     }
 
+    // Two legs of a 208Y/120 star, and a centre tap: 120 V is 1/√3 of 208 V and half of 240 V (arithmetic; both systems in IEC 60038, published).
+    [Theory]
+    [InlineData("volts=208 V; neutralVolts=120 V; supplyArrangement=single-phase")]
+    [InlineData("volts=240 V; neutralVolts=120 V; supplyArrangement=single-phase")]
+    public void A_115_volt_motor_runs_from_a_measured_leg_to_neutral_of_either_single_phase_supply(string site) =>
+        Meets(plate: "voltage=115 V; phase=1", site: site, part: "voltage=115 V; phase=1").Sentence.ShouldStartWith("120 V from line to neutral");
+
     [Theory]
     [InlineData("supplyArrangement=high-leg delta; ")]
     [InlineData("")]
