@@ -10,6 +10,8 @@ namespace PartsMatch.Service.Commands;
 /// <summary>A service to ask: the one that runs on the data folder, or else one that runs for as long as the asking takes.</summary>
 internal sealed class Asking : IAsyncDisposable
 {
+    private const string KeyVariable = "PARTSMATCH_KEY";
+
     private readonly WebApplication? _own;
     private readonly HttpClient _client;
 
@@ -19,7 +21,9 @@ internal sealed class Asking : IAsyncDisposable
         _client = new() { BaseAddress = new(address) };
 
         // Where the running service wants a key for reading too, this is how a command shows it.
-        if (Environment.GetEnvironmentVariable("PARTSMATCH_KEY") is { Length: > 0 } key) _client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", key);
+        if (Environment.GetEnvironmentVariable(KeyVariable) is not { Length: > 0 } key) return;
+        if (!AuthenticationHeaderValue.TryParse($"Bearer {key}", out var shown)) throw new StartRefusedException(ExitCode.BadInput, $"{KeyVariable} holds no key: a key is one word.");
+        _client.DefaultRequestHeaders.Authorization = shown;
     }
 
     /// <summary>Opens a service to ask and asks it; what keeps it from answering is said in a sentence.</summary>
@@ -30,7 +34,7 @@ internal sealed class Asking : IAsyncDisposable
         {
             return await use(service.AskAsync);
         }
-        catch (HttpRequestException)
+        catch (Exception unanswered) when (unanswered is HttpRequestException or JsonException)
         {
             await errors.WriteLineAsync($"The service at {service._client.BaseAddress} does not answer. If it has just stopped, ask again.");
             return ExitCode.ServiceUnreachable;

@@ -12,6 +12,11 @@ internal static class FindCommand
     public static Command Make(Option<string?> data, TextWriter output, TextWriter errors)
     {
         var plateText = new Argument<string?>("plate") { Description = "The nameplate's text as you would type it, in any order.", Arity = ArgumentArity.ZeroOrOne };
+        plateText.Validators.Add(given =>
+        {
+            // An option that is not known would otherwise be taken for a plate.
+            if (given.Tokens is [{ Value: { } text }, ..] && text.StartsWith("--", StringComparison.Ordinal)) given.AddError($"There is no option “{text}”.");
+        });
         var kind = new Option<string>("--kind") { Description = $"What failed: {string.Join(", ", Families.All.Select(family => family.Kind))}.", DefaultValueFactory = _ => Families.All[0].Kind };
         var old = new Option<string?>("--old") { Description = "The old part's number, instead of a plate's text or beneath it." };
         var first = new Option<int>("--first") { Description = "How many replacements to show, 1 to 100.", DefaultValueFactory = _ => 10 };
@@ -33,6 +38,12 @@ internal static class FindCommand
             if (misplaced.Count > 0)
             {
                 foreach (var option in misplaced) await errors.WriteLineAsync($"A {family.Title} has no {option}.");
+                return ExitCode.BadInput;
+            }
+
+            if (IsEmpty(need[family.Kind]!))
+            {
+                await errors.WriteLineAsync("Nothing is given. Type the plate's text, the old part's number (--old), or a field such as --volts 202.");
                 return ExitCode.BadInput;
             }
 
@@ -70,6 +81,9 @@ internal static class FindCommand
         if (!string.IsNullOrWhiteSpace(old)) need["oldPartNumber"] = old;
         return new() { [family.Kind] = need };
     }
+
+    private static bool IsEmpty(JsonNode need) =>
+        need["plateText"] is null && need["oldPartNumber"] is null && need["plate"]!.AsObject().Count == 0 && need["site"]!.AsObject().Count == 0;
 
     /// <summary>shaftDiameter becomes --shaft-diameter.</summary>
     internal static string OptionName(string field) => "--" + string.Concat(field.Select(letter => char.IsAsciiLetterUpper(letter) ? $"-{char.ToLowerInvariant(letter)}" : letter.ToString()));

@@ -20,6 +20,9 @@ internal sealed record Wanted(Family Family, JsonObject Need, int First, string?
 /// <summary>From a need to what is printed.</summary>
 internal static class Finding
 {
+    /// <summary>What the service answers at once.</summary>
+    private const int MostRows = 100;
+
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     public static async Task<int> RunAsync(Wanted wanted, Ask ask, TextWriter output, TextWriter errors, CancellationToken stop)
@@ -28,10 +31,16 @@ internal static class Finding
         if (!int.TryParse(wanted.Sheet, NumberStyles.None, CultureInfo.InvariantCulture, out var place)) return await SheetAsync(wanted, wanted.Sheet, ask, output, errors, stop);
 
         // A bare number is a place in the list.
+        if (place is < 1 or > MostRows)
+        {
+            await errors.WriteLineAsync($"--sheet takes a place in the list, 1 to {MostRows}, or a part number.");
+            return ExitCode.BadInput;
+        }
+
         var list = await ask(Questions.Replacements, new() { ["need"] = wanted.Need.DeepClone(), ["first"] = Math.Max(wanted.First, place) }, stop);
         if (await RefusedAsync(list, wanted.Family, errors)) return ExitCode.BadInput;
         var edges = list.GetProperty("data").GetProperty("replacements").Each("edges").ToList();
-        if (place >= 1 && place <= edges.Count) return await SheetAsync(wanted, edges[place - 1].GetProperty("node").GetProperty("part").Text("number"), ask, output, errors, stop);
+        if (place <= edges.Count) return await SheetAsync(wanted, edges[place - 1].GetProperty("node").GetProperty("part").Text("number"), ask, output, errors, stop);
         await errors.WriteLineAsync($"The list has {edges.Count} rows; --sheet takes the place of one of them, or a part number.");
         return ExitCode.BadInput;
     }
@@ -43,6 +52,7 @@ internal static class Finding
         var replacements = list.GetProperty("data").GetProperty("replacements");
         var fits = replacements.GetProperty("edges").GetArrayLength() > 0;
         var misses = fits ? (JsonElement?)null : await ask(Questions.NearestMisses, new() { ["need"] = wanted.Need.DeepClone() }, stop);
+        if (misses is { } asked && await RefusedAsync(asked, wanted.Family, errors)) return ExitCode.BadInput;
         if (wanted.Json)
         {
             await output.WriteLineAsync(JsonSerializer.Serialize(new JsonObject { ["replacements"] = Data(list), ["nearestMisses"] = misses is { } nothing ? Data(nothing)["nearestMisses"]!.DeepClone() : null }, Readable));

@@ -4,6 +4,7 @@ namespace PartsMatch.Service.Hosting;
 public static class ExitCode
 {
     public const int Success = 0;
+    public const int Failed = 1;
     public const int BadInput = 2;
     public const int StoreRefused = 3;
     public const int SettingsRefused = 4;

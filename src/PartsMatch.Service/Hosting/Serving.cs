@@ -1,3 +1,4 @@
+using System.Net.Sockets;
 using Microsoft.AspNetCore.Connections;
 using PartsMatch.Service.Access;
 using PartsMatch.Store;
@@ -14,7 +15,7 @@ public static class Serving
     {
         await using var app = ServiceHost.Build(args);
         ServiceHost.Prepare(app);
-        await app.StartAsync(stop);
+        await ListenAsync(app, stop);
         await TellAsync(app, output);
         await app.WaitForShutdownAsync(stop);
         return ExitCode.Success;
@@ -38,6 +39,19 @@ public static class Serving
         catch (IOException taken) when (taken.InnerException is AddressInUseException)
         {
             return await RefuseAsync(error, "Another program listens at this address already. Stop it, or name another address with --urls.", ExitCode.AddressRefused);
+        }
+    }
+
+    /// <summary>An address that is none, or none of this machine's, is told of before anyone waits for it.</summary>
+    private static async Task ListenAsync(WebApplication app, CancellationToken stop)
+    {
+        try
+        {
+            await app.StartAsync(stop);
+        }
+        catch (Exception unusable) when (unusable is FormatException or SocketException)
+        {
+            throw new StartRefusedException(ExitCode.AddressRefused, "This address cannot be listened at. Name one of this machine's with --urls, such as http://127.0.0.1:5080.");
         }
     }
 

@@ -46,8 +46,7 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     public async Task A_row_that_is_not_in_the_list_is_refused()
     {
         var ran = await demo.Run(Plate + Measured + " --sheet 100000");
-        ran.Exit.ShouldBe(ExitCode.BadInput);
-        ran.Errors.ShouldNotBeEmpty();
+        (ran.Exit, ran.Errors).ShouldBe((ExitCode.BadInput, "--sheet takes a place in the list, 1 to 100, or a part number."));
     }
 
     [Fact]
@@ -61,6 +60,37 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
             "--shaft-diameter: Shaft diameter: “wide” is not a length with its unit, such as 1/2 in.",
             "--volts: Volts measured: “lots” is not a voltage, such as 230 V, or several side by side, such as 460/467/450 V.",
         ]);
+    }
+
+    [Theory]
+    [InlineData("find \"HP 1/4\" --volt 202", "--volt")]
+    [InlineData("find \"HP 1/4\" --vlots=600", "--vlots=600")]
+    [InlineData("find \"HP 1/4\" --Access:OpenReads=true", "--Access:OpenReads=true")]
+    [InlineData("find --nonsense", "--nonsense")]
+    [InlineData("fnid \"HP 1/4\"", "fnid")]
+    [InlineData("--frobnicate", "--frobnicate")]
+    [InlineData("find", "Nothing is given")]
+    [InlineData("find \" \"", "Nothing is given")]
+    public async Task What_is_not_known_is_refused_and_never_left_aside(string commandLine, string named)
+    {
+        using var folder = new TestFolder();
+        var ran = await Ran.Of(commandLine, folder.Path);
+        ran.Exit.ShouldBe(ExitCode.BadInput);
+        ran.Output.ShouldBeEmpty();
+        ran.Errors.ShouldContain(named);
+        Directory.EnumerateFileSystemEntries(folder.Path).ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("serve --urls foo")]
+    [InlineData("--urls http://192.0.2.1:5555")]
+    public async Task An_address_that_cannot_be_listened_at_is_said_in_a_sentence(string commandLine)
+    {
+        using var folder = new TestFolder();
+        var ran = await Ran.Of(commandLine, folder.Path);
+        ran.Exit.ShouldBe(ExitCode.AddressRefused);
+        ran.Errors.ShouldContain("cannot be listened at");
+        ran.Errors.ShouldNotContain("Exception");
     }
 
     [Fact]
