@@ -40,7 +40,8 @@ public sealed class NameplateReader
 
         var plate = new PlateText(text);
         var reader = new ValueReader(lexicon);
-        var choice = Cover.Best(plate, new PlacementSearch(plate, lexicon, reader).All());
+        var all = new PlacementSearch(plate, lexicon, reader).All();
+        var choice = LentFigures.TakenBack(plate, reader, Cover.Best(plate, all), all);
         return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 

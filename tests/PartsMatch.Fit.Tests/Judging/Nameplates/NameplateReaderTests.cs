@@ -77,7 +77,7 @@ public sealed class NameplateReaderTests
     [InlineData("1075 60 230")]
     [InlineData("٣٤ HP")]
     [InlineData("HP\u00001/4 \uD800")]
-    [InlineData("K55HX-230V-9A")]
+    [InlineData("QZ9ZQ-230V-9A")]
     [InlineData("NOT FOR INVERTER DUTY")]
     public void What_says_nothing_is_left_over(string plate)
     {
@@ -202,5 +202,18 @@ public sealed class NameplateReaderTests
         {
             CultureInfo.CurrentCulture = before;
         }
+    }
+
+    [Theory]
+    [InlineData("PF 1.5 SF 99", "")]
+    [InlineData("PF 1.5 SF 99 EFF 140 % POLES 3", "")]
+    [InlineData("PF 1.5 SF 1.15", "serviceFactor")]
+    [InlineData("RPM 200/230 V 115/230V", "voltage")]
+    [InlineData("HP 1/4 PF 1.5 SF 99", "power")]
+    public void An_impossible_figure_is_not_lent_to_the_label_behind_it(string text, string read)
+    {
+        var reading = PartsMatch.Fit.Motors.MotorFamily.Motor.ReadNameplate(text);
+        reading.Fields.Select(field => field.Field.Name).ShouldBeSubsetOf(read.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        (reading.Complaints.Count + reading.Contradictions.Count).ShouldBeGreaterThan(0);
     }
 }
