@@ -55,6 +55,9 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
         var several = facet.Connections.Taps.Count > 1;
         List<Change> changes = [];
         if (old is { } before && before != supply.Between) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, where the old motor was {Connection(before)}"));
+
+        // What the old motor was on is not known: left between lines, this one would burn.
+        if (old is null && supply.Between == Between.LineAndNeutral) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, never between lines"));
         if (several && facet.ConnectedFor.Count == 0) changes.Add(new(SupplyChanges.CheckTap, $"see that it is connected for {tap}"));
         else if (several && !facet.ConnectedFor.Contains(tap)) changes.Add(new(SupplyChanges.SetTap, $"set the {tap} tap; it ships connected for {facet.ConnectedFor[0]}"));
         return Finding.MeetsWith(changes, $"{Words(supply)}; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V.") with

@@ -105,7 +105,8 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
         // Worked by hand: 240 × √3 / 2 = 208 V between the high leg and neutral, 120 V on the other two.
         var site = arrangement + "volts=240/240/240 V; neutralVolts=120/120/208 V";
         Fails(site: site, part: "voltage=200 V; phase=1").Sentence.ShouldContain("208 V to neutral is no leg");
-        Meets(site: site, part: "voltage=115 V; phase=1").Sentence.ShouldStartWith("120 V from line to neutral");
+        Meets(plate: "voltage=115 V; phase=1", site: site, part: "voltage=115 V; phase=1").Sentence.ShouldStartWith("120 V from line to neutral");
+        MeetsWith([SupplyChanges.Reconnect], site: site, part: "voltage=115 V; phase=1").Changes[0].Text.ShouldBe("connect it from line to neutral, never between lines");
     }
 
     [Fact]
