@@ -3,7 +3,8 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Takes back figures that were read with the label behind them only because they cannot be what the label before them announces.</summary>
 /// <remarks>
 /// PF 1.5 SF 99: no power factor is 1.5, but that does not make it a service factor. The label before keeps its figure, and complains of it.
-/// On a plate that puts its labels behind elsewhere too (1/4 HP 1075 RPM V 60 HZ), the label before has lost its figure, and nothing is taken back.
+/// What tells such a run from a plate whose first label has lost its figure (V 1/4 HP 1075 RPM 60 HZ) is the figure behind it, that no label is left for.
+/// A lone one without such a figure is taken back, too, unless the plate puts its labels behind elsewhere (1/4 HP 1075 RPM V 60 HZ).
 /// </remarks>
 internal static class LentFigures
 {
@@ -15,22 +16,40 @@ internal static class LentFigures
     public static Choice TakenBack(PlateText plate, ValueReader reader, Choice choice, IReadOnlyList<Placement> all)
     {
         var announced = all.Where(placement => placement is { Unread: not null, Stands: LabelStands.Before }).ToLookup(placement => placement.Unread!.Figure.From);
-        var certain = choice.Certain.OrderBy(placement => placement.From).ToList();
+        var chosen = choice.Certain.OrderBy(placement => placement.From).ToList();
+        var certain = chosen.ToList();
         for (var at = 0; at < certain.Count; at++)
         {
-            var placement = certain[at];
-            if (placement.Stands != LabelStands.Behind || placement.Values.Count == 0 || !plate.BeginsChunk(placement.To - 1)) continue;
-            if (announced[placement.From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !IsCovered(certain, at, before.From)) is { } owner) certain[at] = owner;
+            if (!IsSpacedBehind(plate, certain[at])) continue;
+            if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From)) is { } owner) certain[at] = owner;
         }
 
         var writesLabelsBehind = certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0);
-        return writesLabelsBehind ? choice : choice with { Certain = certain };
+        for (var first = 0; first < certain.Count; first++)
+        {
+            if (certain[first] == chosen[first]) continue;
+            var last = first;
+            while (last + 1 < certain.Count && certain[last + 1] != chosen[last + 1] && chosen[last + 1].From == chosen[last].To) last++;
+            var behind = chosen[last].To;
+            var figureBehind = plate.Is(behind, TokenKind.Number) && !Covers(chosen, behind);
+            if (!figureBehind && (last > first || writesLabelsBehind))
+            {
+                for (var at = first; at <= last; at++) certain[at] = chosen[at];
+            }
+
+            first = last;
+        }
+
+        return choice with { Certain = certain };
     }
+
+    private static bool IsSpacedBehind(PlateText plate, Placement placement) =>
+        placement.Stands == LabelStands.Behind && placement.Values.Count > 0 && plate.BeginsChunk(placement.To - 1);
 
     /// <summary>Labels of choices announce words, not figures.</summary>
     private static bool IsImpossible(PlateText plate, ValueReader reader, Unread unread) =>
         unread.Label.Field.Form.Choices.Count == 0 && reader.Read(unread.Label.Field, plate.Slice(unread.Figure.From, unread.Figure.To), unread.Label.Unit) is null;
 
-    private static bool IsCovered(List<Placement> certain, int except, int token) =>
-        certain.Where((placement, index) => index != except && placement.Values.Count > 0 && placement.From <= token && token < placement.To).Any();
+    private static bool Covers(List<Placement> placements, int token) =>
+        placements.Exists(placement => placement.Values.Count > 0 && placement.From <= token && token < placement.To);
 }
