@@ -10,10 +10,10 @@ internal static class MotorLimits
     /// <summary>Rows of amps lie nearer together than this, as ratio: two voltages are 2 apart, two windings up to 3.</summary>
     private const double WidestRows = 3.9;
 
-    private const string VoltsWords = "a voltage that motors are made for: 12 to 28, 36 to 50, 100 to 130, 200 to 280, 340 to 500 or 525 to 700 V";
+    private const string VoltsWords = "a voltage that motors are made for: 12 to 28, 36 to 50, 100 to 130, 200 to 280, 340 to 365, 375 to 500 or 525 to 700 V";
 
-    /// <summary>Bands about the nominal voltages of the world's supplies: 71 beside a V is something else.</summary>
-    private static readonly (double Least, double Most)[] NominalVolts = [(12, 28), (36, 50), (100, 130), (200, 280), (340, 500), (525, 700)];
+    /// <summary>Bands about the nominal voltages of the world's supplies: 71 beside a V is something else, and 370 V is a capacitor's.</summary>
+    private static readonly (double Least, double Most)[] NominalVolts = [(12, 28), (36, 50), (100, 130), (200, 280), (340, 365), (375, 500), (525, 700)];
 
     private static readonly string[] CodeLetters = ["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P", "R", "S", "T", "U", "V"];
 

@@ -18,6 +18,9 @@ internal static class Characters
     /// <summary>A digit, or a fraction in one character.</summary>
     public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Vulgar.Contains(character, StringComparison.Ordinal);
 
+    /// <summary>What people type where a digit cannot be read.</summary>
+    public static bool IsHole(char character) => character is '_' or '?' or '*';
+
     /// <summary>What may stand inside a run of figures: 115/208-230, 45+5, 2.1. A comma may not: it parts 1075,60HZ as often as it is a decimal one.</summary>
     public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';
 

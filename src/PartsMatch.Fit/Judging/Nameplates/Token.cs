@@ -9,7 +9,7 @@ internal enum TokenKind
     /// <summary>Figures that touch, with what joins them: 1075, 2.1, 3/4-1/3, 115/208-230, 45+5.</summary>
     Number,
 
-    /// <summary>One sign that is neither, and no separator: °, %, ~, an emoji.</summary>
+    /// <summary>One sign that is neither, and no separator: °, %, ~, an emoji; or a figure of which a part cannot be read.</summary>
     Sign,
 }
 

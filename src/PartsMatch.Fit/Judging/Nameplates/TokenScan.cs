@@ -3,6 +3,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Cuts a text into tokens, from left to right, without looking back further than a character.</summary>
 internal sealed class TokenScan(string text)
 {
+    /// <summary>No figure of a plate is longer, holes and all.</summary>
+    private const int LongestBurnt = 40;
+
     private readonly List<Token> tokens = [];
     private int at;
     private int line;
@@ -20,6 +23,10 @@ internal sealed class TokenScan(string text)
                 if (here != '\r' || At(at + 1) != '\n') line++;
                 parted = true;
                 at++;
+            }
+            else if (BurntEnd() is { } burnt)
+            {
+                Add(TokenKind.Sign, burnt);
             }
             else if (StartsNumber())
             {
@@ -79,6 +86,31 @@ internal sealed class TokenScan(string text)
         if (!Characters.IsFigure(At(at + 1)) && !(At(at + 1) == '.' && Characters.IsFigure(At(at + 2)))) return false;
         var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]);
         return free && text[at] is '.' or '-' or '−';
+    }
+
+    /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, or 208- before a word; null for whatever else. What is left of it is no value.</summary>
+    private int? BurntEnd()
+    {
+        if (!Characters.IsHole(text[at]) && !StartsNumber()) return null;
+        var (end, figure, hole) = (at, false, false);
+        while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end])))
+        {
+            figure |= Characters.IsFigure(text[end]);
+            hole |= Characters.IsHole(text[end]);
+            end++;
+        }
+
+        if (hole) return figure ? end : null;
+        end = NumberEnd();
+        return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
+    }
+
+    /// <summary>Whether a free end is followed, behind spaces, by something else than a figure: 115/ 230 V goes on, 1/ HP does not.</summary>
+    private bool IsFollowedByNoFigure(int index)
+    {
+        if (index < text.Length && !char.IsWhiteSpace(text[index])) return false;
+        while (index < text.Length && char.IsWhiteSpace(text[index])) index++;
+        return !Characters.IsFigure(At(index)) && At(index) != '.';
     }
 
     private int NumberEnd()

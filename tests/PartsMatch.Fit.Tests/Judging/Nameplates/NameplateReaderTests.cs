@@ -225,4 +225,34 @@ public sealed class NameplateReaderTests
     [InlineData("RPM 115V 1/4HP", "power=1/4 hp; voltage=115 V")]
     public void A_plate_that_puts_its_labels_behind_reads_on_where_the_first_has_lost_its_figure(string text, string read) =>
         string.Join("; ", PartsMatch.Fit.Motors.MotorFamily.Motor.ReadNameplate(text).Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+
+    // What is left of a figure is no value: 1/_ may be any fraction, 107_ any speed from 1070 to 1079.
+    [Theory]
+    [InlineData("HP 1/_ V 230", "voltage=230 V")]
+    [InlineData("1/ HP 230V", "voltage=230 V")]
+    [InlineData("HP 1/", "")]
+    [InlineData("1-1/_ HP", "")]
+    [InlineData("RPM 107_", "")]
+    [InlineData("RPM _075 HZ 60", "frequency=60 Hz")]
+    [InlineData("RPM 1_75", "")]
+    [InlineData("107?RPM", "")]
+    [InlineData("A 2._", "")]
+    [InlineData("7._ MFD 370V", "")]
+    [InlineData("CAP 5/___", "")]
+    [InlineData("115/___ V", "")]
+    [InlineData("V 208-", "")]
+    [InlineData("V 208- HZ 60", "frequency=60 Hz")]
+    [InlineData("V 2_0 PH 1", "phase=single-phase")]
+    public void A_figure_of_which_a_part_cannot_be_read_is_no_value(string text, string read)
+    {
+        var reading = PartsMatch.Fit.Motors.MotorFamily.Motor.ReadNameplate(text);
+        string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+        (reading.Leftovers.Count + reading.Complaints.Count).ShouldBeGreaterThan(0);
+    }
+
+    [Theory]
+    [InlineData("HP 1/4. RPM 1075. V 230.", "power=1/4 hp; speed=1075 rpm; voltage=230 V")]
+    [InlineData("1/4 HP - 1075 RPM - 230 V", "power=1/4 hp; speed=1075 rpm; voltage=230 V")]
+    public void Stops_and_free_dashes_leave_figures_whole(string text, string read) =>
+        string.Join("; ", PartsMatch.Fit.Motors.MotorFamily.Motor.ReadNameplate(text).Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
 }
