@@ -37,6 +37,9 @@ public sealed record TorqueLine
     /// <summary>Full-load speed, rpm.</summary>
     public double RatedRpm { get; }
 
+    /// <summary>Speed at which it gives its most torque, rpm; 0 where it does so standing.</summary>
+    public double BreakdownRpm => SynchronousRpm * Math.Max(0, 1 - breakdownSlip);
+
     /// <summary>Torque at a speed.</summary>
     /// <param name="rpm">From 0 (locked) to synchronous; above it the motor gives none.</param>
     /// <param name="voltsRatio">Volts at its terminals over rated volts of the tap in use.</param>
@@ -56,13 +59,14 @@ public sealed record TorqueLine
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(voltsRatio);
         double Surplus(double rpm) => TorqueAt(rpm, voltsRatio) - (fanTorqueAtRatedRpm * rpm * rpm / (RatedRpm * RatedRpm));
 
-        // Walk down from synchronous speed, where the motor lacks torque, to the first speed at which it has some over; then halve.
-        const int Steps = 400;
-        var (high, low) = (SynchronousRpm, SynchronousRpm);
+        // From breakdown up the torque only falls and the fan's only grows: one crossing lies there, if the motor has torque over at breakdown.
+        // If it has none, walk down from breakdown to the first speed at which it has.
+        const int Steps = 200;
+        var (low, high) = (BreakdownRpm, SynchronousRpm);
         for (var step = 1; step <= Steps && Surplus(low) < 0; step++)
         {
             high = low;
-            low = SynchronousRpm * (Steps - step) / Steps;
+            low = BreakdownRpm * (Steps - step) / Steps;
         }
 
         for (var halving = 0; halving < 60; halving++)

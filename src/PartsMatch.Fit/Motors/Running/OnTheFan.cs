@@ -1,0 +1,79 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Running;
+
+/// <summary>Old and new motor on the same fan, at the volts that are there.</summary>
+/// <remarks>
+/// Where each motor's torque line meets the fan's, which goes with the square of speed. What is only known as a band is taken at both its ends, the same for both motors
+/// where it is the same thing: the fan's weight. Air's density is the same for both. A new blade's power goes with the fifth power of its diameter (fan laws).
+/// </remarks>
+public sealed record OnTheFan
+{
+    /// <summary>Sheaves are changed when speeds differ by more (<see cref="Aspects.Speed"/>'s limit).</summary>
+    private const double SameSpeed = 0.05;
+
+    private OnTheFan(RatedPoint old, RatedPoint @new, FanOnShaft fan, IReadOnlyList<FanCase> cases) => (Old, New, Fan, Cases) = (old, @new, fan, cases);
+
+    /// <summary>The old motor's rated point.</summary>
+    public RatedPoint Old { get; }
+
+    /// <summary>The new motor's rated point.</summary>
+    public RatedPoint New { get; }
+
+    /// <summary>How heavy the fan is.</summary>
+    public FanOnShaft Fan { get; }
+
+    /// <summary>Every combination of the bands' ends; at least one.</summary>
+    public IReadOnlyList<FanCase> Cases { get; }
+
+    /// <summary>The band of a figure over all cases.</summary>
+    public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
+
+    /// <summary>How both run, or what is missing to tell.</summary>
+    /// <param name="need">The need.</param>
+    /// <param name="part">The new motor.</param>
+    public static (OnTheFan? Run, Missing? Missing) Of(MotorNeed need, RunningFacet part)
+    {
+        var oldBetween = TapChoice.Old(need);
+        var (olds, oldLacks) = RatedPoint.Possible(RunningFacet.Of(need.Plate), need.Site, oldBetween);
+        if (oldLacks is not null) return (null, new(Side.Plate, oldLacks));
+        var (news, newLacks) = RatedPoint.Possible(part, need.Site, oldBetween);
+        if (newLacks is not null) return (null, new(Side.Part, newLacks));
+        if (DiameterRatio(need.Site) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
+        var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(need, old, one, diameter))).ToList();
+        return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases), null);
+    }
+
+    private static IEnumerable<FanCase> CasesOf(MotorNeed need, RatedPoint old, RatedPoint one, double diameter)
+    {
+        var fan = FanOnShaft.Of(need, old);
+        var speeds = one.Rpm / old.Rpm;
+
+        // Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.
+        var sheave = need.Site.Drive == Drive.Belt && Math.Abs(speeds - 1) > SameSpeed ? speeds : 1;
+        foreach (var oldBreakdown in old.Breakdown.Ends)
+        {
+            foreach (var load in fan.LoadAt(oldBreakdown).Ends)
+            {
+                var oldRpm = old.SpeedOn(load, oldBreakdown);
+                var oldShare = load * Math.Pow(oldRpm / old.Rpm, 3);
+                foreach (var (oldRated, newRated) in old.ShaftWatts.Ends.SelectMany(_ => one.ShaftWatts.Ends, (a, b) => (a, b)))
+                {
+                    var newLoad = load * oldRated / newRated * Math.Pow(speeds / sheave, 3) * Math.Pow(diameter, 5);
+                    foreach (var newBreakdown in one.Breakdown.Ends)
+                    {
+                        var newRpm = one.SpeedOn(newLoad, newBreakdown);
+                        var newShare = newLoad * Math.Pow(newRpm / one.Rpm, 3);
+                        yield return new(oldRpm, newRpm, oldShare * oldRated, newShare * newRated, oldShare, newShare, newRpm / oldRpm / sheave * Math.Pow(diameter, 3));
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>New blade's diameter over the old one's: 1 while the blade stays; null when it goes and a diameter is missing.</summary>
+    private static double? DiameterRatio(MotorSite site) =>
+        site.BladeStays != false ? 1
+        : site is { BladeDiameter: { } old, NewBladeDiameter: { } now } && old.Millimeters > 0 && now.Millimeters > 0 ? now.Millimeters / old.Millimeters : null;
+}

@@ -1,0 +1,77 @@
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Running;
+
+/// <summary>A motor's rated point, and the volts that it would get at a site.</summary>
+/// <param name="Tap">The tap that the site's volts suit best; null when its volts are unknown.</param>
+/// <param name="VoltsRatio">Volts there over the volts it is rated at; 1 when either is unknown. A spanned tap's figures are taken to hold at its high end (practice).</param>
+/// <param name="Rpm">Full-load speed, rpm.</param>
+/// <param name="SynchronousRpm">Synchronous speed, rpm; null for an electronically commutated motor, which holds its speed by itself.</param>
+/// <param name="ShaftWatts">Rated shaft power, W: a band where the plate's power is, or may be, what the motor takes.</param>
+/// <param name="Breakdown">Breakdown torque over rated torque.</param>
+/// <param name="ServiceFactor">Service factor; 1 when not given.</param>
+public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, double? SynchronousRpm, Band ShaftWatts, Band Breakdown, double ServiceFactor)
+{
+    /// <summary>The rated points that are possible at a site: one, unless it is unknown whether figures are two speeds or two frequencies.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="site">The site.</param>
+    /// <param name="oldBetween">What the old motor was connected between; null when unknown.</param>
+    /// <returns>At least one point, or the name of the field that is missing.</returns>
+    public static (IReadOnlyList<RatedPoint> Points, string? MissingField) Possible(RunningFacet motor, MotorSite site, Between? oldBetween)
+    {
+        if (motor.Rpm.Count == 0) return ([], "speed");
+        if (motor.Watts.Count == 0) return ([], "power");
+        var hertz = site.SupplyFrequency?.Hertz;
+        var bands = TypeBands.Likely(motor.Type, motor.Connections.Phases);
+        var choice = TapChoice.Best(motor.Connections.Taps, SupplyVolts.Of(site, motor.Connections.Phases ?? Phases.Single), oldBetween);
+        var points = new List<RatedPoint>();
+        foreach (var rpm in HighSpeed.At(motor.Rpm, hertz))
+        {
+            var isElectronic = motor.Type == MotorType.ElectronicallyCommutated;
+            if (SynchronousOf(motor, rpm, hertz) is not { } synchronous && !isElectronic) return ([], "poles");
+            else synchronous = SynchronousOf(motor, rpm, hertz) ?? 0;
+            points.AddRange(HighSpeed.At(motor.Watts, hertz).Select(watts => new RatedPoint(
+                choice?.Tap,
+                choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
+                rpm,
+                isElectronic ? null : synchronous,
+                ShaftOf(watts, motor.Meaning, bands.Efficiency),
+                motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
+                motor.ServiceFactor ?? 1)));
+        }
+
+        return (points, null);
+    }
+
+    /// <summary>The speed at which it runs a fan, rpm.</summary>
+    /// <param name="load">The fan's torque at this motor's rated speed over its rated torque; above 0.</param>
+    /// <param name="breakdown">One value of its breakdown torque's band.</param>
+    public double SpeedOn(double load, double breakdown) =>
+        SynchronousRpm is { } synchronous ? new TorqueLine(synchronous, Rpm, 1, breakdown).SpeedOnFan(load, VoltsRatio)
+        : load <= breakdown ? Rpm : Rpm * Math.Sqrt(breakdown / load);
+
+    /// <summary>The load on which it runs at a measured speed; null where the speed tells nothing: at or above synchronous, or of a motor that holds its speed.</summary>
+    /// <param name="rpm">The measured speed.</param>
+    /// <param name="breakdown">One value of its breakdown torque's band.</param>
+    public double? LoadAt(double rpm, double breakdown) =>
+        SynchronousRpm is { } synchronous && rpm > 0 && rpm < synchronous
+            ? new TorqueLine(synchronous, Rpm, 1, breakdown).TorqueAt(rpm, VoltsRatio) * Math.Pow(Rpm / rpm, 2) : null;
+
+    private static double? SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
+    {
+        var hertz = motor.Rpm.FirstOrDefault(point => point.Value.Equals(rpm)).Hertz;
+        if (double.IsNaN(hertz)) hertz = supplyHertz ?? double.NaN;
+        if (double.IsNaN(hertz)) return null;
+        var poles = motor.Poles ?? PoleCounts.Of(rpm, hertz).FirstOrDefault();
+        return poles > 0 && PoleCounts.Synchronous(poles, hertz) is var synchronous && synchronous > rpm ? synchronous : null;
+    }
+
+    private static Band ShaftOf(double watts, PowerMeaning? meaning, Band efficiency) => meaning switch
+    {
+        PowerMeaning.Output => Band.Exactly(watts),
+        PowerMeaning.Input => efficiency * watts,
+        _ => new(efficiency.Low * watts, watts),
+    };
+}

@@ -1,0 +1,35 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Aspects;
+
+namespace PartsMatch.Fit.Motors.Running;
+
+/// <summary>What decides how a motor runs on a fan.</summary>
+/// <param name="Connections">Its taps and phases.</param>
+/// <param name="Rpm">Full-load speed at high speed, by frequency; empty when unknown.</param>
+/// <param name="Watts">Power at high speed, by frequency; empty when unknown.</param>
+/// <param name="Meaning">Whether the power is at the shaft; null when unknown.</param>
+/// <param name="Type">How it makes its torque; null when unknown.</param>
+/// <param name="Poles">Poles at high speed; null when unknown.</param>
+/// <param name="Breakdown">Breakdown torque over rated torque, to 0.01; null when unknown.</param>
+/// <param name="ServiceFactor">Service factor, to 0.01; null when unknown.</param>
+public readonly record struct RunningFacet(
+    TapsFacet Connections,
+    Sequence<AtFrequency> Rpm,
+    Sequence<AtFrequency> Watts,
+    PowerMeaning? Meaning,
+    MotorType? Type,
+    int? Poles,
+    double? Breakdown,
+    double? ServiceFactor)
+{
+    /// <summary>What it is for a motor.</summary>
+    public static RunningFacet Of(MotorSpec motor) => new(
+        TapsFacet.Of(motor),
+        HighSpeed.Rpm(motor),
+        HighSpeed.Watts(motor),
+        motor.PowerMeaning,
+        motor.Type,
+        motor.Poles,
+        motor.BreakdownTorque is { } breakdown ? Rounded.To(breakdown.DecimalFractions, 2) : null,
+        motor.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null);
+}
