@@ -1,0 +1,35 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Published;
+
+/// <summary>What motors of a type are like at full load, as bands wide enough for old and new ones.</summary>
+/// <param name="Type">The type.</param>
+/// <param name="Efficiency">Shaft power over input power, 0 to 1.</param>
+/// <param name="PowerFactor">Input power over volt-amperes, 0 to 1.</param>
+/// <param name="Breakdown">Breakdown torque over rated torque, at least 1.</param>
+/// <param name="Source">Where the bands come from; from memory as soon as one of them is.</param>
+public sealed record TypeBand(MotorType Type, Band Efficiency, Band PowerFactor, Band Breakdown, Source Source)
+{
+    /// <summary>Shaft watts a volt-ampere.</summary>
+    public Band ShaftShare => Efficiency * PowerFactor;
+}
+
+/// <summary>Efficiency, power factor and breakdown torque by type of motor.</summary>
+/// <remarks>Ranges of small motors differ widely between sources: they serve for intervals and doubts, never for a figure.</remarks>
+public static class TypeBands
+{
+    /// <summary>All types.</summary>
+    public static IReadOnlyList<TypeBand> All { get; } = [.. PublishedTable.Read("type-bands").Select(row => new TypeBand(
+        Enum.Parse<MotorType>(row.Text("type")),
+        Span(row, "efficiency"),
+        Span(row, "power_factor"),
+        Span(row, "breakdown"),
+        row.Source))];
+
+    /// <summary>The bands of a type; null for a type that is not known.</summary>
+    public static TypeBand? Of(MotorType? type) => All.FirstOrDefault(band => band.Type == type);
+
+    private static Band Span(PublishedRow row, string figure) => new(row.Needed($"{figure}_low"), row.Needed($"{figure}_high"));
+}

@@ -1,0 +1,48 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Tests.Published;
+
+public sealed class TypeBandsTests
+{
+    [Fact]
+    public void Every_type_has_its_bands_in_order_and_in_range()
+    {
+        TypeBands.All.Select(band => band.Type).ShouldBe(Enum.GetValues<MotorType>(), ignoreOrder: true);
+        foreach (var band in TypeBands.All)
+        {
+            band.Efficiency.Low.ShouldBeInRange(0.01, band.Efficiency.High);
+            band.Efficiency.High.ShouldBeLessThan(1);
+            band.PowerFactor.Low.ShouldBeInRange(0.01, band.PowerFactor.High);
+            band.PowerFactor.High.ShouldBeLessThan(1);
+            band.Breakdown.Low.ShouldBeInRange(1, band.Breakdown.High);
+        }
+    }
+
+    [Theory]
+
+    // Published: article on refrigeration fan motors of 1 to 50 W: shaded pole 15-30 %, permanent split capacitor 35-50 %, electronically commutated 65-75 %.
+    [InlineData(MotorType.ShadedPole, 0.15, 0.30)]
+    [InlineData(MotorType.PermanentSplitCapacitor, 0.35, 0.50)]
+    [InlineData(MotorType.ElectronicallyCommutated, 0.65, 0.75)]
+
+    // Published: 10 CFR 431.446, least and greatest of the capacitor-start rows, 1/4 hp 6-pole and 2 hp 4-pole.
+    [InlineData(MotorType.CapacitorStart, 0.622, 0.845)]
+    [InlineData(MotorType.CapacitorStartCapacitorRun, 0.622, 0.845)]
+
+    // Published: 10 CFR 431.446, 1/4 hp 2-pole; 10 CFR 431.25, 25 hp 4-pole.
+    [InlineData(MotorType.ThreePhaseInduction, 0.656, 0.936)]
+    public void Published_efficiencies_lie_inside_the_band(MotorType type, double low, double high)
+    {
+        var band = TypeBands.Of(type)!.Efficiency;
+        band.Holds(low).ShouldBeTrue();
+        band.Holds(high).ShouldBeTrue();
+    }
+
+    [Fact]
+    public void What_was_not_seen_says_that_it_is_from_memory() => TypeBands.All.ShouldAllBe(band => band.Source.Status == SourceStatus.Memory);
+
+    [Fact]
+    public void An_unknown_type_has_no_bands() => TypeBands.Of(null).ShouldBeNull();
+}
