@@ -39,8 +39,13 @@ public sealed class CondenserSplitTests
 
     [Property]
     public Property Less_air_is_a_larger_split_at_both_ends_of_the_band() => Prop.ForAll(
-        (from air in Gen.Choose(50, 1500) from less in Gen.Choose(1, 49) from width in Gen.Choose(0, 200)
-         from effectiveness in Gen.Choose(50, 900) from wider in Gen.Choose(0, 50) from exponent in Gen.Choose(0, 900) from more in Gen.Choose(0, 100)
+        (from air in Gen.Choose(50, 1500)
+         from less in Gen.Choose(1, 49)
+         from width in Gen.Choose(0, 200)
+         from effectiveness in Gen.Choose(50, 900)
+         from wider in Gen.Choose(0, 50)
+         from exponent in Gen.Choose(0, 900)
+         from more in Gen.Choose(0, 100)
          select (air, less, width, effectiveness, wider, exponent, more)).ToArbitrary(),
         one =>
         {

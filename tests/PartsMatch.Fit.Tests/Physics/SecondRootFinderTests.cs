@@ -75,6 +75,8 @@ public sealed class SecondRootFinderTests
     private static double Between(double low, double high, double share) => low + ((high - low) * share);
 
     private static Arbitrary<(double RatedRpm, double Torque, double Breakdown)> Motors() =>
-        (from slip in Gen.Choose(20, 140) from torque in Gen.Choose(1, 5000) from breakdown in Gen.Choose(130, 350)
+        (from slip in Gen.Choose(20, 140)
+         from torque in Gen.Choose(1, 5000)
+         from breakdown in Gen.Choose(130, 350)
          select (1800 * (1 - (slip / 1000.0)), torque / 100.0, breakdown / 100.0)).ToArbitrary();
 }
