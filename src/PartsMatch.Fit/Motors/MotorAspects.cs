@@ -23,5 +23,6 @@ public static class MotorAspects
         new RunCapacitor(),
         new ShaftLength(),
         new Mount(),
+        new FanLoad(),
     ];
 }

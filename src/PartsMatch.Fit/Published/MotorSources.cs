@@ -20,6 +20,9 @@ public static class MotorSources
     /// <summary>Nearest speed of the same pole count.</summary>
     public static Source SameSpeed { get; } = new("Same pole count and speed within 5 %; fan power goes with the cube of speed", SourceStatus.Practice);
 
+    /// <summary>Torque line against the fan.</summary>
+    public static Source FanLoad { get; } = new("Kloss's torque line through the rated point, torque with the square of volts (NEMA MG 1 12.44.2), against a fan's square of speed; fans load their motor to 70 to 100 % of its plate (practice)", SourceStatus.Derived);
+
     /// <summary>n = 120 f / p.</summary>
     public static Source Synchronous { get; } = new("Synchronous speed 120 f / p", SourceStatus.Derived);
 

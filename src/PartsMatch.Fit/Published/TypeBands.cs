@@ -5,12 +5,12 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Published;
 
 /// <summary>What motors of a type are like at full load, as bands wide enough for old and new ones.</summary>
-/// <param name="Type">The type.</param>
+/// <param name="Type">The type; null for bands that hold several.</param>
 /// <param name="Efficiency">Shaft power over input power, 0 to 1.</param>
 /// <param name="PowerFactor">Input power over volt-amperes, 0 to 1.</param>
 /// <param name="Breakdown">Breakdown torque over rated torque, at least 1.</param>
 /// <param name="Source">Where the bands come from; from memory as soon as one of them is.</param>
-public sealed record TypeBand(MotorType Type, Band Efficiency, Band PowerFactor, Band Breakdown, Source Source)
+public sealed record TypeBand(MotorType? Type, Band Efficiency, Band PowerFactor, Band Breakdown, Source Source)
 {
     /// <summary>Shaft watts a volt-ampere.</summary>
     public Band ShaftShare => Efficiency * PowerFactor;
@@ -30,6 +30,15 @@ public static class TypeBands
 
     /// <summary>The bands of a type; null for a type that is not known.</summary>
     public static TypeBand? Of(MotorType? type) => All.FirstOrDefault(band => band.Type == type);
+
+    /// <summary>The bands of a type; for an unknown one, bands that hold those of every type with so many phases (of every type when these are unknown, too).</summary>
+    public static TypeBand Likely(MotorType? type, Phases? phases)
+    {
+        if (Of(type) is { } known) return known;
+        var possible = All.Where(band => phases is null || MotorKinds.PhasesOf(band.Type) is not { } its || its == phases).ToList();
+        Band Around(Func<TypeBand, Band> of) => new(possible.Min(band => of(band).Low), possible.Max(band => of(band).High));
+        return new(null, Around(band => band.Efficiency), Around(band => band.PowerFactor), Around(band => band.Breakdown), possible[0].Source with { Status = SourceStatus.Memory });
+    }
 
     private static Band Span(PublishedRow row, string figure) => new(row.Needed($"{figure}_low"), row.Needed($"{figure}_high"));
 }

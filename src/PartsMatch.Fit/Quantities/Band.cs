@@ -8,6 +8,9 @@ public readonly record struct Band(double Low, double High)
     /// <summary>The middle.</summary>
     public double Middle => (Low + High) / 2;
 
+    /// <summary>Both ends; one when they are the same.</summary>
+    public IReadOnlyList<double> Ends => Low.Equals(High) ? [Low] : [Low, High];
+
     /// <summary>A value known exactly.</summary>
     public static Band Exactly(double value) => new(value, value);
 

@@ -18,6 +18,41 @@ public sealed class AirAndFanTests
         (23.1 * laws.Power).ShouldBe(210.9, 0.05);
     }
 
+    // The same example's seven points of the fan's curve: cfm, inches of water, hp. Tolerance: half of the last printed digit of the result.
+    [Theory]
+    [InlineData(0, 3.68, 11.1, 0, 11.04, 101.4)]
+    [InlineData(10_000, 3.75, 15.1, 30_436, 11.25, 137.9)]
+    [InlineData(20_000, 3.50, 18.6, 60_872, 10.50, 169.8)]
+    [InlineData(30_000, 2.96, 21.4, 91_308, 8.88, 195.4)]
+    [InlineData(40_000, 2.12, 23.1, 121_744, 6.36, 210.9)]
+    [InlineData(50_000, 1.02, 23.1, 152_180, 3.06, 210.9)]
+    [InlineData(60_000, 0, 21.0, 182_616, 0, 191.8)]
+    public void Every_point_of_the_textbooks_curve_moves_with_the_laws(double flow, double pressure, double power, double newFlow, double newPressure, double newPower)
+    {
+        var laws = FanLaws.Of(1150.0 / 600, 42.0 / 36, 0.045 / 0.075);
+        (flow * laws.Flow).ShouldBe(newFlow, 2);
+        (pressure * laws.Pressure).ShouldBe(newPressure, 0.005);
+        (power * laws.Power).ShouldBe(newPower, 0.06);
+    }
+
+    // Published page: a 50 hp fan slowed by a tenth takes 0.729 of it, 36.45 hp (the page rounds to 37); a tenth more flow takes a third more power.
+    [Fact]
+    public void A_tenth_of_the_speed_is_a_quarter_less_or_a_third_more_power()
+    {
+        (50 * FanLaws.Of(0.9).Power).ShouldBe(36.45, 1e-9);
+        FanLaws.Of(1.1).Power.ShouldBe(1.331, 1e-12);
+    }
+
+    // Power is torque times speed, whatever changes (identity).
+    [Theory]
+    [InlineData(1.2, 1, 1)]
+    [InlineData(0.8, 1.1, 0.9)]
+    public void Power_goes_with_torque_times_speed(double speed, double diameter, double density)
+    {
+        var laws = FanLaws.Of(speed, diameter, density);
+        laws.Power.ShouldBe(laws.Torque * speed, 1e-12);
+    }
+
     // Worked by hand from the laws: flow, pressure, power.
     [Theory]
     [InlineData(1075, 1140, 1.0605, 1.1246, 1.1926)]
@@ -92,6 +127,7 @@ public sealed class AirAndFanTests
         Should.Throw<ArgumentOutOfRangeException>(() => FanLaws.Of(0));
         Should.Throw<ArgumentOutOfRangeException>(() => Air.Density(500));
         Should.Throw<ArgumentOutOfRangeException>(() => Air.Pressure(20_000));
+        (Air.Holds(-500), Air.Holds(11_000), Air.Holds(-501), Air.Holds(11_001), Air.Holds(double.NaN)).ShouldBe((true, true, false, false, false));
         Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.Ratio(0, 0.6, 0.5));
         Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.Ratio(1, 1, 0.5));
         Should.Throw<ArgumentOutOfRangeException>(() => CondenserSplit.AirflowLeft(3, 3));

@@ -16,6 +16,11 @@ public sealed class MotorInputTests
     public void Three_phases_give_the_input_power_of_the_textbooks_problem() =>
         MotorInput.Watts(220, 77, 0.88, threePhase: true).ShouldBe(25_820, 1);
 
+    // The same problem goes on: losses of 3357 W leave 22 463 W = 30.1 hp at the shaft, efficiency 0.870 (worked by hand).
+    [Fact]
+    public void The_textbooks_motor_gives_its_thirty_horsepower_at_an_efficiency_of_0_87() =>
+        (MotorInput.ShaftWatts(220, 77, Band.Exactly(0.870), Band.Exactly(0.88), threePhase: true).Middle / 746).ShouldBe(30.1, 0.05);
+
     // Worked by hand: 1/2 hp at 115 V and 4.0 A would be 373 W of 460 VA, an efficiency times power factor of 0.81.
     [Fact]
     public void A_half_horsepower_motor_on_115_volts_and_4_amps_would_need_a_product_of_0_81() =>

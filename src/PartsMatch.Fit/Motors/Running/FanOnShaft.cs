@@ -59,7 +59,7 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
     /// </summary>
     private static Band? AmpsLoad(MotorNeed need, RatedPoint old, double amps, TypeBand type)
     {
-        var row = Ratings.Of(need.Plate).Rows.FirstOrDefault(one => one.FullLoadAmps is not null && (old.Tap is null || one.Volts is null || VoltTap.Of(one.Volts) == old.Tap));
+        var row = Ratings.Of(need.Plate).Rows.FirstOrDefault(one => one.FullLoadAmps is not null && (old.Tap is null || one.Volts is null || VoltTap.Of(one.Volts.Value) == old.Tap));
         if (row?.FullLoadAmps is not { } plate || old.Tap is not { } tap) return null;
         var most = amps / plate.First.Amperes * old.VoltsRatio;
         var least = MotorInput.ShaftWatts(tap.High * old.VoltsRatio, amps, type.Efficiency, type.PowerFactor, need.Plate.Phase == Phases.Three).Low / old.ShaftWatts.High;

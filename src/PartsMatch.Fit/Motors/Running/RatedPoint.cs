@@ -61,11 +61,11 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
 
     private static double? SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        var hertz = motor.Rpm.FirstOrDefault(point => point.Value.Equals(rpm)).Hertz;
+        var hertz = motor.Rpm.First(point => point.Value.Equals(rpm)).Hertz;
         if (double.IsNaN(hertz)) hertz = supplyHertz ?? double.NaN;
         if (double.IsNaN(hertz)) return null;
-        var poles = motor.Poles ?? PoleCounts.Of(rpm, hertz).FirstOrDefault();
-        return poles > 0 && PoleCounts.Synchronous(poles, hertz) is var synchronous && synchronous > rpm ? synchronous : null;
+        var possible = motor.Poles is { } known ? [known] : PoleCounts.Of(rpm, hertz);
+        return possible.Count > 0 && PoleCounts.Synchronous(possible[0], hertz) is var synchronous && synchronous > rpm ? synchronous : null;
     }
 
     private static Band ShaftOf(double watts, PowerMeaning? meaning, Band efficiency) => meaning switch

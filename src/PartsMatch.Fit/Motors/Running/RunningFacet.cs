@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Aspects;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Running;
 

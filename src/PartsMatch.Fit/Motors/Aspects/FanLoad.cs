@@ -1,0 +1,47 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Running;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Motors.Aspects;
+
+/// <summary>Does the fan, at the volts that are there, load the motor to no more than its rating?</summary>
+/// <remarks>
+/// The old fan's load is a band unless it was measured; the whole band within the rating meets, the whole band over it fails, and one that straddles it is to be measured.
+/// A motor that is loaded no more than the old one was at the same volts is not worse, whatever the figure. Plate speeds are true only within a fifth of the slip
+/// (MG 1 12.46, from memory), which is some 5 % of power: so much over the rating is not told apart from it. The service factor counts only at rated volts and balance.
+/// </remarks>
+public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan load", isDeciding: false, MotorSources.FanLoad, new(0.8, 0.4, 0.2))
+{
+    private const double NotToldApart = 0.05;
+
+    /// <summary>Up to here nobody would give the load a thought.</summary>
+    private const double Easy = 0.9;
+
+    /// <inheritdoc/>
+    public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
+
+    /// <inheritdoc/>
+    public override Finding Judge(MotorNeed need, RunningFacet facet)
+    {
+        var (run, missing) = OnTheFan.Of(need, facet);
+        if (run is null) return Lacking(missing!);
+        var credit = RatedSupply.ServiceFactorCounts(need.Site, run.New) ? run.New.ServiceFactor : 1;
+        var limit = credit * (1 + NotToldApart);
+        bool Within(FanCase one) => one.NewShare <= Math.Max(limit, one.OldShare * (1 + NotToldApart)) + 1e-9;
+        var share = run.Over(one => one.NewShare);
+        FormattableString loaded = $"{(share * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
+        var shortfall = Math.Max(0, (share.High - Easy) / (limit - Easy));
+        var margin = new Margin((limit - share.High) * 100, "%");
+        if (run.Cases.All(Within)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
+        return run.Cases.Any(Within)
+            ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.") with { Shortfall = shortfall, Margin = margin }
+            : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.") with { Shortfall = shortfall, Margin = margin };
+    }
+
+    private static Finding Lacking(Missing missing) => missing switch
+    {
+        { Side: Side.Site } => Finding.Unknown(Side.Site, missing.Field, $"How the new blade loads the motor cannot be told without both blades' diameters."),
+        { Side: Side.Part } => Finding.Unknown(Side.Part, missing.Field, $"How the fan loads the part cannot be told: its {missing.Field} is not given."),
+        _ => Finding.Unknown(missing.Side, missing.Field, $"How heavy the fan is cannot be told: the old motor's {missing.Field} is not known."),
+    };
+}

@@ -1,0 +1,16 @@
+namespace PartsMatch.Fit.Motors.Running;
+
+/// <summary>Whether a supply is what motors are rated at.</summary>
+public static class RatedSupply
+{
+    /// <summary>Rated volts, as a meter reads them (practice).</summary>
+    private const double SameVolts = 0.02;
+
+    /// <summary>Unbalance up to which a motor carries its rating (NEMA MG 1 12.45), percent.</summary>
+    private const double MostUnbalance = 1;
+
+    /// <summary>A service factor holds at rated volts, frequency and balance only (NEMA MG 1 14.37); where nobody measured, it does not count.</summary>
+    public static bool ServiceFactorCounts(MotorSite site, RatedPoint motor) =>
+        site.Volts is { } volts && Math.Abs(motor.VoltsRatio - 1) <= SameVolts
+        && (volts.Count < 3 || Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts) <= MostUnbalance);
+}

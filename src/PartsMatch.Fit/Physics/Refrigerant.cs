@@ -1,0 +1,97 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Physics;
+
+/// <summary>The temperatures at which a refrigerant boils and condenses at one pressure; without glide all three are one.</summary>
+/// <param name="Bubble">Where the first bubble forms: liquid leaving a condenser, condensing split, subcooling.</param>
+/// <param name="Dew">Where the last drop goes: suction superheat.</param>
+public readonly record struct SaturationTemperatures(Temperature Bubble, Temperature Dew)
+{
+    /// <summary>Half way between the two.</summary>
+    public Temperature Mean => Temperature.FromKelvins((Bubble.Kelvins + Dew.Kelvins) / 2);
+
+    /// <summary>From bubble to dew.</summary>
+    public TemperatureDelta Glide => TemperatureDelta.FromKelvins(Dew.Kelvins - Bubble.Kelvins);
+}
+
+/// <summary>A refrigerant: its name and safety class, and where its equations are known, its pressure at saturation. There is one object a refrigerant; get it from <see cref="Refrigerants"/>.</summary>
+/// <remarks>
+/// Pressures are absolute except in <see cref="SaturationAtGauge"/>. A temperature or pressure outside the equations' range has no answer (null), and neither has any
+/// of a refrigerant without equations. Bubble and dew pressures agree with the full equations of state within 0.03 % from −50 to 60 °C; R-448A's and R-449A's are
+/// fitted to a mixture model and perhaps 1 % off.
+/// </remarks>
+public sealed class Refrigerant : IHaveTextForm<Refrigerant>
+{
+    private readonly SaturationCurve? bubble;
+    private readonly SaturationCurve? dew;
+
+    internal Refrigerant(string name, string safetyClass, IReadOnlyList<string> alsoCalled, Source classSource, SaturationCurve? bubble, SaturationCurve? dew)
+    {
+        (Name, SafetyClass, AlsoCalled, ClassSource) = (name, safetyClass, alsoCalled, classSource);
+        (this.bubble, this.dew) = (bubble, dew);
+    }
+
+    /// <inheritdoc/>
+    public static TextForm<Refrigerant> Form { get; } = new RefrigerantForm();
+
+    /// <summary>The designation of ASHRAE 34: R-404A.</summary>
+    public string Name { get; }
+
+    /// <summary>The safety class of ASHRAE 34: A1, A2L, A3, B1, B2L.</summary>
+    public string SafetyClass { get; }
+
+    /// <summary>Whether it burns: any class but a 1.</summary>
+    public bool IsFlammable => !SafetyClass.EndsWith('1');
+
+    /// <summary>Common names for the same substance: propane.</summary>
+    public IReadOnlyList<string> AlsoCalled { get; }
+
+    /// <summary>Where the safety class comes from.</summary>
+    public Source ClassSource { get; }
+
+    /// <summary>Whether its saturation can be computed here.</summary>
+    public bool HasCurve => bubble is not null;
+
+    /// <summary>Where its equations come from; null without any.</summary>
+    public Source? CurveSource => bubble?.Source;
+
+    /// <summary>The lowest temperature that both of its equations hold for; null without any.</summary>
+    public Temperature? LeastTemperature => bubble is null || dew is null ? null : Temperature.FromKelvins(Math.Max(bubble.LeastKelvin, dew.LeastKelvin));
+
+    /// <summary>The highest temperature that both of its equations hold for; null without any.</summary>
+    public Temperature? MostTemperature => bubble is null || dew is null ? null : Temperature.FromKelvins(Math.Min(bubble.MostKelvin, dew.MostKelvin));
+
+    /// <summary>Absolute pressure at which liquid of a temperature begins to boil; null outside the range.</summary>
+    public Pressure? BubblePressure(Temperature temperature) => PressureOn(bubble, temperature);
+
+    /// <summary>Absolute pressure at which vapour of a temperature begins to condense; null outside the range.</summary>
+    public Pressure? DewPressure(Temperature temperature) => PressureOn(dew, temperature);
+
+    /// <summary>Temperature at which liquid under an absolute pressure begins to boil; null outside the range.</summary>
+    public Temperature? BubbleTemperature(Pressure absolute) => TemperatureOn(bubble, absolute);
+
+    /// <summary>Temperature at which vapour under an absolute pressure begins to condense; null outside the range.</summary>
+    public Temperature? DewTemperature(Pressure absolute) => TemperatureOn(dew, absolute);
+
+    /// <summary>Bubble, mean and dew temperature for what a gauge shows.</summary>
+    /// <param name="gauge">Above the air round it, in any unit (psig, bar); negative for a vacuum.</param>
+    /// <param name="altitude">Of the site, −500 to 11 000 m: at 1500 m the air is 17 kPa thinner, and so is the absolute pressure behind the same reading.</param>
+    /// <returns>The temperatures; null without equations, outside their range, or outside the range of altitudes.</returns>
+    public SaturationTemperatures? SaturationAtGauge(Pressure gauge, Length altitude)
+    {
+        if (!Air.Holds(altitude.Meters)) return null;
+        var absolute = Pressure.FromPascals(gauge.Pascals + Air.Pressure(altitude.Meters));
+        return BubbleTemperature(absolute) is { } boils && DewTemperature(absolute) is { } condenses ? new(boils, condenses) : null;
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+
+    private static Pressure? PressureOn(SaturationCurve? curve, Temperature temperature) =>
+        curve?.Pascal(temperature.Kelvins) is { } pascal ? Pressure.FromPascals(pascal) : null;
+
+    private static Temperature? TemperatureOn(SaturationCurve? curve, Pressure absolute) =>
+        curve?.Kelvin(absolute.Pascals) is { } kelvin ? Temperature.FromKelvins(kelvin) : null;
+}
