@@ -61,6 +61,9 @@ public abstract class Family
     /// <summary>Readings of a spec that cannot all be true.</summary>
     public abstract IReadOnlyList<Contradiction> Contradictions(Spec spec);
 
+    /// <summary>What will be different once a part runs in the old one's place: estimates with their bands; none when too little is known.</summary>
+    public abstract IReadOnlyList<Difference> WillDiffer(Need need, Spec part);
+
     /// <summary>All findings about one part, deductions included.</summary>
     public FitSheet Judge(Need need, Spec part)
     {
@@ -90,6 +93,9 @@ public sealed record FamilyRules<TSpec, TSite>
 
     /// <summary>Readings that cannot all be true; pure.</summary>
     public required Func<TSpec, IReadOnlyList<Contradiction>> Contradictions { get; init; }
+
+    /// <summary>What will be different once a part, with what is deduced of it, runs in the old one's place; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TSpec, IReadOnlyList<Difference>> WillDiffer { get; init; }
 }
 
 /// <summary>A family closed over its types.</summary>
@@ -146,6 +152,10 @@ public sealed class Family<TSpec, TSite> : Family
 
     /// <inheritdoc/>
     public override IReadOnlyList<Contradiction> Contradictions(Spec spec) => rules.Contradictions((TSpec)spec);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Difference> WillDiffer(Need need, Spec part) =>
+        rules.WillDiffer(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec);
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Running;
 
 namespace PartsMatch.Fit.Motors;
 
@@ -13,6 +14,7 @@ public static class MotorFamily
         Deduce = MotorDeductions.Deduce,
         DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
+        WillDiffer = MotorDifferences.Of,
     });
 
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)

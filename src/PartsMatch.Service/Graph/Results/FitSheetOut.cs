@@ -31,6 +31,9 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
     [Description("All that must be changed or checked.")]
     public IEnumerable<ChangeOut> Changes => ChangeOut.AllOf(judged.Explained.Sheet);
 
+    [Description("What will be different once it runs: estimates, each with its band and what it assumes; empty when the plates tell too little.")]
+    public IEnumerable<DifferenceOut> WillDiffer => judged.Need.Family.WillDiffer(judged.Need.Reading.Need, judged.Part.Spec).Select(one => new DifferenceOut(one));
+
     [Description("One finding an aspect, in the family's order.")]
     public IEnumerable<FindingOut> Findings => FindingOut.AllOf(judged.Explained.Sheet);
 }

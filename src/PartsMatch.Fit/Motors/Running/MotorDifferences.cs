@@ -1,0 +1,61 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Running;
+
+/// <summary>What will be different once a new motor runs the old fan.</summary>
+public static class MotorDifferences
+{
+    private const string Lines = "each motor's torque line goes through its rated point (Kloss), with the square of the volts; the fan's torque goes with the square of speed";
+
+    /// <summary>Speed, airflow, shaft power, share of the rating, amps and condensing split, each old against new; none when the plates tell too little.</summary>
+    public static IReadOnlyList<Difference> Of(MotorNeed need, MotorSpec part)
+    {
+        if (OnTheFan.Of(need, RunningFacet.Of(part)).Run is not { } run) return [];
+        var assumed = Assumptions(need, run);
+        var airflow = run.Over(one => one.Airflow);
+        List<Difference> all =
+        [
+            new("speed", "Speed", "rpm", run.Over(one => one.OldRpm), run.Over(one => one.NewRpm), run.Over(one => one.NewRpm / one.OldRpm), assumed),
+            new("airflow", "Airflow", "%", Band.Exactly(100), airflow * 100, airflow, [.. assumed, "airflow goes with speed (fan laws) while coil and ducts stay as they are"]),
+            new("shaftPower", "Shaft power", "W", run.Over(one => one.OldWatts), run.Over(one => one.NewWatts), run.Over(one => one.NewWatts / one.OldWatts), assumed),
+            new("shareOfRating", "Share of its rating", "%", run.Over(one => one.OldShare) * 100, run.Over(one => one.NewShare) * 100, run.Over(one => one.NewShare / one.OldShare), assumed),
+        ];
+        if (RunningAmps.Of(need.Plate, run.Old, run.Over(one => one.OldWatts)) is { } old && RunningAmps.Of(part, run.New, run.Over(one => one.NewWatts)) is { } now)
+        {
+            all.Add(new("amps", "Amps", "A", old, now, now / old, [.. assumed, RunningAmps.Assumption]));
+        }
+
+        all.Add(Split(need.Site, airflow, assumed));
+        return all;
+    }
+
+    /// <summary>With several fans on the coil only one of them is changed.</summary>
+    private static Difference Split(MotorSite site, Band airflow, IReadOnlyList<string> assumed)
+    {
+        var fans = Math.Max(1, site.FansOnCoil ?? 1);
+        var overCoil = new Band((airflow.Low + fans - 1) / fans, (airflow.High + fans - 1) / fans);
+        var ratio = CondenserSplit.SplitRatio(overCoil, CondenserSplit.UsualEffectiveness, CondenserSplit.UsualExponent);
+        return new("condensingSplit", "Condensing split, if the coil is a condenser's", "%", Band.Exactly(100), ratio * 100, ratio,
+        [
+            .. assumed,
+            FormattableString.Invariant($"the same heat; effectiveness {CondenserSplit.UsualEffectiveness.ToString("0.##")}, conductance with the power {CondenserSplit.UsualExponent.ToString("0.##")} of airflow (practice)"),
+            fans > 1 ? FormattableString.Invariant($"one of {fans} fans on the coil is changed") : "the one fan of the coil is changed",
+        ]);
+    }
+
+    private static List<string> Assumptions(MotorNeed need, OnTheFan run)
+    {
+        List<string> all = [$"fan load: {run.Fan.From}", Lines];
+        all.Add(need.Site.Volts is null && need.Site.NeutralVolts is null ? "both run at their plates' volts: none were measured" : "both run at the volts measured");
+        if (run.Old.Tap is { Low: var low, High: var high } && low < high || run.New.Tap is { Low: var from, High: var to } && from < to) all.Add("a span's figures hold at its high end (practice)");
+        if (BreakdownWords("old", run.Old, need.Plate.BreakdownTorque is not null) is { } old) all.Add(old);
+        if (BreakdownWords("new", run.New, run.New.Breakdown.Ends.Count == 1) is { } now) all.Add(now);
+        if (run.Old.SynchronousRpm is null || run.New.SynchronousRpm is null) all.Add("an electronically commutated motor holds its speed whatever the volts, up to its torque limit");
+        return all;
+    }
+
+    private static string? BreakdownWords(string which, RatedPoint motor, bool isKnown) =>
+        isKnown || motor.SynchronousRpm is null ? null : $"breakdown torque of the {which} motor {motor.Breakdown.ToString("0.##")} times the rated (band of its type, from memory)";
+}
