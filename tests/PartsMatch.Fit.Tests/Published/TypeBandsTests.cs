@@ -9,7 +9,7 @@ public sealed class TypeBandsTests
     [Fact]
     public void Every_type_has_its_bands_in_order_and_in_range()
     {
-        TypeBands.All.Select(band => band.Type).ShouldBe(Enum.GetValues<MotorType>(), ignoreOrder: true);
+        TypeBands.All.Select(band => band.Type!.Value).ShouldBe(Enum.GetValues<MotorType>(), ignoreOrder: true);
         foreach (var band in TypeBands.All)
         {
             band.Efficiency.Low.ShouldBeInRange(0.01, band.Efficiency.High);

@@ -27,11 +27,11 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         if (run is null) return Lacking(missing!);
         var credit = RatedSupply.ServiceFactorCounts(need.Site, run.New) ? run.New.ServiceFactor : 1;
         var limit = credit * (1 + NotToldApart);
-        bool Within(FanCase one) => one.NewShare <= Math.Max(limit, one.OldShare * (1 + NotToldApart)) + 1e-9;
-        var share = run.Over(one => one.NewShare);
-        FormattableString loaded = $"{(share * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
-        var shortfall = Math.Max(0, (share.High - Easy) / (limit - Easy));
-        var margin = new Margin((limit - share.High) * 100, "%");
+        bool Within(FanCase one) => one.NewLoading <= Math.Max(limit, one.OldLoading * (1 + NotToldApart)) + 1e-9;
+        var loading = run.Over(one => one.NewLoading).High;
+        FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
+        var shortfall = Math.Max(0, (loading - Easy) / (limit - Easy));
+        var margin = new Margin((limit - loading) * 100, "%");
         if (run.Cases.All(Within)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
         return run.Cases.Any(Within)
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.") with { Shortfall = shortfall, Margin = margin }

@@ -7,5 +7,7 @@ namespace PartsMatch.Fit.Motors.Running;
 /// <param name="NewWatts">Shaft power of the new one, W.</param>
 /// <param name="OldShare">Shaft power of the old motor over its rated power.</param>
 /// <param name="NewShare">Shaft power of the new one over its rated power.</param>
+/// <param name="OldLoading">How hard the old motor is worked: 1 at its rated point.</param>
+/// <param name="NewLoading">How hard the new one is worked.</param>
 /// <param name="Airflow">Airflow, new over old.</param>
-public readonly record struct FanCase(double OldRpm, double NewRpm, double OldWatts, double NewWatts, double OldShare, double NewShare, double Airflow);
+public readonly record struct FanCase(double OldRpm, double NewRpm, double OldWatts, double NewWatts, double OldShare, double NewShare, double OldLoading, double NewLoading, double Airflow);

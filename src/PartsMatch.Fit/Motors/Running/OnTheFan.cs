@@ -65,7 +65,16 @@ public sealed record OnTheFan
                     {
                         var newRpm = one.SpeedOn(newLoad, newBreakdown);
                         var newShare = newLoad * Math.Pow(newRpm / one.Rpm, 3);
-                        yield return new(oldRpm, newRpm, oldShare * oldRated, newShare * newRated, oldShare, newShare, newRpm / oldRpm / sheave * Math.Pow(diameter, 3));
+                        yield return new(
+                            oldRpm,
+                            newRpm,
+                            oldShare * oldRated,
+                            newShare * newRated,
+                            oldShare,
+                            newShare,
+                            old.Loading(load, oldRpm, oldBreakdown),
+                            one.Loading(newLoad, newRpm, newBreakdown),
+                            newRpm / oldRpm / sheave * Math.Pow(diameter, 3));
                     }
                 }
             }

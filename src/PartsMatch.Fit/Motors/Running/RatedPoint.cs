@@ -52,6 +52,18 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         SynchronousRpm is { } synchronous ? new TorqueLine(synchronous, Rpm, 1, breakdown).SpeedOnFan(load, VoltsRatio)
         : load <= breakdown ? Rpm : Rpm * Math.Sqrt(breakdown / load);
 
+    /// <summary>How hard a load works it: the greater of torque and power over the rated ones, and the load itself once the motor has fallen through its breakdown torque.</summary>
+    /// <remarks>A motor pulled far down gives less than its rated power and is being burnt all the same: the torque tells.</remarks>
+    /// <param name="load">The fan's torque at its rated speed over its rated torque.</param>
+    /// <param name="rpm">The speed at which it runs that fan.</param>
+    /// <param name="breakdown">One value of its breakdown torque's band.</param>
+    public double Loading(double load, double rpm, double breakdown)
+    {
+        var stalls = SynchronousRpm is { } synchronous ? rpm < new TorqueLine(synchronous, Rpm, 1, breakdown).BreakdownRpm - 1e-6 : load > breakdown;
+        var speed = rpm / Rpm;
+        return stalls ? load : load * Math.Max(Math.Pow(speed, 2), Math.Pow(speed, 3));
+    }
+
     /// <summary>The load on which it runs at a measured speed; null where the speed tells nothing: at or above synchronous, or of a motor that holds its speed.</summary>
     /// <param name="rpm">The measured speed.</param>
     /// <param name="breakdown">One value of its breakdown torque's band.</param>

@@ -1,0 +1,76 @@
+using PartsMatch.Fit.Motors.Aspects;
+using PartsMatch.Fit.Motors.Running;
+
+namespace PartsMatch.Fit.Tests.Motors.Aspects;
+
+/// <summary>Fan against torque line. The rule of the band (70 to 100 % of the plate) is practice; Kloss's curve and the cube of speed are textbook.</summary>
+public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
+{
+    private const string Rest = "powerMeaning=output; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
+    private const string Old = $"type=PSC; power=300 W; speed=1075 rpm; {Rest}";
+    private const string At230 = "volts=230 V; supplyFrequency=60 Hz";
+
+    private static string Part(double watts, double rpm = 1075, string more = Rest) => FormattableString.Invariant($"type=PSC; power={watts} W; speed={rpm} rpm; {more}");
+
+    [Fact]
+    public void The_same_motor_carries_the_same_fan() => Answer(Old, At230, Old).ShouldBe("Meets");
+
+    // 70 to 100 % of 300 W on 250 W: 84 to 120 % before it slows: part of the band lies over the rating.
+    [Fact]
+    public void A_smaller_motor_may_be_overloaded_and_a_measurement_tells() => Answer(Old, At230, Part(250)).ShouldBe("Unknown Site measuredSpeed");
+
+    // 70 % of 300 W is 210 W: on 150 W it is 140 % at least.
+    [Fact]
+    public void A_motor_of_half_the_power_is_overloaded_whatever_the_fan_asks() => Answer(Old, At230, Part(150)).ShouldBe("Fails");
+
+    // The slip of 0.075 against 0.1042 at the rated point: by Kloss at 1.5 times, s_b = 0.1042 (1.5 + √1.25) = 0.2727, torque 0.767 of the rated at 1110 rpm; load 0.767 (1075/1110)² = 0.719.
+    [Theory]
+    [InlineData(220, "Meets")]
+    [InlineData(200, "Fails")]
+    public void A_measured_speed_shows_that_a_smaller_motor_is_enough_or_not(double watts, string answer) => Answer(Old, $"{At230}; measuredSpeed=1110 rpm", Part(watts)).ShouldBe(answer);
+
+    // The edge: torque 1.05 of the rated. By Kloss the slip there is s_b (b − √(b² − 1.05²)) / 1.05 with b = 1.5; the fan asks 1.05 (1075/n)² at 1075 rpm. Worked in the test.
+    [Theory]
+    [InlineData(0.998, "Meets")]
+    [InlineData(1.002, "Fails")]
+    public void Five_percent_over_the_rating_is_the_limit(double times, string answer)
+    {
+        var breakdownSlip = 125.0 / 1200 * (1.5 + Math.Sqrt((1.5 * 1.5) - 1));
+        var slip = breakdownSlip * (1.5 - Math.Sqrt((1.5 * 1.5) - (1.05 * 1.05))) / 1.05;
+        var load = 1.05 * Math.Pow(1075 / (1200 * (1 - slip)), 2);
+        Answer(Old, $"{At230}; measuredSpeed=1075 rpm", Part(300 / (load * times))).ShouldBe(answer);
+    }
+
+    // 1140 against 1075 rpm: 1.0605³ = 1.193 times the power (fan laws).
+    [Fact]
+    public void A_faster_motor_of_the_same_power_may_be_overloaded() => Answer(Old, At230, Part(300, 1140)).ShouldBe("Unknown Site measuredSpeed");
+
+    [Fact]
+    public void A_belt_s_sheaves_take_up_another_speed() =>
+        Answer(Old, $"{At230}; drive=belt", "type=PSC; power=300 W; speed=1625 rpm; powerMeaning=output; poles=4; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %").ShouldBe("Meets");
+
+    // MG 1 14.37: permitted service-factor load assumes rated volts. 300 W on 250 W at 1.25 is within, at 218 V it does not count.
+    [Theory]
+    [InlineData("volts=230 V", "Meets")]
+    [InlineData("volts=226 V", "Meets")]
+    [InlineData("volts=225 V", "Unknown Site measuredSpeed")]
+    [InlineData("", "Unknown Site measuredSpeed")]
+    public void The_service_factor_counts_at_rated_volts_only(string volts, string answer) =>
+        Answer(Old, $"{volts}; supplyFrequency=60 Hz", Part(250, 1075, $"{Rest}; serviceFactor=1.25")).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("type=PSC; speed=1075 rpm; poles=6", Rest, "Unknown Plate power")]
+    [InlineData("type=PSC; power=300 W; powerMeaning=output", Rest, "Unknown Plate speed")]
+    public void What_is_missing_is_named(string plate, string more, string answer) => Answer(plate, At230, Part(300, 1075, more)).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("bladeStays=no", "Unknown Site bladeDiameter")]
+    [InlineData("bladeStays=no; bladeDiameter=20 in", "Unknown Site newBladeDiameter")]
+    [InlineData("bladeStays=no; bladeDiameter=20 in; newBladeDiameter=20 in", "Meets")]
+    [InlineData("bladeStays=no; bladeDiameter=20 in; newBladeDiameter=24 in", "Fails")]
+    public void A_new_blade_loads_with_the_fifth_power_of_its_diameter(string blade, string answer) => Answer(Old, $"{At230}; {blade}", Old).ShouldBe(answer);
+
+    // At 187.2 V the old motor is pulled down as well: a motor loaded no harder than the old one was is not worse.
+    [Fact]
+    public void A_motor_no_harder_worked_than_the_old_one_was_meets() => Answer(Old, "volts=253 V; supplyFrequency=60 Hz", Old).ShouldBe("Meets");
+}
