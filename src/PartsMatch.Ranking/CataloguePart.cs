@@ -6,7 +6,8 @@ namespace PartsMatch.Ranking;
 /// <param name="Number">Its number, the same letter for letter wherever ranking meets it; how people vary it is the store's business.</param>
 /// <param name="Spec">What is known of it, as read; deductions are added by the catalogue.</param>
 /// <param name="IsOffered">False for a retired part: its number still resolves, and it is never offered.</param>
-public sealed record CataloguePart(string Number, Spec Spec, bool IsOffered);
+/// <param name="IsMade">False for a discontinued part: it can be had only where one is at hand.</param>
+public sealed record CataloguePart(string Number, Spec Spec, bool IsOffered, bool IsMade = true);
 
 /// <summary>What changes hourly and does not make a part work: it orders parts that fit equally well, and is no aspect.</summary>
 /// <param name="OnHand">Pieces at the counter; null when not known.</param>

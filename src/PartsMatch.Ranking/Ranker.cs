@@ -33,7 +33,7 @@ public static class Ranker
             if (fit == PartFit.DoesntFit || query.Include?.Contains(fit) == false) continue;
             var part = catalogue.PartAt(row);
             var line = stock.GetValueOrDefault(part.Number, Stock.Unknown);
-            var key = new SortKey(weights.PercentOf(score), line.IsAtHand, line.Price, part.Number);
+            var key = new SortKey(weights.PercentOf(score), SortKey.SupplyOf(part, line), line.Price, part.Number);
             if (after is { } last && SortKey.BestFirst.Compare(key, last) <= 0) continue;
             following++;
             if (best.Count < query.First) best.Enqueue(row, key);
@@ -60,7 +60,7 @@ public static class Ranker
         return counts;
     }
 
-    /// <summary>The offered parts that come nearest when nothing fits: those with one failed aspect, then those with two; within each the best score of the rest, then at hand, price, number.</summary>
+    /// <summary>The offered parts that come nearest when nothing fits: those with one failed aspect, then those with two; within each the best score of the rest, then at hand before to order before discontinued, then price, number.</summary>
     /// <param name="catalogue">The parts.</param>
     /// <param name="weights">What the aspects that do not fail cost.</param>
     /// <param name="stock">What is at hand.</param>
@@ -77,7 +77,7 @@ public static class Ranker
             .Select(one => (one.row, one.part, one.walk, stock: stock.GetValueOrDefault(one.part.Number, Stock.Unknown)))
             .OrderBy(one => one.walk.Failures)
             .ThenByDescending(one => one.walk.Score.Millionths)
-            .ThenByDescending(one => one.stock.IsAtHand)
+            .ThenBy(one => SortKey.SupplyOf(one.part, one.stock))
             .ThenBy(one => one.stock.Price, Comparer<decimal?>.Create(SortKey.ComparePrices))
             .ThenBy(one => one.part.Number, StringComparer.Ordinal)
             .Take(first)

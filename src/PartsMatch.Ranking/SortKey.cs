@@ -6,9 +6,22 @@ using System.Text.Unicode;
 
 namespace PartsMatch.Ranking;
 
-/// <summary>What a ranking is sorted by, best first: likelihood as shown, at hand, price (unknown last), number. No two parts share one.</summary>
+/// <summary>How a part can be had, the soonest first.</summary>
+internal enum Supply
+{
+    /// <summary>At least one is known to be at the counter.</summary>
+    AtHand,
+
+    /// <summary>It is still made.</summary>
+    ToOrder,
+
+    /// <summary>It is discontinued, and none is known to be at hand: it may not be had at all.</summary>
+    NoMore,
+}
+
+/// <summary>What a ranking is sorted by, best first: likelihood as shown, supply, price (unknown last), number. No two parts share one.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct SortKey(int Percent, bool IsAtHand, decimal? Price, string Number)
+internal readonly record struct SortKey(int Percent, Supply Supply, decimal? Price, string Number)
 {
     private const int MostCursorCharacters = 2048;
 
@@ -16,13 +29,16 @@ internal readonly record struct SortKey(int Percent, bool IsAtHand, decimal? Pri
     public static Comparer<SortKey> BestFirst { get; } = Comparer<SortKey>.Create((one, other) =>
     {
         var order = other.Percent.CompareTo(one.Percent);
-        if (order == 0) order = other.IsAtHand.CompareTo(one.IsAtHand);
+        if (order == 0) order = one.Supply.CompareTo(other.Supply);
         if (order == 0) order = ComparePrices(one.Price, other.Price);
         return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
     });
 
     /// <summary>Orders the worse before the better: the head of a queue of the best ones is the next to go.</summary>
     public static Comparer<SortKey> WorstFirst { get; } = Comparer<SortKey>.Create((one, other) => BestFirst.Compare(other, one));
+
+    /// <summary>How a part can be had, as far as the counter's stock is known.</summary>
+    public static Supply SupplyOf(CataloguePart part, Stock stock) => stock.IsAtHand ? Supply.AtHand : part.IsMade ? Supply.ToOrder : Supply.NoMore;
 
     /// <summary>The lower price first, an unknown one last.</summary>
     public static int ComparePrices(decimal? one, decimal? other) => (one, other) switch
@@ -37,7 +53,7 @@ internal readonly record struct SortKey(int Percent, bool IsAtHand, decimal? Pri
     public string ToCursor(string weightsId)
     {
         var price = Price?.ToString(CultureInfo.InvariantCulture);
-        return Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{weightsId}|{Percent}|{(IsAtHand ? 1 : 0)}|{price}|{Number}")));
+        return Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{weightsId}|{Percent}|{(int)Supply}|{price}|{Number}")));
     }
 
     /// <summary>Reads a cursor; null when it is none. Never throws.</summary>
@@ -48,11 +64,12 @@ internal readonly record struct SortKey(int Percent, bool IsAtHand, decimal? Pri
         if (!Utf8.IsValid(bytes)) return null;
 
         // The number comes last, so that it may hold the mark between the fields.
-        if (Encoding.UTF8.GetString(bytes).Split('|', 5) is not [var weightsId, var percentText, "0" or "1", var priceText, { Length: > 0 } number] fields) return null;
+        if (Encoding.UTF8.GetString(bytes).Split('|', 5) is not [var weightsId, var percentText, "0" or "1" or "2", var priceText, { Length: > 0 } number] fields) return null;
         if (!int.TryParse(percentText, NumberStyles.None, CultureInfo.InvariantCulture, out var percent)) return null;
-        if (priceText.Length == 0) return (new(percent, fields[2] == "1", null, number), weightsId);
+        var supply = (Supply)(fields[2][0] - '0');
+        if (priceText.Length == 0) return (new(percent, supply, null, number), weightsId);
         return decimal.TryParse(priceText, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
-            ? (new(percent, fields[2] == "1", price, number), weightsId)
+            ? (new(percent, supply, price, number), weightsId)
             : null;
     }
 }

@@ -14,7 +14,7 @@ public static class PartNumber
     }
 
     /// <summary>What is wrong with a number that is to be kept, or null when nothing is.</summary>
-    internal static string? Complaint(string number) =>
+    public static string? Complaint(string number) =>
         number.Length > MostCharacters ? FormattableString.Invariant($"A part number has at most {MostCharacters} characters; this one has {number.Length}.")
         : Key(number).Length == 0 ? $"A part number needs at least one letter or digit; \"{number}\" has none."
         : null;

@@ -25,7 +25,7 @@ public static class SeedData
 {
     private static readonly string[] OfThePart = ["number", "maker", "title", "status"];
 
-    public static string Folder { get; } = Path.Combine(Root(), "seed-data");
+    public static string Folder { get; } = Path.Combine(Repository.Root, "seed-data");
 
     public static IReadOnlyList<SeedPart<MotorSpec>> Motors { get; } = Parts<MotorSpec>("motors.csv");
 
@@ -46,11 +46,4 @@ public static class SeedData
 
     private static List<SeedPart<TSpec>> Parts<TSpec>(string file)
         where TSpec : class, new() => [.. Table(file).Select(row => new SeedPart<TSpec>(row, Shape<TSpec>.Of.Read(Texts(row)).Record))];
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "PartsMatch.sln"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("The tests do not run inside the repository.");
-    }
 }

@@ -74,19 +74,12 @@ public sealed class DropInForItselfTests
 
     private static IEnumerable<(string Number, IReadOnlyList<NamedText> Texts)> Rows(Family family)
     {
-        using var csv = new CsvReader(new StreamReader(Path.Combine(Root(), "seed-data", $"{family.Kind}s.csv")), new CsvConfiguration(CultureInfo.InvariantCulture));
+        using var csv = new CsvReader(new StreamReader(Path.Combine(Repository.Root, "seed-data", $"{family.Kind}s.csv")), new CsvConfiguration(CultureInfo.InvariantCulture));
         csv.Read();
         csv.ReadHeader();
         while (csv.Read())
         {
             yield return (csv.GetField("number")!, [.. family.SpecShape.Fields.Select(field => new NamedText(field.Name, csv.GetField(field.Name) ?? string.Empty))]);
         }
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "PartsMatch.sln"))) folder = folder.Parent!;
-        return folder.FullName;
     }
 }

@@ -33,6 +33,7 @@ public sealed record Case(Family Family, IReadOnlyList<CataloguePart> Parts, IRe
             .Where(one => one.sheet.Fit != PartFit.DoesntFit && include.Contains(one.sheet.Fit))
             .OrderByDescending(one => one.explained.Likelihood!.Percent)
             .ThenByDescending(one => one.line?.OnHand > 0)
+            .ThenByDescending(one => one.line?.OnHand > 0 || one.part.IsMade)
             .ThenBy(one => one.line?.Price ?? decimal.MaxValue)
             .ThenBy(one => one.part.Number, StringComparer.Ordinal)
             .Select(one => one.part.Number);
@@ -57,13 +58,14 @@ internal static class Cases
             .Select((aspect, index) => (aspect.Name, Weight: new AspectWeight(numbers[3 * index] / 100.0, numbers[(3 * index) + 1] / 100.0, numbers[(3 * index) + 2] / 100.0)))
             .ToDictionary(pair => pair.Name, pair => pair.Weight));
 
-    private static Gen<(GasketSpec Spec, bool IsOffered, Stock? Stock)> Row { get; } =
+    private static Gen<(GasketSpec Spec, bool IsOffered, bool IsMade, Stock? Stock)> Row { get; } =
         from spec in Spec
         from offered in Gen.Choose(0, 7)
+        from made in Gen.Choose(0, 2)
         from onHand in Gen.Elements<int?>(null, 0, 1, 40)
         from price in Gen.Elements<decimal?>(null, 9.5m, 9.50m, 12m, 1048.25m)
         from hasLine in Gen.Choose(0, 3)
-        select (spec, offered > 0, hasLine > 0 ? new Stock(onHand, price) : null);
+        select (spec, offered > 0, made > 0, hasLine > 0 ? new Stock(onHand, price) : null);
 
     public static Gen<Case> All { get; } =
         from rows in Row.ListOf().Resize(40)
@@ -72,13 +74,13 @@ internal static class Cases
         from plate in Spec
         select Make(family, rows, weights, plate);
 
-    private static Case Make(Family family, IEnumerable<(GasketSpec Spec, bool IsOffered, Stock? Stock)> rows, Weights weights, GasketSpec plate)
+    private static Case Make(Family family, IEnumerable<(GasketSpec Spec, bool IsOffered, bool IsMade, Stock? Stock)> rows, Weights weights, GasketSpec plate)
     {
         // Numbers that sort differently by letter and by culture, and one mark that cursors use themselves.
         var numbered = rows.Select((row, index) => (row, number: FormattableString.Invariant($"{(index % 3 == 0 ? "q" : "Q")}{(index % 5 == 0 ? "|" : "-")}ß{index}"))).ToList();
         return new(
             family,
-            [.. numbered.Select(pair => new CataloguePart(pair.number, pair.row.Spec, pair.row.IsOffered))],
+            [.. numbered.Select(pair => new CataloguePart(pair.number, pair.row.Spec, pair.row.IsOffered, pair.row.IsMade))],
             numbered.Where(pair => pair.row.Stock is not null).ToDictionary(pair => pair.number, pair => pair.row.Stock!),
             weights,
             new(plate, new GasketSite()));

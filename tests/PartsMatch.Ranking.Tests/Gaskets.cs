@@ -78,6 +78,6 @@ internal static class Gaskets
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());
 
-    public static CataloguePart Part(string number, int? bore = 5, int? thickness = 5, int? hardness = 5, int? colour = null, bool isOffered = true) =>
-        new(number, new GasketSpec(bore, thickness, hardness, colour), isOffered);
+    public static CataloguePart Part(string number, int? bore = 5, int? thickness = 5, int? hardness = 5, int? colour = null, bool isOffered = true, bool isMade = true) =>
+        new(number, new GasketSpec(bore, thickness, hardness, colour), isOffered, isMade);
 }

@@ -32,6 +32,19 @@ public sealed class RankerTests
     }
 
     [Fact]
+    public void At_equal_likelihood_a_discontinued_part_with_none_at_hand_comes_after_those_that_can_be_bought()
+    {
+        var stock = new Dictionary<string, Stock> { ["GONE"] = new(0, 1m), ["LAST-ONE"] = new(1, 90m), ["MADE"] = new(0, 80m) };
+        CataloguePart[] parts = [Gaskets.Part("GONE", isMade: false), Gaskets.Part("GONE-UNTOLD", isMade: false), Gaskets.Part("LAST-ONE", isMade: false), Gaskets.Part("MADE"), Gaskets.Part("MADE-UNTOLD")];
+
+        Numbers(parts, stock).ShouldBe(["LAST-ONE", "MADE", "MADE-UNTOLD", "GONE", "GONE-UNTOLD"]);
+    }
+
+    [Fact]
+    public void A_discontinued_part_that_fits_better_still_comes_first() =>
+        Numbers([Gaskets.Part("NEAR", bore: 7), Gaskets.Part("SAME", isMade: false)], NoStock).ShouldBe(["SAME", "NEAR"]);
+
+    [Fact]
     public void Stock_and_price_never_outweigh_a_better_fit()
     {
         // Two steps of bore: 0.4 of the limit at weight 1. 1 / (1 + e^-(3.5 - 0.4)) = 95.7 %, against 97.1 %: worked by hand.
@@ -120,7 +133,7 @@ public sealed class RankerTests
 
     [Theory]
     [InlineData("ID|97|1|5|")]
-    [InlineData("ID|97|2|5|X")]
+    [InlineData("ID|97|3|5|X")]
     [InlineData("ID|-1|1|5|X")]
     [InlineData("ID|97|1|5,0|X")]
     [InlineData("ID|97|1|1e9|X")]

@@ -122,6 +122,7 @@ public sealed class RankingPropertyTests
             .OrderBy(each => each.explained.Sheet.Failures.Count())
             .ThenByDescending(each => each.explained.Score.Millionths)
             .ThenByDescending(each => each.line?.OnHand > 0)
+            .ThenByDescending(each => each.line?.OnHand > 0 || each.part.IsMade)
             .ThenBy(each => each.line?.Price ?? decimal.MaxValue)
             .ThenBy(each => each.part.Number, StringComparer.Ordinal)
             .Select(each => each.part.Number);

@@ -24,7 +24,7 @@ public sealed record MotorSpec : Spec
     public Figures<Power>? Power { get; init; }
 
     /// <summary>Whether the power is at the shaft or from the line.</summary>
-    [Field("Power is", "Horsepower is shaft output. Watts on small fan and IEC plates are often input: P1 or W IN is input, P2 or W OUT is output.", Group = Rating)]
+    [Field("Kind of power", "Horsepower is shaft output. Watts on small fan and IEC plates are often input: P1 or W IN is input, P2 or W OUT is output.", Group = Rating)]
     public PowerMeaning? PowerMeaning { get; init; }
 
     /// <summary>Full-load speed, one figure a rating row.</summary>

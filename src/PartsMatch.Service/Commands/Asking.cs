@@ -15,15 +15,11 @@ internal sealed class Asking : IAsyncDisposable
     private readonly WebApplication? _own;
     private readonly HttpClient _client;
 
-    private Asking(string address, WebApplication? own)
+    private Asking(string address, WebApplication? own, AuthenticationHeaderValue? key)
     {
         _own = own;
         _client = new() { BaseAddress = new(address) };
-
-        // Where the running service wants a key for reading too, this is how a command shows it.
-        if (Environment.GetEnvironmentVariable(KeyVariable) is not { Length: > 0 } key) return;
-        if (!AuthenticationHeaderValue.TryParse($"Bearer {key}", out var shown)) throw new StartRefusedException(ExitCode.BadInput, $"{KeyVariable} holds no key: a key is one word.");
-        _client.DefaultRequestHeaders.Authorization = shown;
+        _client.DefaultRequestHeaders.Authorization = key;
     }
 
     /// <summary>Opens a service to ask and asks it; what keeps it from answering is said in a sentence.</summary>
@@ -41,20 +37,40 @@ internal sealed class Asking : IAsyncDisposable
         }
     });
 
+    /// <summary>Where the running service wants a key for reading too, this is how a command shows it.</summary>
+    /// <exception cref="StartRefusedException">The text can be nobody's key.</exception>
+    internal static AuthenticationHeaderValue? KeyOf(string? text)
+    {
+        if (string.IsNullOrEmpty(text)) return null;
+        return text.All(letter => letter is > ' ' and <= '~')
+            ? new("Bearer", text)
+            : throw new StartRefusedException(ExitCode.BadInput, $"{KeyVariable} holds no key: a key is one word of plain letters, digits and signs.");
+    }
+
     private static async Task<Asking> OpenAsync(string? folder, TextWriter errors, CancellationToken stop)
     {
-        string[] args = folder is null ? [] : ["--data", folder];
-        var app = ServiceHost.Build([.. args, "--urls", "http://127.0.0.1:0", "--Logging:LogLevel:Default", "Warning"]);
-        if (PartStore.WhoHolds(app.Services.GetRequiredService<DataFolder>().Path) is { Address: { } address })
+        var key = KeyOf(Environment.GetEnvironmentVariable(KeyVariable));
+        string[] args = folder is null ? [] : [$"--data={folder}"];
+        var app = ServiceHost.Build([.. args, "--urls=http://127.0.0.1:0", "--Logging:LogLevel:Default=Warning"]);
+        try
         {
-            await app.DisposeAsync();
-            return new(address, own: null);
-        }
+            if (PartStore.WhoHolds(app.Services.GetRequiredService<DataFolder>().Path) is { Address: { } address })
+            {
+                await app.DisposeAsync();
+                return new(address, own: null, key);
+            }
 
-        ServiceHost.Prepare(app);
-        await app.StartAsync(stop);
-        if (await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync() is { } key) await errors.WriteLineAsync($"The key for writing, shown this once: {key}");
-        return new(OwnAddress.Of(app.Urls), app);
+            ServiceHost.Prepare(app);
+            await app.StartAsync(stop);
+            if (await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync() is { } made) await errors.WriteLineAsync($"The key for writing, shown this once: {made}");
+            return new(OwnAddress.Of(app.Urls), app, key);
+        }
+        catch
+        {
+            // It holds the folder: whoever asks next must not find it in use.
+            await app.DisposeAsync();
+            throw;
+        }
     }
 
     private async Task<JsonElement> AskAsync(string query, JsonObject variables, CancellationToken stop)

@@ -19,20 +19,32 @@ public static class CommandLine
         {
             data, urls, serve, FindCommand.Make(data, output, errors), SchemaCommand(output),
         };
-        root.SetAction((_, cancel) => Serving.RunAsync(args, output, errors, cancel));
-        serve.SetAction((_, cancel) => Serving.RunAsync([.. args.Where(arg => arg != Serve)], output, errors, cancel));
-        return RunAsync(root, args, output, errors, stop);
+        var host = HostSettings.Of(args, root.Options.Concat(root.Subcommands.SelectMany(command => command.Options)).Select(option => option.Name).ToHashSet(StringComparer.Ordinal));
+        Task<int> ServeAsync(ParseResult given, CancellationToken cancel) =>
+            Serving.RunAsync([.. Passed(given, data), .. Passed(given, urls), .. host.Settings], output, errors, cancel);
+        root.SetAction(ServeAsync);
+        serve.SetAction(ServeAsync);
+        return RunAsync(root.Parse(host.Rest), host, output, errors, stop);
     }
 
-    /// <summary>Settings of the host go through to it; whatever else is not known is refused, never left aside.</summary>
-    private static async Task<int> RunAsync(RootCommand root, string[] args, TextWriter output, TextWriter errors, CancellationToken stop)
+    /// <summary>As the host takes it, whatever the value looks like.</summary>
+    private static string[] Passed(ParseResult given, Option<string?> option) => given.GetValue(option) is { } value ? [$"{option.Name}={value}"] : [];
+
+    /// <summary>Settings of the host go through to it where it serves; whatever else is not known is refused, never left aside.</summary>
+    private static async Task<int> RunAsync(ParseResult parsed, HostSettings host, TextWriter output, TextWriter errors, CancellationToken stop)
     {
-        var serves = args.Length == 0 || args[0] == Serve || args[0].StartsWith('-');
-        var parsed = root.Parse([.. args.Where(arg => !(serves && IsSetting(arg)))]);
-        if (parsed.Errors.Count > 0)
+        var command = parsed.CommandResult.Command;
+        var serves = command is RootCommand || command.Name == Serve;
+        List<string> wrong =
+        [
+            .. parsed.Errors.Select(error => error.Message).Distinct(),
+            .. host.Incomplete.Select(setting => $"{setting} needs a value: {setting}=value."),
+            .. serves ? [] : host.Settings.Select(setting => $"{setting} is a setting of the service; {command.Name} takes none."),
+        ];
+        if (wrong.Count > 0)
         {
-            foreach (var error in parsed.Errors.Select(error => error.Message).Distinct()) await errors.WriteLineAsync(error);
-            await errors.WriteLineAsync("See --help.");
+            foreach (var complaint in wrong) await errors.WriteLineAsync(complaint);
+            await errors.WriteLineAsync(HelpHint(command));
             return ExitCode.BadInput;
         }
 
@@ -48,7 +60,8 @@ public static class CommandLine
         }
     }
 
-    private static bool IsSetting(string arg) => arg.StartsWith("--", StringComparison.Ordinal) && arg.IndexOf(':', StringComparison.Ordinal) is > 2 and var colon && arg.IndexOf('=', StringComparison.Ordinal) > colon;
+    /// <summary>Where to read what would be right.</summary>
+    internal static string HelpHint(Command command) => command is RootCommand ? "See --help." : $"See {command.Name} --help.";
 
     private static Command SchemaCommand(TextWriter output)
     {

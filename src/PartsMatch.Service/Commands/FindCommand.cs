@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using System.Text.Json.Nodes;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
@@ -19,9 +21,9 @@ internal static class FindCommand
         });
         var kind = new Option<string>("--kind") { Description = $"What failed: {string.Join(", ", Families.All.Select(family => family.Kind))}.", DefaultValueFactory = _ => Families.All[0].Kind };
         var old = new Option<string?>("--old") { Description = "The old part's number, instead of a plate's text or beneath it." };
-        var first = new Option<int>("--first") { Description = "How many replacements to show, 1 to 100.", DefaultValueFactory = _ => 10 };
+        var first = new Option<int>("--first") { Description = "How many replacements to show, 1 to 100.", DefaultValueFactory = _ => 10, CustomParser = WholeNumber };
         var sheet = new Option<string?>("--sheet") { Description = "Show the fit sheet: of the row of this place in the list (1, 2, ...), or of this part number." };
-        var json = new Option<bool>("--json") { Description = "Print the service's answer as JSON." };
+        var json = new Option<bool>("--json") { Description = "Print the service's answer as JSON.", Arity = ArgumentArity.Zero };
         var fields = FieldOptions();
 
         var find = new Command("find", "Find replacements for a part that failed.") { plateText, kind, old, first, sheet, json };
@@ -38,18 +40,28 @@ internal static class FindCommand
             if (misplaced.Count > 0)
             {
                 foreach (var option in misplaced) await errors.WriteLineAsync($"A {family.Title} has no {option}.");
+                await errors.WriteLineAsync(CommandLine.HelpHint(find));
                 return ExitCode.BadInput;
             }
 
             if (IsEmpty(need[family.Kind]!))
             {
                 await errors.WriteLineAsync("Nothing is given. Type the plate's text, the old part's number (--old), or a field such as --volts 202.");
+                await errors.WriteLineAsync(CommandLine.HelpHint(find));
                 return ExitCode.BadInput;
             }
 
             return await Asking.WithServiceAsync(given.GetValue(data), ask => Finding.RunAsync(new(family, need, given.GetValue(first), given.GetValue(sheet), given.GetValue(json)), ask, output, errors, stop), errors, stop);
         });
         return find;
+    }
+
+    private static int WholeNumber(ArgumentResult given)
+    {
+        var text = given.Tokens is [{ Value: var typed }, ..] ? typed : string.Empty;
+        if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)) return number;
+        given.AddError($"--first takes a whole number, such as 10, not “{text}”.");
+        return 0;
     }
 
     /// <summary>One option for every field's name, whatever families have it: --shaft-diameter, --volts.</summary>
@@ -70,7 +82,7 @@ internal static class FindCommand
         misplaced = [];
         foreach (var (name, text) in given)
         {
-            if (text is null) continue;
+            if (string.IsNullOrWhiteSpace(text)) continue;
             if (family.SpecShape.Find(name) is not null) plate[name] = text;
             else if (family.SiteShape.Find(name) is not null) site[name] = text;
             else misplaced.Add(OptionName(name));

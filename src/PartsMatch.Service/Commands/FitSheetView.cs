@@ -10,10 +10,11 @@ internal static class FitSheetView
     public static void Write(Family family, JsonElement sheet, TextWriter output)
     {
         var console = Terminal.On(output);
+        NeedView.WriteGiven(sheet, console);
         var part = sheet.GetProperty("part");
         console.WriteLine($"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")})");
-        if (part.Text("status") != "CURRENT") console.WriteLine($"This part is {part.Text("status").ToLowerInvariant()}.");
-        foreach (var by in part.Each("supersededBy")) console.WriteLine($"Replaced by {by.Text("number")} since {by.Text("on")}, says {by.Text("saidBy")}.");
+        if (Terminal.StatusWords(part) is { } status) console.WriteLine($"This part is {status}.");
+        foreach (var line in Terminal.Superseded(part)) console.WriteLine(line);
         var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
         console.WriteLine($"It {Terminal.FitSentence(sheet.Text("fit"))}.{likelihood}");
 

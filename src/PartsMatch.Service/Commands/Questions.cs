@@ -3,12 +3,18 @@ namespace PartsMatch.Service.Commands;
 /// <summary>What the command line asks of the service.</summary>
 internal static class Questions
 {
-    public const string Replacements = """
-        query ($need: NeedInput!, $first: Int!) {
-          replacements(need: $need, first: $first) {
+    /// <summary>How the need was understood.</summary>
+    private const string NeedAnswer = """
             nameplate { fields { label text deduced } leftovers { text } complaints { sentence } }
+            oldPart { number maker title status supersededBy { number saidBy on } }
             deductions { side field text because }
             contradictions { sentence }
+        """;
+
+    public const string Replacements = $$"""
+        query ($need: NeedInput!, $first: Int!) {
+          replacements(need: $need, first: $first) {
+        {{NeedAnswer}}
             edges { node {
               part { number maker title status }
               fit likelihood likelihoodFrom onHand price { amount currency }
@@ -28,15 +34,14 @@ internal static class Questions
         }
         """;
 
-    public const string FitSheet = """
+    public const string FitSheet = $$"""
         query ($need: NeedInput!, $number: ID!) {
           fitSheet(need: $need, partNumber: $number) {
             part { number maker title status onHand price { amount currency } supersededBy { number saidBy on } }
             fit likelihood likelihoodFrom score
             changes { words isCheck }
             findings { title verdict sentence caution margin { value unit } source { text status } missing { side field } }
-            deductions { side field text because }
-            contradictions { sentence }
+        {{NeedAnswer}}
           }
         }
         """;

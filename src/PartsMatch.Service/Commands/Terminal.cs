@@ -27,6 +27,16 @@ internal static class Terminal
         if (list.Count > 0) console.WriteLine($"{label}: {string.Join("; ", list)}");
     }
 
+    /// <summary>A part's number, title and maker, and its status when that is worth a word.</summary>
+    public static string Part(JsonElement part) => $"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")}{(StatusWords(part) is { } status ? $", {status}" : string.Empty)})";
+
+    /// <summary>Null for a part that is still made.</summary>
+    public static string? StatusWords(JsonElement part) => part.Text("status") == "CURRENT" ? null : part.Text("status").ToLowerInvariant();
+
+    /// <summary>By which part it was superseded, by whose word and when: a line each.</summary>
+    public static IEnumerable<string> Superseded(JsonElement part) =>
+        part.Each("supersededBy").Select(by => $"{part.Text("number")} was superseded by {by.Text("number")} on {by.Text("on")}, by word of {by.Text("saidBy")}.");
+
     public static string FitWords(string fit) => fit switch
     {
         "DROP_IN" => "drop-in",

@@ -2,8 +2,8 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Service.Counter;
 
-/// <summary>A need that can be judged.</summary>
-public sealed record NeedRead(Family Family, NeedReading Reading);
+/// <summary>A need that can be judged, and the old part's entry when its number was given.</summary>
+public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry? OldPart);
 
 /// <summary>Makes a need of what was given, or says all that is wrong with it, at places such as need.motor.plate.power.</summary>
 internal static class Needs
@@ -25,7 +25,7 @@ internal static class Needs
             .. oldPart?.Refusals ?? [],
             .. Refusals(family.ReadSite(given.Site).Complaints, Site),
         ];
-        return refusals.Count == 0 ? new NeedRead(family, reading) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
+        return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
     }
 
     /// <summary>The part of a number, retired ones too, when it is of the right kind.</summary>

@@ -11,27 +11,25 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
     private const int LongestWords = 200;
 
     public Task<Answer<PartWrite>> AddAsync(PartGiven given, string by) =>
-        WriteAsync(given, draft => store.AddAsync(draft, by));
+        WriteAsync(given, [], draft => AnswerAsync(() => store.AddAsync(draft, by)));
 
-    public async Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by) =>
-        catalogues.Shelf.Find(given.Number) is { } present && present.Family != given.Spec.Family
-            ? new Refusal(Codes.KindMismatch, "spec", $"{present.Stored.Number} is a {present.Family.Title} and cannot become a {given.Spec.Family.Title}.")
-            : await WriteAsync(given, draft => store.ChangeAsync(given.Number, versionRead, draft, by));
+    public Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by) =>
+        WriteAsync(given, OtherKind(given), draft => AnswerAsync(() => store.ChangeAsync(given.Number, versionRead, draft, by), versionRead));
 
     public Task<Answer<PartWrite>> RetireAsync(string number, int versionRead, string by) =>
-        AnswerAsync(() => store.RetireAsync(number, versionRead, by));
+        AnswerAsync(() => store.RetireAsync(number, versionRead, by), versionRead);
 
-    private async Task<Answer<PartWrite>> WriteAsync(PartGiven given, Func<PartDraft, Task<WriteResult>> write)
+    private static async Task<Answer<PartWrite>> WriteAsync(PartGiven given, IEnumerable<Refusal> alreadyWrong, Func<PartDraft, Task<Answer<PartWrite>>> write)
     {
         var family = given.Spec.Family;
         var (spec, complaints) = family.ReadSpec(given.Spec.Texts);
-        List<Refusal> refusals = [.. Wording(given.Maker, "maker"), .. Wording(given.Title, "title"), .. Needs.Refusals(complaints, $"spec.{family.Kind}")];
+        List<Refusal> refusals = [.. Numbering(given.Number), .. Wording(given.Maker, "maker"), .. Wording(given.Title, "title"), .. alreadyWrong, .. Needs.Refusals(complaints, $"spec.{family.Kind}")];
         if (refusals.Count > 0) return Answer<PartWrite>.Refused(refusals);
         var texts = family.SpecShape.Write(spec).Select(text => new NamedText(text.Name, text.Text));
-        return await AnswerAsync(() => write(new(given.Number, family.Kind, given.Maker.Trim(), given.Title.Trim(), given.Status, [.. texts], given.SupersededBy)));
+        return await write(new(given.Number, family.Kind, given.Maker.Trim(), given.Title.Trim(), given.Status, [.. texts], given.SupersededBy));
     }
 
-    private async Task<Answer<PartWrite>> AnswerAsync(Func<Task<WriteResult>> write)
+    private async Task<Answer<PartWrite>> AnswerAsync(Func<Task<WriteResult>> write, int versionRead = 0)
     {
         try
         {
@@ -39,7 +37,7 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
             {
                 WriteResult.Written(var part) => Written(part, conflict: null),
                 WriteResult.AlreadyThere(var present) => Written(present, $"The catalogue has a part {present.Number} already."),
-                WriteResult.Conflict(var present) => Written(present, $"{present.Number} was changed since: it is at version {present.Version} now."),
+                WriteResult.Conflict(var present) => Written(present, FormattableString.Invariant($"{present.Number} is at version {present.Version}, and the version sent was {versionRead}: nothing was written. Look at the part as it is now, and send version {present.Version} if the change still holds.")),
                 WriteResult.AlreadyRetired(var present) => Written(present, $"{present.Number} was retired before."),
                 WriteResult.NotThere(var number) => Needs.NotFound(number, "number"),
                 WriteResult.BadNumber(var why) => new Refusal(Codes.NumberUnusable, "number", why),
@@ -53,6 +51,17 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
     }
 
     private PartWrite Written(StoredPart part, string? conflict) => new(catalogues.Shelf.Show(part)!, conflict);
+
+    private IEnumerable<Refusal> OtherKind(PartGiven given)
+    {
+        if (catalogues.Shelf.Find(given.Number) is { } present && present.Family != given.Spec.Family)
+            yield return new(Codes.KindMismatch, "spec", $"{present.Stored.Number} is a {present.Family.Title} and cannot become a {given.Spec.Family.Title}.");
+    }
+
+    private static IEnumerable<Refusal> Numbering(string number)
+    {
+        if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
+    }
 
     private static IEnumerable<Refusal> Wording(string words, string at)
     {

@@ -51,5 +51,5 @@ public sealed class Shelf
     }
 
     private static CataloguePart InRanking(Family family, StoredPart part) =>
-        new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired);
+        new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);
 }

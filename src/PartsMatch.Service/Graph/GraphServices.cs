@@ -16,7 +16,7 @@ internal static class GraphServices
 {
     public static IServiceCollection AddGraph(this IServiceCollection services)
     {
-        services.AddOptions<QueryLimits>().BindConfiguration(QueryLimits.Section).ValidateDataAnnotations();
+        services.AddOptions<QueryLimits>().BindConfiguration(QueryLimits.Section);
         services.AddSingleton<FamilyInputs>().AddSingleton<PartInput>();
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Need).AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Site);
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();

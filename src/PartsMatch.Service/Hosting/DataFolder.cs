@@ -6,9 +6,15 @@ namespace PartsMatch.Service.Hosting;
 /// <summary>Where the service keeps what it knows, and what a new store begins with.</summary>
 public sealed record DataFolder(string Path, string? SeedFolder)
 {
+    private const string Folder = "Data:Folder";
+    private const string Seed = "Data:SeedFolder";
+    private const string Variable = "PARTSMATCH_DATA";
+
+    internal static IReadOnlyList<Setting> Settings { get; } = [Setting.Words(Folder), Setting.Words(Seed), Setting.Words(Variable)];
+
     public static DataFolder Of(IConfiguration configuration) => new(
-        Said(configuration["Data:Folder"]) ?? Said(configuration["PARTSMATCH_DATA"]) ?? StoreOptions.DefaultFolder(),
-        Said(configuration["Data:SeedFolder"]));
+        Said(configuration[Folder]) ?? Said(configuration[Variable]) ?? StoreOptions.DefaultFolder(),
+        Said(configuration[Seed]));
 
     /// <summary>The folder of the weights' files.</summary>
     public string Weights => System.IO.Path.Combine(Path, "weights");

@@ -1,8 +1,6 @@
-using Microsoft.Extensions.Options;
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph;
-using PartsMatch.Service.Graph.Limits;
 
 namespace PartsMatch.Service.Hosting;
 
@@ -11,10 +9,12 @@ internal static class ServiceHost
 {
     private const string DefaultAddress = "http://127.0.0.1:5080";
 
+    /// <exception cref="StartRefusedException">A setting is none of ours, or its value cannot be.</exception>
     public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? change = null)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         builder.Configuration.AddCommandLine(args, new Dictionary<string, string>(StringComparer.Ordinal) { ["--data"] = "Data:Folder" });
+        SettingsCheck.Demand(builder.Configuration, args);
         if (!SaysWhereToListen(builder.Configuration)) builder.WebHost.UseUrls(DefaultAddress);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         // Standard output is for what a person is told, the first key above all; logs go beside it.
@@ -34,7 +34,6 @@ internal static class ServiceHost
     /// <summary>Opens the store and builds all that is made once, so that whatever is wrong shows before anyone is answered.</summary>
     public static void Prepare(WebApplication app)
     {
-        CheckSettings(app.Services);
         _ = app.Services.GetRequiredService<Catalogues>();
         _ = app.Services.GetRequiredService<FamilyWeights>();
 
@@ -44,19 +43,6 @@ internal static class ServiceHost
         app.UseMiddleware<AccessGate>();
         Health.Map(app);
         app.MapGraph();
-    }
-
-    private static void CheckSettings(IServiceProvider services)
-    {
-        try
-        {
-            _ = services.GetRequiredService<IOptions<QueryLimits>>().Value;
-            if (services.GetRequiredService<IOptions<AccessSettings>>().Value.Contradiction is { } why) throw new StartRefusedException(ExitCode.SettingsRefused, why);
-        }
-        catch (Exception wrong) when (wrong is OptionsValidationException or InvalidOperationException)
-        {
-            throw new StartRefusedException(ExitCode.SettingsRefused, $"A setting cannot be used. {wrong.Message}", wrong);
-        }
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>

@@ -49,9 +49,12 @@ public static class Serving
         {
             await app.StartAsync(stop);
         }
-        catch (Exception unusable) when (unusable is FormatException or SocketException)
+        catch (Exception unusable) when (unusable is FormatException or SocketException or ArgumentException or InvalidOperationException)
         {
-            throw new StartRefusedException(ExitCode.AddressRefused, "This address cannot be listened at. Name one of this machine's with --urls, such as http://127.0.0.1:5080.");
+            throw new StartRefusedException(
+                ExitCode.AddressRefused,
+                $"{(app.Configuration["urls"] is { Length: > 0 } urls ? urls : "The address that is set")} cannot be listened at. Name an address of this machine's with --urls, such as http://127.0.0.1:5080: http, a port from 1 to 65535 (0 for any that is free), nothing behind it. An https address needs a certificate under Kestrel:Certificates.",
+                unusable);
         }
     }
 

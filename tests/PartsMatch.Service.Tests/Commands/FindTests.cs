@@ -37,16 +37,20 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         var byRow = await demo.Run(Plate + Measured + " --sheet 2");
         var byNumber = await demo.Run($"{Plate}{Measured} --sheet \"{number}\"");
         byRow.Output.ShouldBe(byNumber.Output);
-        byRow.Output.ShouldStartWith(number);
+        byRow.Output.ShouldStartWith("Read: Power 1/4 hp; Speed 1075 rpm; ");
+        byRow.Output.Split('\n').ShouldContain(line => line.StartsWith($"{number}  ", StringComparison.Ordinal));
         byRow.Output.ShouldContain("202 V measured");
         byRow.Output.ShouldContain("Local codes");
     }
 
-    [Fact]
-    public async Task A_row_that_is_not_in_the_list_is_refused()
+    [Theory]
+    [InlineData("100000")]
+    [InlineData("0")]
+    [InlineData("99999999999999999999")]
+    public async Task A_row_that_is_not_in_the_list_is_refused(string sheet)
     {
-        var ran = await demo.Run(Plate + Measured + " --sheet 100000");
-        (ran.Exit, ran.Errors).ShouldBe((ExitCode.BadInput, "--sheet takes a place in the list, 1 to 100, or a part number."));
+        var ran = await demo.Run($"{Plate}{Measured} --sheet {sheet}");
+        (ran.Exit, ran.Errors).ShouldBe((ExitCode.BadInput, $"--sheet takes a place in the list, 1 to 100, or a part number; there is no part “{sheet}”."));
     }
 
     [Fact]
@@ -59,6 +63,7 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         [
             "--shaft-diameter: Shaft diameter: “wide” is not a length with its unit, such as 1/2 in.",
             "--volts: Volts measured: “lots” is not a voltage, such as 230 V, or several side by side, such as 460/467/450 V.",
+            "See find --help.",
         ]);
     }
 
@@ -71,6 +76,11 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     [InlineData("--frobnicate", "--frobnicate")]
     [InlineData("find", "Nothing is given")]
     [InlineData("find \" \"", "Nothing is given")]
+    [InlineData("find --volts \"\" --power \" \"", "Nothing is given")]
+    [InlineData("find \"HP 1/4\" --first abc", "--first takes a whole number, such as 10, not “abc”.")]
+    [InlineData("find \"HP 1/4\" --Access:OpenReads true", "--Access:OpenReads=true is a setting of the service; find takes none.")]
+    [InlineData("serve --Limits:Depth", "--Limits:Depth needs a value: --Limits:Depth=value.")]
+    [InlineData("find \"HP 1/4\" --json=maybe", "maybe")]
     public async Task What_is_not_known_is_refused_and_never_left_aside(string commandLine, string named)
     {
         using var folder = new TestFolder();
@@ -78,18 +88,23 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         ran.Exit.ShouldBe(ExitCode.BadInput);
         ran.Output.ShouldBeEmpty();
         ran.Errors.ShouldContain(named);
+        ran.Errors.ShouldNotContain("System.");
+        ran.Errors.Split('\n')[^1].ShouldMatch("^See .*--help\\.$");
         Directory.EnumerateFileSystemEntries(folder.Path).ShouldBeEmpty();
     }
 
     [Theory]
     [InlineData("serve --urls foo")]
     [InlineData("--urls http://192.0.2.1:5555")]
+    [InlineData("--urls http://127.0.0.1:99999")]
+    [InlineData("--urls ftp://127.0.0.1:5555")]
+    [InlineData("--urls http://127.0.0.1:5555/behind")]
     public async Task An_address_that_cannot_be_listened_at_is_said_in_a_sentence(string commandLine)
     {
         using var folder = new TestFolder();
         var ran = await Ran.Of(commandLine, folder.Path);
         ran.Exit.ShouldBe(ExitCode.AddressRefused);
-        ran.Errors.ShouldContain("cannot be listened at");
+        ran.Errors.ShouldStartWith($"{commandLine.Split(' ')[^1]} cannot be listened at");
         ran.Errors.ShouldNotContain("Exception");
     }
 
@@ -136,7 +151,7 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
 
     [Theory]
     [InlineData("find --kind gearbox", "There is no kind “gearbox”. The kinds are: motor, capacitor.")]
-    [InlineData("find --kind capacitor --shaft-diameter \"1/2 in\"", "A run capacitor has no --shaft-diameter.")]
+    [InlineData("find --kind capacitor --shaft-diameter \"1/2 in\"", "A run capacitor has no --shaft-diameter.\nSee find --help.")]
     public async Task What_no_family_has_is_refused(string commandLine, string message)
     {
         var ran = await demo.Run(commandLine);
@@ -152,6 +167,17 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         asked.Exit.ShouldBe(ExitCode.Success);
         asked.Output.ShouldBe((await demo.Run(Plate + Measured)).Output);
         asked.Errors.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task A_service_that_could_not_start_for_a_question_gives_the_folder_free_again()
+    {
+        using var folder = new TestFolder();
+        Directory.CreateDirectory(Path.Combine(folder.Path, "weights"));
+        folder.Write("weights/motor.json", "no weights");
+        (await Ran.Of(Plate, folder.Path)).Exit.ShouldBe(ExitCode.WeightsRefused);
+        using var again = PartsMatch.Store.PartStore.Open(new(folder.Path), TimeProvider.System);
+        again.Parts.ShouldNotBeEmpty();
     }
 
     [Fact]

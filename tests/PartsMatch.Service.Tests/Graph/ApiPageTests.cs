@@ -2,7 +2,6 @@ using System.Reflection;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph;
 using PartsMatch.Service.Graph.Limits;
-using PartsMatch.Service.Tests.House;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Graph;

@@ -98,6 +98,25 @@ public sealed class LimitsTests
     }
 
     [Theory]
+    [InlineData("{parts(first:10000){edges{node{number title maker fields{name text label} supersededBy{number}}}}}")]
+    [InlineData("{replacements(need:{motor:{}}, first:10000){edges{node{findings{title sentence missing{field}} part{number}}}}}")]
+    public async Task A_list_that_is_asked_to_be_far_too_long_is_told_its_size(string query)
+    {
+        await using var service = await TestService.StartAsync();
+        var answer = await service.AskAsync(query);
+        answer.Codes.ShouldBe([Codes.FirstOutOfRange]);
+        answer.Text("errors.0.message").ShouldBe("first is 1 to 100; 10000 was asked for.");
+    }
+
+    [Fact]
+    public async Task Ordinary_fields_do_not_count_as_introspection()
+    {
+        await using var service = await TestService.StartAsync("--Limits:IntrospectionCost=1");
+        (await service.AskAsync("{parts(first:100){edges{node{number fields{name}}}}}")).Codes.ShouldBeEmpty();
+        (await service.AskAsync("{__schema{types{name}}}")).Codes.ShouldBe([Codes.QueryTooCostly]);
+    }
+
+    [Theory]
     [InlineData(20, true)]
     [InlineData(21, false)]
     public async Task Nearest_misses_are_1_to_20(int first, bool isTaken)

@@ -34,6 +34,32 @@ public sealed class RefusalTests(SharedService shared) : IClassFixture<SharedSer
         answer.Codes.ShouldBe([Codes.VariablesInvalid]);
     }
 
+    [Theory]
+    [InlineData("{replacements(need:{motor:{}, capacitor:{}}){edges{cursor}}}", "need")]
+    [InlineData("{replacements(need:{valve:{}}){edges{cursor}}}", "need")]
+    [InlineData("mutation{addPart(part:{number:\"N\", maker:\"m\", title:\"t\", spec:{}}){__typename}}", "part.spec")]
+    [InlineData("{parts(first:3, frist:4){edges{cursor}}}", "frist")]
+    public async Task What_the_schema_refuses_is_refused_at_its_place(string query, string place)
+    {
+        var answer = await _service.WriteAsync(query);
+        answer.Codes.ShouldBe([Codes.QueryInvalid]);
+        answer.Places.ShouldBe([place]);
+    }
+
+    [Theory]
+    [InlineData("{\"motor\":{},\"capacitor\":{}}", "$need")]
+    [InlineData("{\"motor\":{\"plate\":{\"nonsense\":\"1\"}}}", "$need.motor.plate")]
+    [InlineData("{\"motor\":{\"plate\":{\"power\":1}}}", "$need.motor.plate.power")]
+    public async Task What_is_wrong_in_a_variable_is_refused_at_its_place_there(string need, string place)
+    {
+        var answer = await _service.AskAsync("query($need: NeedInput!){replacements(need:$need){edges{node{fit}}}}", new { need = System.Text.Json.JsonDocument.Parse(need).RootElement });
+        answer.Places.ShouldBe([place]);
+    }
+
+    [Fact]
+    public async Task A_field_that_does_not_exist_has_no_place_in_the_input() =>
+        (await _service.AskAsync("{parts(first:3){nonsense}}")).Places.ShouldBe([string.Empty]);
+
     [Fact]
     public async Task All_complaints_come_at_once_each_with_its_place()
     {

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using PartsMatch.Fit;
 using PartsMatch.Service.Graph;
-using PartsMatch.Service.Tests.House;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Graph;

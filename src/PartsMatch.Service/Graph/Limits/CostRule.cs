@@ -11,19 +11,21 @@ namespace PartsMatch.Service.Graph.Limits;
 internal sealed class TooDeepError(string message) : ComplexityError(message);
 
 /// <summary>Does the query ask for more than the limits allow? What introspection asks for is counted apart, against a limit that no tool meets.</summary>
-internal sealed class CostRule(QueryLimits limits) : ComplexityValidationRule(Counted())
+internal sealed class CostRule(QueryLimits limits) : ComplexityValidationRule(Counted(limits))
 {
     /// <summary>A list without <c>first</c> is short here: a part has a dozen findings, a finding hardly a change.</summary>
     private const double ItemsOfAList = 5;
 
+    private static readonly FieldComplexityResult Nothing = new(0, 0);
+
     private readonly IntrospectionRule _introspection = new(limits);
 
-    /// <summary>Counts the fields below __schema and __type in one of the two countings only.</summary>
+    /// <summary>Counts the fields below __schema and __type in one of the two countings only, and all others in the other.</summary>
     public static void CountApart(ISchema schema)
     {
         foreach (var meta in (FieldType[])[schema.SchemaMetaFieldType, schema.TypeMetaFieldType])
         {
-            meta.WithComplexityImpact(field => ReferenceEquals(field.Configuration, IntrospectionRule.Counting) ? new(1, 1) : new(0, 0));
+            meta.WithComplexityImpact(field => field.Configuration is IntrospectionOptions ? new(1, 1) : Nothing);
         }
     }
 
@@ -44,27 +46,43 @@ internal sealed class CostRule(QueryLimits limits) : ComplexityValidationRule(Co
         return default;
     }
 
-    private static ComplexityOptions Counted()
+    private static ComplexityOptions Counted(QueryLimits limits)
     {
         var options = new ComplexityOptions { DefaultListImpactMultiplier = ItemsOfAList };
         var usual = options.DefaultComplexityImpactDelegate;
-        // A negative first is refused later on; here it must not pay for the rest of the query.
-        options.DefaultComplexityImpactDelegate = field => usual(field) is var cost && cost.ChildImpactMultiplier < 0 ? new(cost.FieldImpact, 0) : cost;
+
+        // A first that is out of range is refused later on, in a sentence about itself. Here a negative one must not pay for the rest
+        // of the query, and one too great counts as the greatest.
+        var most = Math.Max(ItemsOfAList, limits.ListSize);
+        options.DefaultComplexityImpactDelegate = field =>
+        {
+            var cost = usual(field);
+            return new(cost.FieldImpact, Math.Clamp(cost.ChildImpactMultiplier, 0, most));
+        };
         return options;
     }
 
-    private sealed class IntrospectionRule(QueryLimits limits) : ComplexityValidationRule(Counting)
+    private sealed class IntrospectionRule(QueryLimits limits) : ComplexityValidationRule(new IntrospectionOptions())
     {
-        public static readonly ComplexityOptions Counting = Counted();
-
         protected override ValueTask ValidateComplexityAsync(ValidationContext context, double totalComplexity, int maxDepth)
         {
-            if (totalComplexity > limits.IntrospectionCost + limits.Cost)
+            if (totalComplexity > limits.IntrospectionCost)
             {
                 context.ReportError(new ComplexityError("The query asks for the schema too many times over. Its text is at /graphql/schema."));
             }
 
             return default;
+        }
+    }
+
+    /// <summary>Counts what introspection asks for, and nothing else: its types are those whose names begin with two underscores.</summary>
+    private sealed class IntrospectionOptions : ComplexityOptions
+    {
+        public IntrospectionOptions()
+        {
+            DefaultListImpactMultiplier = ItemsOfAList;
+            var usual = DefaultComplexityImpactDelegate;
+            DefaultComplexityImpactDelegate = field => field.ParentType.Name.StartsWith("__", StringComparison.Ordinal) ? usual(field) : Nothing;
         }
     }
 }

@@ -9,6 +9,9 @@ internal abstract class NeedAnswer(NeedRead need)
     [Description("How the plate's text was read; null when there was none.")]
     public NameplateOut? Nameplate => need.Reading.Nameplate is { } reading ? new(need.Family, reading) : null;
 
+    [Description("The old part's catalogue entry, when its number was given: also who says what replaced it.")]
+    public Part? OldPart => need.OldPart is { } entry ? new(entry) : null;
+
     [Description("What was deduced for the plate and for the site, and from what.")]
     public IEnumerable<DeductionOut> Deductions => need.Reading.Deductions.Select(one => new DeductionOut(one));
 

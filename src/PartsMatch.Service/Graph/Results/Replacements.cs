@@ -6,7 +6,7 @@ using PartsMatch.Service.Counter;
 
 namespace PartsMatch.Service.Graph.Results;
 
-[Description("A page of parts that may do the job, best first: by likelihood, then at hand, then price, then number.")]
+[Description("A page of parts that may do the job, best first: by likelihood; then those at hand, those still made, those discontinued with none at hand; then price, then number.")]
 internal sealed class ReplacementConnection(RankedParts ranked, bool hasPrevious) : NeedAnswer(ranked.Need)
 {
     [Description("The parts of this page.")]

@@ -92,6 +92,7 @@ internal sealed class GraphEndpoint(
             TimeoutAction = TimeoutAction.ReturnTimeoutError,
             CancellationToken = context.RequestAborted,
         });
+        await Places.MarkAsync(result, document, context.RequestAborted);
         await WriteAsync(context, mediaType, StatusOf(mediaType, result.Executed), result);
     }
 

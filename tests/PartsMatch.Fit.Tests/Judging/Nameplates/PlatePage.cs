@@ -34,7 +34,7 @@ public sealed record PagePlate(string Title, string Kind, string Marked, IReadOn
 /// <summary>Reads docs/nameplates.md: each plate a fence, its reading the fence behind it.</summary>
 public static class PlatePage
 {
-    public static IReadOnlyList<PagePlate> All { get; } = Parse(File.ReadAllLines(Path.Combine(Root(), "docs", "nameplates.md")));
+    public static IReadOnlyList<PagePlate> All { get; } = Parse(File.ReadAllLines(Path.Combine(Repository.Root, "docs", "nameplates.md")));
 
     public static TheoryData<string> Titles => [.. All.Select(plate => plate.Title)];
 
@@ -66,12 +66,5 @@ public static class PlatePage
         var colon = line.IndexOf(": ", StringComparison.Ordinal);
         var words = line[..colon].Split(' ');
         return new([.. words[0].Split(',').Select(number => int.Parse(number, global::System.Globalization.CultureInfo.InvariantCulture))], words[1], line[(colon + 2)..]);
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "PartsMatch.sln"))) folder = folder.Parent!;
-        return folder.FullName;
     }
 }

@@ -1,6 +1,6 @@
-namespace PartsMatch.Service.Tests.House;
+namespace PartsMatch.Tests;
 
-/// <summary>Where the repository lies, so that tests can read its pages and project files.</summary>
+/// <summary>Where the repository lies, so that tests can read its pages and files. Every test project has this file as its own.</summary>
 internal static class Repository
 {
     /// <summary>The folder that holds PartsMatch.sln.</summary>
