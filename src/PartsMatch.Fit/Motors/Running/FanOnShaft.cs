@@ -29,8 +29,8 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
             return new(FormattableString.Invariant($"{input:0} W measured, at {efficiency.ToString("0.##")} efficiency"), true, breakdown => LoadOf(old, efficiency * input, breakdown));
         }
 
-        return site.MeasuredAmps?.Amperes is { } amps and > 0 && AmpsLoad(need, old, amps, type) is { } byAmps
-            ? new(FormattableString.Invariant($"{amps:0.##} A measured"), true, _ => byAmps)
+        return site.MeasuredAmps?.Amperes is { } amps and > 0 && AmpsWatts(need, old, amps, type) is { } byAmps
+            ? new(FormattableString.Invariant($"{amps:0.##} A measured"), true, breakdown => Narrowed(LoadOf(old, byAmps, breakdown)))
             : new("70 to 100 % of the old motor's plate (practice)", false, _ => Usual);
     }
 
@@ -53,16 +53,19 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
         return new(Solve(shaftWatts.Low, old.ShaftWatts.High), Solve(shaftWatts.High, old.ShaftWatts.Low));
     }
 
+    /// <summary>What amps allow of the usual band; amps over the plate's stretch it upwards, and where they share nothing with it they stand alone.</summary>
+    private static Band Narrowed(Band byAmps) => byAmps.Shared(Usual) is { } shared ? new(shared.Low, Math.Max(shared.High, byAmps.High > Usual.High ? byAmps.High : 0)) : byAmps;
+
     /// <summary>
-    /// Amps bound the load from above: amps over the plate's, times volts over the plate's (US DOE, Determining Electric Motor Load and Efficiency; from memory);
-    /// an unloaded motor takes amps too, so that it is never more. From below by the type's efficiency and power factor.
+    /// Amps bound the power from above: the rated power times amps over the plate's, times volts over the plate's (US DOE, Determining Electric Motor Load and
+    /// Efficiency; from memory); an unloaded motor takes amps too, so that it is never more. From below they do by the type's efficiency and power factor.
     /// </summary>
-    private static Band? AmpsLoad(MotorNeed need, RatedPoint old, double amps, TypeBand type)
+    private static Band? AmpsWatts(MotorNeed need, RatedPoint old, double amps, TypeBand type)
     {
         var row = Ratings.Of(need.Plate).Rows.FirstOrDefault(one => one.FullLoadAmps is not null && (old.Tap is null || one.Volts is null || VoltTap.Of(one.Volts.Value) == old.Tap));
         if (row?.FullLoadAmps is not { } plate || old.Tap is not { } tap) return null;
-        var most = amps / plate.First.Amperes * old.VoltsRatio;
-        var least = MotorInput.ShaftWatts(tap.High * old.VoltsRatio, amps, type.Efficiency, type.PowerFactor, need.Plate.Phase == Phases.Three).Low / old.ShaftWatts.High;
-        return new Band(Math.Min(least, most), most) is var band && band.Shared(Usual) is { } shared ? new(shared.Low, Math.Max(shared.High, most > 1 ? most : 0)) : band;
+        var most = amps / plate.First.Amperes * old.VoltsRatio * old.ShaftWatts.High;
+        var least = MotorInput.ShaftWatts(tap.High * old.VoltsRatio, amps, type.Efficiency, type.PowerFactor, need.Plate.Phase == Phases.Three).Low;
+        return new Band(Math.Min(least, most), most);
     }
 }
