@@ -18,6 +18,24 @@ public sealed record FitSheet(IReadOnlyList<AspectFinding> Findings)
     /// <summary>What stands in the way: the aspects that fail.</summary>
     public IEnumerable<AspectFinding> Failures => Findings.Where(one => one.Finding.Verdict == Verdict.Fails);
 
+    /// <summary>One sentence for whoever hands the part out: what must be changed on it, what checked, or why not.</summary>
+    public string Summary => Fit switch
+    {
+        PartFit.DoesntFit => $"It does not fit: {Listed(Failures.Select(one => one.Aspect.Title))}.",
+        PartFit.DropIn => "Nothing needs changing.",
+        _ => $"{Asked("Change", change => !change.Kind.IsCheck) ?? "Nothing needs changing"}{Then(Asked("check", change => change.Kind.IsCheck))}{Then(Open)}.",
+    };
+
+    /// <summary>What nobody knows yet: it decides, or is to be checked.</summary>
+    private string? Open
+    {
+        get
+        {
+            var unknown = Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).ToList();
+            return unknown.Count == 0 ? null : $"{(Fit == PartFit.CantTellYet ? "not known yet" : "to be seen")}: {Listed(unknown.Select(one => one.Aspect.Title))}";
+        }
+    }
+
     /// <summary>The fit that follows from findings: a fail, else an unknown in a deciding aspect, else a change or any unknown, else drop-in.</summary>
     public static PartFit FitOf(IEnumerable<AspectFinding> findings)
     {
@@ -39,4 +57,15 @@ public sealed record FitSheet(IReadOnlyList<AspectFinding> Findings)
         Verdict.Unknown or Verdict.MeetsWithChanges => PartFit.FitsWithChanges,
         _ => PartFit.DropIn,
     };
+
+    private string? Asked(string verb, Func<Change, bool> which)
+    {
+        var asked = Findings.Where(one => one.Finding.Changes.Any(which))
+            .Select(one => $"{one.Aspect.Title} ({string.Join("; ", one.Finding.Changes.Where(which).Select(change => change.Text))})").ToList();
+        return asked.Count == 0 ? null : $"{verb} {Listed(asked)}";
+    }
+
+    private static string Then(string? clause) => clause is null ? string.Empty : $"; {clause}";
+
+    private static string Listed(IEnumerable<string> titles) => string.Join(", ", titles.Select(title => char.ToLowerInvariant(title[0]) + title[1..]));
 }

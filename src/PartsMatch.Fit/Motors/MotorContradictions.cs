@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Running;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
@@ -10,7 +11,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     private const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, PowerOfAmps, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, PowerOfAmps, PowerOfType, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];
@@ -73,6 +74,22 @@ public static class MotorContradictions
                 ["power", "voltage", "fullLoadAmps"],
                 FormattableString.Invariant($"{Deducing.Text(power)} at the shaft is {power.Watts:0} W, more than the {most:0} VA of {Deducing.Text(new Taps(volts))} and {Deducing.Text(new Amps(amps))}."),
                 MotorSources.Energy);
+        }
+    }
+
+    /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone.</summary>
+    private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
+    {
+        if (spec.PowerMeaning is not { } meaning || ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any()) yield break;
+        var type = TypeBands.Likely(spec.Type, spec.Phase);
+        foreach (var (_, watts) in HighSpeed.Watts(spec))
+        {
+            if ((meaning == PowerMeaning.Output ? Band.Exactly(watts) : type.Efficiency * watts).Shared(shaft) is not null) continue;
+            yield return new(
+                ["type", "power", "voltage", "fullLoadAmps"],
+                FormattableString.Invariant($"{new RatedWatts(watts)} {(meaning == PowerMeaning.Output ? "at the shaft" : "from the line")} does not go with the plate's volts and amps, which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}."),
+                type.Source);
+            yield break;
         }
     }
 

@@ -12,8 +12,6 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// </remarks>
 public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan load", isDeciding: false, MotorSources.FanLoad, new(0.8, 0.4, 0.2))
 {
-    private const double NotToldApart = 0.05;
-
     /// <summary>Up to here nobody would give the load a thought.</summary>
     private const double Easy = 0.9;
 
@@ -25,15 +23,14 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     {
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
-        var credit = RatedSupply.ServiceFactorCounts(need.Site, run.New) ? run.New.ServiceFactor : 1;
-        var limit = credit * (1 + NotToldApart);
-        bool Within(FanCase one) => one.NewLoading <= Math.Max(limit, one.OldLoading * (1 + NotToldApart)) + 1e-9;
         var loading = run.Over(one => one.NewLoading).High;
         FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
-        var shortfall = Math.Max(0, (loading - Easy) / (limit - Easy));
-        var margin = new Margin((limit - loading) * 100, "%");
-        if (run.Cases.All(Within)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
-        return run.Cases.Any(Within)
+        var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
+        var margin = new Margin((run.Limit - loading) * 100, "%");
+        if (run.Cases.All(run.Carries)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
+        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it beyond its rating, to {loaded}; the volts there were not measured.") with { Shortfall = shortfall };
+        if (need.Site.Drive is null && run.SpeedsDiffer) return Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it beyond its rating, to {loaded}; a belt's sheaves can make up for its speed.") with { Shortfall = shortfall };
+        return run.Cases.Any(run.Carries)
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.") with { Shortfall = shortfall, Margin = margin }
             : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.") with { Shortfall = shortfall, Margin = margin };
     }

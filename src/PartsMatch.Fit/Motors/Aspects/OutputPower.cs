@@ -1,63 +1,69 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Running;
 using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 
-/// <summary>What the output power aspect reads.</summary>
-/// <param name="Watts">Power at high speed, by frequency; empty when unknown.</param>
-/// <param name="Meaning">Whether it is at the shaft; null when unknown.</param>
-public readonly record struct OutputPowerFacet(Sequence<AtFrequency> Watts, PowerMeaning? Meaning);
-
 /// <summary>Does the motor give at least the old one's shaft power, and not far more?</summary>
 /// <remarks>
 /// High speed against high speed, at the site's frequency. Equal or one step up in the standard series is ordinary, two steps or more are to be checked (practice).
-/// Input watts are an upper bound of the shaft's: they can show that a part is too small, never that it is large enough.
+/// Where a plate gives input watts, or amps alone, the type's efficiency and power factor leave an interval: what every power in it says is said.
 /// </remarks>
-public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, OutputPowerFacet>("Output power", isDeciding: true, MotorSources.NotLessPower, new(0.8, 0.5, 1.2))
+public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("Output power", isDeciding: true, MotorSources.NotLessPower, new(0.8, 0.5, 1.2))
 {
     /// <inheritdoc/>
-    public override OutputPowerFacet Read(MotorSpec part) => new(HighSpeed.Watts(part), part.PowerMeaning);
+    public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, OutputPowerFacet facet)
+    public override Finding Judge(MotorNeed need, RunningFacet facet)
     {
-        if (facet.Watts.Count == 0) return Finding.Unknown(Side.Part, "power", $"The part's power is not given.");
-        var oldWatts = HighSpeed.Watts(need.Plate);
-        if (oldWatts.Count == 0) return Finding.Unknown(Side.Plate, "power", $"The part gives {new RatedWatts(facet.Watts[0].Value)}; the old motor's power is not known.");
         var hertz = need.Site.SupplyFrequency?.Hertz;
-        var olds = HighSpeed.At(oldWatts, hertz);
-        var news = HighSpeed.At(facet.Watts, hertz);
+        var old = RunningFacet.Of(need.Plate);
+        var news = RatedPoint.ShaftWattsOf(facet, hertz);
+        if (news.Count == 0) return Finding.Unknown(Side.Part, "power", $"The part's power is not given.");
+        var olds = RatedPoint.ShaftWattsOf(old, hertz);
+        if (olds.Count == 0) return Finding.Unknown(Side.Plate, "power", $"The part gives {Words(news[0])}; the old motor's power is not known.");
         return OneVerdict.Of(
-            olds.SelectMany(old => news.Select(watts => Compare(need.Plate.PowerMeaning, old, facet.Meaning, watts))),
+            olds.SelectMany(before => news.Select(now => Compare(need, old, before, facet, now))),
             () => hertz is null ? Finding.Unknown(Side.Site, "supplyFrequency", $"The powers differ between 50 and 60 Hz, and the supply's frequency is not known.")
                 : olds.Count > 1 ? Finding.Unknown(Side.Plate, "frequency", $"Whether the old powers are two speeds or two frequencies is not known.")
                 : Finding.Unknown(Side.Part, "frequency", $"Whether the part's powers are two speeds or two frequencies is not given."));
     }
 
-    private static Finding Compare(PowerMeaning? oldMeaning, double old, PowerMeaning? newMeaning, double watts)
+    private static Finding Compare(MotorNeed need, RunningFacet oldFacet, Band old, RunningFacet facet, Band watts)
     {
-        var least = old * (1 - HorsepowerSeries.SameRating);
-        if (!Within.AtLeast(watts, least))
+        if (!Within.AtLeast(watts.High, Least(old.Low))) return EnoughForTheFan(need, facet, old, watts) ?? Less(old.Low, watts.High);
+        if (!Within.AtLeast(watts.Low, Least(old.High)))
         {
-            return oldMeaning == PowerMeaning.Output
-                ? Finding.Fails($"{new RatedWatts(watts)} is less than the old motor's {new RatedWatts(old)}.") with { Shortfall = (old - watts) / (old - least), Margin = new(watts - least, "W") }
-                : Finding.Unknown(Side.Plate, oldMeaning is null ? "powerMeaning" : "power", $"The old motor's {new RatedWatts(old)} may be what it took, not what it gave: its shaft power is not known.");
+            return IsExact(old)
+                ? Finding.Unknown(Side.Part, MissingOf(facet), $"The part gives {Words(watts)} at the shaft, as far as its plate tells; the old motor gave {Words(old)}.")
+                : Finding.Unknown(Side.Plate, MissingOf(oldFacet), $"The old motor gave {Words(old)} at the shaft, as far as its plate tells; the part gives {Words(watts)}.");
         }
 
-        if (newMeaning != PowerMeaning.Output)
-        {
-            return Finding.Unknown(Side.Part, newMeaning is null ? "powerMeaning" : "power", $"The part's {new RatedWatts(watts)} may be what it takes, not what it gives: its shaft power is not given.");
-        }
-
-        if (oldMeaning != PowerMeaning.Output)
-        {
-            Change check = new(SupplyChanges.CheckOversize, $"see that {new RatedWatts(watts)} is not far more than the fan needs");
-            return Finding.MeetsWith([check], $"{new RatedWatts(watts)} at the shaft is not below the {new RatedWatts(old)} that the old motor took at most.");
-        }
-
-        return AtLeastAsMuch(old, watts);
+        if (IsExact(old)) return AtLeastAsMuch(old.High, watts.Low);
+        Change check = new(SupplyChanges.CheckOversize, $"see that {Words(watts)} is not far more than the fan needs");
+        return Finding.MeetsWith([check], $"{Words(watts)} at the shaft is not below the {Words(Band.Exactly(old.High))} that the old motor gave at most.");
     }
+
+    private static bool IsExact(Band watts) => watts.Ends.Count == 1;
+
+    private static string MissingOf(RunningFacet motor) => motor.Watts.Count > 0 && motor.Meaning is null ? "powerMeaning" : "power";
+
+    private static string Words(Band watts) => IsExact(watts) ? new RatedWatts(watts.Low).ToString() : $"{watts.ToString("0")} W";
+
+    /// <summary>Less than this is less; a little under the old figure counts as the same rating.</summary>
+    private static double Least(double old) => old * (1 - HorsepowerSeries.SameRating);
+
+    private static Finding Less(double old, double watts) =>
+        Finding.Fails($"{new RatedWatts(watts)} is less than the old motor's {new RatedWatts(old)}.") with { Shortfall = (old - watts) / (old - Least(old)), Margin = new(watts - Least(old), "W") };
+
+    /// <summary>Less than the old power is enough where something measured shows that the fan asks for less; null where nothing does.</summary>
+    private static Finding? EnoughForTheFan(MotorNeed need, RunningFacet facet, Band old, Band watts) =>
+        OnTheFan.Of(need, facet).Run is { Fan.IsMeasured: true } run && run.Cases.All(run.Carries)
+            ? Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes only {run.Over(one => one.NewWatts).ToString("0")} W of it.") with { Shortfall = 0.8 }
+            : null;
 
     private static Finding AtLeastAsMuch(double old, double watts)
     {
@@ -69,6 +75,6 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, OutputPowerFace
 
         // Just under the old figure counts as the same rating; over it each size makes a poorer match: worse power factor, more weight.
         var under = Math.Max(0, (old - watts) / (old * HorsepowerSeries.SameRating));
-        return Finding.MeetsWith(changes, sentence) with { Shortfall = steps > 0 ? Math.Min(1, 0.3 * steps) : Math.Min(1, under), Margin = new(watts - (old * (1 - HorsepowerSeries.SameRating)), "W") };
+        return Finding.MeetsWith(changes, sentence) with { Shortfall = steps > 0 ? Math.Min(1, 0.3 * steps) : Math.Min(1, under), Margin = new(watts - Least(old), "W") };
     }
 }

@@ -13,6 +13,11 @@ public sealed record OnTheFan
     /// <summary>Sheaves are changed when speeds differ by more (<see cref="Aspects.Speed"/>'s limit).</summary>
     private const double SameSpeed = 0.05;
 
+    /// <summary>
+    /// Plate speeds are true only within a fifth of the slip (NEMA MG 1 12.46, from memory): some 5 % of power, and so much over a rating is not told apart from it.
+    /// </summary>
+    private const double NotToldApart = 0.05;
+
     private OnTheFan(RatedPoint old, RatedPoint @new, FanOnShaft fan, IReadOnlyList<FanCase> cases) => (Old, New, Fan, Cases) = (old, @new, fan, cases);
 
     /// <summary>The old motor's rated point.</summary>
@@ -26,6 +31,15 @@ public sealed record OnTheFan
 
     /// <summary>Every combination of the bands' ends; at least one.</summary>
     public IReadOnlyList<FanCase> Cases { get; }
+
+    /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
+    public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
+
+    /// <summary>How hard the new motor may be worked: 1.05, times its service factor where that counts.</summary>
+    public double Limit { get; private init; }
+
+    /// <summary>Whether a case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
+    public bool Carries(FanCase one) => one.NewLoading <= Math.Max(Limit, one.OldLoading * (1 + NotToldApart)) + 1e-9;
 
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
@@ -42,7 +56,10 @@ public sealed record OnTheFan
         if (newLacks is not null) return (null, new(Side.Part, newLacks));
         if (DiameterRatio(need.Site) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
         var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(need, old, one, diameter))).ToList();
-        return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases), null);
+        return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases)
+        {
+            Limit = (1 + NotToldApart) * (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1),
+        }, null);
     }
 
     private static IEnumerable<FanCase> CasesOf(MotorNeed need, RatedPoint old, RatedPoint one, double diameter)

@@ -22,7 +22,8 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     public static (IReadOnlyList<RatedPoint> Points, string? MissingField) Possible(RunningFacet motor, MotorSite site, Between? oldBetween)
     {
         if (motor.Rpm.Count == 0) return ([], "speed");
-        if (motor.Watts.Count == 0) return ([], "power");
+        var powers = ShaftWattsOf(motor, site.SupplyFrequency?.Hertz);
+        if (powers.Count == 0) return ([], "power");
         var hertz = site.SupplyFrequency?.Hertz;
         var bands = TypeBands.Likely(motor.Type, motor.Connections.Phases);
         var choice = TapChoice.Best(motor.Connections.Taps, SupplyVolts.Of(site, motor.Connections.Phases ?? Phases.Single), oldBetween);
@@ -32,12 +33,12 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
             var isElectronic = motor.Type == MotorType.ElectronicallyCommutated;
             if (SynchronousOf(motor, rpm, hertz) is not { } synchronous && !isElectronic) return ([], "poles");
             else synchronous = SynchronousOf(motor, rpm, hertz) ?? 0;
-            points.AddRange(HighSpeed.At(motor.Watts, hertz).Select(watts => new RatedPoint(
+            points.AddRange(powers.Select(watts => new RatedPoint(
                 choice?.Tap,
                 choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
                 rpm,
                 isElectronic ? null : synchronous,
-                ShaftOf(watts, motor.Meaning, bands.Efficiency),
+                watts,
                 motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
                 motor.ServiceFactor ?? 1)));
         }
@@ -80,10 +81,22 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return possible.Count > 0 && PoleCounts.Synchronous(possible[0], hertz) is var synchronous && synchronous > rpm ? synchronous : null;
     }
 
-    private static Band ShaftOf(double watts, PowerMeaning? meaning, Band efficiency) => meaning switch
+    /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="supplyHertz">The supply's frequency; null when unknown.</param>
+    /// <returns>None when nothing tells.</returns>
+    public static IReadOnlyList<Band> ShaftWattsOf(RunningFacet motor, double? supplyHertz)
     {
-        PowerMeaning.Output => Band.Exactly(watts),
-        PowerMeaning.Input => efficiency * watts,
-        _ => new(efficiency.Low * watts, watts),
-    };
+        if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
+        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases).Efficiency;
+        return [.. HighSpeed.At(motor.Watts, supplyHertz).Select(watts => motor.Meaning switch
+        {
+            PowerMeaning.Output => Band.Exactly(watts),
+            PowerMeaning.Input => Narrowed(efficiency * watts),
+            _ => Narrowed(new(efficiency.Low * watts, watts)),
+        })];
+
+        // Where both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.
+        Band Narrowed(Band byPower) => motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
+    }
 }

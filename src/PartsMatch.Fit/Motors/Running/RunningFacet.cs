@@ -12,6 +12,7 @@ namespace PartsMatch.Fit.Motors.Running;
 /// <param name="Type">How it makes its torque; null when unknown.</param>
 /// <param name="Poles">Poles at high speed; null when unknown.</param>
 /// <param name="Breakdown">Breakdown torque over rated torque, to 0.01; null when unknown.</param>
+/// <param name="WattsByAmps">Shaft power as far as amps tell, W; null where the power at the shaft is given, or amps tell nothing.</param>
 /// <param name="ServiceFactor">Service factor, to 0.01; null when unknown.</param>
 public readonly record struct RunningFacet(
     TapsFacet Connections,
@@ -21,6 +22,7 @@ public readonly record struct RunningFacet(
     MotorType? Type,
     int? Poles,
     double? Breakdown,
+    Band? WattsByAmps,
     double? ServiceFactor)
 {
     /// <summary>What it is for a motor.</summary>
@@ -32,5 +34,6 @@ public readonly record struct RunningFacet(
         motor.Type,
         motor.Poles,
         motor.BreakdownTorque is { } breakdown ? Rounded.To(breakdown.DecimalFractions, 2) : null,
+        motor.Power is null || motor.PowerMeaning != PowerMeaning.Output ? ShaftByAmps.Of(motor) : null,
         motor.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null);
 }

@@ -16,6 +16,9 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
     [Description("Whether it does the job.")]
     public PartFit Fit => judged.Explained.Sheet.Fit;
 
+    [Description("In one sentence: what must be changed on it, what checked, what is not known, or why it does not fit.")]
+    public string Summary => judged.Explained.Sheet.Summary;
+
     [Description("How likely it does the job the first time, in whole percent, 1 to 99; null when an aspect fails.")]
     public int? Likelihood => judged.Explained.Likelihood?.Percent;
 
