@@ -27,4 +27,7 @@ public static class ComplaintCode
 
     /// <summary>There is no text.</summary>
     public const string Empty = "EMPTY";
+
+    /// <summary>There is a text, and nothing in it says anything of a part.</summary>
+    public const string NothingRead = "NOTHING_READ";
 }

@@ -160,13 +160,14 @@ public sealed class Family<TSpec, TSite> : Family
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
     {
-        var (spec, unreadable) = Shape<TSpec>.Of.Read(texts);
+        var given = texts.ToList();
+        var (spec, unreadable) = Shape<TSpec>.Of.Read(given);
         var complaints = unreadable.ToList();
         foreach (var limit in rules.Vocabulary.Limits.Where(limit => limit.IsAbsolute))
         {
             var field = SpecShape.Find(limit.Field)!;
             if (field.Get(spec) is not { } value || limit.Holds(value)) continue;
-            var text = field.TextOf(spec)!;
+            var text = given.First(text => !string.IsNullOrWhiteSpace(text.Text) && SpecShape.Find(text.Name) == field).Text.Trim();
             complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: “{text}” is not {limit.Words}."));
             field.Set(spec, null);
         }

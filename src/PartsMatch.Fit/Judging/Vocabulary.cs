@@ -33,7 +33,14 @@ public sealed record PlateWord(string Field, string Word, string Value);
 /// <param name="Least">The least such figure that plates print.</param>
 /// <param name="Most">The greatest.</param>
 /// <param name="Units">Its unit's spellings, before or behind it.</param>
-public sealed record PlateTail(string Field, double Least, double Most, params string[] Units);
+public sealed record PlateTail(string Field, double Least, double Most, params string[] Units)
+{
+    /// <summary>Such figures as are known without a unit, too: the 440 of 10 MFD 440. They are never the field's own figure where their unit stands behind them.</summary>
+    public IReadOnlyList<double> Usual { get; init; } = [];
+
+    /// <summary>Whether a figure, a slash and a usual second figure say the field by themselves: 10/370 on a capacitor's can, but not on a motor.</summary>
+    public bool NeedsNoLabel { get; init; }
+}
 
 /// <summary>What a field's value can be on a plate of this family: narrower than what its form reads.</summary>
 /// <param name="Field">The field's name.</param>

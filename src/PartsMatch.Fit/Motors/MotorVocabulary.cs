@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
 
@@ -21,6 +22,6 @@ public static class MotorVocabulary
         ],
 
         // US run capacitors are marked 370 or 440 V, others 400 to 660 V; no motor with one is fed that much.
-        Tails = [new("runCapacitor", 300, 700, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~")],
+        Tails = [new("runCapacitor", 300, 700, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual }],
     };
 }

@@ -26,7 +26,8 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     public override TextReading<Figures<T>> Read(string text)
     {
         // 3/4 hp is a fraction, 370/250 W are two figures: the unit tells, and it stands behind.
-        if (!TryScan(text, one.Us.Fractions, out var figures, out var unit) || (one.Us.Fractions && !unit.Fractions && !TryScan(text, fractions: false, out figures, out unit)))
+        var plain = one.Plain(text);
+        if (!TryScan(plain, one.Us.Fractions, out var figures, out var unit) || (one.Us.Fractions && !unit.Fractions && !TryScan(plain, fractions: false, out figures, out unit)))
         {
             return TextReading<Figures<T>>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
         }
@@ -50,7 +51,10 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
 
         // 3/4/1/3 cannot be told apart by eye, nor 3/2 from three halves: where fractions are written, figures stand further apart.
         var joiner = unit.Fractions ? " / " : "/";
-        return $"{string.Join(joiner, numbers)} {unit.Symbol}";
+        var written = $"{string.Join(joiner, numbers)} {unit.Symbol}";
+
+        // 1 / 4 hp is a quarter: one horsepower and four need their unit each.
+        return !unit.Fractions || (TryScan(written, fractions: true, out var figures, out _) && figures.Count == numbers.Count) ? written : string.Join(" / ", numbers.Select(number => $"{number} {unit.Symbol}"));
     }
 
     /// <inheritdoc/>

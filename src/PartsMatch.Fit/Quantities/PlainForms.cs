@@ -15,7 +15,7 @@ public sealed class CountForm : TextForm<int>
 
     /// <inheritdoc/>
     public override TextReading<int> Read(string text) =>
-        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= Most
+        int.TryParse(PlainSigns.In(text).Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= Most
             ? TextReading<int>.Of(count)
             : TextReading<int>.Refused($"“{text.Trim()}” is not {Expected}");
 
@@ -38,7 +38,7 @@ public sealed class FactorForm : TextForm<double>
     /// <inheritdoc/>
     public override TextReading<double> Read(string text)
     {
-        var rest = text.AsSpan().Trim();
+        var rest = PlainSigns.In(text).AsSpan().Trim();
         return TradeNumber.TryRead(rest, fractions: false, signed: false, out var number, out var length) && length == rest.Length && number.Double is > 0 and <= 1e6
             ? TextReading<double>.Of(number.Double)
             : TextReading<double>.Refused($"“{text.Trim()}” is not {Expected}");

@@ -64,7 +64,7 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <inheritdoc/>
     public override TextReading<T> Read(string text)
     {
-        var rest = text.AsSpan().Trim();
+        var rest = Plain(text).AsSpan().Trim();
         if (!TryReadNumber(rest, out var number, out var length)) return Refuse(text);
         return UnitOf(rest[length..].Trim()) is { } unit ? Make(number, unit, text) : Refuse(text);
     }
@@ -79,6 +79,9 @@ public sealed class QuantityForm<T> : TextForm<T>
         var unit = UnitFor(quantity, units);
         return new(unit.Unit.Equals(quantity.Unit) && units == Units.AsGiven ? (double)quantity.Value : Math.Round(quantity.As(unit.Unit), unit.Digits), unit.Symbol);
     }
+
+    /// <summary>A text in plain signs, its vulgar fractions spelt out as this quantity's units allow it; empty when they cannot be.</summary>
+    internal string Plain(string text) => VulgarFractions.SpeltOut(PlainSigns.In(text), Us.Fractions) ?? string.Empty;
 
     /// <summary>Reads the number alone, as this quantity's units allow it.</summary>
     internal bool TryReadNumber(ReadOnlySpan<char> text, out TradeNumber number, out int length) =>

@@ -26,7 +26,7 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
     /// <inheritdoc/>
     public override TextReading<Figures<Spread<T>>> Read(string text)
     {
-        if (!FigureScan.TryRead(text, one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
+        if (!FigureScan.TryRead(one.Plain(text), one.Us.Fractions, unit => one.UnitOf(unit) is not null, out var figures, out var unitText)
             || one.UnitOf(unitText) is not { } unit)
         {
             return TextReading<Figures<Spread<T>>>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");

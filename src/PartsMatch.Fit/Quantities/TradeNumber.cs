@@ -51,7 +51,7 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
         return true;
     }
 
-    /// <summary>1/4, 1-1/2 or 1 1/2, starting with a whole number of the given length.</summary>
+    /// <summary>1/4, 1-1/2, 1 1/2 or 1 / 4, starting with a whole number of the given length.</summary>
     private static bool TryReadFraction(ReadOnlySpan<char> text, int digits, out TradeNumber number, out int length)
     {
         number = default;
@@ -60,25 +60,37 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
         var at = 0;
         var rest = text[digits..];
         if (rest.Length > 1 && rest[0] is '-' or ' ' && Digits(rest[1..]) is var numeratorDigits and > 0
-            && digits + 1 + numeratorDigits < text.Length && text[digits + 1 + numeratorDigits] == '/')
+            && Slash(rest[(1 + numeratorDigits)..]) > 0)
         {
             whole = Whole(text[..digits]);
             at = digits + 1;
             digits = numeratorDigits;
         }
-        else if (rest.Length == 0 || rest[0] != '/')
-        {
-            return false;
-        }
 
-        var below = Digits(text[(at + digits + 1)..]);
-        if (digits > 3 || below is 0 or > 3) return false;
+        var slash = Slash(text[(at + digits)..]);
+        var below = Digits(text[(at + digits + slash)..]);
+        if (slash == 0 || digits > 3 || below is 0 or > 3) return false;
         var numerator = Whole(text.Slice(at, digits));
-        var denominator = Whole(text.Slice(at + digits + 1, below));
+        var denominator = Whole(text.Slice(at + digits + slash, below));
         if (denominator == 0 || (whole > 0 && numerator >= denominator)) return false;
-        length = at + digits + 1 + below;
+        length = at + digits + slash + below;
+        if (slash > 1 && (!FractionText.IsUsual((int)numerator, (int)denominator) || GoesOn(text[length..]))) return false;
         number = new((double)whole + ((double)numerator / (double)denominator), whole + (numerator / denominator));
         return true;
+    }
+
+    /// <summary>How long a slash is with the spaces about it; 0 when there is none.</summary>
+    private static int Slash(ReadOnlySpan<char> text)
+    {
+        var before = Spaces(text);
+        return before < text.Length && text[before] == '/' ? before + 1 + Spaces(text[(before + 1)..]) : 0;
+    }
+
+    /// <summary>Whether a figure that stands apart behind a slash is no denominator, for it is not whole or is itself divided: 1 / 2.5, 1 / 2-1/2, 3 / 4/5.</summary>
+    private static bool GoesOn(ReadOnlySpan<char> behind)
+    {
+        if (behind.Length < 2 || Digits(behind[1..]) is not (> 0 and var digits)) return false;
+        return behind[0] is '.' or ',' or '/' || (behind[0] is '-' or ' ' && behind[(1 + digits)..] is ['/', >= '0' and <= '9', ..]);
     }
 
     private static bool TryReadDecimal(ReadOnlySpan<char> text, int digits, out TradeNumber number, out int length)
@@ -107,6 +119,8 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
         while (count < text.Length && char.IsAsciiDigit(text[count])) count++;
         return count;
     }
+
+    private static int Spaces(ReadOnlySpan<char> text) => text.Length - text.TrimStart().Length;
 
     private static decimal Whole(ReadOnlySpan<char> digits) => decimal.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 }

@@ -11,6 +11,7 @@ public static class Codes
     public const string GivenTwice = ComplaintCode.GivenTwice;
     public const string TooLong = ComplaintCode.TooLong;
     public const string Empty = ComplaintCode.Empty;
+    public const string NothingRead = ComplaintCode.NothingRead;
     public const string Ambiguous = ComplaintCode.Ambiguous;
 
     // What was asked for

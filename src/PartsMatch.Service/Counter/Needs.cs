@@ -18,10 +18,11 @@ internal static class Needs
         var family = given.Family;
         var oldPart = string.IsNullOrWhiteSpace(given.OldPartNumber) ? null : Find(shelf, family, given.OldPartNumber, OldPartNumber);
         var reading = family.ReadNeed(new(given.PlateText, given.Plate, given.Site, oldPart?.Value?.Spec));
+        var saysNothing = reading.Nameplate is { Fields.Count: 0, Contradictions.Count: 0 } && given.Plate.Count + given.Site.Count == 0 && oldPart is null;
         List<Refusal> refusals =
         [
             .. Refusals(family.ReadSpec(given.Plate).Complaints, Plate),
-            .. (reading.Nameplate?.Complaints ?? []).Where(IsOfTheWhole).Select(complaint => new Refusal(complaint.Code, PlateText, complaint.Message)),
+            .. (reading.Nameplate?.Complaints ?? []).Where(complaint => saysNothing || IsOfTheWhole(complaint)).Select(complaint => new Refusal(complaint.Code, PlateText, complaint.Message)),
             .. oldPart?.Refusals ?? [],
             .. Refusals(family.ReadSite(given.Site).Complaints, Site),
         ];
@@ -42,6 +43,6 @@ internal static class Needs
     public static IEnumerable<Refusal> Refusals(IEnumerable<Complaint> complaints, string place) =>
         complaints.Select(complaint => new Refusal(complaint.Code, complaint.Field, complaint.Message).Under(place));
 
-    /// <summary>A single field that could not be read is shown with the reading, and the need stands without it; a text that was not read at all is refused.</summary>
+    /// <summary>A single field that could not be read is shown with the reading, and the need stands without it; a text that was not read at all is refused, and so is one without a single reading when nothing else is given.</summary>
     public static bool IsOfTheWhole(Complaint complaint) => complaint.Code is ComplaintCode.TooLong or ComplaintCode.Empty;
 }

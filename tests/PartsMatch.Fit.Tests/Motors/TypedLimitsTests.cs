@@ -25,6 +25,12 @@ public sealed class TypedLimitsTests
     }
 
     [Theory]
+    [InlineData("efficiency", "140 pct")]
+    [InlineData("powerFactor", "1,50")]
+    public void A_complaint_quotes_what_was_typed(string field, string text) =>
+        MotorFamily.Motor.ReadSpec([new(field, " "), new(field, text)]).Complaints.ShouldHaveSingleItem().Message.ShouldContain($"“{text}”");
+
+    [Theory]
     [InlineData("poles", "6")]
     [InlineData("powerFactor", "1")]
     [InlineData("shaftEnds", "2")]

@@ -17,6 +17,15 @@ public sealed class TextFormTests
     [InlineData("0,37 kW", 370)]
     [InlineData("16 W", 16)]
     [InlineData("1/20 hp", 37.3)]
+    [InlineData("1 / 4 hp", 186.5)]
+    [InlineData("1/ 4 hp", 186.5)]
+    [InlineData("1 1 / 2 HP", 1119)]
+    [InlineData("1-1 / 2 HP", 1119)]
+    [InlineData("1\u20444 hp", 186.5)]
+    [InlineData("1\u22154 hp", 186.5)]
+    [InlineData("¼ hp", 186.5)]
+    [InlineData("1½ hp", 1119)]
+    [InlineData("１／４ ｈｐ", 186.5)]
     public void A_power_is_read_as_the_trade_writes_it(string text, double watts) =>
         QuantityForms.Power.Read(text).Value.Watts.ShouldBe((decimal)watts, 1e-9m);
 
@@ -25,6 +34,9 @@ public sealed class TextFormTests
     [InlineData("1/2\"", 12.7)]
     [InlineData("5.6 in", 142.24)]
     [InlineData("7/16 inch", 11.1125)]
+    [InlineData("7 / 16 in", 11.1125)]
+    [InlineData("¾ in", 19.05)]
+    [InlineData("1¾\"", 44.45)]
     [InlineData("8 mm", 8)]
     [InlineData("3,5 cm", 35)]
     [InlineData("2 ft", 609.6)]
@@ -78,6 +90,10 @@ public sealed class TextFormTests
     [InlineData("200/208/230 V", "200-230 V")]
     [InlineData("230/400 V", "230/400 V")]
     [InlineData("115V/230V", "115/230 V")]
+    [InlineData("115 / 230 V", "115/230 V")]
+    [InlineData("115\u2044230 V", "115/230 V")]
+    [InlineData("115\u2215230 V", "115/230 V")]
+    [InlineData("１１５／２３０ V", "115/230 V")]
     [InlineData("100 to 240 V", "100 to 240 V")]
     [InlineData("200-250 V", "200-250 V")]
     [InlineData("200-251 V", "200/251 V")]
@@ -102,9 +118,31 @@ public sealed class TextFormTests
     [InlineData("3/4/1/3 HP", 559.5, 248.6666667)]
     [InlineData("1/2 - 1/4 hp", 373, 186.5)]
     [InlineData("1 / 1/2 hp", 746, 373)]
+    [InlineData("3 / 4 / 1 / 3 hp", 559.5, 248.6666667)]
+    [InlineData("3 / 4 - 1 / 3 hp", 559.5, 248.6666667)]
+    [InlineData("3 / 4-1 / 3 hp", 559.5, 248.6666667)]
+    [InlineData("3 / 2 hp", 2238, 1492)]
+    [InlineData("1 / 2-1/2 hp", 746, 1865)]
+    [InlineData("1 / 2.5 hp", 746, 1865)]
+    [InlineData("5 / 7 hp", 3730, 5222)]
+    [InlineData("1 hp / 4 hp", 746, 2984)]
+    [InlineData("1 / 4 kW", 1000, 4000)]
     [InlineData("0,37/0,25 kW", 370, 250)]
     public void Powers_of_two_speeds_stand_side_by_side(string text, double high, double low) =>
         TextForms.Of<Figures<Power>>().Read(text).Value!.Select(power => (double)power.Watts).ShouldBe([high, low], 1e-6);
+
+    [Theory]
+    [InlineData("1 / 4 hp", "1/4 hp")]
+    [InlineData("1 hp / 4 hp", "1 hp / 4 hp")]
+    [InlineData("3/2 hp", "1-1/2 hp")]
+    [InlineData("3 / 2 hp", "3 / 2 hp")]
+    public void One_horsepower_and_four_are_written_apart_from_a_quarter(string text, string written)
+    {
+        var form = TextForms.Of<Figures<Power>>();
+        var read = form.Read(text).Value!;
+        form.Write(read).ShouldBe(written);
+        form.Read(form.Write(read)).Value.ShouldBe(read);
+    }
 
     [Fact]
     public void One_and_a_half_horsepower_is_one_figure() =>
@@ -125,8 +163,34 @@ public sealed class TextFormTests
     [InlineData("2,5 µF 450 V", "2.5 µF 450 V")]
     [InlineData("10 µF", "10 µF")]
     [InlineData("none", "none")]
+    [InlineData("40/5 mfd 440", "40+5 µF 440 V")]
+    [InlineData("40/5", "40+5 µF")]
+    [InlineData("45/5/440", "45+5 µF 440 V")]
+    [InlineData("10 mfd 440", "10 µF 440 V")]
+    [InlineData("10µF 440", "10 µF 440 V")]
+    [InlineData("7.5 uf 370v", "7.5 µF 370 V")]
+    [InlineData("45+5 MFD 370/440 VAC", "45+5 µF 440 V")]
+    [InlineData("MFD 10 VAC 370", "10 µF 370 V")]
+    [InlineData("5 mfd / 370 VAC", "5 µF 370 V")]
+    [InlineData("5 µF @ 370", "5 µF 370 V")]
+    [InlineData("5\u2044370", "5 µF 370 V")]
+    [InlineData("5½ µF 370 V", "5.5 µF 370 V")]
     public void A_capacitor_is_read_with_its_volts(string text, string written) =>
         CapacitorRating.Form.Write(CapacitorRating.Form.Read(text).Value!).ShouldBe(written);
+
+    // A start capacitor's span is no capacitance, two voltages are none, and the smaller section stands second (practice).
+    [Theory]
+    [InlineData("88-108 µF 250 V")]
+    [InlineData("88/108 µF 250 V")]
+    [InlineData("370/440 V")]
+    [InlineData("10-370")]
+    [InlineData("10 370")]
+    [InlineData("5 V 370 µF")]
+    [InlineData("5 µF 370 µF 440 V")]
+    [InlineData("45+5+5 µF 440 V")]
+    [InlineData("440 VAC")]
+    [InlineData("⅓ µF")]
+    public void What_is_no_capacitors_marking_is_refused_and_quoted(string text) => CapacitorRating.Form.Read(text).Wrong.ShouldNotBeNull().ShouldContain($"“{text}”");
 
     // NEMA MG 1 4.2 and IEC 60072-1: whose number it is.
     [Theory]

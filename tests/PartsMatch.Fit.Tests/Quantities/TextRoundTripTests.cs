@@ -85,11 +85,13 @@ public sealed class TextRoundTripTests
         {
             var speeds = new Figures<RotationalSpeed>(numbers.Select(number => RotationalSpeed.FromRevolutionsPerMinute(number)));
             var powers = new Figures<Power>(numbers.Select(number => Power.From(1m / number, UnitsNet.Units.PowerUnit.ElectricalHorsepower)));
+            var wholePowers = new Figures<Power>(numbers.Select(number => Power.From(1 + ((decimal)number % 12), UnitsNet.Units.PowerUnit.ElectricalHorsepower)));
             var amps = new Figures<Spread<ElectricCurrent>>(numbers.Select(number => new Spread<ElectricCurrent>(ElectricCurrent.FromAmperes(number / 10.0), ElectricCurrent.FromAmperes(number / 11.0))));
             InEveryCulture(() =>
             {
                 TextForms.Of<Figures<RotationalSpeed>>().Read(TextForms.Of<Figures<RotationalSpeed>>().Write(speeds)).Value.ShouldBe(speeds);
                 TextForms.Of<Figures<Power>>().Read(TextForms.Of<Figures<Power>>().Write(powers)).Value.ShouldBe(powers);
+                TextForms.Of<Figures<Power>>().Read(TextForms.Of<Figures<Power>>().Write(wholePowers)).Value.ShouldBe(wholePowers);
                 TextForms.Of<Figures<Spread<ElectricCurrent>>>().Read(TextForms.Of<Figures<Spread<ElectricCurrent>>>().Write(amps)).Value.ShouldBe(amps);
             });
         });

@@ -84,6 +84,21 @@ public sealed class RefusalTests(SharedService shared) : IClassFixture<SharedSer
         plate.Places.ShouldBe(["text"]);
     }
 
+    [Theory]
+    [InlineData("🔥", "NOTHING_READ")]
+    [InlineData("MODEL 7 SER 0115A", "NOTHING_READ")]
+    [InlineData("HP 1/0", "UNREADABLE")]
+    [InlineData("A 60 HZ", "AMBIGUOUS")]
+    public async Task A_need_of_which_nothing_can_be_read_is_refused_and_one_typed_field_makes_it_a_need(string text, string code)
+    {
+        const string Query = "query($n: NeedInput!){replacements(need:$n){edges{cursor}}}";
+        var alone = await _service.AskAsync(Query, new { n = new { motor = new { plateText = text } } });
+        alone.Codes.ShouldBe([code]);
+        alone.Places.ShouldBe(["need.motor.plateText"]);
+        (await _service.AskAsync(Query, new { n = new { motor = new { plateText = text, plate = new { power = "1/4 hp" } } } })).Codes.ShouldBeEmpty();
+        (await _service.AskAsync(Query, new { n = new { motor = new { plateText = text, site = new { supplyFrequency = "60 Hz" } } } })).Codes.ShouldBeEmpty();
+    }
+
     [Fact]
     public async Task An_empty_plate_is_refused_where_the_plate_is_all_that_is_asked_about() =>
         (await _service.AskAsync("{readNameplate(kind:motor, text:\" \"){fields{name}}}")).Codes.ShouldBe([Codes.Empty]);

@@ -3,9 +3,6 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>What a character is on a plate.</summary>
 internal static class Characters
 {
-    /// <summary>Fractions that a phone's keyboard makes of 1/4 by itself.</summary>
-    private const string Vulgar = "½¼¾⅛⅜⅝⅞⅕⅒⅓⅔⅙";
-
     /// <summary>A sign that parts what stands beside it; the gaps between tokens are made of these and of spaces.</summary>
     public static bool IsSeparator(char character) => ",;|¦:=()[]{}/\\-–—.+&#*_@!?<>•·…".Contains(character, StringComparison.Ordinal);
 
@@ -16,7 +13,7 @@ internal static class Characters
     public static bool IsQuote(char character) => character is '"' or '\'' or '″' or '”' or '“' or '‘' or '’' or '«' or '»';
 
     /// <summary>A digit, or a fraction in one character.</summary>
-    public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Vulgar.Contains(character, StringComparison.Ordinal);
+    public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Quantities.VulgarFractions.Contains(character);
 
     /// <summary>What people type where a digit cannot be read.</summary>
     public static bool IsHole(char character) => character is '_' or '?' or '*';

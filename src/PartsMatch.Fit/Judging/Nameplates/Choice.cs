@@ -5,6 +5,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <param name="Doubtful">Runs of placements that some best readings have and others contradict: none of them is taken.</param>
 internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<IReadOnlyList<Placement>> Doubtful)
 {
+    /// <summary>Placements that hold a part of a figure only: none of them is taken.</summary>
+    public IReadOnlyList<Placement> Cut { get; init; } = [];
+
     /// <summary>Parts what stands on best readings into what is certain and what is not.</summary>
     /// <param name="plate">The plate.</param>
     /// <param name="chosen">All placements of best readings.</param>

@@ -1,6 +1,6 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>How far a figure reaches: 208-230; 208 - 230; 100 to 240; 1 1/2; 5,4/2,8.</summary>
+/// <summary>How far a figure reaches: 208-230; 208 - 230; 100 to 240; 1 1/2; 1 1 / 2; 5,4/2,8.</summary>
 internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 {
     /// <summary>No plate's figure has more pieces that do not touch.</summary>
@@ -50,8 +50,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 
         // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
         var text = plate.Slice(at, at + 1);
-        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || IsFraction(text));
+        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || IsFraction(text) || IsAboveSlash(at));
     }
+
+    /// <summary>The 1 before the slash of 1 1 / 2.</summary>
+    private bool IsAboveSlash(int at) => plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
 
     private static bool IsFraction(ReadOnlySpan<char> text)
     {

@@ -21,6 +21,7 @@ public sealed class NameplateReader
     /// <summary>The longest text that is read; no plate says more.</summary>
     public const int LongestText = 4000;
 
+    private const int LongestQuote = 40;
     private const string WholeText = "plateText";
 
     private readonly Lexicon lexicon;
@@ -35,14 +36,21 @@ public sealed class NameplateReader
         if (string.IsNullOrWhiteSpace(text)) return Refused(ComplaintCode.Empty, string.Empty, "There is no text on the plate; type what it says, such as HP 1/4 RPM 1075 V 208-230.");
         if (text.Length > LongestText)
         {
-            return Refused(ComplaintCode.TooLong, $"{text[..40]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
+            return Refused(ComplaintCode.TooLong, $"{text[..LongestQuote]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
         }
 
         var plate = new PlateText(text);
         var reader = new ValueReader(lexicon);
         var all = new PlacementSearch(plate, lexicon, reader).All();
-        var choice = LentFigures.TakenBack(plate, reader, Cover.Best(plate, all), all);
-        return new PlateReport(plate, lexicon, reader, choice).Findings();
+        var choice = CutFigures.TakenBack(plate, LentFigures.TakenBack(plate, reader, Cover.Best(plate, all), all));
+        var findings = new PlateReport(plate, lexicon, reader, choice).Findings();
+        return findings.Fields.Count + findings.Contradictions.Count + findings.Complaints.Count > 0 ? findings : findings with { Complaints = [NothingRead(text)] };
+    }
+
+    private static Complaint NothingRead(string text)
+    {
+        var given = text.Trim();
+        return new(ComplaintCode.NothingRead, WholeText, given.Length <= LongestQuote ? given : $"{given[..LongestQuote]}…", "Nothing on the plate could be read; type what it says, each figure with its label or unit, such as HP 1/4 RPM 1075 V 208-230.");
     }
 
     private static PlateFindings Refused(string code, string given, string message) => new([], [], [], [new(code, WholeText, given, message)]);

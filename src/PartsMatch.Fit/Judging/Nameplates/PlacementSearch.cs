@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds every way in which some stretch of a plate can be read by itself.</summary>
@@ -45,7 +47,9 @@ internal sealed class PlacementSearch
             if (node.IsStranger) AddStranger(from, match.End);
         }
 
-        if (plate.Is(from, TokenKind.Number)) AddFigureBeforeLabel(from);
+        if (!plate.Is(from, TokenKind.Number)) return;
+        AddFigureBeforeLabel(from);
+        foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
     }
 
     /// <summary>RPM 1075, INS B, SHAFT 1/2 X 4.</summary>
@@ -53,7 +57,7 @@ internal sealed class PlacementSearch
     {
         foreach (var label in match.Node.Labels)
         {
-            if (label.Label.OnlyBehind) continue;
+            if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
             foreach (var found in values.At(match.End, label))
             {
                 if (Gaps.FromLabel(plate, from, match.End, found.To) is { } cost) AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
@@ -96,6 +100,15 @@ internal sealed class PlacementSearch
                 }
             }
         }
+    }
+
+    /// <summary>10/370, 45+5/440: a whole chunk with a usual second figure behind its last slash.</summary>
+    private void AddUnlabelled(int from, Field field, PlateTail tail)
+    {
+        if (!tail.NeedsNoLabel || !plate.BeginsChunk(from) || plate.ChunkEnd(from) != from + 1) return;
+        var figures = plate.Slice(from, from + 1);
+        var usual = double.TryParse(figures[(figures.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+        if (usual && figures.Contains('/') && reader.Read(field, figures, null) is { } text) simple.Add(new(from, from + 1, LabelStands.Nowhere, 0, new PlacedValue(field, text, new Stretch(from, from + 1))));
     }
 
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)

@@ -16,6 +16,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         foreach (var group in choice.Certain.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
+        foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
         return new(fields, Leftovers(), contradictions, complaints);
     }
@@ -52,7 +53,18 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var (field, figure) = (unread.Label.Field, unread.Figure);
         if (fields.Exists(read => read.Field == field) || complaints.Exists(complaint => complaint.Field == field.Name) || contradictions.Exists(contradiction => contradiction.Fields.Contains(field.Name))) return;
-        complaints.Add(new(ComplaintCode.Unreadable, field.Name, Quote(figure.From, figure.To), $"{field.Label}: {reader.Wrong(field, plate.Slice(figure.From, figure.To), unread.Label.Unit)}."));
+        var typed = Quote(figure.From, figure.To);
+        complaints.Add(new(ComplaintCode.Unreadable, field.Name, typed, $"{field.Label}: {reader.Wrong(field, plate.Slice(figure.From, figure.To), unread.Label.Unit, typed)}."));
+    }
+
+    /// <summary>Complains of a figure that can be read in part only.</summary>
+    private void Complain(Placement cut)
+    {
+        var (from, to) = (cut.From, cut.To);
+        while (CutFigures.IsParted(plate, from)) from--;
+        while (CutFigures.IsParted(plate, to)) to++;
+        var (field, given) = (cut.Values[0].Field, Quote(from, to));
+        if (fields.TrueForAll(read => read.Field != field)) complaints.Add(new(ComplaintCode.Unreadable, field.Name, given, $"{field.Label}: “{given}” cannot be read as a whole, and no part of it is taken."));
     }
 
     private List<TextSpan> Leftovers()
@@ -75,7 +87,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
 
     private string Quote(int from, int to)
     {
-        var text = plate.Slice(from, to);
-        return text.Length <= LongestQuote ? text.ToString() : $"{text[..LongestQuote]}…";
+        var text = plate.Span(from, to).Text;
+        return text.Length <= LongestQuote ? text : $"{text[..LongestQuote]}…";
     }
 }

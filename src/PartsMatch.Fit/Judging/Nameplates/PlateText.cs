@@ -6,6 +6,7 @@ internal sealed class PlateText
     /// <summary>A plate typed without a single space or divider has fewer tokens; what runs on for longer is left over, for its ways of being read are many.</summary>
     private const int LongestChunk = 80;
 
+    private readonly string plain;
     private readonly int[] chunkEnds;
     private readonly int[] chunkStarts;
     private readonly bool[] figures;
@@ -14,7 +15,8 @@ internal sealed class PlateText
     public PlateText(string text)
     {
         Text = text;
-        Tokens = new TokenScan(text).All();
+        plain = Quantities.PlainSigns.In(text);
+        Tokens = new TokenScan(plain).All();
         chunkEnds = new int[Tokens.Count];
         chunkStarts = new int[Tokens.Count];
         for (var at = 0; at < Tokens.Count; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
@@ -37,15 +39,15 @@ internal sealed class PlateText
     public int Count => Tokens.Count;
 
     /// <summary>What stands before a token, up to the token before it.</summary>
-    public ReadOnlySpan<char> Gap(int at) => at == 0 ? [] : Text.AsSpan(Tokens[at - 1].End, Tokens[at].From - Tokens[at - 1].End);
+    public ReadOnlySpan<char> Gap(int at) => at == 0 ? [] : plain.AsSpan(Tokens[at - 1].End, Tokens[at].From - Tokens[at - 1].End);
 
     /// <summary>The text from one token to before another, with what stands before the first: /min.</summary>
-    public ReadOnlySpan<char> WithGap(int from, int to) => Text.AsSpan(Tokens[from].From - Gap(from).Length, Tokens[to - 1].End - Tokens[from].From + Gap(from).Length).Trim();
+    public ReadOnlySpan<char> WithGap(int from, int to) => plain.AsSpan(Tokens[from].From - Gap(from).Length, Tokens[to - 1].End - Tokens[from].From + Gap(from).Length).Trim();
 
-    /// <summary>The text from one token to before another.</summary>
-    public ReadOnlySpan<char> Slice(int from, int to) => Text.AsSpan(Tokens[from].From, Tokens[to - 1].End - Tokens[from].From);
+    /// <summary>The text from one token to before another, in plain signs.</summary>
+    public ReadOnlySpan<char> Slice(int from, int to) => plain.AsSpan(Tokens[from].From, Tokens[to - 1].End - Tokens[from].From);
 
-    /// <summary>The same as a piece of the plate.</summary>
+    /// <summary>The same as a piece of the plate, as it was typed.</summary>
     public TextSpan Span(int from, int to)
     {
         var (start, end) = (Tokens[from].From, Tokens[to - 1].End);
@@ -56,8 +58,8 @@ internal sealed class PlateText
         return new(Text[start..end], start, end - start);
     }
 
-    /// <summary>Whether a token is of a kind; false behind the last.</summary>
-    public bool Is(int at, TokenKind kind) => at < Count && Tokens[at].Kind == kind;
+    /// <summary>Whether a token is of a kind; false before the first and behind the last.</summary>
+    public bool Is(int at, TokenKind kind) => at >= 0 && at < Count && Tokens[at].Kind == kind;
 
     /// <summary>Whether a token is a word, whatever its case.</summary>
     public bool IsWord(int at, string word) => Is(at, TokenKind.Word) && Slice(at, at + 1).Equals(word, StringComparison.OrdinalIgnoreCase);

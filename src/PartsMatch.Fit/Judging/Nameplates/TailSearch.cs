@@ -1,9 +1,30 @@
+using System.Globalization;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Joins a value and the second figure that belongs to it: 5 MFD and 370 VAC, in either order.</summary>
+/// <summary>Joins a value and the second figure that belongs to it: 5 MFD and 370 VAC, in either order; 10 MFD and a bare 440 behind it.</summary>
 internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
-    private sealed record Tail(int From, int To, string Figure);
+    /// <summary>What speaks for the two: 370/440 behind a capacitance are its volts sooner than a fraction of an inch before OVAL.</summary>
+    private const int Favour = 1;
+
+    /// <summary>Of a figure such as 370/440.</summary>
+    private const int LongestFigure = 12;
+
+    private sealed record Tail(int From, int To, string Figure, TailUnit Unit);
+
+    /// <summary>How a second figure is known.</summary>
+    private enum TailUnit
+    {
+        /// <summary>By its unit.</summary>
+        Written,
+
+        /// <summary>By a slash or an @ before it.</summary>
+        Sign,
+
+        /// <summary>By being a usual one.</summary>
+        None,
+    }
 
     /// <summary>The placements, and those that are longer by a second figure.</summary>
     public IReadOnlyList<Placement> Extend(IReadOnlyList<Placement> simple)
@@ -11,7 +32,7 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
         if (lexicon.Tails.Count == 0) return simple;
         var tails = Enumerable.Range(0, plate.Count).SelectMany(Tails).ToList();
         var byFrom = tails.ToLookup(tail => tail.From);
-        var byTo = tails.ToLookup(tail => tail.To);
+        var byTo = tails.Where(tail => tail.Unit == TailUnit.Written).ToLookup(tail => tail.To);
         var joined = new List<Placement>();
         foreach (var placement in simple.Where(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field)))
         {
@@ -24,18 +45,21 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
 
     private bool MayJoin(int at) => plate.SameLine(at) && Gaps.BetweenHalves(plate.Gap(at));
 
-    /// <summary>370 VAC, VAC 370, and a bare 370 behind a slash or an @.</summary>
+    /// <summary>370 VAC, VAC 370, 370/440 VAC, and a bare 370.</summary>
     private IEnumerable<Tail> Tails(int at)
     {
         if (plate.Is(at, TokenKind.Number))
         {
-            var figure = plate.Slice(at, at + 1).ToString();
-            if (reach.UnitEnd(lexicon.TailUnits, at + 1) is { } end) yield return new(at, end, figure);
-            else if (plate.Gap(at).IndexOfAny('/', '@') >= 0) yield return new(at, at + 1, figure);
+            foreach (var to in reach.Ends(at))
+            {
+                var figure = plate.Slice(at, to).ToString();
+                if (reach.UnitEnd(lexicon.TailUnits, to) is { } end) yield return new(at, end, figure, TailUnit.Written);
+                else yield return new(at, to, figure, plate.Gap(at).IndexOfAny('/', '@') >= 0 ? TailUnit.Sign : TailUnit.None);
+            }
         }
         else if (reach.UnitEnd(lexicon.TailUnits, at) is { } end && plate.Is(end, TokenKind.Number) && Gaps.FromLabel(plate, at, end, end + 1) == 0)
         {
-            yield return new(at, end + 1, plate.Slice(end, end + 1).ToString());
+            foreach (var to in reach.Ends(end)) yield return new(at, to, plate.Slice(end, to).ToString(), TailUnit.Written);
         }
     }
 
@@ -43,14 +67,12 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
     {
         var value = main.Values[0];
         var tail = lexicon.Tails[value.Field];
-        if (second.Figure.Length > 6 || !double.TryParse(second.Figure, global::System.Globalization.NumberStyles.AllowDecimalPoint, global::System.Globalization.CultureInfo.InvariantCulture, out var figure)
-            || !Quantities.Within.Span(figure, tail.Least, tail.Most)
-            || reader.Read(value.Field, $"{value.Text} {second.Figure} {tail.Units[0]}", null) is not { } text)
-        {
-            return null;
-        }
-
+        if (!Holds(tail, second) || reader.Read(value.Field, $"{value.Text} {second.Figure} {tail.Units[0]}", null) is not { } text) return null;
         var (from, to) = (Math.Min(main.From, second.From), Math.Max(main.To, second.To));
-        return new(from, to, main.Stands, main.Cost, new PlacedValue(value.Field, text, new Stretch(from, to)));
+        return new(from, to, main.Stands, main.Cost - Favour, new PlacedValue(value.Field, text, new Stretch(from, to)));
     }
+
+    private static bool Holds(PlateTail tail, Tail second) => second.Figure.Length <= LongestFigure && second.Figure.Split('/').All(part =>
+        double.TryParse(part.AsSpan().Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+        && Quantities.Within.Span(figure, tail.Least, tail.Most) && (second.Unit != TailUnit.None || tail.Usual.Contains(figure)));
 }

@@ -20,12 +20,17 @@ internal sealed class ValueReader(Lexicon lexicon)
         return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
     }
 
-    /// <summary>Why a text is no value of a field.</summary>
-    public string Wrong(Field field, ReadOnlySpan<char> text, string? unit)
+    /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="text">The text, in plain signs.</param>
+    /// <param name="unit">The unit to try when it has none.</param>
+    /// <param name="typed">The text as it was typed.</param>
+    public string Wrong(Field field, ReadOnlySpan<char> text, string? unit, string typed)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
-        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{text}” may be one figure or several; write it with a decimal point";
-        return (unit is null || given.Any(char.IsLetter) ? Try(field, given).Wrong : Try(field, $"{given} {unit}").Wrong) ?? $"“{given}” is not placed";
+        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
+        var tried = unit is null || given.Any(char.IsLetter) ? given : $"{given} {unit}";
+        return Try(field, tried).Wrong?.Replace($"“{tried}”", $"“{typed}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }
 
     private (string? Text, string? Wrong) Try(Field field, string text)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A second figure behind an X: the 4 of 1/2 X 4.</summary>
@@ -56,7 +58,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
     {
         foreach (var end in reach.Ends(from))
         {
-            if (reader.Read(label.Field, plate.Slice(from, end), label.Unit) is { } bare) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && reader.Read(label.Field, plate.Slice(from, end), label.Unit) is { } bare) found.Add(new(end, bare));
             if (UnitEnd(end, label.Field) is { } unit)
             {
                 if (reader.Read(label.Field, plate.Slice(from, unit), null) is { } text) found.Add(new(unit, text));
@@ -72,6 +74,13 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
         }
     }
+
+    /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
+    public bool IsUsualTail(int at, Field field) => lexicon.Tails.TryGetValue(field, out var tail) && plate.Is(at, TokenKind.Number)
+        && double.TryParse(plate.Slice(at, at + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+
+    /// <summary>Whether a figure is a second one by its size and its unit: the 250 VAC of 88-108 MFD 250 VAC are no 250 µF.</summary>
+    private bool IsTail(int from, int end, Field field) => end == from + 1 && reach.UnitEnd(lexicon.TailUnits, end) is not null && IsUsualTail(from, field);
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)

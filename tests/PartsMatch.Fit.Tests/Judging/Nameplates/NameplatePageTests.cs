@@ -67,6 +67,24 @@ public sealed class NameplatePageTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Titles))]
+    public void Without_a_phrase_the_fields_that_only_it_says_are_not_read_and_known_only_if_deduced(string title)
+    {
+        var plate = PlatePage.Titled(title);
+        for (var phrase = 1; phrase <= plate.Phrases.Count; phrase++)
+        {
+            var text = plate.Without(phrase);
+            var need = plate.Family.ReadNeed(new(text, [], []));
+            foreach (var name in plate.Fields.Where(line => line.Phrases is [var only] && only == phrase).Select(line => line.Name))
+            {
+                plate.Read(text).Fields.ShouldNotContain(field => field.Field.Name == name, $"{name} without phrase {phrase}: {text}");
+                var known = plate.Family.SpecShape.Find(name)!.Get(need.Need.Plate) is not null;
+                known.ShouldBe(need.Deductions.Any(deduction => deduction.Side == Side.Plate && deduction.Field == name), $"{name} without phrase {phrase}: {text}");
+            }
+        }
+    }
+
     private static List<NamedText> Fields(NameplateReading reading) => [.. reading.Fields.Select(field => new NamedText(field.Field.Name, field.Text))];
 
     private static IEnumerable<NamedText> Expected(IEnumerable<PageLine> lines) => lines.Select(line => new NamedText(line.Name, line.Value));

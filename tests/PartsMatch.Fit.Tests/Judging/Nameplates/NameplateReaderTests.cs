@@ -87,6 +87,17 @@ public sealed class NameplateReaderTests
     }
 
     [Theory]
+    [InlineData("🙂 🙃")]
+    [InlineData("1075 60 230")]
+    [InlineData("NOT FOR INVERTER DUTY")]
+    public void A_text_that_says_nothing_is_said_to_say_nothing(string plate)
+    {
+        var complaint = Read(plate).Complaints.ShouldHaveSingleItem();
+        (complaint.Code, complaint.Field, complaint.Given).ShouldBe((ComplaintCode.NothingRead, "plateText", plate));
+        complaint.Message.ShouldStartWith("Nothing on the plate could be read");
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData(" \r\n\t ")]
     public void An_empty_text_is_said_to_be_empty(string plate) => Read(plate).Complaints.ShouldHaveSingleItem().Code.ShouldBe(ComplaintCode.Empty);

@@ -28,7 +28,9 @@ public sealed record PagePlate(string Title, string Kind, string Marked, IReadOn
     /// <summary>The plate as written, without one phrase, which is counted from 1.</summary>
     public string Without(int phrase) => string.Concat(Phrases.Where((_, at) => at != phrase - 1));
 
-    public NameplateReading Read(string text) => Families.All.Single(family => family.Kind == Kind).ReadNameplate(text);
+    public Family Family => Families.All.Single(family => family.Kind == Kind);
+
+    public NameplateReading Read(string text) => Family.ReadNameplate(text);
 }
 
 /// <summary>Reads docs/nameplates.md: each plate a fence, its reading the fence behind it.</summary>

@@ -1,0 +1,19 @@
+namespace PartsMatch.Fit.Quantities;
+
+/// <summary>Signs that some keyboards put where the trade means plain ones: the slashes of fractions and of division, and full-width letters, digits and signs.</summary>
+internal static class PlainSigns
+{
+    private const char FirstFullWidth = '！';
+    private const char LastFullWidth = '～';
+
+    /// <summary>The same text in plain signs, every one in its place: positions in the one are positions in the other.</summary>
+    public static string In(string text) =>
+        text.Any(character => Plain(character) != character) ? string.Create(text.Length, text, (plain, given) => { for (var at = 0; at < given.Length; at++) plain[at] = Plain(given[at]); }) : text;
+
+    private static char Plain(char character) => character switch
+    {
+        '\u2044' or '\u2215' => '/',
+        >= FirstFullWidth and <= LastFullWidth => (char)(character - FirstFullWidth + '!'),
+        _ => character,
+    };
+}
