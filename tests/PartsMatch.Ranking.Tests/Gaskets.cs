@@ -73,6 +73,7 @@ internal static class Gaskets
         Deduce = spec => (spec.Thickness is null && spec.Hardness == 9 ? spec with { Thickness = 9 } : spec, []),
         DeduceSite = (_, site) => (site, []),
         Contradictions = _ => [],
+        Steps = (_, _) => new([], []),
     });
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());

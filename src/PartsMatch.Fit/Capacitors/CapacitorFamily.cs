@@ -13,5 +13,6 @@ public static class CapacitorFamily
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
+        Steps = CapacitorSteps.Of,
     });
 }

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging.Nameplates;
+using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Fit.Judging;
 
@@ -61,6 +62,9 @@ public abstract class Family
     /// <summary>Readings of a spec that cannot all be true.</summary>
     public abstract IReadOnlyList<Contradiction> Contradictions(Spec spec);
 
+    /// <summary>How to put a part in, made from all that was found about it.</summary>
+    public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet);
+
     /// <summary>All findings about one part, deductions included.</summary>
     public FitSheet Judge(Need need, Spec part)
     {
@@ -90,6 +94,9 @@ public sealed record FamilyRules<TSpec, TSite>
 
     /// <summary>Readings that cannot all be true; pure.</summary>
     public required Func<TSpec, IReadOnlyList<Contradiction>> Contradictions { get; init; }
+
+    /// <summary>The steps of every job round its changes, for a need and a part with what was deduced; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TSpec, JobSteps> Steps { get; init; }
 }
 
 /// <summary>A family closed over its types.</summary>
@@ -146,6 +153,10 @@ public sealed class Family<TSpec, TSite> : Family
 
     /// <inheritdoc/>
     public override IReadOnlyList<Contradiction> Contradictions(Spec spec) => rules.Contradictions((TSpec)spec);
+
+    /// <inheritdoc/>
+    public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet) =>
+        InstallNotes.Of(sheet, rules.Steps(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec), SpecShape, SiteShape);
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

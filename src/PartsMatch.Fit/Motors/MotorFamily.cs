@@ -13,6 +13,7 @@ public static class MotorFamily
         Deduce = MotorDeductions.Deduce,
         DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
+        Steps = MotorSteps.Of,
     });
 
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)

@@ -9,7 +9,12 @@ namespace PartsMatch.Fit.Published;
 internal sealed class PublishedRow(IReadOnlyDictionary<string, string> cells)
 {
     /// <summary>Where the row comes from, and how far it was confirmed.</summary>
-    public Source Source => new(cells["source"], cells["status"] == "memory" ? SourceStatus.Memory : SourceStatus.Published);
+    public Source Source => new(cells["source"], cells["status"] switch
+    {
+        "memory" => SourceStatus.Memory,
+        "derived" => SourceStatus.Derived,
+        _ => SourceStatus.Published,
+    });
 
     /// <summary>The text of a cell; empty when the table leaves it out.</summary>
     public string Text(string column) => cells[column];

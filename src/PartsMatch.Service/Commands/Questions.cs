@@ -35,6 +35,9 @@ internal static class Questions
             fit likelihood likelihoodFrom score
             changes { words isCheck }
             findings { title verdict sentence caution margin { value unit } source { text status } missing { side field } }
+            notes { steps { stage words detail diagram } }
+            kit { what quantity }
+            cautions { stage words }
             deductions { side field text because }
             contradictions { sentence }
           }
