@@ -18,10 +18,17 @@ public static class MotorAspects
         new ShaftToHub(),
         new ShaftEnds(),
         new MotorEnclosure(),
+        new HazardousPlace(),
+        new ControlledSpeed(),
+        new OverloadProtection(),
+        new VoltageUnbalance(),
         new Speed(),
         new OutputPower(),
         new RunCapacitor(),
         new ShaftLength(),
         new Mount(),
+        new RunningCurrent(),
+        new StartingCurrent(),
+        new BranchFuse(),
     ];
 }

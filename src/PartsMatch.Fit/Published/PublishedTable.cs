@@ -9,12 +9,7 @@ namespace PartsMatch.Fit.Published;
 internal sealed class PublishedRow(IReadOnlyDictionary<string, string> cells)
 {
     /// <summary>Where the row comes from, and how far it was confirmed.</summary>
-    public Source Source => new(cells["source"], cells["status"] switch
-    {
-        "memory" => SourceStatus.Memory,
-        "derived" => SourceStatus.Derived,
-        _ => SourceStatus.Published,
-    });
+    public Source Source => new(cells["source"], Enum.Parse<SourceStatus>(cells["status"], ignoreCase: true));
 
     /// <summary>The text of a cell; empty when the table leaves it out.</summary>
     public string Text(string column) => cells[column];
