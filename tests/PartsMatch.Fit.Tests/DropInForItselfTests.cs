@@ -14,13 +14,14 @@ public sealed class DropInForItselfTests
     [Fact]
     public void Every_fully_specified_motor_is_a_drop_in_for_itself() => EveryOneIsADropIn<MotorSpec>("motor", 1000, IsFullySpecified, motor =>
     [
-        new("volts", Midpoint((motor.ConnectedFor ?? motor.Voltage!)[0])),
+        new("volts", AllLines(Midpoint((motor.ConnectedFor ?? motor.Voltage!)[0]), motor.Phase!.Value)),
         new("supplyFrequency", QuantityForms.Hertz.Write(motor.Frequency![0])),
         new("supplyPhase", new EnumForm<Phases>().Write(motor.Phase!.Value)),
         new("bladeStays", "yes"),
         new("drive", "direct"),
         new("speedsUsed", motor.Speeds!.Value.ToString(CultureInfo.InvariantCulture)),
         new("surroundings", "dry"),
+        new("overloadInCircuit", motor.Protection == Protection.None ? "yes" : "no"),
     ]);
 
     [Fact]
@@ -34,6 +35,7 @@ public sealed class DropInForItselfTests
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
         && motor is { ShaftDiameter: not null, ShaftLength: not null, ShaftForm: not null, ShaftEnds: not null, Rotation.SeenFrom: not null, Reversing: not null, Enclosure: not null, Mounts: not null, BodyDiameter: not null }
+        && motor is { FullLoadAmps: not null, Protection: not null }
         && (motor.Voltage.Count == 1 || motor.ConnectedFor is not null)
         && (motor.Poles is not null || motor.Type == MotorType.ElectronicallyCommutated)
         && (motor.RunCapacitor.IsNone || motor.RunCapacitor.Volts is not null)
@@ -71,6 +73,8 @@ public sealed class DropInForItselfTests
     }
 
     private static string Midpoint(Spread<UnitsNet.ElectricPotential> tap) => QuantityForms.Volts.Write(UnitsNet.ElectricPotential.FromVolts((tap.First.Volts + tap.Last.Volts) / 2));
+
+    private static string AllLines(string volts, Phases phases) => phases == Phases.Three ? $"{volts[..^2]}/{volts[..^2]}/{volts}" : volts;
 
     private static IEnumerable<(string Number, IReadOnlyList<NamedText> Texts)> Rows(Family family)
     {

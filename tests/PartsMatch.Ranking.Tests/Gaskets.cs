@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Ranking.Tests;
 
@@ -28,7 +29,7 @@ public abstract class GasketAspect(string title, bool isDeciding, AspectWeight w
     public const int MostSteps = 5;
 
     private static readonly Source Practice = new("invented for a test", SourceStatus.Practice);
-    private static readonly ChangeKind File = new("fileGasket", 0.5);
+    private static readonly ChangeKind File = new("fileGasket", 0.5) { Stage = Stage.Bench, HowTo = "File it." };
 
     /// <summary>How often each need and facet was judged.</summary>
     public ConcurrentDictionary<(Spec Plate, Mark Facet), int> Judged { get; } = [];
@@ -74,6 +75,7 @@ internal static class Gaskets
         DeduceSite = (_, site) => (site, []),
         Contradictions = _ => [],
         WillDiffer = (_, _) => [],
+        Steps = (_, _) => new([], []),
     });
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());

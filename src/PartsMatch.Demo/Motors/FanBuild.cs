@@ -63,6 +63,10 @@ public static class FanBuild
     public static Choices<HazardMarking>? Hazards(Draw draw) => draw.Of<HazardMarking[]?>(
         (null, 80), ([HazardMarking.Ordinary], 7), ([HazardMarking.A2L], 10), ([HazardMarking.A2L, HazardMarking.A3], 3)) is { } marks ? new(marks) : null;
 
+    /// <summary>Motors that take a pulse signal answer with one, those without any signal have no lead for it; the catalogues do not say it of a 0 to 10 V signal.</summary>
+    public static bool? Feedback(Choices<SpeedControl>? controls) =>
+        controls is null ? null : controls.Contains(SpeedControl.PulseSignal) ? true : controls.Contains(SpeedControl.None) ? false : null;
+
     /// <summary>The tap a new motor leaves the box on: mostly the higher one.</summary>
     public static Figures<Spread<ElectricPotential>>? ConnectedFor(Figures<Spread<ElectricPotential>> taps, Draw draw) =>
         taps.Count == 1 ? null : new(draw.Chance(0.7) ? taps[^1] : taps[0]);

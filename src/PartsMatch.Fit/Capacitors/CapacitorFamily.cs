@@ -14,5 +14,6 @@ public static class CapacitorFamily
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
         WillDiffer = (_, _) => [],
+        Steps = CapacitorSteps.Of,
     });
 }

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging.Nameplates;
+using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Fit.Judging;
 
@@ -64,6 +65,9 @@ public abstract class Family
     /// <summary>What will be different once a part runs in the old one's place: estimates with their bands; none when too little is known.</summary>
     public abstract IReadOnlyList<Difference> WillDiffer(Need need, Spec part);
 
+    /// <summary>How to put a part in, made from all that was found about it.</summary>
+    public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet);
+
     /// <summary>All findings about one part, deductions included.</summary>
     public FitSheet Judge(Need need, Spec part)
     {
@@ -96,6 +100,9 @@ public sealed record FamilyRules<TSpec, TSite>
 
     /// <summary>What will be different once a part, with what is deduced of it, runs in the old one's place; pure.</summary>
     public required Func<Need<TSpec, TSite>, TSpec, IReadOnlyList<Difference>> WillDiffer { get; init; }
+
+    /// <summary>The steps of every job round its changes, for a need and a part with what was deduced; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TSpec, JobSteps> Steps { get; init; }
 }
 
 /// <summary>A family closed over its types.</summary>
@@ -156,6 +163,10 @@ public sealed class Family<TSpec, TSite> : Family
     /// <inheritdoc/>
     public override IReadOnlyList<Difference> WillDiffer(Need need, Spec part) =>
         rules.WillDiffer(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec);
+
+    /// <inheritdoc/>
+    public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet) =>
+        InstallNotes.Of(sheet, rules.Steps(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec), SpecShape, SiteShape);
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

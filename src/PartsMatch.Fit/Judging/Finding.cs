@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Notes;
+
 namespace PartsMatch.Fit.Judging;
 
 /// <summary>How far inside (positive) or outside (negative) its limit something lies.</summary>
@@ -46,6 +48,9 @@ public sealed record Finding
 
     /// <summary>The caution, formed invariantly; null when there is none.</summary>
     public string? Caution => CautionWords is null ? null : FormattableString.Invariant(CautionWords);
+
+    /// <summary>The stage of the job at which the caution matters.</summary>
+    public Stage CautionAt { get; init; } = Stage.StartAndCheck;
 
     private FormattableString Reason { get; }
 

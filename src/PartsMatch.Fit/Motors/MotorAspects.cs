@@ -18,11 +18,18 @@ public static class MotorAspects
         new ShaftToHub(),
         new ShaftEnds(),
         new MotorEnclosure(),
+        new HazardousPlace(),
+        new ControlledSpeed(),
+        new OverloadProtection(),
+        new VoltageUnbalance(),
         new Speed(),
         new OutputPower(),
         new RunCapacitor(),
         new ShaftLength(),
         new Mount(),
         new FanLoad(),
+        new RunningCurrent(),
+        new StartingCurrent(),
+        new BranchFuse(),
     ];
 }

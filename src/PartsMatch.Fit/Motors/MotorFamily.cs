@@ -15,6 +15,7 @@ public static class MotorFamily
         DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
         WillDiffer = MotorDifferences.Of,
+        Steps = MotorSteps.Of,
     });
 
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)

@@ -14,4 +14,7 @@ public static class MotorKinds
     /// <summary>Whether its speed is bound to poles and frequency: a known type that is not electronically commutated, or any motor with a run capacitor.</summary>
     public static bool IsInduction(MotorSpec spec) =>
         spec.Type is { } type ? type != MotorType.ElectronicallyCommutated : spec.RunCapacitor is { IsNone: false };
+
+    /// <summary>Whether a centrifugal switch takes its start winding or start capacitor out; false for an unknown type.</summary>
+    public static bool HasStartSwitch(MotorType? type) => type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;
 }

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
@@ -39,12 +40,14 @@ internal static class MountMatch
         if (part.BodyDiameter is not { } body) return Finding.Unknown(Side.Part, "bodyDiameter", $"The band there takes {new Shown(takes)}; the body's diameter is not known.");
         return Math.Abs(body - takes) is var apart && Within.AtMost(apart, BodyTolerance)
             ? Near(Finding.Meets($"Its body of {new Shown(body)} sits in the band there, which takes {new Shown(takes)} within 0.06 in."), apart, BodyTolerance)
-            : Finding.MeetsWith([new(BodyChanges.FitBand, $"fit a belly band for a body of {new Shown(body)}; the one there takes {new Shown(takes)}")], $"Its body is {new Shown(body)} across; the band there takes {new Shown(takes)} within 0.06 in, so it needs another band.");
+            : Finding.MeetsWith([new(BodyChanges.FitBand, $"fit a belly band for a body of {new Shown(body)}; the one there takes {new Shown(takes)}") { Kit = [BandFor(body)] }], $"Its body is {new Shown(body)} across; the band there takes {new Shown(takes)} within 0.06 in, so it needs another band.");
     }
 
+    private static KitItem BandFor(double body) => new($"belly band for a body of {new Shown(body)}");
+
     private static Finding BandRound(MountFacet part) => part.BodyDiameter is { } body
-        ? Finding.MeetsWith([new(BodyChanges.FitBand, $"hold it by a belly band round its body of {new Shown(body)}")], $"It is not made for a band, but a band for {new Shown(body)} holds its body.")
-        : Finding.MeetsWith([new(BodyChanges.FitBand, $"measure round its body and hold it by a belly band of that diameter")], $"It is not made for a band, but a band of its diameter holds its body.");
+        ? Finding.MeetsWith([new(BodyChanges.FitBand, $"hold it by a belly band round its body of {new Shown(body)}") { Kit = [BandFor(body)] }], $"It is not made for a band, but a band for {new Shown(body)} holds its body.")
+        : Finding.MeetsWith([new(BodyChanges.FitBand, $"measure round its body and hold it by a belly band of that diameter") { Kit = [new($"belly band of the body's diameter, once measured")] }], $"It is not made for a band, but a band of its diameter holds its body.");
 
     private static Finding Studs(MotorNeed need, MountFacet part)
     {
@@ -52,12 +55,12 @@ internal static class MountMatch
         if (part.StudCircle is not { } studs) return Finding.Unknown(Side.Part, "studCircle", $"The bracket there has a stud circle of {new Shown(circle)}; the motor's is not known.");
         return Math.Abs(studs - circle) is var apart && Within.AtMost(apart, StudTolerance)
             ? Near(Finding.Meets($"Its stud circle of {new Shown(studs)} goes into the bracket's {new Shown(circle)} within 1/16 in."), apart, StudTolerance)
-            : Finding.MeetsWith([new(BodyChanges.FitStuds, $"fit an adapter from a stud circle of {new Shown(studs)} to {new Shown(circle)}")], $"Its stud circle is {new Shown(studs)}, the bracket's {new Shown(circle)}: more than 1/16 in apart, so it needs an adapter.");
+            : Finding.MeetsWith([new(BodyChanges.FitStuds, $"fit an adapter from a stud circle of {new Shown(studs)} to {new Shown(circle)}") { Kit = [new($"stud adapter, {new Shown(studs)} to {new Shown(circle)} circle")] }], $"Its stud circle is {new Shown(studs)}, the bracket's {new Shown(circle)}: more than 1/16 in apart, so it needs an adapter.");
     }
 
     private static Finding StudKit(MotorNeed need) => Rounded.Millimetres(need.Site.BracketStudCircle ?? need.Plate.StudCircle) is { } circle
-        ? Finding.MeetsWith([new(BodyChanges.FitStuds, $"fit a stud kit for a stud circle of {new Shown(circle)}")], $"It has no studs for the bracket's circle of {new Shown(circle)}; a stud kit gives it some.")
-        : Finding.MeetsWith([new(BodyChanges.FitStuds, $"measure the bracket's stud circle and fit a stud kit for it")], $"It has no studs for the bracket there; a stud kit gives it some.");
+        ? Finding.MeetsWith([new(BodyChanges.FitStuds, $"fit a stud kit for a stud circle of {new Shown(circle)}") { Kit = [new($"stud kit for a circle of {new Shown(circle)}")] }], $"It has no studs for the bracket's circle of {new Shown(circle)}; a stud kit gives it some.")
+        : Finding.MeetsWith([new(BodyChanges.FitStuds, $"measure the bracket's stud circle and fit a stud kit for it") { Kit = [new($"stud kit for the bracket's circle, once measured")] }], $"It has no studs for the bracket there; a stud kit gives it some.");
 
     private static Finding Feet(MotorNeed need, MountFacet part)
     {
@@ -69,7 +72,7 @@ internal static class MountMatch
         if (feet.Frame == old.Frame && feet.FootLength == old.FootLength) return Finding.Meets($"Its feet and shaft height are those of the old frame.");
         return feet.Frame == old.Frame && feet.FootLength == 'H'
             ? Finding.MeetsWith([new(BodyChanges.CompareMount, $"see that its longer feet are drilled for the short pattern as well")], $"Its feet are the long ones of the same frame, often drilled for the short pattern as well.")
-            : Finding.MeetsWith([new(BodyChanges.DrillBase, $"drill the base for its feet; only the shaft height is that of the old motor")], $"Its shaft height is that of the old frame, but its feet have other holes.");
+            : Finding.MeetsWith([new(BodyChanges.DrillBase, $"drill the base for its feet; only the shaft height is that of the old motor") { Kit = [new($"drill and bits for the base")] }], $"Its shaft height is that of the old frame, but its feet have other holes.");
     }
 
     /// <summary>Rigid feet and a cradle of one frame are bolted down alike (MG 1 4.4.1 gives them the same holes), but the rubber is lost or gained.</summary>

@@ -29,14 +29,14 @@ internal static class FitSheetView
         var table = new Table().Border(TableBorder.Simple).AddColumns("", "Question", "Why", "To the limit", "Source");
         foreach (var finding in sheet.Each("findings"))
         {
-            var why = finding.GetProperty("caution") is { ValueKind: JsonValueKind.String } caution ? $"{finding.Text("sentence")} Caution: {caution.GetString()}" : finding.Text("sentence");
             table.AddRow(new[]
             {
-                Terminal.VerdictWords(finding.Text("verdict")), finding.Text("title"), why, Terminal.Margin(finding.GetProperty("margin")), Terminal.Source(finding.GetProperty("source")),
+                Terminal.VerdictWords(finding.Text("verdict")), finding.Text("title"), finding.Text("sentence"), Terminal.Margin(finding.GetProperty("margin")), Terminal.Source(finding.GetProperty("source")),
             }.Select(Markup.Escape).ToArray());
         }
 
         console.Write(table);
-        console.WriteLine("Local codes, the equipment maker's instructions and licensed practice come before anything said here.");
+        DifferencesView.Write(sheet, console);
+        NotesView.Write(sheet, console);
     }
 }

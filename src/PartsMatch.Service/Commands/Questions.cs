@@ -38,9 +38,13 @@ internal static class Questions
         query ($need: NeedInput!, $number: ID!) {
           fitSheet(need: $need, partNumber: $number) {
             part { number maker title status onHand price { amount currency } supersededBy { number saidBy on } }
-            fit likelihood likelihoodFrom score
+            fit summary likelihood likelihoodFrom score
             changes { words isCheck }
             findings { title verdict sentence caution margin { value unit } source { text status } missing { side field } }
+            willDiffer { name title unit old { low high } new { low high } ratio { low high } assumptions }
+            notes { steps { stage words detail diagram } }
+            kit { what quantity }
+            cautions { stage words }
         {{NeedAnswer}}
           }
         }

@@ -1,10 +1,16 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Ranking;
 
 namespace PartsMatch.Service.Counter;
 
 /// <summary>One part judged for a need.</summary>
-public sealed record JudgedPart(NeedRead Need, CatalogueEntry Part, Explained Explained);
+public sealed record JudgedPart(NeedRead Need, CatalogueEntry Part, Explained Explained)
+{
+    private readonly Lazy<InstallNotes> _notes = new(() => Need.Family.NotesFor(Need.Reading.Need, Part.Spec, Explained.Sheet));
+
+    public InstallNotes Notes => _notes.Value;
+}
 
 /// <summary>A page of parts that may do the job. The rest is worked out when asked for.</summary>
 public sealed class RankedParts(NeedRead need, Shelf shelf, Weights weights, RankingPage.Listed page)

@@ -20,7 +20,7 @@ internal static class GraphServices
         services.AddSingleton<FamilyInputs>().AddSingleton<PartInput>();
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Need).AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Site);
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();
-        services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>();
+        services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>();
         services.AddSingleton<GraphEndpoint>();
         services.AddGraphQL(graph => graph
             .AddSchema<PartsSchema>()

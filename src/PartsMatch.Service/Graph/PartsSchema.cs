@@ -1,5 +1,6 @@
 using GraphQL.Types;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph.Given;
@@ -29,6 +30,7 @@ internal sealed class PartsSchema : Schema
         RegisterTypeMapping(typeof(SourceStatus), typeof(SourceStatusEnum));
         RegisterTypeMapping(typeof(PartStatus), typeof(PartStatusEnum));
         RegisterTypeMapping(typeof(Units), typeof(UnitsEnum));
+        RegisterTypeMapping(typeof(Stage), typeof(StageEnum));
 
         Initialize();
         AllTypes["Decimal"]!.Description = "A decimal number, exact: money.";

@@ -202,12 +202,19 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     }
 
     /// <summary>A data folder with the demo catalogue, made once for all of these tests; they only read.</summary>
-    public sealed class DemoFolder : IDisposable
+    public sealed class DemoFolder : IAsyncLifetime
     {
         private readonly TestFolder _folder = new();
 
         internal async Task<Ran> Run(string commandLine) => await Ran.Of(commandLine, _folder.Path);
 
-        public void Dispose() => _folder.Dispose();
+        /// <summary>The first use of a folder shows its key, whichever test comes first.</summary>
+        public async ValueTask InitializeAsync() => (await Run("find --volts 230")).Errors.ShouldStartWith("The key for writing");
+
+        public ValueTask DisposeAsync()
+        {
+            _folder.Dispose();
+            return ValueTask.CompletedTask;
+        }
     }
 }

@@ -72,8 +72,6 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
 
     [Theory]
     [InlineData("willDiffer")]
-    [InlineData("notes")]
-    [InlineData("kit:")]
     [InlineData("crossReference")]
     [InlineData("nextReadings")]
     [InlineData("carrySet")]

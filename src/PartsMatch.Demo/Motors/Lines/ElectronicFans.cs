@@ -58,6 +58,7 @@ public sealed class ElectronicFans : MotorLine
             SpeedControls = new(draw.Of<SpeedControl[]>(([SpeedControl.None], 5), ([SpeedControl.PulseSignal], 3), ([SpeedControl.VoltageSignal], 2), ([SpeedControl.VoltageSignal, SpeedControl.PulseSignal], 2))),
             Hazards = FanBuild.Hazards(draw),
         };
+        spec = spec with { SpeedFeedback = FanBuild.Feedback(spec.SpeedControls) };
         spec = FanBuild.WithBearings(spec, 0.85, design.IsUniversal, draw);
         return FanBuild.WithFlat(FanBuild.WithAmbient(spec, draw.Of((40, 3), (60, 6), (70, 1)), draw), draw);
     }

@@ -67,6 +67,7 @@ public sealed class UnitBearingFans : MotorLine
             SpeedControls = new(spec.Type == MotorType.ElectronicallyCommutated ? draw.Of((SpeedControl.None, 6), (SpeedControl.PulseSignal, 2), (SpeedControl.VoltageSignal, 2)) : draw.Of((SpeedControl.None, 7), (SpeedControl.PhaseCut, 3))),
             Hazards = FanBuild.Hazards(draw),
         };
+        if (spec.Type == MotorType.ElectronicallyCommutated) spec = spec with { SpeedFeedback = FanBuild.Feedback(spec.SpeedControls) };
         spec = FanBuild.WithBearings(spec, spec.Type == MotorType.ElectronicallyCommutated ? 0.6 : 0.15, allPositions: false, draw);
         spec = FanBuild.WithAmbient(spec, draw.Of((40, 6), (50, 3), (60, 1)), draw);
         return FanBuild.WithFlat(spec with { AmbientLeast = Temperature.FromDegreesCelsius(draw.Of((-30, 5), (-40, 3), (-20, 2))) }, draw);

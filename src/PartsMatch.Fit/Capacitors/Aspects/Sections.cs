@@ -18,12 +18,14 @@ public sealed class Sections() : Aspect<CapacitorSpec, CapacitorSite, SectionsFa
         return (asked.Second, facet.First, facet.Second) switch
         {
             (_, null, _) => Finding.Unknown(Side.Part, "rating", $"Whether the capacitor has one section or two is not known."),
-            ({ } second, _, null) => Finding.MeetsWith([new(CapacitorChanges.BringSecond, $"bring a second capacitor of {second} µF for the second motor, with a strap")], $"Two motors ask for {first} and {second} µF; it has one section, for the first."),
-            (null, { } one, { } two) => Finding.MeetsWith([new(CapacitorChanges.LeaveSectionUnused, $"use its {(IsNearer(one, two, first) ? one : two)} µF section; leave the {(IsNearer(one, two, first) ? two : one)} µF section unused, its terminal covered")], $"One motor asks for {first} µF; it has two sections."),
+            ({ } second, _, null) => Finding.MeetsWith([new(CapacitorChanges.BringSecond, $"bring a second capacitor of {second} µF for the second motor, with a strap") { Kit = [new($"run capacitor, {second} µF{AtLeast(asked.LeastVolts)}"), new($"strap for the second capacitor")] }], $"Two motors ask for {first} and {second} µF; it has one section, for the first."),
+            (null, { } one, { } two) => Finding.MeetsWith([new(CapacitorChanges.LeaveSectionUnused, $"use its {(IsNearer(one, two, first) ? one : two)} µF section; leave the {(IsNearer(one, two, first) ? two : one)} µF section unused, its terminal covered") { Kit = [new($"insulating cover for a capacitor terminal")] }], $"One motor asks for {first} µF; it has two sections."),
             (null, _, null) => Finding.Meets($"One motor is served, and it has one section."),
             _ => Finding.Meets($"Two motors are served, and it has two sections."),
         };
     }
+
+    private static string AtLeast(double? volts) => volts is { } known ? FormattableString.Invariant($", {known} V or more") : string.Empty;
 
     private static bool IsNearer(double one, double other, double asked) => Math.Abs(one - asked) <= Math.Abs(other - asked);
 }

@@ -26,12 +26,12 @@ public sealed class Strap() : Aspect<CapacitorSpec, CapacitorSite, CanFacet>("Ca
         var diameter = Rounded.Millimetres(need.Site.StrapDiameter ?? need.Plate.Diameter);
         if (shape is { } round && facet.Can is { } can && can != round)
         {
-            return Finding.MeetsWith([new(CapacitorChanges.FitStrap, $"fit a strap for {Across(can, facet.Diameter)}; the one there holds {Across(round, diameter)}")], $"Its can is {new Spelt<CanShape>(can)}; the strap there holds {Across(round, diameter)}.");
+            return Finding.MeetsWith([new(CapacitorChanges.FitStrap, $"fit a strap for {Across(can, facet.Diameter)}; the one there holds {Across(round, diameter)}") { Kit = [new($"strap for {Across(can, facet.Diameter)}")] }], $"Its can is {new Spelt<CanShape>(can)}; the strap there holds {Across(round, diameter)}.");
         }
 
         if (diameter is { } held && facet.Diameter is { } wide && !Within.AtMost(Math.Abs(wide - held), Tolerance))
         {
-            return Finding.MeetsWith([new(CapacitorChanges.FitStrap, $"fit a strap for a can of {new Shown(wide)}; the one there holds {new Shown(held)}")], $"Its can is {new Shown(wide)} across; the strap there holds {new Shown(held)} within 1/16 in.");
+            return Finding.MeetsWith([new(CapacitorChanges.FitStrap, $"fit a strap for a can of {new Shown(wide)}; the one there holds {new Shown(held)}") { Kit = [new($"strap for a can of {new Shown(wide)}")] }], $"Its can is {new Shown(wide)} across; the strap there holds {new Shown(held)} within 1/16 in.");
         }
 
         return (shape, diameter, facet.Can, facet.Diameter) switch

@@ -55,12 +55,12 @@ internal static class HighSpeedMatch
     {
         if (need.Site.Drive == Drive.Belt)
         {
-            return Finding.MeetsWith([new(SupplyChanges.ChangeSheave, $"choose sheaves that keep the fan's speed: the motor runs at {speed}, the old one at {old}"), .. also], $"{speed} in place of {old}: a belt's sheaves make up for it.");
+            return Finding.MeetsWith([new(SupplyChanges.ChangeSheave, $"choose sheaves that keep the fan's speed: the motor runs at {speed}, the old one at {old}") { Kit = [new($"motor sheave for {speed}, and a belt to suit")] }, .. also], $"{speed} in place of {old}: a belt's sheaves make up for it.");
         }
 
         if (need.Site.BladeStays == false)
         {
-            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}"), .. also], $"{speed} in place of {old}: the new blade is to be chosen for it.");
+            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}") { Kit = [new($"blade chosen for {speed}")] }, .. also], $"{speed} in place of {old}: the new blade is to be chosen for it.");
         }
 
         var faster = speed.Least > old.Most;

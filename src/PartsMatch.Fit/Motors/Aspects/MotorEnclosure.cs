@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Aspects;
@@ -32,7 +33,7 @@ public sealed class MotorEnclosure() : Aspect<MotorSpec, MotorSite, EnclosureFac
         { } wet => InWater(need, facet, wet),
         null => facet.IsEnclosed switch
         {
-            true => Finding.Meets($"It is enclosed, which does in dry places and in wet ones.") with { CautionWords = HasDrains(facet) ? (FormattableString)$"Where it gets wet: {Drain(need, facet)}." : null },
+            true => Finding.Meets($"It is enclosed, which does in dry places and in wet ones.") with { CautionWords = HasDrains(facet) ? (FormattableString)$"Where it gets wet: {Drain(need, facet)}." : null, CautionAt = Stage.Mount },
             _ when IsEnclosed(need.Plate) == false => Finding.Meets($"The old motor was open as well: this one is at least as enclosed."),
             false => Finding.Unknown(Side.Site, "surroundings", $"It is open, and so for dry places only; whether the place is dry is not known."),
             null => Finding.Unknown(Side.Part, "enclosure", $"Whether it is enclosed is not known; an open motor is for dry places only."),

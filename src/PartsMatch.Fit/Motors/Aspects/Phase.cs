@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Aspects;
@@ -11,7 +12,7 @@ public readonly record struct PhaseFacet(Phases? Phases);
 /// <remarks>A single-phase motor runs from two legs of a three-phase supply; a three-phase one never runs on one phase.</remarks>
 public sealed class Phase() : Aspect<MotorSpec, MotorSite, PhaseFacet>("Phase", isDeciding: true, MotorSources.PhaseCount, new(1, 0.5, 1.5))
 {
-    private static readonly Change TwoLegs = new(SupplyChanges.UseTwoLegs, $"connect it to two of the three legs and cap the third");
+    private static readonly Change TwoLegs = new(SupplyChanges.UseTwoLegs, $"connect it to two of the three legs and cap the third") { Kit = [SafeSteps.Connectors(1)] };
 
     /// <inheritdoc/>
     public override PhaseFacet Read(MotorSpec part) => new(part.Phase);

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
@@ -45,7 +46,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         if (needed is not { } turn) return WhateverIsNeeded(need, facet);
         if (facet.Ships == turn)
         {
-            return Finding.Meets($"It turns {Seen(turn)}, as the fan needs.") with { CautionWords = facet.HasTwoShafts ? TwoShafts : null };
+            return Finding.Meets($"It turns {Seen(turn)}, as the fan needs.") with { CautionWords = facet.HasTwoShafts ? TwoShafts : null, CautionAt = Stage.Mount };
         }
 
         return (facet.CanReverse, facet.Ships) switch

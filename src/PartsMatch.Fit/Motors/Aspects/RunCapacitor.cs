@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
@@ -17,6 +18,8 @@ public readonly record struct CapacitorFacet(bool? IsNeeded, double? Microfarads
 /// </remarks>
 public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet>("Run capacitor", isDeciding: false, BodySources.RunCapacitor, new(0.3, 0.6, 0.7))
 {
+    private static readonly KitItem Cover = new($"insulating cover for a capacitor terminal");
+
     /// <inheritdoc/>
     public override CapacitorFacet Read(MotorSpec part) => RatingOf(part) switch
     {
@@ -40,7 +43,7 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     private static Finding TakenOut(CapacitorRating? there) => there switch
     {
         { IsNone: true } => Finding.Meets($"It needs no run capacitor, and there is none."),
-        { SecondSection: { } fan } => Finding.MeetsWith([new(BodyChanges.LeaveSectionUnused, $"leave the {Rounded.Microfarads(fan)} µF section of the shared capacitor unused, its terminal covered")], $"It needs no run capacitor; the fan's section of the shared one is left unused."),
+        { SecondSection: { } fan } => Finding.MeetsWith([new(BodyChanges.LeaveSectionUnused, $"leave the {Rounded.Microfarads(fan)} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] }], $"It needs no run capacitor; the fan's section of the shared one is left unused."),
         { } single => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take the {Rounded.Microfarads(single.Capacitance)} µF capacitor out")], $"It needs no run capacitor; the one there is taken out."),
         null => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take out any run capacitor of the old motor")], $"It needs no run capacitor; whether there is one is not known."),
     };
@@ -52,12 +55,13 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         var marked = Rounded.Volts(there?.Volts);
         if (size == microfarads && volts is { } least && marked is { } strength && Within.AtLeast(strength, least))
         {
-            return Finding.Meets($"It asks for {microfarads} µF at {least} V at least; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced." };
+            return Finding.Meets($"It asks for {microfarads} µF at {least} V at least; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced.", CautionAt = Stage.Wire };
         }
 
         if (size == microfarads && volts is null) return Finding.Unknown(Side.Part, "runCapacitor", $"It asks for {microfarads} µF, as is there; for how many volts is not known.");
-        List<Change> changes = [new(BodyChanges.FitCapacitor, volts is { } rated ? (FormattableString)$"fit a separate run capacitor of {microfarads} µF, {rated} V or more" : $"fit a separate run capacitor of {microfarads} µF, at least for the volts on the new motor's plate")];
-        if (shared) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered"));
+        FormattableString asked = volts is { } rated ? (FormattableString)$"{microfarads} µF, {rated} V or more" : $"{microfarads} µF, at least for the volts on the new motor's plate";
+        List<Change> changes = [new(BodyChanges.FitCapacitor, $"fit a separate run capacitor of {asked}") { Kit = [new($"run capacitor, {asked}")] }];
+        if (shared) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] });
         return Finding.MeetsWith(changes, there switch
         {
             null => $"It asks for {microfarads} µF at its own volts; what is there is not known.",
@@ -69,6 +73,6 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     }
 
     /// <summary>The capacitor as marked, or none where the type has none by its kind (<see cref="BodySources.NoRunCapacitor"/>).</summary>
-    private static CapacitorRating? RatingOf(MotorSpec motor) => motor.RunCapacitor ?? (motor.Type
+    internal static CapacitorRating? RatingOf(MotorSpec motor) => motor.RunCapacitor ?? (motor.Type
         is MotorType.ShadedPole or MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.ThreePhaseInduction or MotorType.ElectronicallyCommutated ? CapacitorRating.None : null);
 }

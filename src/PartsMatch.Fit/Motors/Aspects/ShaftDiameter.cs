@@ -32,7 +32,7 @@ public sealed class ShaftDiameter() : Aspect<MotorSpec, MotorSite, DiameterFacet
 
         if (shaft > bore) return Finding.Fails($"Its shaft of {new Shown(shaft)} does not go into the hub's {new Shown(bore)}; at most 0.04 mm over would.");
         return ShaftBushings.Takes(shaft, bore)
-            ? Finding.MeetsWith([new(BodyChanges.FitBushing, $"fit a bushing from a {new Shown(shaft)} shaft to a {new Shown(bore)} hub")], $"Its shaft of {new Shown(shaft)} is smaller than the hub's {new Shown(bore)}; a bushing of that size is stocked.")
+            ? Finding.MeetsWith([new(BodyChanges.FitBushing, $"fit a bushing from a {new Shown(shaft)} shaft to a {new Shown(bore)} hub") { Kit = [new($"bushing, {new Shown(shaft)} bore, {new Shown(bore)} outside")] }], $"Its shaft of {new Shown(shaft)} is smaller than the hub's {new Shown(bore)}; a bushing of that size is stocked.")
             : Finding.Fails($"Its shaft of {new Shown(shaft)} has play in the hub's {new Shown(bore)}, and no bushing of that size is stocked.");
     }
 }

@@ -25,7 +25,7 @@ public sealed class ShaftEnds() : Aspect<MotorSpec, MotorSite, EndsFacet>("Shaft
             ( <= 1, null) => Finding.MeetsWith([new(BodyChanges.GuardSecondShaft, $"see whether a shaft comes out at the other end; guard it, and see that it clears")], $"One shaft end is needed; whether the motor has a second is not known."),
             (_, null) => Finding.Unknown(Side.Part, "shaftEnds", $"Two shaft ends are needed; how many the motor has is not known."),
             ({ } fans, { } ends) when ends < fans => Finding.Fails($"It has {ends} shaft end; {fans} are needed."),
-            ({ } fans, { } ends) when ends > fans => Finding.MeetsWith([new(BodyChanges.GuardSecondShaft, $"guard the second shaft end, and see that there is room for it")], $"One shaft end is needed; it has a second that drives nothing."),
+            ({ } fans, { } ends) when ends > fans => Finding.MeetsWith([new(BodyChanges.GuardSecondShaft, $"guard the second shaft end, and see that there is room for it") { Kit = [new($"guard for a bare shaft end")] }], $"One shaft end is needed; it has a second that drives nothing."),
             ({ } fans, _) => Finding.Meets($"It has as many shaft ends as are needed: {fans}."),
         };
     }

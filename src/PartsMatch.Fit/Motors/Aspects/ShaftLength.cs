@@ -85,10 +85,10 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
 
     private static Finding Cut(LengthFacet facet, double length, double target)
     {
-        List<Change> changes = [new(BodyChanges.CutShaft, $"cut the shaft from {new Shown(length)} to {new Shown(target)}")];
+        List<Change> changes = [new(BodyChanges.CutShaft, $"cut the shaft from {new Shown(length)} to {new Shown(target)}") { Kit = [new($"hacksaw and file")] }];
         if (facet.HasFlat && !(facet.Flat is { } flat && Within.AtLeast(flat - (length - target), LeastFlat)))
         {
-            changes.Add(new(BodyChanges.FileFlat, $"see that at least 1/2 in of the flat is left under the set screw, else file it on"));
+            changes.Add(new(BodyChanges.FileFlat, $"see that at least 1/2 in of the flat is left under the set screw, else file it on") { Kit = [new($"flat file")] });
         }
 
         return Finding.MeetsWith(changes, $"Its shaft of {new Shown(length)} is too long for {new Shown(target)}, and may be cut.");

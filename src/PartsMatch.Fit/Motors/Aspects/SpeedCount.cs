@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 
@@ -21,7 +22,7 @@ internal static class SpeedCount
     {
         var wanted = need.Site.SpeedsUsed ?? need.Plate.Speeds;
         List<Change> changes = [];
-        if (facet.Speeds > (wanted ?? 1)) changes.Add(new(SupplyChanges.CapSpeedLeads, $"cap the unused speed leads one by one: it has {facet.Speeds} speeds"));
+        if (facet.Speeds > (wanted ?? 1)) changes.Add(new(SupplyChanges.CapSpeedLeads, $"cap the unused speed leads one by one: it has {facet.Speeds} speeds") { Kit = [SafeSteps.Connectors(facet.Speeds.Value - (wanted ?? 1))] });
         if (wanted > 1 && facet.Means == SpeedMeans.TappedWinding && need.Plate.SpeedMeans == SpeedMeans.SeparateWindings)
         {
             changes.Add(new(SupplyChanges.CheckLowSpeed, $"see what low speed comes to: the old motor had a winding of its own for it, this one a tap that slips more"));

@@ -1,6 +1,7 @@
 using GraphQL.Types;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Store;
 
@@ -48,6 +49,19 @@ internal sealed class SourceStatusEnum() : DescribedEnum<SourceStatus>(
     (SourceStatus.Memory, "Known from memory, not seen."),
     (SourceStatus.Practice, "Common practice without a published source."),
     (SourceStatus.Derived, "Follows from geometry or arithmetic."));
+
+internal sealed class StageEnum() : DescribedEnum<Stage>(
+    "Stage",
+    "The stages of a job, in working order.",
+    (Stage.MakeSafe, "Lock out, prove dead, discharge."),
+    (Stage.ProveThePart, "See that it is the part that failed."),
+    (Stage.NoteWhatIsThere, "Note what is there before it comes off."),
+    (Stage.MendFirst, "Mend what killed the old one."),
+    (Stage.Bench, "What is done to the new part before it goes in."),
+    (Stage.Mount, "Put it in its place."),
+    (Stage.Wire, "Connect it."),
+    (Stage.StartAndCheck, "Start it, and prove that it runs as it should."),
+    (Stage.Record, "Write down what was done."));
 
 internal sealed class PartStatusEnum() : DescribedEnum<PartStatus>(
     "PartStatus",

@@ -37,6 +37,15 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
     [Description("What will be different once it runs: estimates, each with its band and what it assumes; empty when the plates tell too little.")]
     public IEnumerable<DifferenceOut> WillDiffer => judged.Need.Family.WillDiffer(judged.Need.Reading.Need, judged.Part.Spec).Select(one => new DifferenceOut(one));
 
+    [Description("How to put it in, in working order; null when it does not fit.")]
+    public NotesOut? Notes => judged.Explained.Sheet.Fit == PartFit.DoesntFit ? null : new(judged.Notes);
+
+    [Description("What to bring besides the part; empty when it does not fit.")]
+    public IEnumerable<KitItemOut> Kit => judged.Notes.Kit.Select(item => new KitItemOut(item));
+
+    [Description("What to mind, in working order, each said once; empty when it does not fit.")]
+    public IEnumerable<CautionOut> Cautions => judged.Notes.Cautions.Select(caution => new CautionOut(caution));
+
     [Description("One finding an aspect, in the family's order.")]
     public IEnumerable<FindingOut> Findings => FindingOut.AllOf(judged.Explained.Sheet);
 }

@@ -1,0 +1,80 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Aspects;
+
+/// <summary>What the branch fuse reads.</summary>
+/// <param name="Amps">The current that sizes a fuse, by tap and frequency.</param>
+/// <param name="IsFromTable">Whether it is the code's rather than the plate's.</param>
+public readonly record struct BranchFuseFacet(MotorAmps Amps, bool IsFromTable);
+
+/// <summary>Does the fuse or breaker of the branch suit the motor?</summary>
+/// <remarks>
+/// Less than its full-load amps, and those of the other motors, fails; less than 125 % of its own beside the others' may trip at the start, and is to be checked (practice). So is a fuse larger than the most that NFPA 70 table 430.52 allows
+/// (the larger of a fuse without delay and a breaker, next standard size up, others added), but not where the old motor took no more: it was so before.
+/// With no fuse named, a motor that takes no more than the old one meets.
+/// </remarks>
+public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>("Branch fuse", isDeciding: false, CircuitSources.BranchFuse, new(0.2, 0.4, 0.2))
+{
+    /// <inheritdoc/>
+    public override BranchFuseFacet Read(MotorSpec part)
+    {
+        var (amps, isFromTable) = FuseAmps.Of(part);
+        return new(amps, isFromTable);
+    }
+
+    /// <inheritdoc/>
+    public override Finding Judge(MotorNeed need, BranchFuseFacet facet)
+    {
+        if (facet.Amps.Rows.Count == 0) return Finding.Unknown(Side.Part, "fullLoadAmps", $"The part's full-load amps are not given.");
+        var taps = facet.Amps.Connections.Taps;
+        return facet.Amps.Connections.ForPhases(phases =>
+        {
+            var amps = AmpsThere.Of(facet.Amps, need, phases, taps);
+            return need.Site.Fuse is { } fuse
+                ? OnFuse(need, facet, phases, amps, Rounded.To(fuse.Amperes, 2))
+                : Unnamed(facet, amps.Most, Old(need, facet));
+        });
+    }
+
+    private static Finding Unnamed(BranchFuseFacet facet, double amps, double? old) =>
+        old is { } took && OldAmps.IsNoMore(amps, took)
+            ? Finding.Meets($"{amps:0.##} A{By(facet)}, and the old motor took {took:0.##} A: its fuse does, up to 5 % more.")
+            : Finding.Unknown(Side.Site, "fuse", $"{amps:0.##} A{By(facet)}, and the old motor took less or is not known: see what fuse or breaker is there.");
+
+    private static Finding OnFuse(MotorNeed need, BranchFuseFacet facet, Phases phases, AmpsThere amps, double fuse)
+    {
+        var others = need.Site.OtherFullLoadAmps?.Amperes ?? 0;
+        var with = others > 0 ? FormattableString.Invariant($", and {others:0.##} A of other motors") : string.Empty;
+        if (!Within.AtMost(amps.Least + others, fuse))
+        {
+            return Finding.Fails($"{amps.Most:0.##} A{By(facet)}{with}; the fuse carries {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
+        }
+
+        var least = MotorCircuit.ConductorAmps(amps.Most) + others;
+        var most = Most(phases, amps.Most) + others;
+        var isOver = !Within.AtMost(fuse, most);
+        var isLarge = isOver && !(Old(need, facet) is { } old && OldAmps.IsNoMore(old, amps.Most));
+        Change[] changes = !Within.AtMost(least, fuse) ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse starts it: {least:0.##} A or more is usual, and a fuse with delay holds longest")]
+            : isLarge ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse still protects it: {most:0.##} A is the most for it (NFPA 70 430.52)")]
+            : [];
+        return Finding.MeetsWith(changes, $"{amps.Most:0.##} A{By(facet)}{with}, on a {fuse:0.##} A fuse; {least:0.##} to {most:0.##} A suits{(isOver && !isLarge ? ", and the old motor took no more" : string.Empty)}.") with
+        {
+            Shortfall = Math.Clamp((least - fuse) / (least - amps.Least - others), 0, 1),
+            Margin = new(fuse - others - amps.Least, "A"),
+        };
+    }
+
+    /// <summary>The old motor's amps, reckoned by table or plate as the part's are; else those on the equipment's plate.</summary>
+    private static double? Old(MotorNeed need, BranchFuseFacet facet) =>
+        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps) ?? need.Site.EquipmentFanAmps?.Amperes : OldAmps.Of(need, facet.Amps.Connections.Taps);
+
+    private static double Most(Phases phases, double amps)
+    {
+        var motor = phases == Phases.Three ? BranchMotor.SquirrelCage : BranchMotor.SinglePhase;
+        return new[] { BranchDevice.NonTimeDelayFuse, BranchDevice.InverseTimeBreaker }.Max(device => BranchFuses.StandardSize(amps, motor, device) ?? double.PositiveInfinity);
+    }
+
+    private static string By(BranchFuseFacet facet) => facet.IsFromTable ? " by the code's table" : string.Empty;
+}

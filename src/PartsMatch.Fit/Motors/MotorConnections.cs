@@ -1,0 +1,64 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>Which published connections go with a motor: only where a standard fixes its lead marks. Fan motors with coloured leads have none.</summary>
+internal static class MotorConnections
+{
+    /// <summary>Volts of two taps stand as 1 to 2, or as 1 to √3, within so much (practice).</summary>
+    private const double RatioWithin = 0.05;
+
+    private static readonly HashSet<ChangeKind> OfTheTurn = [BodyChanges.Reverse, BodyChanges.SeeTurn];
+
+    private static readonly HashSet<ChangeKind> OfTheTap = [SupplyChanges.SetTap, SupplyChanges.CheckTap];
+
+    /// <summary>The drawing for a change that sets or proves the tap or the turn; null for other changes and for other leads.</summary>
+    public static string? Diagram(MotorNeed need, MotorSpec part, Change change)
+    {
+        var rows = OfTheTap.Contains(change.Kind) ? ForTap(need, part) : OfTheTurn.Contains(change.Kind) ? ForTurn(need, part) : [];
+        return rows.Count > 0 ? ConnectionDrawing.Of(rows) : null;
+    }
+
+    /// <summary>Ways to connect it for its tap; empty when no standard marks its leads.</summary>
+    public static IReadOnlyList<Connection> ForTap(MotorNeed need, MotorSpec part)
+    {
+        var taps = VoltTap.Of(part.Voltage);
+        if (ChosenTap.Of(need, part) is not { } chosen || taps.Count != 2) return [];
+        var (low, high) = (taps.Min(tap => tap.High), taps.Max(tap => tap.High));
+        var volts = chosen.Tap.High < high ? ConnectedVolts.Low : ConnectedVolts.High;
+        var isDouble = Within.Ratio(high / low, 2, 1 + RatioWithin);
+        if (part.Phase == Phases.Three)
+        {
+            var isStarDelta = part.Standard == PlateStandard.Iec && Within.Ratio(high / low, Math.Sqrt(3), 1 + RatioWithin);
+            return isStarDelta ? Rows(volts, LeadMarks.IecSixTerminals)
+
+                // For high volts star and triangle are connected alike: one drawing does.
+                : isDouble && part.Standard != PlateStandard.Iec ? volts == ConnectedVolts.High ? Rows(volts, LeadMarks.NemaNineLeadsWye) : Rows(volts, LeadMarks.NemaNineLeadsWye, LeadMarks.NemaNineLeadsDelta)
+                : [];
+        }
+
+        return isDouble && HasNemaSinglePhaseLeads(part) ? OfTurn(need, Rows(volts, LeadMarks.NemaSinglePhase)) : [];
+    }
+
+    private static IReadOnlyList<Connection> ForTurn(MotorNeed need, MotorSpec part)
+    {
+        if (part.Reversing is Reversing.ByPlug or Reversing.BySetting) return [];
+        if (part.Phase == Phases.Three || part.Type == MotorType.ThreePhaseInduction) return Rows(ConnectedVolts.Any, part.Standard == PlateStandard.Iec ? LeadMarks.IecThreeLines : LeadMarks.NemaThreeLines);
+        if (part.Standard == PlateStandard.Iec && part.Type == MotorType.PermanentSplitCapacitor) return Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor);
+        return !HasNemaSinglePhaseLeads(part) ? []
+            : part.Voltage is { Count: 1 } ? OfTurn(need, Rows(ConnectedVolts.Only, LeadMarks.NemaSinglePhase))
+            : ForTap(need, part);
+    }
+
+    private static bool HasNemaSinglePhaseLeads(MotorSpec part) =>
+        part.Standard != PlateStandard.Iec && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;
+
+    private static IReadOnlyList<Connection> OfTurn(MotorNeed need, IReadOnlyList<Connection> rows) =>
+        MotorSteps.TurnNeeded(need) is { } turn ? [.. rows.Where(row => row.FacingShaft == turn)] : rows;
+
+    private static IReadOnlyList<Connection> Rows(ConnectedVolts volts, params IReadOnlyList<LeadMarks> leads) =>
+        [.. Connections.All.Where(row => row.Volts == volts && leads.Contains(row.Leads))];
+}
