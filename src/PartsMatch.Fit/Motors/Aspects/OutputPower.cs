@@ -2,7 +2,6 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Running;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
-using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 
