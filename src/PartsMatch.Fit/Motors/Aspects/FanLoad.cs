@@ -28,11 +28,12 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
         var margin = new Margin((run.Limit - loading) * 100, "%");
         if (run.Cases.All(run.Carries)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
-        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it beyond its rating, to {loaded}; the volts there were not measured.") with { Shortfall = shortfall };
-        if (need.Site.Drive is null && run.SpeedsDiffer) return Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it beyond its rating, to {loaded}; a belt's sheaves can make up for its speed.") with { Shortfall = shortfall };
-        return run.Cases.Any(run.Carries)
-            ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.") with { Shortfall = shortfall, Margin = margin }
-            : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.") with { Shortfall = shortfall, Margin = margin };
+        var finding = run.Cases.Any(run.Carries)
+            ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.")
+            : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it beyond its rating, to {loaded}; the volts there were not measured.")
+            : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it beyond its rating, to {loaded}; a belt's sheaves can make up for its speed.")
+            : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.");
+        return finding with { Shortfall = shortfall, Margin = margin };
     }
 
     private static Finding Lacking(Missing missing) => missing switch

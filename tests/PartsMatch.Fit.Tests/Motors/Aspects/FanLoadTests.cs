@@ -58,6 +58,13 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     public void The_service_factor_counts_at_rated_volts_only(string volts, string answer) =>
         Answer(Old, $"{volts}; supplyFrequency=60 Hz", Part(250, 1075, $"{Rest}; serviceFactor=1.25")).ShouldBe(answer);
 
+    // Half the power is too little at the plate's volts; lower ones would ask for less, and a belt would make up for a speed: both are asked for before it is refused.
+    [Theory]
+    [InlineData("supplyFrequency=60 Hz", 150, 1075, "Unknown Site volts")]
+    [InlineData(At230, 150, 1140, "Unknown Site drive")]
+    [InlineData($"{At230}; drive=direct", 150, 1140, "Fails")]
+    public void What_could_save_it_is_asked_for_before_a_motor_is_refused(string site, double watts, double rpm, string answer) => Answer(Old, site, Part(watts, rpm)).ShouldBe(answer);
+
     [Theory]
     [InlineData("type=PSC; speed=1075 rpm; poles=6", Rest, "Unknown Plate power")]
     [InlineData("type=PSC; power=300 W; powerMeaning=output", Rest, "Unknown Plate speed")]
