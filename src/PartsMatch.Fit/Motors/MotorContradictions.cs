@@ -35,8 +35,15 @@ public static class MotorContradictions
 
     private static IEnumerable<Contradiction> CapacitorOfType(MotorSpec spec)
     {
-        if (spec.Type != MotorType.ShadedPole || spec.RunCapacitor is not { IsNone: false } capacitor) yield break;
-        yield return new(["type", "runCapacitor"], $"A shaded-pole motor has no capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+        if (spec.RunCapacitor is not { } capacitor) yield break;
+        if (spec.Type == MotorType.ShadedPole && !capacitor.IsNone)
+        {
+            yield return new(["type", "runCapacitor"], $"A shaded-pole motor has no capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+        }
+        else if (spec.Type is MotorType.PermanentSplitCapacitor or MotorType.CapacitorStartCapacitorRun && capacitor.IsNone)
+        {
+            yield return new(["type", "runCapacitor"], $"A {Deducing.Text(spec.Type.Value)} motor has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor);
+        }
     }
 
     private static IEnumerable<Contradiction> SpeedOfPoles(MotorSpec spec)
@@ -81,7 +88,7 @@ public static class MotorContradictions
     private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
     {
         if (spec.PowerMeaning is not { } meaning || ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any()) yield break;
-        var type = TypeBands.Likely(spec.Type, spec.Phase);
+        var type = TypeBands.Likely(spec);
         foreach (var (_, watts) in HighSpeed.Watts(spec))
         {
             if ((meaning == PowerMeaning.Output ? Band.Exactly(watts) : type.Efficiency * watts).Shared(shaft) is not null) continue;

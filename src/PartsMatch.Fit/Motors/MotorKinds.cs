@@ -17,4 +17,12 @@ public static class MotorKinds
 
     /// <summary>Whether a centrifugal switch takes its start winding or start capacitor out; false for an unknown type.</summary>
     public static bool HasStartSwitch(MotorType? type) => type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;
+
+    /// <summary>Whether it has a run capacitor; null when unknown.</summary>
+    public static bool? HasRunCapacitor(MotorSpec spec) => spec.RunCapacitor is { } capacitor ? !capacitor.IsNone : null;
+
+    /// <summary>Whether a motor of so many phases, with or without a run capacitor, may be of a type; what is unknown rules nothing out.</summary>
+    public static bool MayBe(MotorType type, Phases? phases, bool? hasRunCapacitor) =>
+        (phases is null || PhasesOf(type) is not { } its || its == phases)
+        && (hasRunCapacitor is not { } has || has == (type is MotorType.PermanentSplitCapacitor or MotorType.CapacitorStartCapacitorRun));
 }

@@ -31,14 +31,26 @@ public static class TypeBands
     /// <summary>The bands of a type; null for a type that is not known.</summary>
     public static TypeBand? Of(MotorType? type) => All.FirstOrDefault(band => band.Type == type);
 
-    /// <summary>The bands of a type; for an unknown one, bands that hold those of every type with so many phases (of every type when these are unknown, too).</summary>
-    public static TypeBand Likely(MotorType? type, Phases? phases)
+    /// <summary>The bands of a motor's type; of an unknown one, bands that hold those of every type it may be.</summary>
+    /// <remarks>An unknown type's torque is taken as an induction motor's: an electronically commutated one says so on its plate.</remarks>
+    public static TypeBand Likely(MotorType? type, Phases? phases, bool? hasRunCapacitor)
     {
         if (Of(type) is { } known) return known;
-        var possible = All.Where(band => phases is null || MotorKinds.PhasesOf(band.Type) is not { } its || its == phases).ToList();
-        Band Around(Func<TypeBand, Band> of) => new(possible.Min(band => of(band).Low), possible.Max(band => of(band).High));
-        return new(null, Around(band => band.Efficiency), Around(band => band.PowerFactor), Around(band => band.Breakdown), possible[0].Source with { Status = SourceStatus.Memory });
+        var possible = All.Where(band => MotorKinds.MayBe(band.Type!.Value, phases, hasRunCapacitor)).ToList();
+        if (possible.Count == 0) possible = [.. All];
+        var induction = possible.Where(band => band.Type != MotorType.ElectronicallyCommutated).ToList();
+        return new(
+            null,
+            Around(possible, band => band.Efficiency),
+            Around(possible, band => band.PowerFactor),
+            Around(induction.Count > 0 ? induction : possible, band => band.Breakdown),
+            possible[0].Source with { Status = SourceStatus.Memory });
     }
+
+    /// <summary>The same for a whole plate.</summary>
+    public static TypeBand Likely(MotorSpec motor) => Likely(motor.Type, motor.Phase, MotorKinds.HasRunCapacitor(motor));
+
+    private static Band Around(List<TypeBand> bands, Func<TypeBand, Band> of) => new(bands.Min(band => of(band).Low), bands.Max(band => of(band).High));
 
     private static Band Span(PublishedRow row, string figure) => new(row.Needed($"{figure}_low"), row.Needed($"{figure}_high"));
 }

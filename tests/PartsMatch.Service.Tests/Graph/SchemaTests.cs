@@ -71,7 +71,6 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
     }
 
     [Theory]
-    [InlineData("willDiffer")]
     [InlineData("crossReference")]
     [InlineData("nextReadings")]
     [InlineData("carrySet")]

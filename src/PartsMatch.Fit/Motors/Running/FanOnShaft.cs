@@ -22,7 +22,7 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
             return new(FormattableString.Invariant($"{rpm:0} rpm measured"), true, breakdown => Band.Exactly(old.LoadAt(rpm, breakdown)!.Value));
         }
 
-        var type = TypeBands.Likely(need.Plate.Type, need.Plate.Phase);
+        var type = TypeBands.Likely(need.Plate);
         if ((double?)site.MeasuredInput?.Watts is { } input and > 0)
         {
             var efficiency = need.Plate.Efficiency is { } known ? Band.Exactly(known.DecimalFractions) : type.Efficiency;

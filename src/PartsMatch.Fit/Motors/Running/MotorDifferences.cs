@@ -24,7 +24,7 @@ public static class MotorDifferences
         ];
         if (RunningAmps.Of(need.Plate, run.Old, run.Over(one => one.OldWatts)) is { } old && RunningAmps.Of(part, run.New, run.Over(one => one.NewWatts)) is { } now)
         {
-            all.Add(new("amps", "Amps", "A", old, now, now / old, [.. assumed, RunningAmps.Assumption]));
+            all.Add(new("amps", "Amps", "A", old, now, null, [.. assumed, RunningAmps.Assumption]));
         }
 
         all.Add(Split(need.Site, airflow, assumed));

@@ -25,7 +25,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var powers = ShaftWattsOf(motor, site.SupplyFrequency?.Hertz);
         if (powers.Count == 0) return ([], "power");
         var hertz = site.SupplyFrequency?.Hertz;
-        var bands = TypeBands.Likely(motor.Type, motor.Connections.Phases);
+        var bands = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor);
         var choice = TapChoice.Best(motor.Connections.Taps, SupplyVolts.Of(site, motor.Connections.Phases ?? Phases.Single), oldBetween);
         var points = new List<RatedPoint>();
         foreach (var rpm in HighSpeed.At(motor.Rpm, hertz))
@@ -88,7 +88,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     public static IReadOnlyList<Band> ShaftWattsOf(RunningFacet motor, double? supplyHertz)
     {
         if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
-        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases).Efficiency;
+        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
         return [.. HighSpeed.At(motor.Watts, supplyHertz).Select(watts => motor.Meaning switch
         {
             PowerMeaning.Output => Band.Exactly(watts),

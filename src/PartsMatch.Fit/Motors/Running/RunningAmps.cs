@@ -17,7 +17,7 @@ public static class RunningAmps
     public static Band? Of(MotorSpec motor, RatedPoint at, Band shaftWatts)
     {
         if (at.Tap is not { } tap) return null;
-        var type = TypeBands.Likely(motor.Type, motor.Phase);
+        var type = TypeBands.Likely(motor);
         var voltAmps = MotorInput.VoltAmps(tap.High * at.VoltsRatio, 1, motor.Phase == Phases.Three);
         var byType = shaftWatts / type.ShaftShare * (1 / voltAmps);
         if (PlateAmps(motor, tap) is not { } plate) return byType;

@@ -10,6 +10,7 @@ namespace PartsMatch.Fit.Motors.Running;
 /// <param name="Watts">Power at high speed, by frequency; empty when unknown.</param>
 /// <param name="Meaning">Whether the power is at the shaft; null when unknown.</param>
 /// <param name="Type">How it makes its torque; null when unknown.</param>
+/// <param name="HasRunCapacitor">Whether it has a run capacitor; null when unknown.</param>
 /// <param name="Poles">Poles at high speed; null when unknown.</param>
 /// <param name="Breakdown">Breakdown torque over rated torque, to 0.01; null when unknown.</param>
 /// <param name="WattsByAmps">Shaft power as far as amps tell, W; null where the power at the shaft is given, or amps tell nothing.</param>
@@ -20,6 +21,7 @@ public readonly record struct RunningFacet(
     Sequence<AtFrequency> Watts,
     PowerMeaning? Meaning,
     MotorType? Type,
+    bool? HasRunCapacitor,
     int? Poles,
     double? Breakdown,
     Band? WattsByAmps,
@@ -32,6 +34,7 @@ public readonly record struct RunningFacet(
         HighSpeed.Watts(motor),
         motor.PowerMeaning,
         motor.Type,
+        MotorKinds.HasRunCapacitor(motor),
         motor.Poles,
         motor.BreakdownTorque is { } breakdown ? Rounded.To(breakdown.DecimalFractions, 2) : null,
         motor.Power is null || motor.PowerMeaning != PowerMeaning.Output ? ShaftByAmps.Of(motor) : null,

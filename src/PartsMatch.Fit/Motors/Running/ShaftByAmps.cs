@@ -14,7 +14,7 @@ public static class ShaftByAmps
     /// <param name="motor">The motor. With its type or phases unknown the band holds all that are possible.</param>
     public static Band? Of(MotorSpec motor)
     {
-        var type = TypeBands.Likely(motor.Type, motor.Phase);
+        var type = TypeBands.Likely(motor);
         var rows = Ratings.Of(motor).Rows.Where(row => row is { Volts: not null, FullLoadAmps: not null }).ToList();
         if (rows.Count == 0) return null;
         var fastest = rows.Max(row => row.Speed?.RevolutionsPerMinute ?? 0);
