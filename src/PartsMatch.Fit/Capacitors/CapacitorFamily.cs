@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Capacitors.Proof;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Capacitors;
@@ -6,12 +7,14 @@ namespace PartsMatch.Fit.Capacitors;
 public static class CapacitorFamily
 {
     /// <summary>The family.</summary>
-    public static Family<CapacitorSpec, CapacitorSite> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite>
+    public static Family<CapacitorSpec, CapacitorSite, CapacitorReadings> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite, CapacitorReadings>
     {
         Aspects = CapacitorAspects.All,
         Vocabulary = CapacitorVocabulary.All,
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
+        BeforeCondemning = CapacitorProof.Diagnose,
+        AfterSwap = CapacitorProof.Report,
     });
 }

@@ -1,4 +1,6 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.After;
+using PartsMatch.Fit.Motors.Before;
 
 namespace PartsMatch.Fit.Motors;
 
@@ -6,13 +8,15 @@ namespace PartsMatch.Fit.Motors;
 public static class MotorFamily
 {
     /// <summary>The family.</summary>
-    public static Family<MotorSpec, MotorSite> Motor { get; } = new("motor", "fan motor", new FamilyRules<MotorSpec, MotorSite>
+    public static Family<MotorSpec, MotorSite, MotorReadings> Motor { get; } = new("motor", "fan motor", new FamilyRules<MotorSpec, MotorSite, MotorReadings>
     {
         Aspects = MotorAspects.All,
         Vocabulary = MotorVocabulary.All,
         Deduce = MotorDeductions.Deduce,
         DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
+        BeforeCondemning = MotorBefore.Diagnose,
+        AfterSwap = MotorAfter.Report,
     });
 
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
