@@ -73,7 +73,4 @@ public static class ReadingSources
 
     /// <summary>Added rise of an unbalanced winding.</summary>
     public static Source AddedRise { get; } = new("NEMA MG 1 14.36: added temperature rise of about 2 u² percent at u percent unbalance", SourceStatus.Memory);
-
-    /// <summary>Weights of causes.</summary>
-    public static Source Causes { get; } = new("The usual causes of a large split or of amps over the plate, weighed by what the other readings show", SourceStatus.Practice);
 }

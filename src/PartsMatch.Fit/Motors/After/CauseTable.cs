@@ -23,7 +23,7 @@ public enum Evidence
     Backwards,
 
     /// <summary>All fans run, and the new one the right way.</summary>
-    [Words("all fans run, the right way")]
+    [Words("all fans run and turn right")]
     FansRight,
 
     /// <summary>It runs too slowly.</summary>

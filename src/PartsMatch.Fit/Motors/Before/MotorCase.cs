@@ -40,18 +40,18 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
     public bool IsElectronic => Need.Plate.Type == MotorType.ElectronicallyCommutated;
 
     /// <summary>Whether there are volts at its leads.</summary>
-    public bool? HasVolts => Volts.Count == 0 ? null : Volts.Max() >= (Taps.Count == 0 ? NoVolts : Taps.Min(tap => tap.Low) * NoVoltsShare);
+    public bool? HasVolts => Volts.Count == 0 ? null : Within.AtLeast(Volts.Max(), Taps.Count == 0 ? NoVolts : Taps.Min(tap => tap.Low) * NoVoltsShare);
 
     /// <summary>Greatest full-load amps of any row; null when not known.</summary>
     public double? FullLoadAmps { get; } = Greatest(Need.Plate.FullLoadAmps);
 
     /// <summary>Whether it takes no current; a leg with some is enough to say it does.</summary>
-    public bool? TakesNoCurrent => Amps.Count == 0 ? null : Amps.Max() < (Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
+    public bool? TakesNoCurrent => Amps.Count == 0 ? null : !Within.AtLeast(Amps.Max(), Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
 
     /// <summary>Whether it stands still with current in it.</summary>
     public bool? IsStalled =>
         Readings.Turns == true ? false
-        : Readings.Hums == true || (Readings.Turns == false && TakesNoCurrent == false) || Amps.Any(amps => amps >= Greatest(Need.Plate.LockedRotorAmps) * LockedShare) ? true
+        : Readings.Hums == true || (Readings.Turns == false && TakesNoCurrent == false) || Amps.Any(amps => Within.AtLeast(amps, Greatest(Need.Plate.LockedRotorAmps) * LockedShare ?? double.PositiveInfinity)) ? true
         : null;
 
     /// <summary>Whether a protector inside may have opened by itself: not where the plate says there is none, or that the winding's impedance protects it.</summary>
