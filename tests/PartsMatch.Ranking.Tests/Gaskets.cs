@@ -16,6 +16,8 @@ public sealed record GasketSpec(int? Bore, int? Thickness, int? Hardness, int? C
 /// <summary>A place of the invented kind.</summary>
 public sealed record GasketSite : Site;
 
+public sealed record GasketReadings : Readings;
+
 /// <summary>What an aspect of a gasket reads: one number, or nothing.</summary>
 public readonly record struct Mark(int? Number);
 
@@ -65,7 +67,7 @@ public sealed class Colour() : Aspect<GasketSpec, GasketSite, Mark>("Colour", is
 /// <summary>The invented family, with fresh aspects every time so that what one test counts no other sees.</summary>
 internal static class Gaskets
 {
-    public static Family<GasketSpec, GasketSite> Family(params IReadOnlyList<Aspect> aspects) => new("gasket", "gasket", new FamilyRules<GasketSpec, GasketSite>
+    public static Family<GasketSpec, GasketSite, GasketReadings> Family(params IReadOnlyList<Aspect> aspects) => new("gasket", "gasket", new FamilyRules<GasketSpec, GasketSite, GasketReadings>
     {
         Aspects = aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()],
         Vocabulary = new([], []),
@@ -76,6 +78,8 @@ internal static class Gaskets
         Contradictions = _ => [],
         WillDiffer = (_, _) => [],
         Steps = (_, _) => new([], []),
+        BeforeCondemning = (_, _) => new(Conclusion.NothingWrongFound, "A gasket is looked at.", null, [], []),
+        AfterSwap = (_, _, _) => new([], []),
     });
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());

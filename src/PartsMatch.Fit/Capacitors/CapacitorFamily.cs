@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Capacitors.Proof;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Capacitors;
@@ -6,7 +7,7 @@ namespace PartsMatch.Fit.Capacitors;
 public static class CapacitorFamily
 {
     /// <summary>The family.</summary>
-    public static Family<CapacitorSpec, CapacitorSite> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite>
+    public static Family<CapacitorSpec, CapacitorSite, CapacitorReadings> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite, CapacitorReadings>
     {
         Aspects = CapacitorAspects.All,
         Vocabulary = CapacitorVocabulary.All,
@@ -15,5 +16,7 @@ public static class CapacitorFamily
         Contradictions = _ => [],
         WillDiffer = (_, _) => [],
         Steps = CapacitorSteps.Of,
+        BeforeCondemning = CapacitorProof.Diagnose,
+        AfterSwap = CapacitorProof.Report,
     });
 }

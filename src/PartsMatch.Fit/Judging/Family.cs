@@ -26,8 +26,8 @@ public sealed record NeedReading(
 /// <summary>A kind of part with its own spec and site, as edges see it. <see cref="Families.All"/> lists them.</summary>
 public abstract class Family
 {
-    private protected Family(string kind, string title, Shape spec, Shape site, IReadOnlyList<Aspect> aspects) =>
-        (Kind, Title, SpecShape, SiteShape, Aspects) = (kind, title, spec, site, aspects);
+    private protected Family(string kind, string title, Shape spec, Shape site, Shape readings, IReadOnlyList<Aspect> aspects) =>
+        (Kind, Title, SpecShape, SiteShape, ReadingsShape, Aspects) = (kind, title, spec, site, readings, aspects);
 
     /// <summary>Its name at every edge, in camel case: motor.</summary>
     public string Kind { get; }
@@ -41,6 +41,9 @@ public abstract class Family
     /// <summary>The fields of a site.</summary>
     public Shape SiteShape { get; }
 
+    /// <summary>The fields of what is read at a part, before it is condemned and after the swap.</summary>
+    public Shape ReadingsShape { get; }
+
     /// <summary>The questions, in the order in which they are asked.</summary>
     public IReadOnlyList<Aspect> Aspects { get; }
 
@@ -49,6 +52,9 @@ public abstract class Family
 
     /// <summary>Reads a site from named texts, with all complaints at once.</summary>
     public abstract (Site Site, IReadOnlyList<Complaint> Complaints) ReadSite(IEnumerable<NamedText> texts);
+
+    /// <summary>Reads readings from named texts, with all complaints at once.</summary>
+    public abstract (Readings Readings, IReadOnlyList<Complaint> Complaints) ReadReadings(IEnumerable<NamedText> texts);
 
     /// <summary>Reads a plate's text; never throws.</summary>
     public abstract NameplateReading ReadNameplate(string text);
@@ -68,6 +74,12 @@ public abstract class Family
     /// <summary>How to put a part in, made from all that was found about it.</summary>
     public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet);
 
+    /// <summary>Whether it is the part: a conclusion, or the reading to take next. Nothing is condemned on an unknown.</summary>
+    public abstract Diagnosis BeforeCondemning(Need need, Readings readings);
+
+    /// <summary>Whether a new part runs as it should, and what is likely wrong if it does not.</summary>
+    public abstract AfterSwapReport AfterSwap(Need need, Spec part, Readings readings);
+
     /// <summary>All findings about one part, deductions included.</summary>
     public FitSheet Judge(Need need, Spec part)
     {
@@ -79,9 +91,11 @@ public abstract class Family
 /// <summary>What a family declares of itself.</summary>
 /// <typeparam name="TSpec">Its spec.</typeparam>
 /// <typeparam name="TSite">Its site.</typeparam>
-public sealed record FamilyRules<TSpec, TSite>
+/// <typeparam name="TReadings">Its readings.</typeparam>
+public sealed record FamilyRules<TSpec, TSite, TReadings>
     where TSpec : Spec, new()
     where TSite : Site, new()
+    where TReadings : Readings, new()
 {
     /// <summary>The questions, in order: those that turn most parts away, cheaply, first.</summary>
     public required IReadOnlyList<Aspect> Aspects { get; init; }
@@ -103,21 +117,29 @@ public sealed record FamilyRules<TSpec, TSite>
 
     /// <summary>The steps of every job round its changes, for a need and a part with what was deduced; pure.</summary>
     public required Func<Need<TSpec, TSite>, TSpec, JobSteps> Steps { get; init; }
+
+    /// <summary>Whether it is the part; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TReadings, Diagnosis> BeforeCondemning { get; init; }
+
+    /// <summary>Whether a new part, with what was deduced of it, runs as it should; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TSpec, TReadings, AfterSwapReport> AfterSwap { get; init; }
 }
 
 /// <summary>A family closed over its types.</summary>
 /// <typeparam name="TSpec">Its spec.</typeparam>
 /// <typeparam name="TSite">Its site.</typeparam>
-public sealed class Family<TSpec, TSite> : Family
+/// <typeparam name="TReadings">Its readings.</typeparam>
+public sealed class Family<TSpec, TSite, TReadings> : Family
     where TSpec : Spec, new()
     where TSite : Site, new()
+    where TReadings : Readings, new()
 {
-    private readonly FamilyRules<TSpec, TSite> rules;
+    private readonly FamilyRules<TSpec, TSite, TReadings> rules;
     private readonly NameplateReader reader;
 
     /// <summary>Names the family and takes its rules.</summary>
-    public Family(string kind, string title, FamilyRules<TSpec, TSite> rules)
-        : base(kind, title, Shape<TSpec>.Of, Shape<TSite>.Of, rules.Aspects)
+    public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
+        : base(kind, title, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects)
     {
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);
@@ -128,6 +150,9 @@ public sealed class Family<TSpec, TSite> : Family
 
     /// <inheritdoc/>
     public override (Site Site, IReadOnlyList<Complaint> Complaints) ReadSite(IEnumerable<NamedText> texts) => Shape<TSite>.Of.Read(texts);
+
+    /// <inheritdoc/>
+    public override (Readings Readings, IReadOnlyList<Complaint> Complaints) ReadReadings(IEnumerable<NamedText> texts) => Shape<TReadings>.Of.Read(texts);
 
     /// <inheritdoc/>
     public override NameplateReading ReadNameplate(string text)
@@ -143,7 +168,7 @@ public sealed class Family<TSpec, TSite> : Family
         var nameplate = string.IsNullOrWhiteSpace(texts.PlateText) ? null : ReadNameplate(texts.PlateText);
         var (typed, plateComplaints) = ReadWithinLimits(texts.Plate);
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
-        var (read, disagreements) = Readings.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
+        var (read, disagreements) = PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
         var (plate, deductions) = rules.Deduce(read);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
         return new(
@@ -162,11 +187,19 @@ public sealed class Family<TSpec, TSite> : Family
 
     /// <inheritdoc/>
     public override IReadOnlyList<Difference> WillDiffer(Need need, Spec part) =>
-        rules.WillDiffer(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec);
+        rules.WillDiffer(Typed(need), rules.Deduce((TSpec)part).Spec);
 
     /// <inheritdoc/>
     public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet) =>
-        InstallNotes.Of(sheet, rules.Steps(new((TSpec)need.Plate, (TSite)need.Site), rules.Deduce((TSpec)part).Spec), SpecShape, SiteShape);
+        InstallNotes.Of(sheet, rules.Steps(Typed(need), rules.Deduce((TSpec)part).Spec), SpecShape, SiteShape);
+
+    /// <inheritdoc/>
+    public override Diagnosis BeforeCondemning(Need need, Readings readings) => rules.BeforeCondemning(Typed(need), (TReadings)readings);
+
+    /// <inheritdoc/>
+    public override AfterSwapReport AfterSwap(Need need, Spec part, Readings readings) => rules.AfterSwap(Typed(need), rules.Deduce((TSpec)part).Spec, (TReadings)readings);
+
+    private static Need<TSpec, TSite> Typed(Need need) => new((TSpec)need.Plate, (TSite)need.Site);
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

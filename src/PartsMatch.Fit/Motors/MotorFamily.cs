@@ -1,4 +1,6 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.After;
+using PartsMatch.Fit.Motors.Before;
 using PartsMatch.Fit.Motors.Running;
 
 namespace PartsMatch.Fit.Motors;
@@ -7,7 +9,7 @@ namespace PartsMatch.Fit.Motors;
 public static class MotorFamily
 {
     /// <summary>The family.</summary>
-    public static Family<MotorSpec, MotorSite> Motor { get; } = new("motor", "fan motor", new FamilyRules<MotorSpec, MotorSite>
+    public static Family<MotorSpec, MotorSite, MotorReadings> Motor { get; } = new("motor", "fan motor", new FamilyRules<MotorSpec, MotorSite, MotorReadings>
     {
         Aspects = MotorAspects.All,
         Vocabulary = MotorVocabulary.All,
@@ -16,6 +18,8 @@ public static class MotorFamily
         Contradictions = MotorContradictions.Find,
         WillDiffer = MotorDifferences.Of,
         Steps = MotorSteps.Of,
+        BeforeCondemning = MotorBefore.Diagnose,
+        AfterSwap = MotorAfter.Report,
     });
 
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)

@@ -34,9 +34,9 @@ public static class QuantityForms
     public static QuantityForm<ElectricCapacitance> Capacitance { get; } = Single<ElectricCapacitance>(
         "a capacitance", "5 µF", 0.01, 10_000, new(ElectricCapacitanceUnit.Microfarad, "µF", 2, false, "uF", "μF", "mfd", "mf", "microfarad", "microfarads"));
 
-    /// <summary>Length, diameter, stroke; 0.01 mm to 1 km.</summary>
+    /// <summary>Length, diameter, stroke, altitude; 0.01 mm to 11 km, as high as the standard atmosphere is known here.</summary>
     public static QuantityForm<Length> Length { get; } = new(
-        "a length", "1/2 in", 0.01, 1e6,
+        "a length", "1/2 in", 0.01, 1.1e7,
         us: new(LengthUnit.Inch, "in", 3, Fractions: true, "inch", "inches", "\"", "″", "”"),
         si: new(LengthUnit.Millimeter, "mm", 2, false, "millimetre", "millimetres", "millimeter", "millimeters"),
         new UnitText(LengthUnit.Foot, "ft", 2, false, "foot", "feet", "'"),
@@ -56,6 +56,32 @@ public static class QuantityForms
     /// <summary>A ratio in percent; 0.01 to 1000 %.</summary>
     public static QuantityForm<Ratio> Percent { get; } = Single<Ratio>(
         "a percentage", "68 %", 0.01, 1000, new(RatioUnit.Percent, "%", 2, false, "percent", "pct"));
+
+    /// <summary>A difference of temperatures; 0 to 100 K.</summary>
+    public static QuantityForm<TemperatureDelta> TemperatureDifference { get; } = new(
+        "a temperature difference", "20 °F", 0, 100,
+        us: new(TemperatureDeltaUnit.DegreeFahrenheit, "°F", 1, false, "F", "degF", "deg F", "° F"),
+        si: new(TemperatureDeltaUnit.Kelvin, "K", 1, false, "°C", "C", "degC", "deg C", "° C"));
+
+    /// <summary>What a pressure gauge shows, zero being the air round it; a full vacuum to 20 MPa.</summary>
+    public static QuantityForm<Pressure> GaugePressure { get; } = new(
+        "a gauge pressure", "220 psi", -101.325, 20_000,
+        us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psig", "lb/in²", "lbf/in²", "#"),
+        si: new(PressureUnit.Kilopascal, "kPa", 0, false, "kPag"),
+        new UnitText(PressureUnit.Bar, "bar", 2, false, "barg", "bar g"),
+        new UnitText(PressureUnit.Megapascal, "MPa", 3));
+
+    /// <summary>Volts that a meter shows: zero, too.</summary>
+    public static QuantityForm<ElectricPotential> MeteredVolts { get; } = Metered(Volts);
+
+    /// <summary>Amps that a meter shows: zero, too.</summary>
+    public static QuantityForm<ElectricCurrent> MeteredAmps { get; } = Metered(Amps);
+
+    /// <summary>Microfarads that a meter shows: zero, too.</summary>
+    public static QuantityForm<ElectricCapacitance> MeteredCapacitance { get; } = Metered(Capacitance);
+
+    private static QuantityForm<T> Metered<T>(QuantityForm<T> plates)
+        where T : struct, IQuantity => new(plates.Name, plates.Example, 0, plates.Most, plates.Us, plates.Si);
 
     private static QuantityForm<T> Single<T>(string name, string example, double least, double most, UnitText unit)
         where T : struct, IQuantity => new(name, example, least, most, unit, unit);

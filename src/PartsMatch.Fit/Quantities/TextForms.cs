@@ -10,6 +10,10 @@ public static class TextForms
     {
         QuantityForms.Power, QuantityForms.Volts, QuantityForms.Amps, QuantityForms.Hertz, QuantityForms.Speed,
         QuantityForms.Capacitance, QuantityForms.Length, QuantityForms.Temperature, QuantityForms.Angle, QuantityForms.Percent,
+        QuantityForms.TemperatureDifference, QuantityForms.GaugePressure,
+        new MeasuredForm<ElectricPotential>(QuantityForms.MeteredVolts, "460/467/450 V"),
+        new MeasuredForm<ElectricCurrent>(QuantityForms.MeteredAmps, "2.1/2.2/2.1 A"),
+        new MeasuredForm<ElectricCapacitance>(QuantityForms.MeteredCapacitance, "4.9 µF"),
         new FiguresForm<Power>(QuantityForms.Power, "3/4-1/3 hp"),
         new FiguresForm<ElectricPotential>(QuantityForms.Volts, "460/467/450 V"),
         new FiguresForm<Frequency>(QuantityForms.Hertz, "50/60 Hz"),

@@ -15,3 +15,6 @@ public sealed record SpecGiven(Family Family, IReadOnlyList<NamedText> Texts);
 
 /// <summary>A site as it was given.</summary>
 public sealed record SiteGiven(Family Family, IReadOnlyList<NamedText> Texts);
+
+/// <summary>Readings as they were given.</summary>
+public sealed record ReadingsGiven(Family Family, IReadOnlyList<NamedText> Texts);

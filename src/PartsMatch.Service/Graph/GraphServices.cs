@@ -19,6 +19,7 @@ internal static class GraphServices
         services.AddOptions<QueryLimits>().BindConfiguration(QueryLimits.Section);
         services.AddSingleton<FamilyInputs>().AddSingleton<PartInput>();
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Need).AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Site);
+        services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Readings).AddSingleton<ConclusionEnum>().AddSingleton<ReadingVerdictEnum>();
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();
         services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>();
         services.AddSingleton<GraphEndpoint>();

@@ -22,10 +22,13 @@ internal sealed class PartsSchema : Schema
 
         RegisterTypeMapping(typeof(NeedGiven), typeof(OneOfFamilies<NeedGiven>));
         RegisterTypeMapping(typeof(SiteGiven), typeof(OneOfFamilies<SiteGiven>));
+        RegisterTypeMapping(typeof(ReadingsGiven), typeof(OneOfFamilies<ReadingsGiven>));
         RegisterTypeMapping(typeof(PartGiven), typeof(PartInput));
         RegisterTypeMapping(typeof(Family), typeof(PartKindEnum));
         RegisterTypeMapping(typeof(PartFit), typeof(FitEnum));
         RegisterTypeMapping(typeof(Verdict), typeof(VerdictEnum));
+        RegisterTypeMapping(typeof(Conclusion), typeof(ConclusionEnum));
+        RegisterTypeMapping(typeof(ReadingVerdict), typeof(ReadingVerdictEnum));
         RegisterTypeMapping(typeof(Side), typeof(SideEnum));
         RegisterTypeMapping(typeof(SourceStatus), typeof(SourceStatusEnum));
         RegisterTypeMapping(typeof(PartStatus), typeof(PartStatusEnum));

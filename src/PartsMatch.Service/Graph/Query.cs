@@ -47,6 +47,21 @@ internal sealed class Query
         [Description("What the new part will meet; what follows from the old part when left out.")] SiteGiven? site) =>
         new(judgements.Compare(oldPartNumber, newPartNumber, site).OrRefuse());
 
+    [Description("Whether it is the part: what readings at the old one say before it is condemned, or which reading to take next.")]
+    public static DiagnosisOut BeforeCondemning(
+        [FromServices] Proofs proofs,
+        [Description("What is suspected, and where.")] NeedGiven need,
+        [Description("What was read at it. The kind is the need's.")] ReadingsGiven readings) =>
+        new(proofs.BeforeCondemning(need, readings).OrRefuse());
+
+    [Description("Whether a new part runs as it should, by readings taken after the swap, and what is likely wrong if it does not.")]
+    public static AfterSwapOut AfterSwap(
+        [FromServices] Proofs proofs,
+        [Description("What was replaced, and where.")] NeedGiven need,
+        [Id, Description("The number of the part that was put in, retired ones too.")] string partNumber,
+        [Description("What was read at it. The kind is the need's.")] ReadingsGiven readings) =>
+        new(proofs.AfterSwap(need, partNumber, readings).OrRefuse());
+
     [Description("A part of the catalogue, retired ones too; null when there is none of that number.")]
     public static Part? Part([Id, Description("Its number. Dashes, spaces and case do not matter.")] string number, [FromServices] Catalogues catalogues) =>
         catalogues.Shelf.Find(number) is { } entry ? new(entry) : null;

@@ -24,7 +24,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => DataFolder.Of(services.GetRequiredService<IConfiguration>()));
         builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
-        builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>();
+        builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
         change?.Invoke(builder);

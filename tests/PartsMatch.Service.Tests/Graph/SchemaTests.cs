@@ -59,7 +59,7 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
         var types = schema.GetProperty("types").EnumerateArray().ToDictionary(type => type.GetProperty("name").GetString()!);
         var kinds = Families.All.Select(family => family.Kind).ToList();
         Names(types["PartKind"], "enumValues").ShouldBe(kinds);
-        foreach (var oneOf in (string[])["NeedInput", "SiteInput", "SpecInput"]) Names(types[oneOf], "inputFields").ShouldBe(kinds);
+        foreach (var oneOf in (string[])["NeedInput", "SiteInput", "SpecInput", "ReadingsInput"]) Names(types[oneOf], "inputFields").ShouldBe(kinds);
         foreach (var family in Families.All)
         {
             var prefix = char.ToUpperInvariant(family.Kind[0]) + family.Kind[1..];
@@ -67,6 +67,7 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
             Names(types[$"{prefix}Spec"], "fields").ShouldBe(fields);
             Names(types[$"{prefix}SpecInput"], "inputFields").ShouldBe(fields);
             Names(types[$"{prefix}SiteInput"], "inputFields").ShouldBe([.. family.SiteShape.Fields.Select(field => field.Name)]);
+            Names(types[$"{prefix}ReadingsInput"], "inputFields").ShouldBe([.. family.ReadingsShape.Fields.Select(field => field.Name)]);
         }
     }
 

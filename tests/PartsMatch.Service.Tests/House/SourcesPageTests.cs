@@ -1,4 +1,5 @@
 using PartsMatch.Fit;
+using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Service.Tests.House;
 
@@ -22,5 +23,12 @@ public sealed class SourcesPageTests
             .Concat(family.Aspects.Select(aspect => $"- {aspect.Title}{(aspect.IsDeciding ? string.Empty : " (a check)")}: {aspect.Source}."))
             .Append(string.Empty)));
         Page.Split("<!-- rules -->\n")[1].Split("<!-- end of rules -->")[0].ShouldBe(rules, $"Put this into docs/sources.md:\n{rules}");
+    }
+
+    [Fact]
+    public void Every_limit_of_a_reading_stands_on_the_page()
+    {
+        var sources = string.Concat(typeof(ReadingSources).GetProperties().Select(property => $"- {property.GetValue(null)}.\n"));
+        Page.Split("<!-- readings -->\n")[1].Split("<!-- end of readings -->")[0].ShouldBe(sources, $"Put this into docs/sources.md:\n{sources}");
     }
 }

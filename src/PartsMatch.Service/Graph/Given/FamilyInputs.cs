@@ -14,14 +14,19 @@ internal sealed class FamilyInputs
             family.TypeName("SpecInput"), $"What is known of a {family.Title}, as text. What is left out is unknown.", family.SpecShape));
         var sites = Families.All.ToDictionary(family => family, family => new TextsInput(
             family.TypeName("SiteInput"), $"What a {family.Title} will meet where it is put in, as text. What is left out is unknown.", family.SiteShape));
+        var readings = Families.All.ToDictionary(family => family, family => new TextsInput(
+            family.TypeName("ReadingsInput"), $"What was read at a {family.Title}, as text: at the old one before it is condemned, at the new one after the swap. What is left out was not read.", family.ReadingsShape));
         Need = new("NeedInput", "What is to be replaced, and where.", family => new FamilyNeedInput(family, specs[family], sites[family]), (_, given) => (NeedGiven)given);
         Site = new("SiteInput", "What the new part will meet.", family => sites[family], (family, given) => new(family, (IReadOnlyList<NamedText>)given));
+        Readings = new("ReadingsInput", "What was read at a part.", family => readings[family], (family, given) => new(family, (IReadOnlyList<NamedText>)given));
         Spec = new("SpecInput", "What a part is.", family => specs[family], (family, given) => new(family, (IReadOnlyList<NamedText>)given));
     }
 
     public OneOfFamilies<NeedGiven> Need { get; }
 
     public OneOfFamilies<SiteGiven> Site { get; }
+
+    public OneOfFamilies<ReadingsGiven> Readings { get; }
 
     public OneOfFamilies<SpecGiven> Spec { get; }
 }

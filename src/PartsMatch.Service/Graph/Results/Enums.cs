@@ -63,6 +63,22 @@ internal sealed class StageEnum() : DescribedEnum<Stage>(
     (Stage.StartAndCheck, "Start it, and prove that it runs as it should."),
     (Stage.Record, "Write down what was done."));
 
+internal sealed class ConclusionEnum() : DescribedEnum<Conclusion>(
+    "Conclusion",
+    "Whether it is the part.",
+    (Conclusion.PartHasFailed, "The part has failed; the sentence says how."),
+    (Conclusion.NotThePart, "Something else is to be mended; the sentence says where to look."),
+    (Conclusion.ReadNext, "The readings do not tell yet; the next one is named."),
+    (Conclusion.NothingWrongFound, "Nothing that was read is wrong."));
+
+internal sealed class ReadingVerdictEnum() : DescribedEnum<ReadingVerdict>(
+    "ReadingVerdict",
+    "What a reading says of the part it was taken at.",
+    (ReadingVerdict.Good, "It is as it should be."),
+    (ReadingVerdict.Bad, "It is not as it should be."),
+    (ReadingVerdict.CantTell, "It does not decide: something is not known, or it lies between two limits."),
+    (ReadingVerdict.NotApplicable, "It means nothing here, and must not be judged by."));
+
 internal sealed class PartStatusEnum() : DescribedEnum<PartStatus>(
     "PartStatus",
     "Whether a part may still be bought, and may still be offered.",

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging;
 
 /// <summary>Puts together what several readings say of the same plate.</summary>
-public static class Readings
+public static class PlateMerge
 {
     private static readonly Source TypedOutranks = new("What was typed field by field stands before the plate's text, and that before the catalogue", SourceStatus.Practice);
 

@@ -1,0 +1,36 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Capacitors.Proof;
+
+/// <summary>Is it the capacitor, and is the new one right?</summary>
+public static class CapacitorProof
+{
+    /// <summary>The rules, before and after alike.</summary>
+    public static IReadOnlyList<ReadingRule<CapacitorCase>> Rules { get; } = [new Look(), new FirstSection(), new SecondSection(), new VoltsAcross()];
+
+    /// <summary>Whether the old one has failed.</summary>
+    public static Diagnosis Diagnose(CapacitorNeed need, CapacitorReadings readings)
+    {
+        var one = new CapacitorCase(need, readings);
+        return Diagnosis.Of(Rules, one, [.. new[] { WrongOne(need), TooManyVolts(one) }.OfType<MendFirst>()]);
+    }
+
+    /// <summary>Whether the new one is what the motor asks for.</summary>
+    public static AfterSwapReport Report(CapacitorNeed need, CapacitorSpec part, CapacitorReadings readings)
+    {
+        var one = new CapacitorCase(need, readings, part);
+        return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], []);
+    }
+
+    private static MendFirst? WrongOne(CapacitorNeed need)
+    {
+        if (need.Site.MotorAsksFor?.Capacitance?.Microfarads is not { } asked || need.Plate.Rating?.Capacitance?.Microfarads is not { } marked) return null;
+        return Within.AtMost(Math.Abs(marked - asked) / asked * 100, MeasuredCapacitor.UsualPercent) ? null
+            : new("capacitorWrong", FormattableString.Invariant($"The old one is marked {marked:0.##} µF; the motor asks for {asked:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit what the motor's plate asks for, not what was there.", BodySources.RunCapacitor);
+    }
+
+    private static MendFirst? TooManyVolts(CapacitorCase one) =>
+        new VoltsAcross().Judge(one) is { Verdict: ReadingVerdict.Bad } bad ? new("voltsOverMarking", bad.Sentence, "Fit a capacitor marked for more volts, at least the motor plate's.", ReadingSources.CapacitorVolts) : null;
+}

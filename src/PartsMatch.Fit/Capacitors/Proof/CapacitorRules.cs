@@ -1,0 +1,76 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Capacitors.Proof;
+
+/// <summary>Does it bulge or leak?</summary>
+public sealed class Look() : ReadingRule<CapacitorCase>("Look", ReadingSources.CapacitorLook)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(CapacitorCase one) => one.Readings.Bulges switch
+    {
+        true => Ruling.Bad($"It bulges, leaks or is burnt: replace it, whatever it measures.").ThePartHasFailed(),
+        false => Ruling.Good($"It neither bulges nor leaks."),
+        null => null,
+    };
+}
+
+/// <summary>Has its only section, or the first of two, its µF?</summary>
+public sealed class FirstSection() : ReadingRule<CapacitorCase>("µF", ReadingSources.CapacitorUnderLoad)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(CapacitorCase one) => Sections.Judge(one, one.First, one.FirstAsked, second: false)
+        ?? Ruling.Read("microfarads", "Measure its µF: with a meter, power off and discharged; or amps and volts across it while the motor runs.");
+}
+
+/// <summary>Has its second section its µF?</summary>
+public sealed class SecondSection() : ReadingRule<CapacitorCase>("Second section's µF", ReadingSources.CapacitorUnderLoad)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(CapacitorCase one) => Sections.Judge(one, one.Second, one.SecondAsked, second: true)
+        ?? (one.Measured.Rating?.SecondSection is null ? null : Ruling.Read("secondMicrofarads", "It has two sections: measure the other one as well."));
+}
+
+/// <summary>Are the volts across it within what it is marked for?</summary>
+/// <remarks>Up to 110 % of the marking (IEC 60252-1, from memory).</remarks>
+public sealed class VoltsAcross() : ReadingRule<CapacitorCase>("Volts across it", ReadingSources.CapacitorVolts)
+{
+    private const double Most = 1.1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(CapacitorCase one)
+    {
+        List<double> read = [.. new[] { one.Readings.AcrossVolts, one.Readings.SecondAcrossVolts }.OfType<Measured<ElectricPotential>>().Select(volts => volts.Legs[0].Volts)];
+        if (read.Count == 0) return null;
+        if (one.Measured.Rating?.Volts?.Volts is not { } marked) return Ruling.CantTell($"{read.Max():0.#} V across it; its marked volts are not known.");
+        FormattableString limit = $"at most {marked * Most:0.#} V";
+        return Within.AtMost(read.Max(), marked * Most)
+            ? Ruling.Good($"{read.Max():0.#} V across it; marked {marked:0.#} V, it bears {marked * Most:0.#} V.", limit)
+            : Ruling.Bad($"{read.Max():0.#} V across it is over the {marked * Most:0.#} V that one marked {marked:0.#} V bears: one marked higher is needed there.", limit).NotThePart();
+    }
+}
+
+/// <summary>What both sections are measured by.</summary>
+internal static class Sections
+{
+    /// <summary>The readings' ruling with this family's fields; null when nothing was read.</summary>
+    public static Ruling? Judge(CapacitorCase one, MeasuredCapacitor readings, double? asked, bool second)
+    {
+        if (readings.Judge(asked, one.Percent, one.Hertz) is not { } ruling) return null;
+        if (ruling.Verdict == ReadingVerdict.Bad) return ruling.ThePartHasFailed();
+        if (ruling.Asks is { Side: null } next) return ruling.ThenRead(FieldOf(next.Field, second), next.Why);
+        return ruling is { Verdict: ReadingVerdict.CantTell, Asks: null } ? ruling.ThenRead("rating", "Read the µF on the can, or on the motor's plate: it is judged by them.", Side.Plate) : ruling;
+    }
+
+    private static string FieldOf(string atMotor, bool second) => (atMotor, second) switch
+    {
+        ("capacitorVolts", false) => "acrossVolts",
+        ("capacitorVolts", true) => "secondAcrossVolts",
+        ("capacitorAmps", false) => "leadAmps",
+        ("capacitorAmps", true) => "secondLeadAmps",
+        (_, false) => "microfarads",
+        (_, true) => "secondMicrofarads",
+    };
+}

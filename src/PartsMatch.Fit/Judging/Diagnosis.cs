@@ -1,0 +1,52 @@
+namespace PartsMatch.Fit.Judging;
+
+/// <summary>Whether it is the part.</summary>
+public enum Conclusion
+{
+    /// <summary>The part has failed; the sentence says how.</summary>
+    PartHasFailed,
+
+    /// <summary>Something else is to be mended; the sentence says where to look.</summary>
+    NotThePart,
+
+    /// <summary>The readings do not tell yet; the next one is named.</summary>
+    ReadNext,
+
+    /// <summary>Nothing that was read is wrong.</summary>
+    NothingWrongFound,
+}
+
+/// <summary>A reading to take next.</summary>
+/// <param name="Field">The field's name.</param>
+/// <param name="Why">What it will tell, in a sentence that says how to take it.</param>
+/// <param name="Side">Whose field it is; null for one of the readings.</param>
+public sealed record NextReading(string Field, string Why, Side? Side = null);
+
+/// <summary>Something that kills parts, found here: mend it, or the new part dies the same way.</summary>
+/// <param name="Name">Its name at every edge, in camel case: supplyUnbalanced.</param>
+/// <param name="Cause">What was found, in one sentence with its limit.</param>
+/// <param name="Mend">What to do about it, as a step of the notes.</param>
+/// <param name="Source">Where the limit comes from.</param>
+public sealed record MendFirst(string Name, string Cause, string Mend, Source Source);
+
+/// <summary>What readings at an old part say before it is condemned.</summary>
+/// <param name="Conclusion">Whether it is the part.</param>
+/// <param name="Sentence">How it failed, where to look instead, or what to find out.</param>
+/// <param name="Next">The reading that brings it further; null when none is needed.</param>
+/// <param name="Checks">What each reading says, in the order of the rules.</param>
+/// <param name="MendFirst">What killed it, as far as the readings show.</param>
+public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReading? Next, IReadOnlyList<ReadingCheck> Checks, IReadOnlyList<MendFirst> MendFirst)
+{
+    /// <summary>Asks every rule. The first that concludes decides; else the first that would have something read asks for it.</summary>
+    /// <param name="rules">The rules in order: what condemns a part by itself stands before what clears it, and both before what asks.</param>
+    /// <param name="one">The case.</param>
+    /// <param name="mendFirst">What was found to mend.</param>
+    public static Diagnosis Of<TCase>(IReadOnlyList<ReadingRule<TCase>> rules, TCase one, IReadOnlyList<MendFirst> mendFirst)
+    {
+        var rulings = rules.Select(rule => (Rule: rule, Ruling: rule.Judge(one))).Where(pair => pair.Ruling is not null).ToList();
+        IReadOnlyList<ReadingCheck> checks = [.. rulings.Select(pair => pair.Rule.CheckOf(pair.Ruling)).OfType<ReadingCheck>()];
+        if (rulings.Find(pair => pair.Ruling!.Concludes is not null).Ruling is { } decided) return new(decided.Concludes!.Value, decided.Sentence, decided.Asks, checks, mendFirst);
+        if (rulings.Find(pair => pair.Ruling!.Asks is not null).Ruling?.Asks is { } next) return new(Conclusion.ReadNext, next.Why, next, checks, mendFirst);
+        return new(Conclusion.NothingWrongFound, "Nothing that was read is wrong.", null, checks, mendFirst);
+    }
+}

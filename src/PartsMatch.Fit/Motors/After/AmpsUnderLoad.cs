@@ -1,0 +1,22 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Before;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Motors.After;
+
+/// <summary>Do the running amps stay within the new motor's plate?</summary>
+public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", ReadingSources.AmpsAgainstPlate)
+{
+    /// <inheritdoc/>
+    public override Ruling Judge(SwapCase one) =>
+        one.AsMotor.Amps.Count == 0 ? Ruling.CantTell($"The running amps were not measured, panels on.")
+        : one.AsMotor.TakesNoCurrent == true ? Ruling.Bad($"It takes no current ({one.AsMotor.Amps.Max():0.###} A).")
+        : PlateAmps.Judge(one.AsMotor.Amps, one.FullLoadAmps, one.Part.ServiceFactor);
+}
+
+/// <summary>Are the amps of the three legs alike?</summary>
+public sealed class BalanceOfAmps() : ReadingRule<SwapCase>("Balance of the amps", ReadingSources.AmpsUnbalance)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(SwapCase one) => AmpsBalance.Of(one.AsMotor.Amps);
+}

@@ -1,0 +1,44 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Motors.Before;
+
+/// <summary>Does it take more than its plate says while it turns?</summary>
+/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good is it the load.</remarks>
+public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", ReadingSources.AmpsAgainstPlate)
+{
+    private static readonly CapacitorUnderLoad Capacitor = new();
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(MotorCase one)
+    {
+        if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false }) return null;
+        var ruling = PlateAmps.Judge(one.Amps, one.FullLoadAmps, one.Need.Plate.ServiceFactor);
+        if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
+        if (one is { HasCapacitor: not false, IsElectronic: false } && Capacitor.Judge(one) is not { Verdict: ReadingVerdict.Good })
+        {
+            return ruling.ThenRead("capacitorAmps", "It takes more than its plate says. Running, measure amps and volts of its run capacitor: a weak one does that.");
+        }
+
+        return one.IsElectronic || Windings.AreGood(one)
+            ? ruling.NotThePart()
+            : ruling.ThenRead(Windings.NextField(one), "It takes more than its plate says. Power off, leads apart, measure the windings: shorted turns do that.");
+    }
+}
+
+/// <summary>Running amps against a plate, old or new.</summary>
+internal static class PlateAmps
+{
+    /// <summary>The greatest leg against full-load amps; up to the service factor only where one is marked.</summary>
+    public static Ruling Judge(IReadOnlyList<double> legs, double? fullLoad, double? serviceFactor)
+    {
+        var amps = legs.Max();
+        if (fullLoad is not { } full) return Ruling.CantTell($"{amps:0.###} A; the plate's full-load amps are not known.");
+        var factor = Math.Max(1, serviceFactor ?? 1);
+        var most = full * factor;
+        FormattableString limit = $"at most {most:0.###} A";
+        return Quantities.Within.AtMost(amps, full) ? Ruling.Good($"{amps:0.###} A; the plate has {full:0.###} A.", limit)
+            : Quantities.Within.AtMost(amps, most) ? Ruling.Good($"{amps:0.###} A is over the plate's {full:0.###} A and within its service factor of {factor:0.##}, {most:0.###} A: it has no room left.", limit)
+            : Ruling.Bad($"{amps:0.###} A is over the plate's {most:0.###} A{(factor > 1 ? " with its service factor" : string.Empty)}: too much load (blade, pitch, depth, thin belt or thick air) or wrong volts.", limit);
+    }
+}

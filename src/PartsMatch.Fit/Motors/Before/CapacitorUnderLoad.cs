@@ -1,0 +1,34 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Motors.Before;
+
+/// <summary>Has its run capacitor the µF that the plate asks for?</summary>
+/// <remarks>Within 6 % of the plate's, or of the marking of the one that is there where the plate is silent. A motor that spins free and only hums most often lacks it.</remarks>
+public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor", ReadingSources.CapacitorUnderLoad)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(MotorCase one)
+    {
+        var asked = Asked(one.Need);
+        var readings = new MeasuredCapacitor(one.Readings.CapacitorMicrofarads, one.Readings.CapacitorVolts, one.Readings.CapacitorAmps);
+        if (readings.Judge(asked, MeasuredCapacitor.UsualPercent, Hertz(one.Need)) is { } ruling)
+        {
+            return ruling.Verdict == ReadingVerdict.Bad ? ruling.NotThePart()
+                : ruling is { Verdict: ReadingVerdict.CantTell, Asks: null } && asked is null ? ruling.ThenRead("runCapacitor", "Read the µF on the motor's plate: the capacitor is judged by it.", Side.Plate)
+                : ruling;
+        }
+
+        return one is { HasCapacitor: not false, HasVolts: true, IsElectronic: false, IsStalled: true, Readings.SpinsFreely: true }
+            ? Ruling.Read("capacitorMicrofarads", "It stands still with current in it and spins free: power off, discharge its run capacitor through a resistor, and measure its µF. If the motor has none, say so on the plate: none.")
+            : null;
+    }
+
+    /// <summary>The µF that the motor needs: its plate's; else what the one there is marked with, of two sections the second, which is the fan's.</summary>
+    internal static double? Asked(MotorNeed need) =>
+        (need.Plate.RunCapacitor is { IsNone: false } plate ? plate.Capacitance : need.Site.CapacitorThere is { } there ? there.SecondSection ?? there.Capacitance : null)?.Microfarads;
+
+    /// <summary>The supply's frequency; the plate's where it has only one; null when neither is known.</summary>
+    internal static double? Hertz(MotorNeed need) => (need.Site.SupplyFrequency ?? (need.Plate.Frequency is { Count: 1 } one ? one[0] : (Frequency?)null))?.Hertz;
+}

@@ -1,0 +1,25 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Motors.Before;
+
+/// <summary>Is it the motor? The rules, in the order in which they decide and ask.</summary>
+public static class MotorBefore
+{
+    /// <summary>
+    /// First what condemns a motor by itself, so that a blown fuse does not clear the winding that blew it; then what clears it (no volts, a bad supply);
+    /// then the way down from volts without current to a motor that turns with too much.
+    /// </summary>
+    public static IReadOnlyList<ReadingRule<MotorCase>> Rules { get; } =
+    [
+        new ShaftByHand(), new InsulationToEarth(), new SinglePhaseWindings(), new ThreePhaseWindings(),
+        new VoltsAtLeads(), new SupplyAtLeads(), new SupplyBalance(),
+        new HotWithoutCurrent(), new NoCurrent(), new CommandOfElectronics(), new CapacitorUnderLoad(), new StandsStill(), new AmpsOverPlate(), new AmpsBalance(),
+    ];
+
+    /// <summary>A conclusion, or the reading to take next.</summary>
+    public static Diagnosis Diagnose(MotorNeed need, MotorReadings readings)
+    {
+        var one = new MotorCase(need, readings);
+        return Diagnosis.Of(Rules, one, MotorMends.Of(one));
+    }
+}

@@ -1,0 +1,58 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Before;
+
+/// <summary>What killed the old motor and would kill the new one, as far as plate, site and readings show: each a line, in the order in which it is mended.</summary>
+internal static class MotorMends
+{
+    private static readonly SupplyAtLeads Supply = new();
+    private static readonly CapacitorUnderLoad Capacitor = new();
+
+    private static readonly IReadOnlyList<Func<MotorCase, MendFirst?>> All =
+    [
+        one => Supply.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
+            ? new("supplyOffTap", bad.Sentence, "Set the tap for the volts that are there, or have the supply mended.", MotorSources.Running) : null,
+        Unbalanced,
+        one => one.Readings.ContactBurnt == true
+            ? new("contactBurnt", "A pole of the contactor is burnt.", "Replace the contactor: a burnt pole starves the motor or takes a leg away.", ReadingSources.Killers) : null,
+        one => Capacitor.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
+            ? new("capacitorBad", bad.Sentence, "Replace the run capacitor; a new motor gets a new one in any case.", ReadingSources.CapacitorUnderLoad) : null,
+        WrongCapacitor,
+        one => one.Need.Site.ShaftPosition == ShaftPosition.Up && one.Need.Plate is { Bearings: Bearings.Sleeve } plate && plate.ShaftPositions?.Contains(ShaftPosition.Up) != true
+            ? new("sleeveShaftUp", "Sleeve bearings stand with the shaft up, and nothing says that they are made for it.", "Fit a motor with ball bearings, or with sleeve bearings rated for shaft up.", ReadingSources.Killers) : null,
+        one => one.Readings.DrainsWrong == true
+            ? new("drainsWrong", "A drain hole was open at the top, or the lowest one plugged.", "Open the lowest drain hole of the new motor and plug the others.", ReadingSources.Killers) : null,
+        one => one.Readings.BladeUnbalanced == true
+            ? new("bladeUnbalanced", "The blade is out of balance.", "Clean, straighten or replace the blade: it shakes the bearings out.", ReadingSources.Killers) : null,
+        one => one.Readings.CoilDirty == true
+            ? new("coilDirty", "The coil is dirty.", "Clean the coil: the motor's air is hot and its fan works against it.", ReadingSources.Killers) : null,
+        one => one.Readings.ShortCycles == true
+            ? new("shortCycles", "It is switched on and off every few minutes.", "Mend the control: set its differential, or fit a delay.", ReadingSources.Killers) : null,
+        one => one.Readings.Control == CircuitState.HighPressureTripped
+            ? new("highPressureTripped", "The high-pressure control tripped.", "Find out why it tripped before it is set back: fan, coil, charge, air.", ReadingSources.Killers) : null,
+    ];
+
+    /// <summary>All that was found.</summary>
+    public static IReadOnlyList<MendFirst> Of(MotorCase one) => [.. All.Select(ask => ask(one)).OfType<MendFirst>()];
+
+    private static MendFirst? Unbalanced(MotorCase one)
+    {
+        if (one.HasVolts != true || one.Volts.Count != 3 || SupplyBalance.Of(one.Volts) is not { Verdict: not ReadingVerdict.Good } ruling) return null;
+        var added = one.Volts.Min() > 0 ? Unbalance.AddedRisePercent(Unbalance.Percent(one.Volts[0], one.Volts[1], one.Volts[2])) : (double?)null;
+        var heat = added is { } percent ? FormattableString.Invariant($" Its winding gets about {percent:0} % hotter by that.") : string.Empty;
+        return new("supplyUnbalanced", ruling.Sentence + heat, "Balance the legs: look at contactor poles, loose terminals, and single-phase loads on one leg.", ReadingSources.AddedRise);
+    }
+
+    /// <summary>The one that is there is marked for another µF than the plate asks for.</summary>
+    private static MendFirst? WrongCapacitor(MotorCase one)
+    {
+        if (one.Need.Plate.RunCapacitor?.Capacitance is not { } asked || one.Need.Site.CapacitorThere is not { IsNone: false } there) return null;
+        var marked = (there.SecondSection ?? there.Capacitance)!.Value.Microfarads;
+        var right = asked.Microfarads;
+        return Within.AtMost(Math.Abs(marked - right) / right * 100, MeasuredCapacitor.UsualPercent) ? null
+            : new("capacitorWrong", FormattableString.Invariant($"The capacitor there is marked {marked:0.##} µF; the motor's plate asks for {right:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit the run capacitor of the motor's own plate.", BodySources.RunCapacitor);
+    }
+}

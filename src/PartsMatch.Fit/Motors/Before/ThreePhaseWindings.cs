@@ -1,0 +1,37 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors.Before;
+
+/// <summary>Are the three windings of a three-phase motor whole and alike?</summary>
+/// <remarks>Their spread, greatest less least, is at most 5 % of their mean. A protector that opens when hot opens windings as well.</remarks>
+public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, three-phase", ReadingSources.WindingSpread)
+{
+    private const double MostSpread = 0.05;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(MotorCase one)
+    {
+        if (one.IsElectronic || one.IsThreePhase == false) return null;
+        (string Field, Ohms? Ohms)[] pairs =
+            [("ohmsOneToTwo", one.Readings.OhmsOneToTwo), ("ohmsTwoToThree", one.Readings.OhmsTwoToThree), ("ohmsOneToThree", one.Readings.OhmsOneToThree)];
+        List<Ohms> read = [.. pairs.Select(pair => pair.Ohms).OfType<Ohms>()];
+        if (read.Count == 0) return null;
+        if (read.Any(ohms => ohms.IsOpen))
+        {
+            return one is { MayHaveProtector: true, Readings.ShellHot: not false }
+                ? Ruling.CantTell($"A winding is open; a protector inside a hot motor opens them as well.").ThenRead(pairs[0].Field, "A winding is open, as a hot protector makes it. Let the motor cool for an hour, and measure all three with the shell cold.")
+                : Ruling.Bad($"A winding is open, and no hot protector explains it: the winding is broken.", $"not open").ThePartHasFailed();
+        }
+
+        if (read.Count < pairs.Length) return Ruling.Read(pairs.First(pair => pair.Ohms is null).Field, "Measure the three windings: they must be alike.");
+        double[] ohms = [.. read.Select(winding => winding.Value)];
+        FormattableString limit = $"at most {MostSpread * 100} % of their mean apart";
+        if (ohms.Max() <= 0) return Ruling.Bad($"All windings show 0 Ω: they are shorted.", $"above 0 Ω").ThePartHasFailed();
+        var spread = (ohms.Max() - ohms.Min()) / ohms.Average();
+        return Within.AtMost(spread, MostSpread)
+            ? Ruling.Good($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart; {MostSpread * 100} % is the most.", limit)
+            : Ruling.Bad($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart, over {MostSpread * 100} %: turns are shorted.", limit).ThePartHasFailed();
+    }
+}

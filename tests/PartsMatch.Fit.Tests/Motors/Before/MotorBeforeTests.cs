@@ -1,0 +1,143 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Motors.Before;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Motors.Before;
+
+/// <summary>The trade's cases before a motor is condemned (practice), each a line of readings, a conclusion and the reading wanted next.</summary>
+public sealed class MotorBeforeTests
+{
+    private const string Dead = "circuitCalls=yes; leadVolts=0 V";
+    private const string Alive = "circuitCalls=yes; leadVolts=228 V";
+    private const string Hums = $"{Alive}; hums=yes; motorAmps=4.8 A";
+    private const string Whole = "ohmsCommonToRun=14 Ω; ohmsCommonToStart=26 Ω; ohmsRunToStart=40 Ω";
+
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "leadVolts")]
+    [InlineData("leadVolts=0 V", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("leadVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "leadVolts")]
+    [InlineData(Dead, Conclusion.NotThePart, "control")]
+    [InlineData($"{Dead}; control=fan-cycling switch open", Conclusion.NotThePart, null)]
+    [InlineData($"{Dead}; control=high-pressure control tripped", Conclusion.ReadNext, "spinsFreely")]
+    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=yes", Conclusion.NotThePart, null)]
+    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Dead}; control=fuse blown", Conclusion.ReadNext, "insulationToEarth")]
+    [InlineData($"{Dead}; control=fuse blown; insulationToEarth=20 MΩ", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData($"{Dead}; control=fuse blown; insulationToEarth=20 MΩ; {Whole}", Conclusion.NotThePart, null)]
+    [InlineData($"{Dead}; control=fuse blown; insulationToEarth=0.2 MΩ", Conclusion.PartHasFailed, null)]
+    [InlineData(Alive, Conclusion.ReadNext, "motorAmps")]
+    [InlineData($"{Alive}; motorAmps=0 A", Conclusion.ReadNext, "shellHot")]
+    [InlineData($"{Alive}; motorAmps=0 A; shellHot=yes", Conclusion.ReadNext, "motorAmps")]
+    [InlineData($"{Alive}; motorAmps=0 A; shellHot=no", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData($"{Alive}; motorAmps=0 A; shellHot=no; ohmsCommonToRun=open; ohmsCommonToStart=open; ohmsRunToStart=40 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Alive}; motorAmps=0 A; shellHot=no; {Whole}", Conclusion.ReadNext, "leadVolts")]
+    [InlineData($"{Alive}; motorAmps=4.8 A", Conclusion.ReadNext, "spinsFreely")]
+    [InlineData($"{Alive}; motorAmps=1.9 A", Conclusion.ReadNext, "turns")]
+    [InlineData(Hums, Conclusion.ReadNext, "spinsFreely")]
+    [InlineData($"{Hums}; spinsFreely=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Hums}; spinsFreely=no; bladeClear=no", Conclusion.NotThePart, null)]
+    [InlineData($"{Hums}; spinsFreely=yes", Conclusion.ReadNext, "capacitorMicrofarads")]
+    [InlineData($"{Hums}; spinsFreely=yes; capacitorMicrofarads=0 µF", Conclusion.NotThePart, null)]
+    [InlineData($"{Hums}; spinsFreely=yes; capacitorMicrofarads=5 µF", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData($"{Hums}; spinsFreely=yes; capacitorMicrofarads=5 µF; {Whole}", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2 A", Conclusion.NothingWrongFound, null)]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A", Conclusion.ReadNext, "capacitorAmps")]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; capacitorMicrofarads=5 µF", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; capacitorMicrofarads=5 µF; {Whole}", Conclusion.NotThePart, null)]
+    [InlineData("leadVolts=150 V", Conclusion.NotThePart, null)]
+    public void A_split_capacitor_motor(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Asked.Of(readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        diagnosis.Next?.Field.ShouldBe(next, diagnosis.Sentence);
+        (diagnosis.Next is null).ShouldBe(next is null);
+    }
+
+    [Theory]
+    [InlineData("leadVolts=116 V; circuitCalls=yes; motorAmps=0 A", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData("leadVolts=116 V; motorAmps=0 A; ohmsCommonToRun=open", Conclusion.PartHasFailed, null)]
+    [InlineData("leadVolts=116 V; hums=yes; motorAmps=1.5 A; spinsFreely=yes", Conclusion.ReadNext, "ohmsCommonToRun")]
+    [InlineData("leadVolts=116 V; hums=yes; motorAmps=1.5 A; spinsFreely=yes; ohmsCommonToRun=9 Ω", Conclusion.PartHasFailed, null)]
+    public void A_shaded_pole_motor_has_one_winding_no_capacitor_and_here_no_protector(string readings, Conclusion conclusion, string? next) => Is(Asked.Of(readings, Asked.ShadedPole), conclusion, next);
+
+    [Theory]
+    [InlineData("leadVolts=116 V; motorAmps=0 A", Conclusion.ReadNext, "signalThere")]
+    [InlineData("leadVolts=116 V; motorAmps=0 A; signalThere=no", Conclusion.NotThePart, null)]
+    [InlineData("leadVolts=116 V; motorAmps=0 A; signalThere=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("leadVolts=116 V; motorAmps=0.2 A; turns=no; signalThere=yes", Conclusion.ReadNext, "spinsFreely")]
+    [InlineData("leadVolts=116 V; motorAmps=0.2 A; turns=no; signalThere=yes; spinsFreely=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("leadVolts=0 V; circuitCalls=yes; control=fuse blown", Conclusion.NotThePart, null)]
+    public void An_electronically_commutated_motor_is_judged_by_volts_and_command_never_by_its_windings(string readings, Conclusion conclusion, string? next) => Is(Asked.Of(readings, Asked.Electronic), conclusion, next);
+
+    [Theory]
+    [InlineData("leadVolts=460 V; motorAmps=6 A; turns=no; spinsFreely=yes", Conclusion.ReadNext, "leadVolts")]
+    [InlineData("leadVolts=460/462/461 V; motorAmps=6 A; turns=no; spinsFreely=yes", Conclusion.ReadNext, "ohmsOneToTwo")]
+    [InlineData("leadVolts=460/235/230 V; motorAmps=6 A; turns=no; spinsFreely=yes", Conclusion.NotThePart, null)]
+    [InlineData("leadVolts=460/0/461 V", Conclusion.NotThePart, null)]
+    [InlineData("leadVolts=460/462/461 V; turns=yes; motorAmps=1.8/1.8/1.2 A", Conclusion.ReadNext, "ohmsOneToTwo")]
+    [InlineData("leadVolts=460/462/461 V; turns=yes; motorAmps=1.8/1.8/1.2 A; ohmsOneToTwo=10 Ω; ohmsTwoToThree=10 Ω; ohmsOneToThree=10 Ω", Conclusion.NotThePart, null)]
+    public void A_three_phase_motor_wants_all_three_legs(string readings, Conclusion conclusion, string? next) => Is(Asked.Of(readings, Asked.Three), conclusion, next);
+
+    [Fact]
+    public void What_condemns_stands_before_what_clears_a_blown_fuse_does_not_clear_the_winding_that_blew_it() =>
+        Asked.Of($"{Dead}; insulationToEarth=0 MΩ").Conclusion.ShouldBe(Conclusion.PartHasFailed);
+
+    [Fact]
+    public void A_plate_that_nobody_can_read_condemns_nothing_by_elimination()
+    {
+        var diagnosis = Asked.Of($"{Hums}; spinsFreely=yes; capacitorMicrofarads=5 µF; {Whole}", "type=PSC; phase=1; runCapacitor=5/370");
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        diagnosis.Next.ShouldBe(new NextReading("voltage", diagnosis.Next!.Why, Side.Plate));
+    }
+
+    [Fact]
+    public void The_sites_volts_are_those_of_the_leads() => Asked.Of("", site: "volts=228 V").Next!.Field.ShouldBe("motorAmps");
+
+    [Fact]
+    public void Every_rule_has_a_title_of_its_own_and_a_source_and_is_listed_once()
+    {
+        MotorBefore.Rules.Select(rule => rule.Title).ShouldBeUnique();
+        MotorBefore.Rules.ShouldAllBe(rule => rule.Source.Text.Length > 0);
+        var written = typeof(MotorBefore).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(ReadingRule<MotorCase>)));
+        MotorBefore.Rules.Select(rule => rule.GetType()).ShouldBe(written, ignoreOrder: true);
+    }
+
+    /// <summary>Random readings, at the edges more often than not: each field left out or one of a few values.</summary>
+    private static Gen<IReadOnlyList<NamedText>> SomeReadings()
+    {
+        (string Field, string[] Texts)[] choices =
+        [
+            ("circuitCalls", ["yes", "no"]), ("leadVolts", ["0 V", "150 V", "187.2 V", "228 V", "230/231/229 V", "230/0/229 V", "230/222/229 V"]), ("control", ["fuse blown", "high-pressure control tripped", "delay", "all closed"]),
+            ("turns", ["yes", "no"]), ("hums", ["yes", "no"]), ("motorAmps", ["0 A", "2 A", "2.6 A", "5 A", "2/2/1 A", "2/2/0 A"]), ("shellHot", ["yes", "no"]), ("spinsFreely", ["yes", "no"]), ("bladeClear", ["yes", "no"]),
+            ("capacitorVolts", ["0 V", "340 V"]), ("capacitorAmps", ["0 A", "0.64 A"]), ("capacitorMicrofarads", ["0 µF", "4.7 µF", "5 µF"]), ("signalThere", ["yes", "no"]), ("insulationToEarth", ["0 MΩ", "1 MΩ", "5 MΩ", "open"]),
+            ("ohmsCommonToRun", ["0 Ω", "14 Ω", "open"]), ("ohmsCommonToStart", ["26 Ω", "open"]), ("ohmsRunToStart", ["40 Ω", "45 Ω", "open"]),
+            ("ohmsOneToTwo", ["10 Ω", "open"]), ("ohmsTwoToThree", ["10 Ω", "11 Ω"]), ("ohmsOneToThree", ["10 Ω", "0 Ω"]),
+        ];
+        return choices.Select(choice => Gen.OneOf(Gen.Constant((NamedText?)null), Gen.Elements(choice.Texts).Select(text => (NamedText?)new NamedText(choice.Field, text))))
+            .Aggregate(Gen.Constant<IReadOnlyList<NamedText>>([]), (all, one) => all.SelectMany(texts => one.Select(text => text is null ? texts : (IReadOnlyList<NamedText>)[.. texts, text])));
+    }
+
+    [Property(MaxTest = 400)]
+    public Property Whatever_is_read_the_answer_names_a_field_that_there_is_and_nothing_bad_is_called_nothing_wrong() => Prop.ForAll(
+        SomeReadings().Zip(Gen.Elements(Asked.Psc, Asked.ShadedPole, Asked.Electronic, Asked.Three, "phase=1", "")).ToArbitrary(),
+        given =>
+        {
+            var readings = Shape<MotorReadings>.Of.Read(given.Item1).Record;
+            var diagnosis = MotorFamily.Motor.BeforeCondemning(MotorFamily.Motor.ReadNeed(new(null, Named.Texts(given.Item2), [])).Need, readings);
+            diagnosis.Sentence.ShouldNotBeNullOrWhiteSpace();
+            if (diagnosis.Conclusion == Conclusion.ReadNext) diagnosis.Next.ShouldNotBeNull();
+            if (diagnosis.Next is { } next) (next.Side switch { null => (Shape)Shape<MotorReadings>.Of, Side.Site => Shape<MotorSite>.Of, _ => Shape<MotorSpec>.Of }).Find(next.Field).ShouldNotBeNull();
+            if (diagnosis.Conclusion == Conclusion.NothingWrongFound) diagnosis.Checks.ShouldAllBe(check => check.Verdict != ReadingVerdict.Bad);
+            if (diagnosis.Conclusion == Conclusion.PartHasFailed) diagnosis.Checks.ShouldContain(check => check.Verdict == ReadingVerdict.Bad && check.Sentence == diagnosis.Sentence);
+        });
+
+    private static void Is(Diagnosis diagnosis, Conclusion conclusion, string? next)
+    {
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+}

@@ -1,0 +1,174 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors.Before;
+
+namespace PartsMatch.Fit.Tests.Motors.Before;
+
+/// <summary>Each limit before a motor is condemned: at it, just inside, just outside.</summary>
+public sealed class MotorLimitsBeforeTests
+{
+    // IEEE 43, from memory: 5 MΩ; under 1 MΩ condemned by practice.
+    [Theory]
+    [InlineData("5 MΩ", ReadingVerdict.Good)]
+    [InlineData("open", ReadingVerdict.Good)]
+    [InlineData("4.99 MΩ", ReadingVerdict.CantTell)]
+    [InlineData("1 MΩ", ReadingVerdict.CantTell)]
+    [InlineData("1000 kΩ", ReadingVerdict.CantTell)]
+    [InlineData("0.99 MΩ", ReadingVerdict.Bad)]
+    [InlineData("0 Ω", ReadingVerdict.Bad)]
+    public void Insulation_of_5_megohms_is_good_and_under_1_condemns(string ohms, ReadingVerdict verdict) =>
+        Asked.Verdict<InsulationToEarth>($"insulationToEarth={ohms}").ShouldBe(verdict);
+
+    [Fact]
+    public void An_insulation_reading_at_an_electronically_commutated_motor_is_no_reading()
+    {
+        var diagnosis = Asked.Of("insulationToEarth=0 MΩ", Asked.Electronic);
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        diagnosis.Checks.Single().Verdict.ShouldBe(ReadingVerdict.NotApplicable);
+        diagnosis.Checks.Single().Sentence.ShouldStartWith("Never put an insulation tester on an electronically commutated motor");
+    }
+
+    // Practice: 5 % of 14 + 26 = 40 Ω is 2 Ω either way.
+    [Theory]
+    [InlineData("40 Ω", ReadingVerdict.Good)]
+    [InlineData("42 Ω", ReadingVerdict.Good)]
+    [InlineData("38 Ω", ReadingVerdict.Good)]
+    [InlineData("42.01 Ω", ReadingVerdict.Bad)]
+    [InlineData("37.99 Ω", ReadingVerdict.Bad)]
+    [InlineData("open", ReadingVerdict.Bad)]
+    [InlineData("0 Ω", ReadingVerdict.Bad)]
+    public void Run_to_start_is_within_5_percent_of_the_other_two_together(string ohms, ReadingVerdict verdict) =>
+        Asked.Verdict<SinglePhaseWindings>($"ohmsCommonToRun=14 Ω; ohmsCommonToStart=26 Ω; ohmsRunToStart={ohms}").ShouldBe(verdict);
+
+    [Fact]
+    public void Leads_taken_for_one_another_do_not_condemn_a_whole_winding()
+    {
+        var diagnosis = Asked.Of("ohmsCommonToRun=40 Ω; ohmsCommonToStart=26 Ω; ohmsRunToStart=14 Ω");
+        diagnosis.Checks[0].Verdict.ShouldBe(ReadingVerdict.Good);
+        diagnosis.Checks[0].Sentence.ShouldContain("run and start are the leads that show it");
+    }
+
+    [Theory]
+    [InlineData("", Conclusion.ReadNext)]
+    [InlineData("; shellHot=yes", Conclusion.ReadNext)]
+    [InlineData("; shellHot=no", Conclusion.PartHasFailed)]
+    public void A_hot_protector_in_the_common_lead_is_not_a_broken_winding(string shell, Conclusion conclusion) =>
+        Asked.Of($"ohmsCommonToRun=open; ohmsCommonToStart=open; ohmsRunToStart=40 Ω{shell}").Conclusion.ShouldBe(conclusion);
+
+    [Fact]
+    public void A_manual_protector_is_set_back_before_the_winding_is_condemned() =>
+        Asked.Of("ohmsCommonToRun=open; ohmsCommonToStart=open; ohmsRunToStart=40 Ω; shellHot=no", $"{Asked.Psc}; protection=manual").Next!.Why.ShouldContain("reset");
+
+    // Practice: spread at most 5 % of the mean. Worked by hand: 9.75, 10, 10.25 spread 0.5 of a mean of 10.
+    [Theory]
+    [InlineData("9.75 Ω", "10 Ω", "10.25 Ω", ReadingVerdict.Good)]
+    [InlineData("9.76 Ω", "10 Ω", "10.25 Ω", ReadingVerdict.Good)]
+    [InlineData("9.74 Ω", "10 Ω", "10.25 Ω", ReadingVerdict.Bad)]
+    [InlineData("open", "10 Ω", "10 Ω", ReadingVerdict.Bad)]
+    [InlineData("0 Ω", "0 Ω", "0 Ω", ReadingVerdict.Bad)]
+    public void Three_windings_differ_by_at_most_5_percent_of_their_mean(string one, string two, string three, ReadingVerdict verdict) =>
+        Asked.Verdict<ThreePhaseWindings>($"ohmsOneToTwo={one}; ohmsTwoToThree={two}; ohmsOneToThree={three}", Asked.Three).ShouldBe(verdict);
+
+    [Fact]
+    public void An_open_winding_of_a_hot_protected_three_phase_motor_waits_until_it_is_cold() =>
+        Asked.Of("ohmsOneToTwo=open; shellHot=yes", "phase=3; protection=automatic").Conclusion.ShouldBe(Conclusion.ReadNext);
+
+    // EIA-456-A practice, ±6 %: 5 µF take 4.7 to 5.3 µF.
+    [Theory]
+    [InlineData("5 µF", ReadingVerdict.Good)]
+    [InlineData("4.7 µF", ReadingVerdict.Good)]
+    [InlineData("5.3 µF", ReadingVerdict.Good)]
+    [InlineData("4.69 µF", ReadingVerdict.Bad)]
+    [InlineData("5.31 µF", ReadingVerdict.Bad)]
+    [InlineData("0 µF", ReadingVerdict.Bad)]
+    public void A_run_capacitor_is_within_6_percent_of_the_plate(string microfarads, ReadingVerdict verdict) =>
+        Asked.Verdict<CapacitorUnderLoad>($"capacitorMicrofarads={microfarads}").ShouldBe(verdict);
+
+    // Published worked example: 8.3 A at 240 V and 60 Hz are 91.7 µF; a 90 µF part is +1.9 %.
+    [Fact]
+    public void Under_load_8_3_amps_at_240_volts_are_91_7_microfarads_and_good_for_90()
+    {
+        var check = Asked.Of("capacitorAmps=8.3 A; capacitorVolts=240 V", "type=PSC; frequency=60 Hz; runCapacitor=90/370").Checks.Single();
+        check.Verdict.ShouldBe(ReadingVerdict.Good);
+        check.Sentence.ShouldContain("91.7");
+        check.Limit.ShouldBe("84.6 to 95.4 µF");
+    }
+
+    // Worked by hand: 1.7 A at 340 V are 13.26 µF at 60 Hz and 15.92 µF at 50 Hz; 15 µF takes 14.1 to 15.9.
+    [Fact]
+    public void Without_the_frequency_a_reading_that_hangs_on_it_asks_for_it()
+    {
+        var diagnosis = Asked.Of("leadVolts=228 V; motorAmps=1 A; turns=yes; capacitorAmps=1.6 A; capacitorVolts=340 V", "type=PSC; voltage=230 V; runCapacitor=15/370");
+        diagnosis.Next.ShouldBe(new NextReading("supplyFrequency", diagnosis.Next!.Why, Side.Site));
+    }
+
+    [Fact]
+    public void The_fans_section_of_a_shared_capacitor_is_the_second() =>
+        Asked.Verdict<CapacitorUnderLoad>("capacitorMicrofarads=5 µF", "type=PSC", "capacitorThere=45+5 µF 440 V").ShouldBe(ReadingVerdict.Good);
+
+    // NEMA MG 1 12.44, published: 187.2 to 253 V for 208-230 V.
+    [Theory]
+    [InlineData("187.2 V", ReadingVerdict.Good)]
+    [InlineData("187.1 V", ReadingVerdict.Bad)]
+    [InlineData("253 V", ReadingVerdict.Good)]
+    [InlineData("253.1 V", ReadingVerdict.Bad)]
+    public void Volts_are_within_10_percent_of_the_tap(string volts, ReadingVerdict verdict) => Asked.Verdict<SupplyAtLeads>($"leadVolts={volts}").ShouldBe(verdict);
+
+    // Practice: a tenth of the lowest tap, 20.8 V of 208-230, counts as none.
+    [Theory]
+    [InlineData("20.7 V", ReadingVerdict.Bad)]
+    [InlineData("20.8 V", ReadingVerdict.Good)]
+    public void Stray_volts_are_no_volts(string volts, ReadingVerdict verdict) => Asked.Verdict<VoltsAtLeads>($"circuitCalls=yes; leadVolts={volts}").ShouldBe(verdict);
+
+    // Practice: a twentieth of full-load amps, 0.105 A of 2.1, counts as none.
+    [Theory]
+    [InlineData("0.104 A", "shellHot")]
+    [InlineData("0.105 A", "turns")]
+    public void A_clamp_meters_stray_amps_are_no_amps(string amps, string next) => Asked.Of($"leadVolts=228 V; motorAmps={amps}").Next!.Field.ShouldBe(next);
+
+    // NEMA MG 1 12.45 and 14.36, published: 460, 467, 450 V are 1.96 %; 1 % and 5 % worked by hand: 300, 303, 297 average 300; 300, 315, 285 likewise.
+    [Theory]
+    [InlineData("300/303/297 V", ReadingVerdict.Good)]
+    [InlineData("300/303.1/296.9 V", ReadingVerdict.CantTell)]
+    [InlineData("460/467/450 V", ReadingVerdict.CantTell)]
+    [InlineData("300/315/285 V", ReadingVerdict.CantTell)]
+    [InlineData("300/315.1/284.9 V", ReadingVerdict.Bad)]
+    public void Legs_are_alike_within_1_percent_and_never_over_5(string volts, ReadingVerdict verdict) => Asked.Verdict<SupplyBalance>($"leadVolts={volts}", "phase=3").ShouldBe(verdict);
+
+    [Fact]
+    public void The_standards_example_is_1_96_percent() => Asked.Of("leadVolts=460/467/450 V", "phase=3").Checks.Single(check => check.Title == "Balance of the volts").Sentence.ShouldContain("1.96 %");
+
+    // Practice: full-load amps, 2.1 A; with a marked service factor of 1.1, 2.31 A.
+    [Theory]
+    [InlineData("2.1 A", "", ReadingVerdict.Good)]
+    [InlineData("2.11 A", "", ReadingVerdict.Bad)]
+    [InlineData("2.31 A", "; serviceFactor=1.1", ReadingVerdict.Good)]
+    [InlineData("2.32 A", "; serviceFactor=1.1", ReadingVerdict.Bad)]
+    public void Running_amps_stay_within_the_plate(string amps, string factor, ReadingVerdict verdict) =>
+        Asked.Verdict<AmpsOverPlate>($"leadVolts=228 V; turns=yes; motorAmps={amps}", Asked.Psc + factor).ShouldBe(verdict);
+
+    // Practice: 10 %. Worked by hand: 2, 2.2, 1.8 average 2.
+    [Theory]
+    [InlineData("2/2.2/1.8 A", ReadingVerdict.Good)]
+    [InlineData("2/2.21/1.79 A", ReadingVerdict.Bad)]
+    [InlineData("2/2/0 A", ReadingVerdict.Bad)]
+    public void Legs_take_like_currents_within_10_percent(string amps, ReadingVerdict verdict) =>
+        Asked.Verdict<AmpsBalance>($"leadVolts=460/461/459 V; turns=yes; motorAmps={amps}", Asked.Three).ShouldBe(verdict);
+
+    [Fact]
+    public void What_killed_it_is_named_with_what_to_mend()
+    {
+        var mends = Asked.Of(
+            "leadVolts=460/467/450 V; contactBurnt=yes; drainsWrong=yes; bladeUnbalanced=yes; coilDirty=yes; shortCycles=yes; control=high-pressure control tripped; capacitorMicrofarads=3 µF",
+            "phase=3; voltage=230 V; bearings=sleeve; runCapacitor=5/370",
+            "shaftPosition=up; capacitorThere=7.5 µF 370 V").MendFirst;
+        mends.Select(mend => mend.Name).ShouldBe(
+            ["supplyOffTap", "supplyUnbalanced", "contactBurnt", "capacitorBad", "capacitorWrong", "sleeveShaftUp", "drainsWrong", "bladeUnbalanced", "coilDirty", "shortCycles", "highPressureTripped"]);
+        mends.ShouldAllBe(mend => mend.Cause.EndsWith('.') && mend.Mend.EndsWith('.') && mend.Source.Text.Length > 0);
+
+        // NEMA MG 1 14.36, from memory: 2 u², 2 × 1.96² = 7.7 %.
+        mends[1].Cause.ShouldContain("8 % hotter");
+    }
+
+    [Fact]
+    public void Nothing_is_mended_that_was_not_found() => Asked.Of("leadVolts=228 V; turns=yes; motorAmps=2 A; coilDirty=no; bladeUnbalanced=no", site: "shaftPosition=up").MendFirst.ShouldBeEmpty();
+}
