@@ -74,6 +74,7 @@ internal static class Gaskets
         Deduce = spec => (spec.Thickness is null && spec.Hardness == 9 ? spec with { Thickness = 9 } : spec, []),
         DeduceSite = (_, site) => (site, []),
         Contradictions = _ => [],
+        SiteContradictions = (_, _) => [],
         WillDiffer = (_, _) => [],
         Steps = (_, _) => new([], []),
     });
