@@ -7,29 +7,22 @@ namespace PartsMatch.Ranking;
 /// <param name="Shortfall">0 to <see cref="MostShortfall"/>; 1 is the limit.</param>
 /// <param name="Effort">Of its changes together: 1 for about an hour.</param>
 /// <param name="PartGaps">1 when the part's own spec lacks what decides it, else 0.</param>
-/// <param name="OpenReadings">1 when the aspect is deciding and a reading of the plate or site is missing, else 0.</param>
+/// <param name="OpenReading">What the missing reading costs when the aspect is deciding and a reading of the plate or site is missing (<see cref="Aspect.OpenReadingPenalty"/>), else 0.</param>
 [StructLayout(LayoutKind.Auto)]
-public readonly record struct Features(double Shortfall, double Effort, int PartGaps, int OpenReadings)
+public readonly record struct Features(double Shortfall, double Effort, int PartGaps, double OpenReading)
 {
     /// <summary>Beyond twice the limit a shortfall says nothing new, and one wild figure shall not drown all others.</summary>
     public const double MostShortfall = 2;
-
-    /// <summary>
-    /// What each open reading costs, whatever the weights: even odds, ln 2, that the part fits once the reading is taken,
-    /// so that of two parts that are otherwise alike the one known to fit stands before the one that may not.
-    /// </summary>
-    /// <remarks>It stands in until what is unknown is averaged over known machines: docs/decisions/0004-unknowns-before-completions.md.</remarks>
-    public const double OpenReadingPenalty = 0.693147;
 
     /// <summary>The features of a finding.</summary>
     public static Features Of(Aspect aspect, Finding finding) => new(
         Math.Clamp(finding.Shortfall, 0, MostShortfall),
         finding.Changes.Sum(change => change.Kind.Effort),
         finding.Missing.Any(missing => missing.Side == Side.Part) ? 1 : 0,
-        aspect.IsDeciding && finding.Missing.Any(missing => missing.Side != Side.Part) ? 1 : 0);
+        aspect.IsDeciding && finding.Missing.Any(missing => missing.Side != Side.Part) ? aspect.OpenReadingPenalty : 0);
 
     /// <summary>What they take from the score.</summary>
     /// <param name="weight">What each feature costs; the open reading's cost is fixed.</param>
     public Score Under(AspectWeight weight) => Score.Less(
-        (Shortfall * weight.Shortfall) + (Effort * weight.Effort) + (PartGaps * weight.Unknown) + (OpenReadings * OpenReadingPenalty));
+        (Shortfall * weight.Shortfall) + (Effort * weight.Effort) + (PartGaps * weight.Unknown) + OpenReading);
 }

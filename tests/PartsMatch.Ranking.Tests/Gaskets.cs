@@ -76,6 +76,7 @@ internal static class Gaskets
         Deduce = spec => (spec.Thickness is null && spec.Hardness == 9 ? spec with { Thickness = 9 } : spec, []),
         DeduceSite = (_, site) => (site, []),
         Contradictions = _ => [],
+        SiteContradictions = (_, _) => [],
         WillDiffer = (_, _) => [],
         Steps = (_, _) => new([], []),
         BeforeCondemning = (_, _) => new(Conclusion.NothingWrongFound, "A gasket is looked at.", null, [], []),

@@ -14,6 +14,7 @@ public static class CapacitorFamily
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
+        SiteContradictions = (_, _) => [],
         WillDiffer = (_, _) => [],
         Steps = CapacitorSteps.Of,
         BeforeCondemning = CapacitorProof.Diagnose,

@@ -10,7 +10,11 @@ namespace PartsMatch.Fit.Judging;
 public sealed record Deduction(Side Side, string Field, string Text, string Because, IReadOnlyList<string> From, Source Source);
 
 /// <summary>Readings that cannot all be true.</summary>
-/// <param name="Fields">The fields that disagree.</param>
+/// <param name="Fields">The fields of the plate that disagree.</param>
 /// <param name="Sentence">What disagrees, in plain words; never which one is right.</param>
 /// <param name="Source">The rule they break.</param>
-public sealed record Contradiction(IReadOnlyList<string> Fields, string Sentence, Source Source);
+public sealed record Contradiction(IReadOnlyList<string> Fields, string Sentence, Source Source)
+{
+    /// <summary>The fields of the site that disagree with them; none where the plate contradicts itself.</summary>
+    public IReadOnlyList<string> SiteFields { get; init; } = [];
+}

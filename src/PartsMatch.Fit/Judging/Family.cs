@@ -112,6 +112,9 @@ public sealed record FamilyRules<TSpec, TSite, TReadings>
     /// <summary>Readings that cannot all be true; pure.</summary>
     public required Func<TSpec, IReadOnlyList<Contradiction>> Contradictions { get; init; }
 
+    /// <summary>What is known of the site and cannot be true beside the old part's plate; pure.</summary>
+    public required Func<TSpec, TSite, IReadOnlyList<Contradiction>> SiteContradictions { get; init; }
+
     /// <summary>What will be different once a part, with what is deduced of it, runs in the old one's place; pure.</summary>
     public required Func<Need<TSpec, TSite>, TSpec, IReadOnlyList<Difference>> WillDiffer { get; init; }
 
@@ -175,7 +178,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
             new(plate, site),
             nameplate,
             [.. deductions, .. siteDeductions],
-            [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate)],
+            [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)],
             [.. nameplate?.Complaints ?? [], .. plateComplaints, .. siteComplaints]);
     }
 

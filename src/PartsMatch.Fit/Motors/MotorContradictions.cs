@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Motors;
 public static class MotorContradictions
 {
     /// <summary>Shafts within this are the same (practice).</summary>
-    private const double SameShaftMillimetres = 0.04;
+    internal const double SameShaftMillimetres = 0.04;
 
     private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, PowerOfAmps, PowerOfType, ShaftOfFrame];
 

@@ -16,6 +16,7 @@ public static class MotorFamily
         Deduce = MotorDeductions.Deduce,
         DeduceSite = DeduceSite,
         Contradictions = MotorContradictions.Find,
+        SiteContradictions = SiteAgainstPlate.Find,
         WillDiffer = MotorDifferences.Of,
         Steps = MotorSteps.Of,
         BeforeCondemning = MotorBefore.Diagnose,

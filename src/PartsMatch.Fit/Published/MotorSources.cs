@@ -46,4 +46,10 @@ public static class MotorSources
 
     /// <summary>How near a shaft must come to its frame's.</summary>
     public static Source SameShaft { get; } = new("Shafts are equal within 0.04 mm", SourceStatus.Practice);
+
+    /// <summary>How far over its plate's amps a motor still runs.</summary>
+    public static Source FarOverAmps { get; } = new("A fan motor that runs takes at most a quarter more than its plate's amps", SourceStatus.Practice);
+
+    /// <summary>The equipment's plate says what the fan was made for.</summary>
+    public static Source EquipmentPlate { get; } = new("The old motor may have been a wrong replacement: its plate and the equipment's agree within 10 %", SourceStatus.Practice);
 }

@@ -23,6 +23,9 @@ public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, Section
     /// <summary>Percent either way (EIA-456-A practice); a wider marking of the old capacitor does not widen what the motor bears.</summary>
     private const double UsualPercent = 6;
 
+    /// <summary>Where the µF are not known the volts are not either: with <see cref="Volts"/>'s, and the intercept of hand-set weights, one part in twenty fits, as there are some twenty common sizes (practice).</summary>
+    public override double OpenReadingPenalty => DefaultWeight.Unknown;
+
     /// <inheritdoc/>
     public override SectionsFacet Read(CapacitorSpec part) => SectionsFacet.Of(part);
 

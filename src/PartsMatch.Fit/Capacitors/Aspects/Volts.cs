@@ -10,8 +10,11 @@ public readonly record struct VoltsFacet(double? Marked);
 
 /// <summary>Is the capacitor made for at least the volts that the motor's plate asks for?</summary>
 /// <remarks>Exactly the plate's volts meet; more is as good; less fails, whatever the line has.</remarks>
-public sealed class Volts() : Aspect<CapacitorSpec, CapacitorSite, VoltsFacet>("Capacitor volts", isDeciding: true, BodySources.CapacitorVolts, new(0.5, 1, 1.2))
+public sealed class Volts() : Aspect<CapacitorSpec, CapacitorSite, VoltsFacet>("Capacitor volts", isDeciding: true, BodySources.CapacitorVolts, new(0.5, 1, 4))
 {
+    /// <summary>Too few volts burst it: without them a part rather does not fit (practice).</summary>
+    public override double OpenReadingPenalty => DefaultWeight.Unknown;
+
     /// <inheritdoc/>
     public override VoltsFacet Read(CapacitorSpec part) => new(Rounded.Volts(part.Rating?.Volts));
 

@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// <summary>Does the fan, at the volts that are there, load the motor to no more than its rating?</summary>
 /// <remarks>
 /// The old fan's load is a band unless it was measured; the whole band within the rating meets, the whole band over it fails, and one that straddles it is to be measured.
-/// A motor that is loaded no more than the old one was at the same volts is not worse, whatever the figure. Plate speeds are true only within a fifth of the slip
+/// A motor that is loaded no more than the old one was at the same volts is not worse, whatever the figure, and falls short of nothing: else a larger motor would rank before an equal one. Plate speeds are true only within a fifth of the slip
 /// (MG 1 12.46, from memory), which is some 5 % of power: so much over the rating is not told apart from it. The service factor counts only at rated volts and balance.
 /// </remarks>
 public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan load", isDeciding: false, MotorSources.FanLoad, new(0.8, 0.4, 0.2))
@@ -27,7 +27,12 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
         var margin = new Margin((run.Limit - loading) * 100, "%");
-        if (run.Cases.All(run.Carries)) return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Min(1, shortfall), Margin = margin };
+        if (run.Cases.All(run.Carries))
+        {
+            var harder = run.Cases.Max(one => one.NewLoading - Math.Max(Easy, one.OldLoading));
+            return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Clamp(harder / (run.Limit - Easy), 0, 1), Margin = margin };
+        }
+
         var finding = run.Cases.Any(run.Carries)
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.")
             : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it beyond its rating, to {loaded}; the volts there were not measured.")

@@ -73,6 +73,12 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     }
 
     /// <summary>The capacitor as marked, or none where the type has none by its kind (<see cref="BodySources.NoRunCapacitor"/>).</summary>
-    internal static CapacitorRating? RatingOf(MotorSpec motor) => motor.RunCapacitor ?? (motor.Type
-        is MotorType.ShadedPole or MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.ThreePhaseInduction or MotorType.ElectronicallyCommutated ? CapacitorRating.None : null);
+    internal static CapacitorRating? RatingOf(MotorSpec motor) => motor.RunCapacitor ?? (HasNoneByKind(motor) ? CapacitorRating.None : null);
+
+    private static bool HasNoneByKind(MotorSpec motor) => motor.Type switch
+    {
+        MotorType.ShadedPole or MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.ThreePhaseInduction or MotorType.ElectronicallyCommutated => true,
+        null => motor.Phase == Phases.Three,
+        _ => false,
+    };
 }

@@ -79,8 +79,11 @@ internal sealed class SpanOut(TextSpan span)
 [Description("Readings that cannot all be true.")]
 internal sealed class ContradictionOut(Contradiction contradiction)
 {
-    [Description("The names of the fields that disagree.")]
+    [Description("The names of the fields of the plate that disagree.")]
     public IReadOnlyList<string> Fields => contradiction.Fields;
+
+    [Description("The names of the fields of the site that disagree with them; none where the plate contradicts itself.")]
+    public IReadOnlyList<string> SiteFields => contradiction.SiteFields;
 
     [Description("What disagrees, in plain words.")]
     public string Sentence => contradiction.Sentence;

@@ -48,6 +48,16 @@ public sealed class RunCapacitorTests : BodyAspectTests<RunCapacitor, CapacitorF
         Answer($"type={type}", "", $"type={type}").ShouldBe("Meets");
     }
 
+    // Follows from the phases: a run capacitor makes the second phase of a motor that has but one.
+    [Fact]
+    public void A_three_phase_motor_of_unknown_type_has_none()
+    {
+        Answer("phase=3", "", "phase=3").ShouldBe("Meets");
+        Answer("phase=3", "", "type=ECM").ShouldBe("Meets");
+        Answer("phase=3", "", "runCapacitor=5 µF 370 V").ShouldBe("MeetsWithChanges fitCapacitor");
+        Answer("phase=3", "capacitorThere=5 µF 370 V", "phase=3").ShouldBe("MeetsWithChanges removeCapacitor");
+    }
+
     [Fact]
     public void The_new_capacitor_and_the_unused_section_are_named_on_a_German_machine_too()
     {

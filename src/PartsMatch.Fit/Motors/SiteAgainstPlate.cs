@@ -1,0 +1,104 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Motors;
+
+/// <summary>What was measured where the old motor ran, and does not go with its plate. Neither is picked: a reading, the plate or the old motor itself may be the wrong one.</summary>
+public static class SiteAgainstPlate
+{
+    /// <summary>Tachometers and mains frequency are true within so much (practice).</summary>
+    private const double TachometerOff = 0.005;
+
+    /// <summary>Amps up to so many times the plate's are explained by service factor, low volts and a clamp meter's error (practice).</summary>
+    private const double OrdinaryAmps = 1.25;
+
+    private static readonly Func<MotorNeed, IEnumerable<Contradiction>>[] Rules = [Phase, Volts, Frequency, Rotation, Hub, Speed, Amps];
+
+    /// <summary>All that disagrees.</summary>
+    /// <param name="plate">The old motor, with what was deduced.</param>
+    /// <param name="site">The site; what was deduced for it from the plate agrees with the plate.</param>
+    public static IReadOnlyList<Contradiction> Find(MotorSpec plate, MotorSite site)
+    {
+        var need = new MotorNeed(plate, site);
+        return [.. Rules.SelectMany(rule => rule(need)), .. EquipmentPlate.Against(need)];
+    }
+
+    /// <summary>The full-load amps that the plate may mean here, A: those of the tap in use where that is known.</summary>
+    internal static IReadOnlyList<double> PlateAmps(MotorNeed need)
+    {
+        var tap = ChosenTap.Of(need, need.Plate)?.Tap;
+        return [.. MotorAmps.FullLoad(need.Plate).Rows.Where(row => tap is null || row.Tap is null || row.Tap == tap).SelectMany(row => (double[])[row.AtLow, row.AtHigh])];
+    }
+
+    private static IEnumerable<Contradiction> Phase(MotorNeed need)
+    {
+        if (need is not { Plate.Phase: Phases.Three, Site.SupplyPhase: Phases.Single }) yield break;
+        var field = need.Site.SupplyArrangement == SupplyArrangement.SinglePhase ? "supplyArrangement" : "supplyPhase";
+        yield return new(["phase"], "Three-phase plate, single-phase supply: it cannot have run there. Check the plate, and how many wires reach the motor.", MotorSources.PhaseCount) { SiteFields = [field] };
+    }
+
+    private static IEnumerable<Contradiction> Volts(MotorNeed need)
+    {
+        var taps = VoltTap.Of(need.Plate.Voltage);
+        Phases[] possible = need.Plate.Phase is { } known ? [known] : [Phases.Single, Phases.Three];
+        var choices = possible.Select(phases => TapChoice.Best(taps, SupplyVolts.Of(need.Site, phases), oldBetween: null)).OfType<TapChoice>().ToList();
+        if (choices.Count == 0 || choices.Exists(choice => choice.Tap.Takes(choice.Supply.Volts))) yield break;
+        var (tap, supply) = choices[0];
+        var isLow = supply.Volts < tap.Low;
+        var (where, field) = supply.Between == Between.Lines ? ("measured", "volts") : ("measured to neutral", "neutralVolts");
+        var advice = isLow ? "check the tap in use and the supply before the motor is blamed" : "check where the volts were measured, the tap in use and the supply before a motor is put on it";
+        yield return new(["voltage"], FormattableString.Invariant($"{tap} plate, {supply.Volts:0.#} V {where}: {choices[0].Off * 100:0.#} % {(isLow ? "low" : "high")}: {advice}."), MotorSources.Running) { SiteFields = [field] };
+    }
+
+    private static IEnumerable<Contradiction> Frequency(MotorNeed need)
+    {
+        if (need.Plate.Frequency is not { } rated || need.Site.SupplyFrequency is not { } there || rated.Any(one => SupplyWindows.TakesFrequency(one.Hertz, there.Hertz))) yield break;
+        yield return new(["frequency"], $"{Deducing.Text(rated)} plate, {Deducing.Text(there)} supply: the old motor was not made for it. Check which of the two is true.", MotorSources.Running) { SiteFields = ["supplyFrequency"] };
+    }
+
+    private static IEnumerable<Contradiction> Rotation(MotorNeed need)
+    {
+        if (need.Plate.Rotation is not { FacingShaft: { } turns } plate || need.Site.TurnNeeded is not { FacingShaft: { } needed } turn || turns == needed) yield break;
+        yield return new(
+            ["rotation"],
+            $"The plate says {Deducing.Text(plate)}, but {Deducing.Text(turn)} is said to be needed: see which way the blade drives the air, from which end each was seen, and whether the old motor had been reversed.",
+            BodySources.Rotation) { SiteFields = ["turnNeeded"] };
+    }
+
+    /// <summary>A belt-driven fan's hub sits on a shaft of its own.</summary>
+    private static IEnumerable<Contradiction> Hub(MotorNeed need)
+    {
+        if (need.Plate.ShaftDiameter is not { } shaft || need.Site.HubBore is not { } bore || need.Site.Drive == Drive.Belt) yield break;
+        var over = bore.Millimeters - shaft.Millimeters;
+        if (Within.AtMost(Math.Abs(over), MotorContradictions.SameShaftMillimetres)) yield break;
+        var advice = over > 0 ? "see whether a bushing was between them, and measure both with calipers" : "that hub does not go onto that shaft; measure both with calipers";
+        yield return new(["shaftDiameter"], $"The hub's bore is {Deducing.Text(bore)}, the old shaft {Deducing.Text(shaft)}: {advice}.", MotorSources.SameShaft) { SiteFields = ["hubBore"] };
+    }
+
+    /// <summary>Only a motor whose speed is not bound to the supply's frequency, or the fan on the other end of a belt, runs above synchronous speed.</summary>
+    private static IEnumerable<Contradiction> Speed(MotorNeed need)
+    {
+        var (plate, site) = (need.Plate, need.Site);
+        if (site.MeasuredSpeed?.RevolutionsPerMinute is not { } rpm || plate.Type == MotorType.ElectronicallyCommutated || site.Drive == Drive.Belt || site.SpeedControl == SpeedControl.Drive) yield break;
+        if ((site.SupplyFrequency?.Hertz ?? plate.Frequency?.Max(one => one.Hertz)) is not { } hertz) yield break;
+        var bySpeed = HighSpeed.Rpm(plate).SelectMany(point => PoleCounts.Of(point.Value, double.IsNaN(point.Hertz) ? hertz : point.Hertz)).ToList();
+        var poles = plate.Poles is > 0 and var known ? known : bySpeed.DefaultIfEmpty(2).Min();
+        var synchronous = PoleCounts.Synchronous(poles, hertz);
+        if (plate is { Speed: null, Poles: null } || Within.AtMost(rpm, synchronous * (1 + TachometerOff))) yield break;
+        var said = plate.Speed is { } speed ? $"the plate's {Deducing.Text(speed)}" : "the plate";
+        yield return new(
+            [plate.Speed is null ? "poles" : "speed"],
+            FormattableString.Invariant($"{rpm:0} rpm measured is above {synchronous:0} rpm, the synchronous speed of {said} ({poles} poles at {hertz:0.##} Hz): no induction motor runs faster. Check the tachometer and its marks, and the plate."),
+            MotorSources.Synchronous) { SiteFields = ["measuredSpeed"] };
+    }
+
+    private static IEnumerable<Contradiction> Amps(MotorNeed need)
+    {
+        if (need.Site.MeasuredAmps?.Amperes is not { } measured || PlateAmps(need) is not { Count: > 0 } plate || Within.AtMost(measured, plate.Max() * OrdinaryAmps)) yield break;
+        yield return new(
+            ["fullLoadAmps"],
+            FormattableString.Invariant($"{measured:0.##} A measured, {plate.Max():0.##} A on the plate: {((measured / plate.Max()) - 1) * 100:0} % over. Check that the clamp held this motor's lead alone, then volts, capacitor and blade."),
+            MotorSources.FarOverAmps) { SiteFields = ["measuredAmps"] };
+    }
+}
