@@ -40,6 +40,10 @@ public static class MotorContradictions
         {
             yield return new(["type", "runCapacitor"], $"A shaded-pole motor has no capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
         }
+        else if (spec.Phase == Phases.Three && !capacitor.IsNone)
+        {
+            yield return new(["phase", "runCapacitor"], $"A three-phase motor has no run capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+        }
         else if (spec.Type is MotorType.PermanentSplitCapacitor or MotorType.CapacitorStartCapacitorRun && capacitor.IsNone)
         {
             yield return new(["type", "runCapacitor"], $"A {Deducing.Text(spec.Type.Value)} motor has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor);

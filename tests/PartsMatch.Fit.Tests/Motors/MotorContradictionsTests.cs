@@ -21,6 +21,7 @@ public sealed class MotorContradictionsTests
     [InlineData("power=1/2 hp; voltage=230 V; fullLoadAmps=0.9 A; phase=3", "power, voltage, fullLoadAmps", "359 VA")]
     [InlineData("power=1/2 hp; voltage=208-230 V; fullLoadAmps=1.6 A; phase=1", "power, voltage, fullLoadAmps", "368 VA")]
     [InlineData("type=shaded pole; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
+    [InlineData("phase=3; runCapacitor=5 µF 370 V", "phase, runCapacitor", "three-phase motor has no run capacitor")]
     [InlineData("type=PSC; runCapacitor=none", "type, runCapacitor", "says none")]
 
     // Worked by hand from the type's bands: 1/20 hp is 37.3 W, a shaded-pole motor leaves 0.9 · 0.055 · 460 = 22.8 to 1.1 · 0.195 · 460 = 98.7 W of 460 VA; 1/2 hp is 373 W.

@@ -58,11 +58,24 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     private static Finding Less(double old, double watts) =>
         Finding.Fails($"{new RatedWatts(watts)} is less than the old motor's {new RatedWatts(old)}.") with { Shortfall = (old - watts) / (old - Least(old)), Margin = new(watts - Least(old), "W") };
 
-    /// <summary>Less than the old power is enough where something measured shows that the fan asks for less; null where nothing does.</summary>
-    private static Finding? EnoughForTheFan(MotorNeed need, RunningFacet facet, Band old, Band watts) =>
-        OnTheFan.Of(need, facet).Run is { Fan.IsMeasured: true } run && run.Cases.All(run.Carries)
-            ? Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes only {run.Over(one => one.NewWatts).ToString("0")} W of it.") with { Shortfall = 0.8 }
+    /// <summary>Less than the old power is enough where something measured shows that the fan asks for less; null where nothing was measured, or it asks for more.</summary>
+    private static Finding? EnoughForTheFan(MotorNeed need, RunningFacet facet, Band old, Band watts)
+    {
+        if (need.Site is { MeasuredSpeed: null, MeasuredInput: null, MeasuredAmps: null }) return null;
+        var (run, missing) = OnTheFan.Of(need, facet);
+        if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{Words(watts)} is less than the old motor's {Words(old)}; whether it is enough for the fan that was measured cannot be told yet.");
+        if (!run.Fan.IsMeasured) return null;
+        if (run.Cases.All(run.Carries))
+        {
+            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes only {run.Over(one => one.NewWatts).ToString("0")} W of it.") with { Shortfall = 0.8 };
+        }
+
+        if (run.Cases.Any(run.Carries)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
+        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{Words(watts)} is less than the old motor's {Words(old)}; at which volts the fan was measured is not known.");
+        return need.Site.Drive is null && run.SpeedsDiffer
+            ? Finding.Unknown(Side.Site, "drive", $"{Words(watts)} is less than the old motor's {Words(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")
             : null;
+    }
 
     private static Finding AtLeastAsMuch(double old, double watts)
     {

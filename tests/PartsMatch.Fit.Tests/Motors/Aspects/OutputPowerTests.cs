@@ -88,4 +88,29 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
         shortfalls.ShouldBe(shortfalls.Order());
         shortfalls[0].ShouldBe(0);
     }
+
+    // Worked by Kloss: at 1110 rpm, slip 0.075 against 0.1042 with breakdown 1.5 times, the fan asks for 0.719 of the old torque: 222 W at 1075 rpm.
+    [Fact]
+    public void Less_is_enough_where_a_measured_fan_asks_for_less()
+    {
+        const string old = "type=PSC; power=300 W; powerMeaning=output; speed=1075 rpm; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
+        const string there = "volts=230 V; supplyFrequency=60 Hz; drive=direct; measuredSpeed=1110 rpm";
+        Meets(plate: old, site: there, part: old.Replace("300 W", "225 W", StringComparison.Ordinal)).Sentence.ShouldContain("by 1110 rpm measured the fan takes only");
+        Fails(plate: old, site: there, part: old.Replace("300 W", "180 W", StringComparison.Ordinal));
+        Fails(plate: old, site: "volts=230 V; supplyFrequency=60 Hz", part: old.Replace("300 W", "225 W", StringComparison.Ordinal));
+    }
+
+    // Worked by hand: 230 V · 2 A = 460 VA; a split-capacitor motor gives 0.9 · 0.35 · 0.90 = 0.28 to 1.1 · 0.70 · 0.98 = 0.75 of it: 130 to 347 W.
+    [Theory]
+    [InlineData("power=1/2 hp", true)]
+    [InlineData("power=350 W; powerMeaning=output", true)]
+    [InlineData("power=1/8 hp", false)]
+    [InlineData("power=1/4 hp", null)]
+    public void A_power_that_amps_leave_room_for_is_an_interval(string part, bool? enough)
+    {
+        const string old = "type=PSC; voltage=230 V; fullLoadAmps=2 A; phase=single-phase";
+        if (enough == true) MeetsWith([SupplyChanges.CheckOversize], plate: old, part: part);
+        else if (enough == false) Fails(plate: old, part: part);
+        else Unknown(Side.Plate, "power", plate: old, part: part).Sentence.ShouldContain("130 to 347 W");
+    }
 }
