@@ -34,9 +34,9 @@ public static class QuantityForms
     public static QuantityForm<ElectricCapacitance> Capacitance { get; } = Single<ElectricCapacitance>(
         "a capacitance", "5 µF", 0.01, 10_000, new(ElectricCapacitanceUnit.Microfarad, "µF", 2, false, "uF", "μF", "mfd", "mf", "microfarad", "microfarads"));
 
-    /// <summary>Length, diameter, stroke; 0.01 mm to 1 km.</summary>
+    /// <summary>Length, diameter, stroke; 0.01 mm to 10 km, for altitudes are lengths too.</summary>
     public static QuantityForm<Length> Length { get; } = new(
-        "a length", "1/2 in", 0.01, 1e6,
+        "a length", "1/2 in", 0.01, 1e7,
         us: new(LengthUnit.Inch, "in", 3, Fractions: true, "inch", "inches", "\"", "″", "”"),
         si: new(LengthUnit.Millimeter, "mm", 2, false, "millimetre", "millimetres", "millimeter", "millimeters"),
         new UnitText(LengthUnit.Foot, "ft", 2, false, "foot", "feet", "'"),
