@@ -48,6 +48,6 @@ public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", i
 
     /// <summary>A hand and a needed turn that disagree: one of them was read wrongly.</summary>
     private static FormattableString? Against(MotorNeed need, Direction hand) => need.Site.TurnNeeded?.FacingShaft is { } needed && needed != hand
-        ? $"The blade is marked for {Rotation.Seen(hand)}, and the fan is said to need {Rotation.Seen(needed)}: see which is right before the turn is set."
+        ? (FormattableString)$"The blade is marked for {Rotation.Seen(hand)}, and the fan is said to need {Rotation.Seen(needed)}: see which is right before the turn is set."
         : null;
 }
