@@ -21,6 +21,7 @@ public sealed class DropInForItselfTests
         new("drive", "direct"),
         new("speedsUsed", motor.Speeds!.Value.ToString(CultureInfo.InvariantCulture)),
         new("surroundings", "dry"),
+        new("shaftPosition", "horizontal"),
         new("overloadInCircuit", motor.Protection == Protection.None ? "yes" : "no"),
     ]);
 

@@ -22,7 +22,11 @@ public sealed class MotorCatalogue : FamilyCatalogue
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);
-        return [.. Lines.SelectMany(line => Of(line, numbers, draw))];
+        var motors = Lines.SelectMany(line => Of(line, numbers, draw)).ToList();
+
+        // Drawn afterwards, with chance of its own, so that all else stays as it was.
+        var heights = new Draw(seed + 500);
+        return [.. motors.Select(motor => motor with { Spec = MotorAltitudes.Print((MotorSpec)motor.Spec, heights) })];
     }
 
     /// <summary>Several makers offer most designs, so that near-equal parts stand side by side.</summary>

@@ -26,7 +26,8 @@ public static class MotorFamily
     private static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
     {
         var (supplied, ofSupply) = MotorDeductions.DeduceSite(plate, site);
-        var (filled, ofBody) = BodyDeductions.DeduceSite(plate, supplied);
-        return (filled, [.. ofSupply, .. ofBody]);
+        var (placed, ofPlace) = PlaceDeductions.DeduceSite(plate, supplied);
+        var (filled, ofBody) = BodyDeductions.DeduceSite(plate, placed);
+        return (filled, [.. ofSupply, .. ofPlace, .. ofBody]);
     }
 }

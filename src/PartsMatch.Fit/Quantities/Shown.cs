@@ -26,6 +26,22 @@ internal readonly record struct Shown(double Millimetres)
     }
 }
 
+/// <summary>An air temperature in a sentence, in °C and °F; formed only when the sentence is shown.</summary>
+/// <param name="Celsius">The temperature, as a facet holds it.</param>
+internal readonly record struct ShownAir(double Celsius)
+{
+    /// <summary>60 °C (140 °F).</summary>
+    public override string ToString() => FormattableString.Invariant($"{Celsius:0.#;−0.#;0} °C ({(Celsius * 1.8) + 32:0;−0;0} °F)");
+}
+
+/// <summary>An altitude in a sentence, in m and ft; formed only when the sentence is shown.</summary>
+/// <param name="Metres">Above sea level.</param>
+internal readonly record struct ShownAltitude(double Metres)
+{
+    /// <summary>1524 m (5000 ft).</summary>
+    public override string ToString() => FormattableString.Invariant($"{Metres:0} m ({Metres / 0.3048:0} ft)");
+}
+
 /// <summary>A choice in a sentence, by its words; formed only when the sentence is shown.</summary>
 /// <typeparam name="T">The choices.</typeparam>
 /// <param name="Choice">The choice.</param>

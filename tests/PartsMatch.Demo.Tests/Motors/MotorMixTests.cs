@@ -74,6 +74,19 @@ public sealed class MotorMixTests
         ends.Count(end => end == MotorEnd.Lead).ShouldBeGreaterThan(3);
     }
 
+    /// <summary>What the generator was asked for: IEC plates mostly name their 1000 m, NEMA entries rarely name an altitude.</summary>
+    [Theory]
+    [InlineData(PlateStandard.Iec, 0.5, 0.7)]
+    [InlineData(PlateStandard.Nema, 0.08, 0.16)]
+    public void A_share_of_motors_says_how_high_it_carries_its_rating(PlateStandard standard, double least, double most)
+    {
+        var motors = All.Where(part => part.Spec.Standard == standard).ToList();
+        var marked = motors.Where(part => part.Spec.AltitudeMost is not null).ToList();
+
+        ((double)marked.Count / motors.Count).ShouldBeInRange(least, most);
+        marked.ShouldAllBe(part => part.Spec.AltitudeMost!.Value.Meters >= 1000 && part.Spec.AltitudeMost.Value.Meters < 3000);
+    }
+
     [Fact]
     public void Near_equal_parts_of_several_makers_stand_side_by_side()
     {

@@ -14,6 +14,18 @@ public readonly record struct TurnFacet(Direction? Ships, Reversing? Reversing, 
 {
     /// <summary>Whether the turn can be changed; null when not known.</summary>
     public bool? CanReverse => Reversing is { } known ? known != Motors.Reversing.Fixed : null;
+
+    /// <summary>What it is for a motor: a shaded-pole motor is fixed, a three-phase one reversible, unless its entry says otherwise.</summary>
+    public static TurnFacet Of(MotorSpec motor) => new(
+        motor.Rotation?.FacingShaft,
+        motor.Reversing ?? motor.Type switch
+        {
+            MotorType.ShadedPole => Motors.Reversing.Fixed,
+            MotorType.ThreePhaseInduction => Motors.Reversing.ByLeads,
+            _ => null,
+        },
+        motor.Phase == Phases.Three || motor.Type == MotorType.ThreePhaseInduction,
+        motor.ShaftEnds == 2);
 }
 
 /// <summary>Does the motor turn the way the fan needs, or can it be made to?</summary>
@@ -27,16 +39,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         $"The two shaft ends turn opposite ways: the turn is meant facing the end that drives the fan.";
 
     /// <inheritdoc/>
-    public override TurnFacet Read(MotorSpec part) => new(
-        part.Rotation?.FacingShaft,
-        part.Reversing ?? part.Type switch
-        {
-            MotorType.ShadedPole => Reversing.Fixed,
-            MotorType.ThreePhaseInduction => Reversing.ByLeads,
-            _ => null,
-        },
-        part.Phase == Phases.Three || part.Type == MotorType.ThreePhaseInduction,
-        part.ShaftEnds == 2);
+    public override TurnFacet Read(MotorSpec part) => TurnFacet.Of(part);
 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, TurnFacet facet)
@@ -89,5 +92,5 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         _ => facet.IsThreePhase ? "interchange any two of its three lines" : "change its two reversing leads over",
     };
 
-    private static string Seen(Direction turn) => turn == Direction.Clockwise ? "clockwise facing the shaft" : "counterclockwise facing the shaft";
+    internal static string Seen(Direction turn) => turn == Direction.Clockwise ? "clockwise facing the shaft" : "counterclockwise facing the shaft";
 }

@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Quantities;
+
 namespace PartsMatch.Fit.Motors.Running;
 
 /// <summary>Whether a supply is what motors are rated at.</summary>
@@ -9,8 +11,12 @@ public static class RatedSupply
     /// <summary>Unbalance up to which a motor carries its rating (NEMA MG 1 12.45), percent.</summary>
     private const double MostUnbalance = 1;
 
-    /// <summary>A service factor holds at rated volts, frequency and balance only (NEMA MG 1 14.37); where nobody measured, it does not count.</summary>
+    /// <summary>
+    /// A service factor holds at rated volts, frequency and balance only (NEMA MG 1 14.37); where nobody measured, it does not count.
+    /// Above 1000 m it makes up for the thin air, and is not there for load as well (MG 1 14.4, from memory).
+    /// </summary>
     public static bool ServiceFactorCounts(MotorSite site, RatedPoint motor) =>
         site.Volts is { } volts && Math.Abs(motor.VoltsRatio - 1) <= SameVolts
+        && (site.Altitude is not { } altitude || Within.AtMost(altitude.Meters, Aspects.AirDensity.UsualMost))
         && (volts.Count < 3 || Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts) <= MostUnbalance);
 }

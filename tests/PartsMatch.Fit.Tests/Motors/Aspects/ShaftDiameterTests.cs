@@ -29,6 +29,10 @@ public sealed class ShaftDiameterTests : BodyAspectTests<ShaftDiameter, Diameter
     [InlineData("shaftDiameter=1/2 in", "hubBore=5/8 in", "shaftDiameter=5/8 in", "Meets")]
     [InlineData("", "", "shaftDiameter=1/2 in", "Unknown Plate shaftDiameter")]
     [InlineData("shaftDiameter=1/2 in", "", "", "Unknown Part shaftDiameter")]
+    [InlineData("shaftDiameter=1/2 in", "bladeStays=no", "shaftDiameter=1/2 in", "Unknown Site newBladeBore")] // the hub goes with its blade
+    [InlineData("shaftDiameter=1/2 in", "bladeStays=no; newBladeBore=5/8 in", "shaftDiameter=5/8 in", "Meets")]
+    [InlineData("shaftDiameter=1/2 in", "bladeStays=no; hubBore=5/8 in; newBladeBore=1/2 in", "shaftDiameter=5/8 in", "Fails")]
+    [InlineData("shaftDiameter=1/2 in", "newBladeBore=5/8 in", "shaftDiameter=1/2 in", "Meets")]
     public void The_hub_stands_before_the_old_shaft(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Fact]
