@@ -43,6 +43,18 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
         byRow.Output.ShouldContain("Local codes");
     }
 
+    // Worked by hand: 187 V is 10.1 % under 208 V.
+    [Fact]
+    public async Task What_was_measured_and_does_not_go_with_the_plate_is_doubted_above_the_list_and_on_the_sheet()
+    {
+        const string Equipment = " --equipment-fan-amps 4";
+        const string Doubt = "Doubt: The equipment's plate says 4 A for the fan, the old motor's 2.1 A: more than 10 % apart.";
+        (await demo.Run(Plate + Measured + Equipment)).Output.ShouldContain(Doubt);
+        (await demo.Run(Plate + Measured + Equipment + " --sheet 1")).Output.ShouldContain(Doubt);
+        (await demo.Run(Plate + Measured)).Output.ShouldNotContain("Doubt:");
+        (await demo.Run(Plate + " --volts 187")).Output.ShouldContain("Doubt: 208-230 V plate, 187 V measured: 10.1 % low");
+    }
+
     [Theory]
     [InlineData("100000")]
     [InlineData("0")]
