@@ -21,7 +21,7 @@ internal static class LentFigures
         for (var at = 0; at < certain.Count; at++)
         {
             if (!IsSpacedBehind(plate, certain[at])) continue;
-            if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From)) is { } owner) certain[at] = owner;
+            if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From) && !HasBurntFigure(plate, certain, before.From)) is { } owner) certain[at] = owner;
         }
 
         var writesLabelsBehind = certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0);
@@ -42,6 +42,10 @@ internal static class LentFigures
 
         return choice with { Certain = certain };
     }
+
+    /// <summary>Whether a label has its own figure before it, though that cannot be read: 1/_ HP 1075 RPM.</summary>
+    private static bool HasBurntFigure(PlateText plate, List<Placement> placements, int label) =>
+        plate.Is(label - 1, TokenKind.Burnt) && placements.Exists(placement => placement.Unread is not null && placement.Stands == LabelStands.Behind && placement.From < label && label < placement.To);
 
     private static bool IsSpacedBehind(PlateText plate, Placement placement) =>
         placement.Stands == LabelStands.Behind && placement.Values.Count > 0 && plate.BeginsChunk(placement.To - 1);
