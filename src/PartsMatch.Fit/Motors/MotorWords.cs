@@ -23,7 +23,9 @@ internal static class MotorWords
     [
         .. Enumerable.Range(1, 12).Select(lead => (FormattableString.Invariant($"T{lead}"), "NEMA marks")),
         .. ((string[])["U1", "V1", "W1", "U2", "V2", "W2", "Z1", "Z2"]).Select(terminal => (terminal, "IEC terminals")),
-        .. Colours.Select(colour => (colour, "coloured")),
+        .. from colour in Colours
+           from end in (string[])["", " CAP", " CAPACITOR", " LINE", " L1", " L2", " COM", " COMMON", " HI", " HIGH", " MED", " LO", " LOW"]
+           select ($"{colour}{end}", "coloured"),
     ];
 
     /// <summary>Words that are values.</summary>
@@ -62,7 +64,7 @@ internal static class MotorWords
     public static IReadOnlyList<string> Strangers { get; } =
     [
         "MODEL", "MOD", "MDL", "MODEL NO", "MOD NO", "MODEL NUMBER", "SER", "SERIAL", "SER NO", "SERIAL NO", "SERIAL NUMBER", "S/N", "SN", "PART NO", "P/N", "PN", "PART NUMBER",
-        "CAT", "CAT NO", "CATALOG NO", "STOCK NO", "STYLE", "SPEC", "SPEC NO", "ORDER NO", "JOB NO", "MFG", "MFG NO", "MFG DATE", "DATE", "DATE CODE", "MADE", "FILE", "FILE NO", "ID", "ID NO", "NO", "NR", "LOT", "BATCH",
+        "CAT", "CAT NO", "CATALOG NO", "STOCK NO", "STYLE", "SPEC", "SPEC NO", "ORDER NO", "JOB NO", "MFG", "MFG NO", "MFG DATE", "DATE", "DATE CODE", "MADE", "ANNO", "YEAR", "BAUJAHR", "BJ", "FILE", "FILE NO", "ID", "ID NO", "NO", "NR", "LOT", "BATCH",
         "RISE", "TEMP RISE", "SFA", "SF AMPS", "S.F.A.", "MAX ALT", "ALT", "ALTITUDE", "WT", "WEIGHT", "DIAGRAM", "DIAG", "CONN DIAG", "WIRING DIAGRAM", "TEL", "FUSE", "MAX FUSE",
         "NOT", "NOT FOR", "NOT FOR USE WITH", "WITHOUT", "W/O", "NO", "LESS",
     ];

@@ -24,23 +24,24 @@ internal static class LentFigures
             if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From) && !HasBurntFigure(plate, certain, before.From)) is { } owner) certain[at] = owner;
         }
 
-        var writesLabelsBehind = certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0);
-        for (var first = 0; first < certain.Count; first++)
-        {
-            if (certain[first] == chosen[first]) continue;
-            var last = first;
-            while (last + 1 < certain.Count && certain[last + 1] != chosen[last + 1] && chosen[last + 1].From == chosen[last].To) last++;
-            var behind = chosen[last].To;
-            var figureBehind = plate.Is(behind, TokenKind.Number) && !Covers(chosen, behind);
-            if (!figureBehind && (last > first || writesLabelsBehind))
-            {
-                for (var at = first; at <= last; at++) certain[at] = chosen[at];
-            }
-
-            first = last;
-        }
-
+        // Several in a row without such a figure show the plate's habit, and then a lone one follows it.
+        GiveBack(run => run > 1);
+        if (certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0)) GiveBack(_ => true);
         return choice with { Certain = certain };
+
+        void GiveBack(Func<int, bool> isLongEnough)
+        {
+            for (var first = 0; first < certain.Count; first++)
+            {
+                if (certain[first] == chosen[first]) continue;
+                var last = first;
+                while (last + 1 < certain.Count && certain[last + 1] != chosen[last + 1] && chosen[last + 1].From == chosen[last].To) last++;
+                var behind = chosen[last].To;
+                var figureBehind = plate.Is(behind, TokenKind.Number) && !Covers(chosen, behind);
+                for (var at = first; !figureBehind && isLongEnough(1 + last - first) && at <= last; at++) certain[at] = chosen[at];
+                first = last;
+            }
+        }
     }
 
     /// <summary>Whether a label has its own figure before it, though that cannot be read: 1/_ HP 1075 RPM.</summary>

@@ -88,7 +88,7 @@ internal sealed class TokenScan(string text)
         return free && text[at] is '.' or '-' or '−';
     }
 
-    /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, 10.., or 208- before a word; null for whatever else. What is left of it is no value.</summary>
+    /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, ____, 10.., or 208- before a word; null for whatever else. What is left of it is no value.</summary>
     private int? BurntEnd()
     {
         if (!Characters.IsHole(text[at]) && !StartsNumber()) return null;
@@ -100,7 +100,7 @@ internal sealed class TokenScan(string text)
             end++;
         }
 
-        if (hole) return figure ? end : null;
+        if (hole) return figure || (end - at > 1 && text[at] is '_' or '?' or '#') ? end : null;
         end = NumberEnd();
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }

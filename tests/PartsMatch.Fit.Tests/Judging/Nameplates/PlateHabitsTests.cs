@@ -15,7 +15,7 @@ public sealed class PlateHabitsTests
     [InlineData("230-1-50", "voltage=230 V; phase=single-phase; frequency=50 Hz")]
     [InlineData("208-230/460-3-60", "voltage=208-230/460 V; phase=three-phase; frequency=60 Hz")]
     [InlineData("115/1/60 1/4 HP", "power=1/4 hp; voltage=115 V; phase=single-phase; frequency=60 Hz")]
-    [InlineData("115/2/60 1/4 HP", "")]
+    [InlineData("115/2/60 1/4 HP", "power=1/4 hp")]
     public void Volts_phases_and_hertz_side_by_side_need_no_label(string plate, string read) => Fields(plate).ShouldBe(read);
 
     [Theory]
