@@ -10,7 +10,16 @@ public sealed record TextSpan(string Text, int From, int Length);
 /// <param name="Field">The field.</param>
 /// <param name="Text">Its value, as the field's form writes it.</param>
 /// <param name="Spans">The pieces of the plate's text that it came from, in their order; words and figure need not touch.</param>
-public sealed record ReadField(Field Field, string Text, IReadOnlyList<TextSpan> Spans);
+public sealed record ReadField(Field Field, string Text, IReadOnlyList<TextSpan> Spans)
+{
+    /// <summary>Slips of the keyboard or of a scanner that were mended for it; empty for nearly all fields.</summary>
+    public IReadOnlyList<Mended> Mended { get; init; } = [];
+}
+
+/// <summary>A figure with a letter where a digit must stand: 6O HZ, l/4 HP.</summary>
+/// <param name="Typed">The figure as it stands in the text: 6O.</param>
+/// <param name="ReadAs">What it was read as: 60.</param>
+public sealed record Mended(string Typed, string ReadAs);
 
 /// <summary>What a plate's text says.</summary>
 /// <param name="Plate">The record with all that was read.</param>

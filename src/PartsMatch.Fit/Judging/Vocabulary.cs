@@ -18,6 +18,12 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
     public NamedText? Says { get; init; }
 
+    /// <summary>A unit that is never meant at these labels: horsepower is never input. Null when all are.</summary>
+    public string? NeverIn { get; init; }
+
+    /// <summary>Whether its figure yields to any other of the field: P1 120 W stands beside P2 75 W and does not contradict it.</summary>
+    public bool Yields { get; init; }
+
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
 }
@@ -77,6 +83,12 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Second figures that belong to a field.</summary>
     public IReadOnlyList<PlateTail> Tails { get; init; } = [];
+
+    /// <summary>Names of steps, each before its own figure of one field: HI 1075 LO 825 RPM.</summary>
+    public IReadOnlyList<string> Steps { get; init; } = [];
+
+    /// <summary>Fields, in their order, whose figures plates print side by side without any label: 208-230/1/60 is volts, phases and hertz.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Groups { get; init; } = [];
 
     /// <summary>Values that say less than others.</summary>
     public IReadOnlyList<PlateVague> Vague { get; init; } = [];

@@ -193,3 +193,19 @@ public enum PlateStandard
     [Words("IEC", "IEC 60034", "IEC 60034-1")]
     Iec,
 }
+
+/// <summary>How a motor's leads are named.</summary>
+public enum LeadNames
+{
+    /// <summary>T1 to T12 (NEMA MG 1 Part 2).</summary>
+    [Words("NEMA marks", "T marks")]
+    NemaMarks,
+
+    /// <summary>U1 V1 W1 and so on (IEC 60034-8).</summary>
+    [Words("IEC terminals")]
+    IecTerminals,
+
+    /// <summary>By colours, which no standard fixes.</summary>
+    [Words("coloured", "colored")]
+    Coloured,
+}

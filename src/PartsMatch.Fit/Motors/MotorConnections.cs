@@ -30,13 +30,14 @@ internal static class MotorConnections
         var (low, high) = (taps.Min(tap => tap.High), taps.Max(tap => tap.High));
         var volts = chosen.Tap.High < high ? ConnectedVolts.Low : ConnectedVolts.High;
         var isDouble = Within.Ratio(high / low, 2, 1 + RatioWithin);
+        if (part.LeadMarks is [LeadNames.Coloured]) return [];
         if (part.Phase == Phases.Three)
         {
-            var isStarDelta = part.Standard == PlateStandard.Iec && Within.Ratio(high / low, Math.Sqrt(3), 1 + RatioWithin);
+            var isStarDelta = HasIecTerminals(part) && Within.Ratio(high / low, Math.Sqrt(3), 1 + RatioWithin);
             return isStarDelta ? Rows(volts, LeadMarks.IecSixTerminals)
 
                 // For high volts star and triangle are connected alike: one drawing does.
-                : isDouble && part.Standard != PlateStandard.Iec ? volts == ConnectedVolts.High ? Rows(volts, LeadMarks.NemaNineLeadsWye) : Rows(volts, LeadMarks.NemaNineLeadsWye, LeadMarks.NemaNineLeadsDelta)
+                : isDouble && !HasIecTerminals(part) ? volts == ConnectedVolts.High ? Rows(volts, LeadMarks.NemaNineLeadsWye) : Rows(volts, LeadMarks.NemaNineLeadsWye, LeadMarks.NemaNineLeadsDelta)
                 : [];
         }
 
@@ -45,16 +46,20 @@ internal static class MotorConnections
 
     private static IReadOnlyList<Connection> ForTurn(MotorNeed need, MotorSpec part)
     {
-        if (part.Reversing is Reversing.ByPlug or Reversing.BySetting) return [];
-        if (part.Phase == Phases.Three || part.Type == MotorType.ThreePhaseInduction) return Rows(ConnectedVolts.Any, part.Standard == PlateStandard.Iec ? LeadMarks.IecThreeLines : LeadMarks.NemaThreeLines);
-        if (part.Standard == PlateStandard.Iec && part.Type == MotorType.PermanentSplitCapacitor) return Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor);
+        if (part.Reversing is Reversing.ByPlug or Reversing.BySetting || part.LeadMarks is [LeadNames.Coloured]) return [];
+        if (part.Phase == Phases.Three || part.Type == MotorType.ThreePhaseInduction) return Rows(ConnectedVolts.Any, HasIecTerminals(part) ? LeadMarks.IecThreeLines : LeadMarks.NemaThreeLines);
+        if (HasIecTerminals(part) && part.Type == MotorType.PermanentSplitCapacitor) return Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor);
         return !HasNemaSinglePhaseLeads(part) ? []
             : part.Voltage is { Count: 1 } ? OfTurn(need, Rows(ConnectedVolts.Only, LeadMarks.NemaSinglePhase))
             : ForTap(need, part);
     }
 
     private static bool HasNemaSinglePhaseLeads(MotorSpec part) =>
-        part.Standard != PlateStandard.Iec && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;
+        !HasIecTerminals(part) && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;
+
+    /// <summary>The marks that the plate itself shows stand before the habits of its standard.</summary>
+    private static bool HasIecTerminals(MotorSpec part) =>
+        part.LeadMarks?.Contains(LeadNames.IecTerminals) == true || (part.LeadMarks?.Contains(LeadNames.NemaMarks) != true && part.Standard == PlateStandard.Iec);
 
     private static IReadOnlyList<Connection> OfTurn(MotorNeed need, IReadOnlyList<Connection> rows) =>
         MotorSteps.TurnNeeded(need) is { } turn ? [.. rows.Where(row => row.FacingShaft == turn)] : rows;

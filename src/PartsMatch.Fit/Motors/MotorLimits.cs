@@ -10,6 +10,9 @@ internal static class MotorLimits
     /// <summary>Rows of amps lie nearer together than this, as ratio: two voltages are 2 apart, two windings up to 3.</summary>
     private const double WidestRows = 3.9;
 
+    /// <summary>Rows of power lie nearer together than this: half the speed needs an eighth of the power.</summary>
+    private const double WidestPowerRows = 10;
+
     private const string VoltsWords = "a voltage that motors are made for: 12 to 28, 36 to 50, 100 to 130, 200 to 280, 340 to 365, 375 to 500 or 525 to 700 V";
 
     /// <summary>Bands about the nominal voltages of the world's supplies: 71 beside a V is something else, and 370 V is a capacitor's.</summary>
@@ -20,7 +23,7 @@ internal static class MotorLimits
     /// <summary>All limits.</summary>
     public static IReadOnlyList<PlateLimit> All { get; } =
     [
-        PlateLimit.Of<Figures<Power>>("power", "from 1 W to 200 kW", all => all.All(power => Within.Span((double)power.Watts, 1, 200_000))),
+        PlateLimit.Of<Figures<Power>>("power", "from 1 W to 200 kW, rows at most 10 times apart", Rows),
         PlateLimit.Of<Figures<RotationalSpeed>>("speed", "from 250 to 6000 rpm", all => all.All(speed => Within.Span(speed.RevolutionsPerMinute, 250, 6000))),
         PlateLimit.Of<int>("speeds", "from 1 to 8 speeds", count => count is >= 1 and <= 8) with { IsAbsolute = true },
         PlateLimit.Of<int>("poles", "an even number from 2 to 24", count => count is >= 2 and <= 24 && int.IsEvenInteger(count)) with { IsAbsolute = true },
@@ -42,6 +45,9 @@ internal static class MotorLimits
         PlateLimit.Of<Temperature>("ambientMost", "from 15 to 120 °C", temperature => Within.Span(temperature.DegreesCelsius, 15, 120)),
         PlateLimit.Of<Temperature>("ambientLeast", "from −60 to 20 °C", temperature => Within.Span(temperature.DegreesCelsius, -60, 20)),
     ];
+
+    private static bool Rows(Figures<Power> all) =>
+        all.All(power => Within.Span((double)power.Watts, 1, 200_000)) && Within.Ratio((double)all.Max(power => power.Watts), (double)all.Min(power => power.Watts), WidestPowerRows);
 
     private static bool Volts(Taps taps) => taps.All(tap => IsNominal(tap.First.Volts) && IsNominal(tap.Last.Volts));
 

@@ -91,6 +91,10 @@ public sealed record MotorSpec : Spec
     [Field("Run capacitor", "CAP or MFD/VAC on the plate, such as 5/370; none if the motor has no capacitor.", Group = Supply)]
     public CapacitorRating? RunCapacitor { get; init; }
 
+    /// <summary>How its leads are marked.</summary>
+    [Field("Lead marks", "How the leads are named: T1 T2 ... (NEMA), U1 V1 W1 ... (IEC), or by colours only. It decides which connection drawing goes with the motor.", Group = Supply)]
+    public Choices<LeadNames>? LeadMarks { get; init; }
+
     /// <summary>Frame.</summary>
     [Field("Frame", "FR on the plate: 48Y, 56C, IEC 71. It fixes the shaft height, and without Y or Z also the shaft.", Group = Mounting)]
     public FrameSize? Frame { get; init; }

@@ -11,7 +11,9 @@ public static class MotorVocabulary
     {
         OnlyAtLabel = MotorWords.OnlyAtLabel,
         Strangers = MotorWords.Strangers,
-        Fillers = ["Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR"],
+        Fillers = MotorWords.Fillers,
+        Steps = ["HI", "HIGH", "MED HI", "MED", "MEDIUM", "MED LO", "LO", "LOW"],
+        Groups = [["voltage", "phase", "frequency"], ["voltage", "frequency", "phase"]],
         Limits = MotorLimits.All,
 
         Vague =

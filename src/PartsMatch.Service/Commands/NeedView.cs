@@ -12,7 +12,7 @@ internal static class NeedView
     {
         if (answer.GetProperty("nameplate") is { ValueKind: JsonValueKind.Object } plate)
         {
-            Terminal.Line(console, "Read", plate.Each("fields").Where(field => !field.GetProperty("deduced").GetBoolean()).Select(field => $"{field.Text("label")} {field.Text("text")}"));
+            Terminal.Line(console, "Read", plate.Each("fields").Where(field => !field.GetProperty("deduced").GetBoolean()).Select(Read));
             Terminal.Line(console, "Left over", plate.Each("leftovers").Select(span => span.Text("text")));
             foreach (var complaint in plate.Each("complaints")) console.WriteLine($"Not read: {complaint.Text("sentence")}");
         }
@@ -21,6 +21,9 @@ internal static class NeedView
         console.WriteLine($"Old part: {Terminal.Part(old)}");
         foreach (var line in Terminal.Superseded(old)) console.WriteLine(line);
     }
+
+    /// <summary>A field as read, with the slip of the thumb that was mended for it.</summary>
+    private static string Read(JsonElement field) => $"{field.Text("label")} {field.Text("text")}{(field.GetProperty("mended").GetString() is { } mended ? $" ({mended})" : string.Empty)}";
 
     /// <summary>All of it: what was given, what follows, and what to doubt.</summary>
     public static void Write(Family family, JsonElement answer, IAnsiConsole console)

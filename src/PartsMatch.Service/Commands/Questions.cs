@@ -5,7 +5,7 @@ internal static class Questions
 {
     /// <summary>How the need was understood.</summary>
     private const string NeedAnswer = """
-            nameplate { fields { label text deduced } leftovers { text } complaints { sentence } }
+            nameplate { fields { label text mended deduced } leftovers { text } complaints { sentence } }
             oldPart { number maker title status supersededBy { number saidBy on } }
             deductions { side field text because }
             contradictions { sentence }

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>What a character is on a plate.</summary>
@@ -16,7 +18,20 @@ internal static class Characters
     public static bool IsFigure(char character) => char.IsAsciiDigit(character) || Quantities.VulgarFractions.Contains(character);
 
     /// <summary>What people type where a digit cannot be read.</summary>
-    public static bool IsHole(char character) => character is '_' or '?' or '*';
+    public static bool IsHole(char character) => character is '_' or '?' or '*' or '#' or '…';
+
+    /// <summary>The letters that <see cref="DigitLike"/> knows.</summary>
+    public static readonly SearchValues<char> DigitLikes = SearchValues.Create("OoIilSsBb");
+
+    /// <summary>The digit that a letter is typed for or scanned as; null for all others. A capital L is none: nobody mistakes it for a 1.</summary>
+    public static char? DigitLike(char character) => character switch
+    {
+        'O' or 'o' => '0',
+        'I' or 'i' or 'l' => '1',
+        'S' or 's' => '5',
+        'B' or 'b' => '8',
+        _ => null,
+    };
 
     /// <summary>What may stand inside a run of figures: 115/208-230, 45+5, 2.1. A comma may not: it parts 1075,60HZ as often as it is a decimal one.</summary>
     public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';

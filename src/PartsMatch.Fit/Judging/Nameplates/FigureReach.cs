@@ -50,11 +50,14 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 
         // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
         var text = plate.Slice(at, at + 1);
-        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || IsFraction(text) || IsAboveSlash(at));
+        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
     }
 
     /// <summary>The 1 before the slash of 1 1 / 2.</summary>
     private bool IsAboveSlash(int at) => plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
+
+    /// <summary>Of 115/2/60 1/4 HP the 60 is no part of the horsepower; of 3/4-1 1/2 HP the 1 is.</summary>
+    private static bool IsWhole(ReadOnlySpan<char> text) => text[(text.LastIndexOf('-') + 1)..].IndexOfAnyExceptInRange('0', '9') < 0;
 
     private static bool IsFraction(ReadOnlySpan<char> text)
     {

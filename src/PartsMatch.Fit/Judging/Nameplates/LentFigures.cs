@@ -21,27 +21,32 @@ internal static class LentFigures
         for (var at = 0; at < certain.Count; at++)
         {
             if (!IsSpacedBehind(plate, certain[at])) continue;
-            if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From)) is { } owner) certain[at] = owner;
+            if (announced[certain[at].From].FirstOrDefault(before => IsImpossible(plate, reader, before.Unread!) && !Covers(certain, before.From) && !HasBurntFigure(plate, certain, before.From)) is { } owner) certain[at] = owner;
         }
 
-        var writesLabelsBehind = certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0);
-        for (var first = 0; first < certain.Count; first++)
-        {
-            if (certain[first] == chosen[first]) continue;
-            var last = first;
-            while (last + 1 < certain.Count && certain[last + 1] != chosen[last + 1] && chosen[last + 1].From == chosen[last].To) last++;
-            var behind = chosen[last].To;
-            var figureBehind = plate.Is(behind, TokenKind.Number) && !Covers(chosen, behind);
-            if (!figureBehind && (last > first || writesLabelsBehind))
-            {
-                for (var at = first; at <= last; at++) certain[at] = chosen[at];
-            }
-
-            first = last;
-        }
-
+        // Several in a row without such a figure show the plate's habit, and then a lone one follows it.
+        GiveBack(run => run > 1);
+        if (certain.Exists(placement => placement.Stands == LabelStands.Behind && placement.Values.Count > 0)) GiveBack(_ => true);
         return choice with { Certain = certain };
+
+        void GiveBack(Func<int, bool> isLongEnough)
+        {
+            for (var first = 0; first < certain.Count; first++)
+            {
+                if (certain[first] == chosen[first]) continue;
+                var last = first;
+                while (last + 1 < certain.Count && certain[last + 1] != chosen[last + 1] && chosen[last + 1].From == chosen[last].To) last++;
+                var behind = chosen[last].To;
+                var figureBehind = plate.Is(behind, TokenKind.Number) && !Covers(chosen, behind);
+                for (var at = first; !figureBehind && isLongEnough(1 + last - first) && at <= last; at++) certain[at] = chosen[at];
+                first = last;
+            }
+        }
     }
+
+    /// <summary>Whether a label has its own figure before it, though that cannot be read: 1/_ HP 1075 RPM.</summary>
+    private static bool HasBurntFigure(PlateText plate, List<Placement> placements, int label) =>
+        plate.Is(label - 1, TokenKind.Burnt) && placements.Exists(placement => placement.Unread is not null && placement.Stands == LabelStands.Behind && placement.From < label && label < placement.To);
 
     private static bool IsSpacedBehind(PlateText plate, Placement placement) =>
         placement.Stands == LabelStands.Behind && placement.Values.Count > 0 && plate.BeginsChunk(placement.To - 1);

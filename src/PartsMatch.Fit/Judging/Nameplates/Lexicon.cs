@@ -18,10 +18,12 @@ internal sealed class Lexicon
         Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
         vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
+        Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         foreach (var label in vocabulary.Labels) AddLabel(label);
         AddWords(vocabulary);
         foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
+        foreach (var step in vocabulary.Steps) Tree.Add(step).IsStep = true;
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
     }
 
@@ -33,6 +35,9 @@ internal sealed class Lexicon
 
     /// <summary>The second figures of fields that have one.</summary>
     public IReadOnlyDictionary<Field, PlateTail> Tails { get; }
+
+    /// <summary>Fields whose figures stand side by side without a label.</summary>
+    public IReadOnlyList<IReadOnlyList<Field>> Groups { get; }
 
     /// <summary>The units of all second figures.</summary>
     public UnitSet TailUnits { get; }
@@ -46,6 +51,17 @@ internal sealed class Lexicon
 
     /// <summary>The spellings of a field's units.</summary>
     public UnitSet UnitsOf(Field field) => units[field];
+
+    /// <summary>Whether some letters or figures are a word of the vocabulary, or a unit.</summary>
+    public bool Knows(ReadOnlySpan<char> text)
+    {
+        foreach (var (_, set) in units)
+        {
+            if (set.Contains(text)) return true;
+        }
+
+        return Tree.Has(text);
+    }
 
     /// <summary>The field of a name.</summary>
     public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");

@@ -39,12 +39,16 @@ public sealed class NameplateReader
             return Refused(ComplaintCode.TooLong, $"{text[..LongestQuote]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
         }
 
-        var plate = new PlateText(text);
+        var findings = new Mending(text, lexicon, slips => Read(new PlateText(text, slips))).Best();
+        return findings.Fields.Count + findings.Contradictions.Count + findings.Complaints.Count > 0 ? findings : findings with { Complaints = [NothingRead(text)] };
+    }
+
+    private PlateFindings Read(PlateText plate)
+    {
         var reader = new ValueReader(lexicon);
         var all = new PlacementSearch(plate, lexicon, reader).All();
         var choice = CutFigures.TakenBack(plate, LentFigures.TakenBack(plate, reader, Cover.Best(plate, all), all));
-        var findings = new PlateReport(plate, lexicon, reader, choice).Findings();
-        return findings.Fields.Count + findings.Contradictions.Count + findings.Complaints.Count > 0 ? findings : findings with { Complaints = [NothingRead(text)] };
+        return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 
     private static Complaint NothingRead(string text)

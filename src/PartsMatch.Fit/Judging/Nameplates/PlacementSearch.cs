@@ -5,6 +5,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Finds every way in which some stretch of a plate can be read by itself.</summary>
 internal sealed class PlacementSearch
 {
+    /// <summary>What speaks for a word with a figure in it: W1 is a terminal sooner than one watt.</summary>
+    private const int OfOnePiece = 1;
+
     private readonly PlateText plate;
     private readonly IReadOnlyList<Match>[] matches;
     private readonly ValueReader reader;
@@ -32,7 +35,7 @@ internal sealed class PlacementSearch
 
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new UnreadSearch(plate, matches).All()];
+        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, reader, reach).All(), .. new StepSearch(plate, matches, reader).All(), .. new UnreadSearch(plate, matches).All()];
     }
 
     private void AddAt(int from)
@@ -42,7 +45,7 @@ internal sealed class PlacementSearch
             var node = match.Node;
             if (node.Labels.Count > 0) AddLabelFirst(from, match);
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
-            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
+            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
             if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
             if (node.IsStranger) AddStranger(from, match.End);
         }
@@ -91,10 +94,12 @@ internal sealed class PlacementSearch
                     if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
                     foreach (var label in match.Node.Labels)
                     {
-                        if (at > end && reach.UnitEnd(label.Field, end) != at) continue;
+                        // 40 °C AMB: the unit stands before the label; 1380 1/min: the label is the end of the unit.
+                        var unit = at > end ? reach.UnitEnd(label.Field, end) : null;
+                        if (at > end && unit != at && unit != match.End) continue;
                         foreach (var found in values.At(from, label))
                         {
-                            if (found.To == at || found.To > match.End) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
+                            if (found.To == at || found.To > match.End || (found.To == unit && unit == match.End)) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
                         }
                     }
                 }
@@ -113,6 +118,7 @@ internal sealed class PlacementSearch
 
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
     {
+        if (label.Label.NeverIn is { } unit && found.Text.EndsWith(unit, StringComparison.Ordinal)) return;
         var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
         var placed = new List<PlacedValue>(1);
         if (found.Second is { } second)
@@ -126,7 +132,7 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed));
+        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { Yields = label.Label.Yields });
     }
 
     /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>

@@ -14,7 +14,9 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>All findings.</summary>
     public PlateFindings Findings()
     {
-        foreach (var group in choice.Certain.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
+        var others = choice.Certain.Where(placement => !placement.Yields).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
+        var taken = choice.Certain.Where(placement => !placement.Yields || !placement.Values.Any(value => others.Contains(value.Field)));
+        foreach (var group in taken.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
@@ -36,7 +38,8 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
 
         var where = values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From).ToList();
         foreach (var at in where.SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From))) used[at] = true;
-        fields.Add(new(field, texts[0], [.. where.Select(stretch => plate.Span(stretch.From, stretch.To))]));
+        List<TextSpan> spans = [.. where.Select(stretch => plate.Span(stretch.From, stretch.To))];
+        fields.Add(new(field, texts[0], spans) { Mended = [.. spans.SelectMany(plate.MendedIn).Distinct()] });
     }
 
     private void Doubt(IReadOnlyList<Placement> run)

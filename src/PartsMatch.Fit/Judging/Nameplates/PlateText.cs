@@ -7,15 +7,17 @@ internal sealed class PlateText
     private const int LongestChunk = 80;
 
     private readonly string plain;
+    private readonly IReadOnlyList<Slip> slips;
     private readonly int[] chunkEnds;
     private readonly int[] chunkStarts;
     private readonly bool[] figures;
 
-    /// <summary>Cuts a text; it takes time in proportion to its length.</summary>
-    public PlateText(string text)
+    /// <summary>Cuts a text, with some slips in it mended; it takes time in proportion to its length.</summary>
+    public PlateText(string text, params IReadOnlyList<Slip> slips)
     {
         Text = text;
-        plain = Quantities.PlainSigns.In(text);
+        this.slips = slips;
+        plain = Slip.MendedIn(Quantities.PlainSigns.In(text), slips);
         Tokens = new TokenScan(plain).All();
         chunkEnds = new int[Tokens.Count];
         chunkStarts = new int[Tokens.Count];
@@ -57,6 +59,13 @@ internal sealed class PlateText
         if (end < Text.Length && ((Text[end] == ')' && inside.LastIndexOf('(') > inside.LastIndexOf(')')) || (Text[end] == '.' && inside.Contains('.') && char.IsLetter(Text[end - 1])))) end++;
         return new(Text[start..end], start, end - start);
     }
+
+    /// <summary>What was mended within a piece of the plate.</summary>
+    public IEnumerable<Mended> MendedIn(TextSpan span) =>
+        from slip in slips
+        let reach = slip.Within(plain, span)
+        where reach.Length > 0
+        select new Mended(Text.Substring(reach.From, reach.Length), plain.Substring(reach.From, reach.Length));
 
     /// <summary>Whether a token is of a kind; false before the first and behind the last.</summary>
     public bool Is(int at, TokenKind kind) => at >= 0 && at < Count && Tokens[at].Kind == kind;

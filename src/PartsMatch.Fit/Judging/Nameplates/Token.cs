@@ -9,8 +9,11 @@ internal enum TokenKind
     /// <summary>Figures that touch, with what joins them: 1075, 2.1, 3/4-1/3, 115/208-230, 45+5.</summary>
     Number,
 
-    /// <summary>One sign that is neither, and no separator: °, %, ~, an emoji; or a figure of which a part cannot be read.</summary>
+    /// <summary>One sign that is neither, and no separator: °, %, ~, an emoji.</summary>
     Sign,
+
+    /// <summary>A figure of which a part cannot be read: 107_, 1/?, 2##.</summary>
+    Burnt,
 }
 
 /// <summary>A piece of the text that belongs together; what stands between two of them is a gap.</summary>

@@ -26,7 +26,7 @@ internal sealed class TokenScan(string text)
             }
             else if (BurntEnd() is { } burnt)
             {
-                Add(TokenKind.Sign, burnt);
+                Add(TokenKind.Burnt, burnt);
             }
             else if (StartsNumber())
             {
@@ -56,8 +56,8 @@ internal sealed class TokenScan(string text)
         }
         else if (Characters.IsSeparator(here))
         {
-            // A comma between digits may be a decimal one: what stands on its two sides is read together or not at all.
-            parted |= Characters.Divides(here) && !(here == ',' && Characters.IsFigure(Before()) && Characters.IsFigure(At(at + 1)));
+            // A comma between digits may be a decimal one, and so may that of O,37: what stands on its two sides is read together or not at all.
+            parted |= Characters.Divides(here) && !(here == ',' && (Characters.IsFigure(Before()) || Characters.DigitLike(Before()) is not null) && Characters.IsFigure(At(at + 1)));
             at++;
         }
         else if (Characters.IsQuote(here) && !Characters.IsFigure(Before()))
@@ -88,22 +88,25 @@ internal sealed class TokenScan(string text)
         return free && text[at] is '.' or '-' or '−';
     }
 
-    /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, or 208- before a word; null for whatever else. What is left of it is no value.</summary>
+    /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, ____, 10.., or 208- before a word; null for whatever else. What is left of it is no value.</summary>
     private int? BurntEnd()
     {
         if (!Characters.IsHole(text[at]) && !StartsNumber()) return null;
         var (end, figure, hole) = (at, false, false);
-        while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end])))
+        while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end]) || IsCommaAtHole(end)))
         {
             figure |= Characters.IsFigure(text[end]);
-            hole |= Characters.IsHole(text[end]);
+            hole |= Characters.IsHole(text[end]) || (figure && text[end] == '.' && At(end + 1) == '.');
             end++;
         }
 
-        if (hole) return figure ? end : null;
+        if (hole) return figure || (end - at > 1 && text[at] is '_' or '?' or '#') ? end : null;
         end = NumberEnd();
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }
+
+    /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
+    private bool IsCommaAtHole(int index) => text[index] == ',' && index > 0 && (Characters.IsHole(text[index - 1]) ? Characters.IsFigure(At(index + 1)) || Characters.IsHole(At(index + 1)) : Characters.IsHole(At(index + 1)));
 
     /// <summary>Whether a free end is followed, behind spaces, by something else than a figure: 115/ 230 V goes on, 1/ HP does not.</summary>
     private bool IsFollowedByNoFigure(int index)

@@ -1,6 +1,6 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999. They are complained of, and show which figure is not another label's.</summary>
+/// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999, RPM 107_. They are complained of, and show which figure is not another label's.</summary>
 internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] matches)
 {
     /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
@@ -12,7 +12,7 @@ internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] match
         for (var at = 0; at < plate.Count; at++)
         {
             if (!plate.BeginsChunk(at) || plate.RunsOn(at)) continue;
-            if (plate.Is(at, TokenKind.Number))
+            if (IsFigure(at))
             {
                 if (Behind(at) is { } behind) yield return behind;
             }
@@ -27,7 +27,7 @@ internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] match
     private Placement? Before(int from)
     {
         var label = matches[from].LastOrDefault(match => match.Node.Labels.Count > 0);
-        if (label.Node is null || !plate.Is(label.End, TokenKind.Number) || !plate.SameLine(label.End)) return null;
+        if (label.Node is null || !IsFigure(label.End) || !plate.SameLine(label.End)) return null;
         var to = plate.ChunkEnd(label.End);
         return Gaps.FromLabel(plate, from, label.End, to) is null ? null : Pair(label, new(label.End, to), from, to, LabelStands.Before);
     }
@@ -47,6 +47,8 @@ internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] match
         if (label.Node is null || (label.End < plate.Count && !plate.BeginsChunk(label.End)) || Gaps.ToLabel(plate, from, end, label.End) is null) return null;
         return Pair(label, new(from, end), from, label.End, LabelStands.Behind);
     }
+
+    private bool IsFigure(int at) => plate.Is(at, TokenKind.Number) || plate.Is(at, TokenKind.Burnt);
 
     private static Placement Pair(Match label, Stretch figure, int from, int to, LabelStands stands) =>
         new(from, to, stands, Cover.WorthOnly(to - from, Worth)) { Unread = new(label.Node.Labels[0], figure) };

@@ -35,8 +35,11 @@ internal sealed class WordNode
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
 
+    /// <summary>Whether it names one of several steps.</summary>
+    public bool IsStep { get; set; }
+
     /// <summary>Whether a word ends here.</summary>
-    public bool Ends => IsStranger || IsFiller || Labels.Count + Words.Count > 0;
+    public bool Ends => IsStranger || IsFiller || IsStep || Labels.Count + Words.Count > 0;
 }
 
 /// <summary>A word of the vocabulary found in a text.</summary>
@@ -69,6 +72,18 @@ internal sealed class WordTree
         }
 
         return node == root ? throw new InvalidOperationException($"“{word}” has no character that spells words.") : node;
+    }
+
+    /// <summary>Whether a text without gaps is a word.</summary>
+    public bool Has(ReadOnlySpan<char> text)
+    {
+        var node = root;
+        foreach (var character in text)
+        {
+            if (!node.Next.TryGetValue(char.ToUpperInvariant(character), out node!)) return false;
+        }
+
+        return node.Ends;
     }
 
     /// <summary>All words that begin with a token and end with one, the shortest first.</summary>

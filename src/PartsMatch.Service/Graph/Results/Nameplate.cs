@@ -54,6 +54,9 @@ internal sealed class NameplateField
     [Description("The very pieces of the plate's text that it came from.")]
     public IEnumerable<SpanOut> Spans => (_read?.Spans ?? []).Select(span => new SpanOut(span));
 
+    [Description("What was typed where a letter stood for a digit, and what it was read as, such as 6O read as 60; null when nothing was mended.")]
+    public string? Mended => _read is { Mended: { Count: > 0 } mended } ? string.Join("; ", mended.Select(one => $"{one.Typed} read as {one.ReadAs}")) : null;
+
     [Description("Whether it follows from other fields rather than being read.")]
     public bool Deduced => _deduction is not null;
 

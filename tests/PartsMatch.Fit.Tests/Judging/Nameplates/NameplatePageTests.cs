@@ -8,9 +8,10 @@ public sealed class NameplatePageTests
     public static TheoryData<string> Titles => PlatePage.Titles;
 
     [Fact]
-    public void The_page_holds_at_least_40_plates_of_motors_and_capacitors_and_each_has_its_own_title()
+    public void The_page_holds_at_least_120_plates_of_which_30_are_damaged_and_each_has_its_own_title()
     {
-        PlatePage.All.Count.ShouldBeGreaterThanOrEqualTo(40);
+        PlatePage.All.Count.ShouldBeGreaterThanOrEqualTo(120);
+        PlatePage.All.Count(plate => plate.Section == "Damaged plates").ShouldBeGreaterThanOrEqualTo(30);
         PlatePage.All.Select(plate => plate.Kind).Distinct().ShouldBe(["motor", "capacitor"], ignoreOrder: true);
         PlatePage.All.Select(plate => plate.Title).ShouldBeUnique();
     }
@@ -24,6 +25,7 @@ public sealed class NameplatePageTests
         Fields(reading).ShouldBe(Expected(plate.Fields), ignoreOrder: true);
         reading.Leftovers.Select(leftover => leftover.Text).ShouldBe(plate.Of("leftover").Select(line => line.Value));
         Contradicted(reading).ShouldBe(plate.Of("contradiction").Select(line => line.Value), ignoreOrder: true);
+        Mended(reading).ShouldBe(plate.Of("mended").Select(line => line.Value), ignoreOrder: true);
     }
 
     [Theory]
@@ -37,6 +39,7 @@ public sealed class NameplatePageTests
             var reading = plate.Read(text);
             Fields(reading).ShouldBe(Expected(plate.Fields), ignoreOrder: true, text);
             Contradicted(reading).ShouldBe(plate.Of("contradiction").Select(line => line.Value), ignoreOrder: true, text);
+            Mended(reading).ShouldBe(plate.Of("mended").Select(line => line.Value), ignoreOrder: true, text);
             Words(reading.Leftovers.Select(leftover => leftover.Text)).ShouldBe(Words(plate.Of("leftover").Select(line => line.Value)), ignoreOrder: true, text);
         }
     }
@@ -90,6 +93,9 @@ public sealed class NameplatePageTests
     private static IEnumerable<NamedText> Expected(IEnumerable<PageLine> lines) => lines.Select(line => new NamedText(line.Name, line.Value));
 
     private static IEnumerable<string> Contradicted(NameplateReading reading) => reading.Contradictions.SelectMany(contradiction => contradiction.Fields);
+
+    private static IEnumerable<string> Mended(NameplateReading reading) =>
+        reading.Fields.SelectMany(field => field.Mended.Select(mended => $"{field.Field.Name} {mended.Typed} read as {mended.ReadAs}"));
 
     private static IEnumerable<string> Words(IEnumerable<string> texts) => texts.SelectMany(text => text.Split(' ', '\n'));
 }

@@ -29,7 +29,7 @@ public sealed class NameplateReaderTimeTests
     public static TheoryData<string> Repeated =>
     [
         "1", "1/", "1 ", "1 - ", "1,1", "1 1/2 ", "1 to ", "A ", "A1", "A 1 ", "V/", "V/PH/HZ 1/1/1 ", "HP RPM V\n1 1 1\n", "SHAFT 1 X 1 X ", "5 MFD 370 VAC ", "CW/CCW ", "CCW OPP ", "😀", "x", ".", "\n", "V 1 V - ", "40 - 40 C AMB ",
-        "SER 1", "NOT FOR ", "HP 1/4 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 FR 48Y ROT CCW LE INS B AMB 60C CAP 5/370 TEAO ",
+        "SER 1", "NOT FOR ", "6O HZ ", "6O", "1l", "xO1", "HI 1 LO 1 A ", "115/1/60 ", "1,_", "1..", "T1 W1 ", "HP 1/4 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 FR 48Y ROT CCW LE INS B AMB 60C CAP 5/370 TEAO ",
     ];
 
     [Theory]

@@ -2,17 +2,17 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Tests.Judging.Nameplates;
 
-/// <summary>One line of a reading on docs/nameplates.md: the phrases it comes from, the field (or leftover, contradiction), and the value.</summary>
+/// <summary>One line of a reading on docs/nameplates.md: the phrases it comes from, the field (or leftover, contradiction, mended), and the value.</summary>
 public sealed record PageLine(IReadOnlyList<int> Phrases, string Name, string Value);
 
 /// <summary>One plate of docs/nameplates.md.</summary>
-public sealed record PagePlate(string Title, string Kind, string Marked, IReadOnlyList<PageLine> Lines)
+public sealed record PagePlate(string Section, string Title, string Kind, string Marked, IReadOnlyList<PageLine> Lines)
 {
     public string AsWritten => Marked.Replace("¦", string.Empty, StringComparison.Ordinal);
 
     public IReadOnlyList<string> Phrases => [.. Marked.Split('¦')];
 
-    public IEnumerable<PageLine> Fields => Lines.Where(line => line.Name is not ("leftover" or "contradiction"));
+    public IEnumerable<PageLine> Fields => Lines.Where(line => line.Name is not ("leftover" or "contradiction" or "mended"));
 
     public IEnumerable<PageLine> Of(string name) => Lines.Where(line => line.Name == name);
 
@@ -45,12 +45,13 @@ public static class PlatePage
     private static List<PagePlate> Parse(string[] lines)
     {
         var plates = new List<PagePlate>();
-        var (title, kind, marked) = (string.Empty, string.Empty, string.Empty);
+        var (section, title, kind, marked) = (string.Empty, string.Empty, string.Empty, string.Empty);
         for (var at = 0; at < lines.Length; at++)
         {
+            if (lines[at].StartsWith("## ", StringComparison.Ordinal)) section = lines[at][3..];
             if (lines[at].StartsWith("### ", StringComparison.Ordinal)) title = lines[at][4..];
             if (lines[at].StartsWith("```plate ", StringComparison.Ordinal)) (kind, marked) = (lines[at][9..], string.Join('\n', Fence(lines, ref at)));
-            else if (lines[at] == "```reading") plates.Add(new(title, kind, marked, [.. Fence(lines, ref at).Select(Line)]));
+            else if (lines[at] == "```reading") plates.Add(new(section, title, kind, marked, [.. Fence(lines, ref at).Select(Line)]));
         }
 
         return plates;

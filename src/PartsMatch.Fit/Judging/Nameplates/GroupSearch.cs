@@ -1,0 +1,47 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Reads figures that stand side by side without labels because everybody knows their order: 115/1/60, 208-230/1/60, 230-1-50.</summary>
+internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
+{
+    /// <summary>All groups.</summary>
+    public IEnumerable<Placement> All()
+    {
+        if (lexicon.Groups.Count == 0) yield break;
+        for (var from = 0; from < plate.Count; from++)
+        {
+            if (plate.RunsOn(from) || !plate.BeginsChunk(from)) continue;
+            foreach (var to in reach.Ends(from).Where(to => to == plate.Count || plate.BeginsChunk(to)))
+            {
+                foreach (var group in lexicon.Groups)
+                {
+                    if (At(from, to, group) is { } placement) yield return placement;
+                }
+            }
+        }
+    }
+
+    /// <summary>The last figures are one each; all before them belong to the first field, 208-230/460-3-60.</summary>
+    private Placement? At(int from, int to, IReadOnlyList<Field> group)
+    {
+        var rest = plate.Slice(from, to);
+        var where = new Stretch(from, to);
+        var sign = '\0';
+        var placed = new List<PlacedValue>();
+        for (var last = group.Count - 1; last >= 0; last--)
+        {
+            var figure = rest;
+            if (last > 0)
+            {
+                if (rest.LastIndexOfAny('/', '-') is not (> 0 and var at) || (sign != '\0' && rest[at] != sign)) return null;
+                sign = rest[at];
+                figure = rest[(at + 1)..].Trim();
+                rest = rest[..at].TrimEnd();
+            }
+
+            if (reader.Read(group[last], figure, null) is not { } text) return null;
+            placed.Add(new(group[last], text, where));
+        }
+
+        return new(from, to, LabelStands.Nowhere, 0, placed);
+    }
+}
