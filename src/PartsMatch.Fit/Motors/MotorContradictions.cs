@@ -73,9 +73,8 @@ public static class MotorContradictions
 
     private static IEnumerable<Contradiction> PowerOfAmps(MotorSpec spec)
     {
-        // With the phases unknown the larger product is the limit, so that nothing possible is called impossible.
+        // Neither what a motor gives nor what it takes is more. With the phases unknown the larger product is the limit, so that nothing possible is called impossible.
         var phases = spec.Phase == Phases.Single ? 1 : Math.Sqrt(3);
-        if (spec.PowerMeaning != PowerMeaning.Output) yield break;
         foreach (var row in Ratings.Of(spec).Rows)
         {
             if (row is not { Power: { } power, Volts: { } volts, FullLoadAmps: { } amps }) continue;
@@ -83,7 +82,7 @@ public static class MotorContradictions
             if (Within.AtMost((double)power.Watts, most)) continue;
             yield return new(
                 ["power", "voltage", "fullLoadAmps"],
-                FormattableString.Invariant($"{Deducing.Text(power)} at the shaft is {power.Watts:0} W, more than the {most:0} VA of {Deducing.Text(new Taps(volts))} and {Deducing.Text(new Amps(amps))}."),
+                FormattableString.Invariant($"{Deducing.Text(power)}{(spec.PowerMeaning == PowerMeaning.Output ? " at the shaft" : string.Empty)} is {power.Watts:0} W, more than the {most:0} VA of {Deducing.Text(new Taps(volts))} and {Deducing.Text(new Amps(amps))}."),
                 MotorSources.Energy);
         }
     }

@@ -5,6 +5,8 @@ using PartsMatch.Fit.Tests.Judging;
 namespace PartsMatch.Fit.Tests.Capacitors;
 
 /// <summary>Run capacitors before they are condemned and after the swap.</summary>
+[Trait("Source", "reading.capacitorLook")]
+[Trait("Source", "reading.capacitorVolts")]
 public sealed class CapacitorProofTests
 {
     [Theory]

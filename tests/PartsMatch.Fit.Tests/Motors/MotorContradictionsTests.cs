@@ -20,6 +20,7 @@ public sealed class MotorContradictionsTests
     [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=3.0 A; phase=1", "power, voltage, fullLoadAmps", "345 VA")]
     [InlineData("power=1/2 hp; voltage=230 V; fullLoadAmps=0.9 A; phase=3", "power, voltage, fullLoadAmps", "359 VA")]
     [InlineData("power=1/2 hp; voltage=208-230 V; fullLoadAmps=1.6 A; phase=1", "power, voltage, fullLoadAmps", "368 VA")]
+    [InlineData("power=250 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input", "power, voltage, fullLoadAmps", "115 VA")]
     [InlineData("type=shaded pole; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
     [InlineData("phase=3; runCapacitor=5 µF 370 V", "phase, runCapacitor", "three-phase motor has no run capacitor")]
     [InlineData("type=PSC; runCapacitor=none", "type, runCapacitor", "says none")]
@@ -52,7 +53,7 @@ public sealed class MotorContradictionsTests
 
     // Worked by hand: 373 W of 460 VA is possible (facts on motor input: efficiency × power factor 0.81).
     [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=4.0 A; phase=1")]
-    [InlineData("power=250 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input")]
+    [InlineData("power=100 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input")]
     [InlineData("power=1/2 hp; voltage=115/230 V; fullLoadAmps=8/4 A; phase=1")]
     [InlineData("frame=48Y; shaftDiameter=5/8 in")]
     [InlineData("frame=48Z; shaftDiameter=5/8 in")]

@@ -6,6 +6,7 @@ using static PartsMatch.Fit.Tests.Notes.NotesCases;
 namespace PartsMatch.Fit.Tests.Notes;
 
 /// <summary>What a technician is told to do. The figures are worked by hand from the plate and the site of each case.</summary>
+[Trait("Source", "notes.safety")]
 public sealed class MotorNotesTests
 {
     private static readonly string TwoTaps = With(With(With(Motor, "voltage", "115/208-230 V"), "connectedFor", "115 V"), "fullLoadAmps", "4.2/2.1 A");

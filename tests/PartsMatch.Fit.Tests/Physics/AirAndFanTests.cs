@@ -3,6 +3,10 @@ using PartsMatch.Fit.Physics;
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>Fan laws, air and condenser against handbook examples.</summary>
+[Trait("Source", "reading.addedRise")]
+[Trait("Source", "formula.fanLaws")]
+[Trait("Source", "formula.air")]
+[Trait("Source", "formula.unbalance")]
 public sealed class AirAndFanTests
 {
     // Inputs: Fox, McDonald and Pritchard, Introduction to Fluid Mechanics, Example 10.11 (published as a companion data file): 36 in, 600 rpm, 0.075 lb/ft³

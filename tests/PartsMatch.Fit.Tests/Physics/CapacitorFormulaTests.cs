@@ -5,6 +5,7 @@ using PartsMatch.Fit.Physics;
 
 namespace PartsMatch.Fit.Tests.Physics;
 
+[Trait("Source", "formula.capacitor")]
 public sealed class CapacitorFormulaTests
 {
     // Published article, worked example: 8.3 A, 240 V, 60 Hz are 91.7 µF. Tolerance: its printed digits.

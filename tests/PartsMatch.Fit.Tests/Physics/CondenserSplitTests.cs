@@ -7,6 +7,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>The split as a band, with fans that stand.</summary>
+[Trait("Source", "formula.condenserSplit")]
 public sealed class CondenserSplitTests
 {
     // Worked by hand: one of three dead, effectiveness 0.6, exponent 0.5: 0.6 / (2/3 · (1 − 0.4^1.2247)) = 1.334.

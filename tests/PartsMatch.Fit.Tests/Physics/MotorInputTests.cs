@@ -4,6 +4,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>Input power against worked examples.</summary>
+[Trait("Source", "formula.motorInput")]
 public sealed class MotorInputTests
 {
     // US DOE, Determining Electric Motor Load and Efficiency: averages 469.67 V, 37 A, 0.7633 give 22.98 kW (inputs from memory, arithmetic worked by hand).

@@ -4,6 +4,7 @@ using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Physics;
 
+[Trait("Source", "refrigerant-classes.csv")]
 public sealed class RefrigerantNameTests
 {
     [Theory]

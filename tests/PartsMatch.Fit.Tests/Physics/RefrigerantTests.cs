@@ -7,6 +7,7 @@ using UnitsNet;
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>Saturation against tables of a second program, and against itself.</summary>
+[Trait("Source", "refrigerants.csv")]
 public sealed class RefrigerantTests
 {
     /// <summary>What the tables' gauges read zero at, kPa, and kPa a psi (published, NIST SP 811).</summary>

@@ -6,6 +6,7 @@ using PartsMatch.Fit.Physics;
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>Kloss's curve against worked examples, and how a fan slows on low volts.</summary>
+[Trait("Source", "formula.torqueLine")]
 public sealed class TorqueLineTests
 {
     // Published inputs (a university textbook's solved problem 10.19, seen as a companion script): 12-pole, 50 Hz, 480 rpm,

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "nec-430-52.csv")]
 public sealed class BranchFusesTests
 {
     // Published: NFPA 70 table 430.52, retyped from a second copy.

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Tests.Published;
 
 /// <summary>Connections against the facts that they were taken from: published, where repairers' posts and teaching pages show them; the rest from memory, and says so.</summary>
+[Trait("Source", "connections.csv")]
 public sealed class ConnectionsTests
 {
     [Theory]

@@ -3,6 +3,8 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "nec-430-248.csv")]
+[Trait("Source", "nec-430-250.csv")]
 public sealed class FullLoadCurrentsTests
 {
     [Theory]

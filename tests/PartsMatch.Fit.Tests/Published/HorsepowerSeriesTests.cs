@@ -3,6 +3,7 @@ using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "series.horsepower")]
 public sealed class HorsepowerSeriesTests
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "insulation.csv")]
 public sealed class InsulationClassesTests
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "locked-rotor-codes.csv")]
 public sealed class LockedRotorCodesTests
 {
     // Published: NFPA 70 table 430.7(B), retyped; its upper ends are printed 0.01 lower than where the next letter begins.

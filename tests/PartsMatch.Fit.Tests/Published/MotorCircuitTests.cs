@@ -2,6 +2,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "formula.motorCircuit")]
 public sealed class MotorCircuitTests
 {
     // Arithmetic on NFPA 70 430.22 and tables 430.248, 430.250: 3/4 hp single-phase and 5 hp three-phase on 230 V.

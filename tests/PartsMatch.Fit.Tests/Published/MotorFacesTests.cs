@@ -3,6 +3,7 @@ using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "motor-faces.csv")]
 public sealed class MotorFacesTests
 {
     [Theory]

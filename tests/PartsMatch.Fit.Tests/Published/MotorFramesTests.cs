@@ -5,6 +5,7 @@ using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "motor-frames.csv")]
 public sealed class MotorFramesTests
 {
     /// <summary>Retyped from engineering tables that print NEMA's fractions (public pages): shaft height D, feet 2E and 2F, shaft U, in inches.</summary>

@@ -4,6 +4,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "type-bands.csv")]
 public sealed class TypeBandsTests
 {
     [Fact]

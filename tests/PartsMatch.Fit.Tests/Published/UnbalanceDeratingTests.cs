@@ -4,6 +4,7 @@ using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Tests.Published;
 
+[Trait("Source", "unbalance-derating.csv")]
 public sealed class UnbalanceDeratingTests
 {
     // Published: NEMA MG 1 figure 14-1 as an engineering page reads it off (1 %: from memory, no derating up to there).

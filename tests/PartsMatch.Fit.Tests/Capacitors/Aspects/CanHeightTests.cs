@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>3/4 in over the can for terminals and wires: practice.</summary>
+[Trait("Source", "capacitor.canHeight")]
 public sealed class CanHeightTests : CapacitorAspectTests<CanHeight, HeightFacet>
 {
     [Theory]

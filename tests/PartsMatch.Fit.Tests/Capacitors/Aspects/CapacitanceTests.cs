@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>±6 %: EIA-456-A practice (public articles). Percentages worked by hand.</summary>
+[Trait("Source", "capacitor.capacitance")]
 public sealed class CapacitanceTests : CapacitorAspectTests<Capacitance, SectionsFacet>
 {
     [Theory]

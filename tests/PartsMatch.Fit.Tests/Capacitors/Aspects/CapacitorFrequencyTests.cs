@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>I = 2πfCV (physics): the current rises with frequency. 1 % for a supply that wanders: practice.</summary>
+[Trait("Source", "capacitor.capacitorFrequency")]
 public sealed class CapacitorFrequencyTests : CapacitorAspectTests<CapacitorFrequency, FrequencyFacet>
 {
     [Theory]

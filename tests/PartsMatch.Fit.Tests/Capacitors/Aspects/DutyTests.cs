@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>Run and start capacitors are of two standards: IEC 60252-1 and -2 (published). That two sections or protection tell a run capacitor: practice.</summary>
+[Trait("Source", "capacitor.duty")]
 public sealed class DutyTests : CapacitorAspectTests<Duty, DutyFacet>
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>Protected type: practice.</summary>
+[Trait("Source", "capacitor.protection")]
 public sealed class ProtectionTests : CapacitorAspectTests<Protection, ProtectedFacet>
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>Two single ones for a two-section one: practice.</summary>
+[Trait("Source", "capacitor.sections")]
 public sealed class SectionsTests : CapacitorAspectTests<Sections, SectionsFacet>
 {
     [Theory]

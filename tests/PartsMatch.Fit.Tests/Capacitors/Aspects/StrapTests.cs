@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>A strap gives 1/16 in: practice.</summary>
+[Trait("Source", "capacitor.strap")]
 public sealed class StrapTests : CapacitorAspectTests<Strap, CanFacet>
 {
     [Theory]

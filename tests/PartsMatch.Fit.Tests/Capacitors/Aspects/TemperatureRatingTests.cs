@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>70 °C or more, and not below the air: practice.</summary>
+[Trait("Source", "capacitor.temperatureRating")]
 public sealed class TemperatureRatingTests : CapacitorAspectTests<TemperatureRating, TemperatureFacet>
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Capacitors.Aspects;
 namespace PartsMatch.Fit.Tests.Capacitors.Aspects;
 
 /// <summary>At least the motor plate's volts: practice.</summary>
+[Trait("Source", "capacitor.volts")]
 public sealed class VoltsTests : CapacitorAspectTests<Volts, VoltsFacet>
 {
     [Theory]

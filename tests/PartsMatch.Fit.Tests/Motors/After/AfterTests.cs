@@ -9,6 +9,12 @@ using UnitsNet;
 namespace PartsMatch.Fit.Tests.Motors.After;
 
 /// <summary>Readings after the swap: each limit at it, just inside, just outside; and what is likely wrong.</summary>
+[Trait("Source", "reading.voltsDrop")]
+[Trait("Source", "reading.turn")]
+[Trait("Source", "reading.bladeClear")]
+[Trait("Source", "reading.runningSpeed")]
+[Trait("Source", "reading.split")]
+[Trait("Source", "reading.warmBox")]
 public sealed class AfterTests
 {
     private const string Split = "refrigerant=R-134a; condensingPressure=201.63 psi";

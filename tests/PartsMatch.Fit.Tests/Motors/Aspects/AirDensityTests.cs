@@ -7,6 +7,7 @@ namespace PartsMatch.Fit.Tests.Motors.Aspects;
 /// 1000 m without derating: NEMA MG 1 14.2, IEC 60034-1 clause 6, published. Above it MG 1 14.4: 10 K less for each 1000 m to 3000 m, or a service factor of 1.15 to 9000 ft: from memory (facts/07).
 /// 70 → −10 °F is +17.8 % of density: trade.md; worked by hand, 529.67 / 449.67 °R.
 /// </summary>
+[Trait("Source", "motor.airDensity")]
 public sealed class AirDensityTests : MotorAspectTests<AirDensity>
 {
     [Theory]

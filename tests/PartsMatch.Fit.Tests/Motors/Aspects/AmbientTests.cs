@@ -8,6 +8,7 @@ namespace PartsMatch.Fit.Tests.Motors.Aspects;
 /// 40 °C where nothing is marked: NEMA MG 1 14.2 and IEC 60034-1 clause 6, published; −15 °C: from memory for NEMA; 5 °C under 600 W: IEC, published (facts/07).
 /// A marked ambient stands in place of those (practice).
 /// </summary>
+[Trait("Source", "motor.ambient")]
 public sealed class AmbientTests : MotorAspectTests<Ambient>
 {
     [Theory]

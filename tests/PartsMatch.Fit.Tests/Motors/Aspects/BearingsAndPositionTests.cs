@@ -6,6 +6,7 @@ using PartsMatch.Fit.Notes;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Sleeve bearings in the positions they are rated for, ball bearings in any: practice (facts/13).</summary>
+[Trait("Source", "motor.bearingsAndPosition")]
 public sealed class BearingsAndPositionTests : MotorAspectTests<BearingsAndPosition>
 {
     [Theory]

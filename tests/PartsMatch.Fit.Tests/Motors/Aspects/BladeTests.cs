@@ -6,6 +6,7 @@ using PartsMatch.Fit.Notes;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>A blade is made for one turn (practice); the two ends of a shaft name the same turn oppositely (geometry). Power of a new diameter is the fan load's question.</summary>
+[Trait("Source", "motor.blade")]
 public sealed class BladeTests : MotorAspectTests<Blade>
 {
     private const string Direct = "bladeStays=yes; drive=direct; bladeHand=CW shaft end";

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Room is measured; that 1/4 in more than the old body goes where that went is practice.</summary>
+[Trait("Source", "motor.bodyLength")]
 public sealed class BodyLengthTests : BodyAspectTests<BodyLength, BodyLengthFacet>
 {
     [Theory]

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>NFPA 70 tables 430.248, 430.250 and 430.52 (published), next standard size up and 430.6's exceptions (from memory), 125 % as the least (practice). Worked by hand.</summary>
+[Trait("Source", "motor.branchFuse")]
 public sealed class BranchFuseTests : MotorAspectTests<BranchFuse>
 {
     private const string Psc = "type=PSC; voltage=230 V; phase=1; speed=1075 rpm; speeds=1; power=3/4 hp; frequency=60 Hz; fullLoadAmps=8 A";

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Phase cutting needs a motor made for it, a drive inverter duty (NEMA MG 1 parts 30, 31), a signal the same kind of motor: practice.</summary>
+[Trait("Source", "motor.controlledSpeed")]
 public sealed class ControlledSpeedTests : MotorAspectTests<ControlledSpeed>
 {
     [Theory]

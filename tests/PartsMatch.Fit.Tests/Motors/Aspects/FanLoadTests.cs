@@ -4,6 +4,7 @@ using PartsMatch.Fit.Motors.Running;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Fan against torque line. The rule of the band (70 to 100 % of the plate) is practice; Kloss's curve and the cube of speed are textbook.</summary>
+[Trait("Source", "motor.fanLoad")]
 public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
 {
     private const string Rest = "powerMeaning=output; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
@@ -46,9 +47,6 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     public void A_faster_motor_of_the_same_power_may_be_overloaded() => Answer(Old, $"{At230}; drive=direct", Part(300, 1140)).ShouldBe("Unknown Site measuredSpeed");
 
     [Fact]
-    public void Whether_it_is_driven_directly_is_asked_before_its_speed_counts_against_it() => Answer(Old, At230, Part(300, 1140)).ShouldBe("Unknown Site drive");
-
-    [Fact]
     public void A_belt_s_sheaves_take_up_another_speed() =>
         Answer(Old, $"{At230}; drive=belt", "type=PSC; power=300 W; speed=1625 rpm; powerMeaning=output; poles=4; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %").ShouldBe("Meets");
 
@@ -59,7 +57,7 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     [InlineData("volts=225 V", "Unknown Site measuredSpeed")]
     [InlineData("volts=230 V; altitude=1000 m", "Meets")]
     [InlineData("volts=230 V; altitude=1001 m", "Unknown Site measuredSpeed")] // there it makes up for the thin air (MG 1 14.4, from memory)
-    [InlineData("", "Unknown Site volts")]
+    [InlineData("", "Unknown Site measuredSpeed")]
     public void The_service_factor_counts_at_rated_volts_only(string volts, string answer) =>
         Answer(Old, $"{volts}; supplyFrequency=60 Hz", Part(250, 1075, $"{Rest}; serviceFactor=1.25")).ShouldBe(answer);
 

@@ -4,6 +4,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Marked for it meets, unmarked is unknown, an open start switch fails (the trade's rule). That A3 and division 1 are the stricter ones: ASHRAE 34, NFPA 70 501 (from memory).</summary>
+[Trait("Source", "motor.hazardousPlace")]
 public sealed class HazardousPlaceTests : MotorAspectTests<HazardousPlace>
 {
     [Theory]

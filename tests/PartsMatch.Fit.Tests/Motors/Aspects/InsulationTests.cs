@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Limits A 105, E 120, B 130, F 155, H 180 °C: IEC 60085, published (facts/07). That a marked ambient tells more than a class is practice.</summary>
+[Trait("Source", "motor.insulation")]
 public sealed class InsulationTests : MotorAspectTests<Insulation>
 {
     [Theory]

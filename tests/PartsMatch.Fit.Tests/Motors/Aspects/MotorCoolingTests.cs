@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Air-over motors are cooled by the fan they drive and have no rating outside its air: NEMA MG 1 1.26, published (facts/07).</summary>
+[Trait("Source", "motor.motorCooling")]
 public sealed class MotorCoolingTests : MotorAspectTests<MotorCooling>
 {
     [Theory]

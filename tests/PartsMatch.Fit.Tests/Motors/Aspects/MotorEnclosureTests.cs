@@ -3,6 +3,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Open for dry places: NEMA MG 1 1.25, 1.26 (published). Second IP digits: IEC 60034-5 table 3 (published); that 4 stands for enclosed: from memory.</summary>
+[Trait("Source", "motor.motorEnclosure")]
 public sealed class MotorEnclosureTests : BodyAspectTests<MotorEnclosure, EnclosureFacet>
 {
     [Theory]

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Tests.Judging;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Tolerances of bands (0.06 in), studs (1/16 in) and faces (0.5 mm): practice. Frames and faces: NEMA MG 1 4.2, 4.4.1, 4.4.4 (published).</summary>
+[Trait("Source", "motor.mount")]
 public sealed class MountTests : BodyAspectTests<Mount, MountFacet>
 {
     [Theory]

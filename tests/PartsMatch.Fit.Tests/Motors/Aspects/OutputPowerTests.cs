@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Practice: not below the old horsepower, at most one size more. The series: NEMA MG 1 10.32, from memory.</summary>
+[Trait("Source", "motor.outputPower")]
 public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
 {
     [Theory]

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>None in the motor and none in the circuit fails: NFPA 70 430.32 (published). What comes back by itself, and what does not: 430.43 (from memory) and practice.</summary>
+[Trait("Source", "motor.overloadProtection")]
 public sealed class OverloadProtectionTests : MotorAspectTests<OverloadProtection>
 {
     [Fact]

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Practice: a single-phase motor runs on two legs of three, a three-phase one never on one.</summary>
+[Trait("Source", "motor.phase")]
 public sealed class PhaseTests : MotorAspectTests<Phase>
 {
     [Fact]

@@ -7,6 +7,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Rules: the trade's practice (trade rule: fixed the wrong way fails, reversible is a change).</summary>
+[Trait("Source", "motor.rotation")]
 public sealed class RotationTests : BodyAspectTests<Rotation, TurnFacet>
 {
     // Published: two public pages that list lead marks; "OE" is read as output end, as in the list seen.

@@ -4,6 +4,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>The new motor's own µF and at least its volts: practice.</summary>
+[Trait("Source", "motor.runCapacitor")]
 public sealed class RunCapacitorTests : BodyAspectTests<RunCapacitor, CapacitorFacet>
 {
     [Theory]

@@ -7,6 +7,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Above what a device carries fails (the trade's rule); overload percentages of NFPA 70 430.32 (published); 5 % over the old amps as the same is practice. Sums worked by hand.</summary>
+[Trait("Source", "motor.runningCurrent")]
 public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
 {
     private const string Two = "voltage=115/230 V; phase=1; frequency=60 Hz; fullLoadAmps=4.2/2.1 A";

@@ -3,6 +3,8 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Tolerance 0.04 mm and stocked bushings: practice. Inch arithmetic: 25.4 mm exactly.</summary>
+[Trait("Source", "motor.shaftDiameter")]
+[Trait("Source", "series.bushings")]
 public sealed class ShaftDiameterTests : BodyAspectTests<ShaftDiameter, DiameterFacet>
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>One shaft or two: practice.</summary>
+[Trait("Source", "motor.shaftEnds")]
 public sealed class ShaftEndsTests : BodyAspectTests<ShaftEnds, EndsFacet>
 {
     [Theory]

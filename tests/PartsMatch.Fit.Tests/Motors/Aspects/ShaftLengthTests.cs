@@ -3,6 +3,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Steps of 1/4 in: NEMA MG 1 4.4.1 note 3 (published). That the blade may be set back by one step, and 1/2 in of flat: practice.</summary>
+[Trait("Source", "motor.shaftLength")]
 public sealed class ShaftLengthTests : BodyAspectTests<ShaftLength, LengthFacet>
 {
     [Theory]

@@ -3,6 +3,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>What a hub takes: practice.</summary>
+[Trait("Source", "motor.shaftToHub")]
 public sealed class ShaftToHubTests : BodyAspectTests<ShaftToHub, FormFacet>
 {
     [Theory]

@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Practice: same pole count and speed within a few percent, here 5 %, while the blade stays and drives directly.</summary>
+[Trait("Source", "motor.speed")]
 public sealed class SpeedTests : MotorAspectTests<Speed>
 {
     private const string Direct = "bladeStays=yes; drive=direct";

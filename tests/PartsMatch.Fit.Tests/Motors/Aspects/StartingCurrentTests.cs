@@ -5,6 +5,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>6 times full load where nothing is marked: UL/IEC 60730-1 (from memory). +20 %: IEC 60034-1's tolerance (published). Code letters: NEMA MG 1 10.37.2 (published).</summary>
+[Trait("Source", "motor.startingCurrent")]
 public sealed class StartingCurrentTests : MotorAspectTests<StartingCurrent>
 {
     private const string Marked = "voltage=230 V; phase=1; fullLoadAmps=2 A; lockedRotorAmps=9 A";

@@ -4,6 +4,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Published: NEMA MG 1 12.44, ±5 % of rated frequency: 57 to 63 Hz and 47.5 to 52.5 Hz.</summary>
+[Trait("Source", "motor.supplyFrequency")]
 public sealed class SupplyFrequencyTests : MotorAspectTests<SupplyFrequency>
 {
     [Theory]

@@ -6,6 +6,7 @@ using PartsMatch.Fit.Motors.Aspects;
 
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
+[Trait("Source", "motor.supplyVoltage")]
 public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
 {
     // Published: NEMA MG 1 12.44, ±10 % of nameplate; the windows of MG 1 10.30's nameplate volts are arithmetic. The span's window is practice.

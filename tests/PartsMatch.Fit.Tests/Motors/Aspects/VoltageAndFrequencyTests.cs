@@ -4,6 +4,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>Published: NEMA MG 1 12.44, the sum of the absolute percentages at most 10 %, the frequency's at most 5 %.</summary>
+[Trait("Source", "motor.voltageAndFrequency")]
 public sealed class VoltageAndFrequencyTests : MotorAspectTests<VoltageAndFrequency>
 {
     private const string Part = "voltage=230 V; frequency=60 Hz; phase=3";

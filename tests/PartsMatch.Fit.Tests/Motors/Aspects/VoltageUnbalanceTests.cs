@@ -6,6 +6,7 @@ using PartsMatch.Fit.Motors.Aspects;
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
 
 /// <summary>NEMA MG 1 12.45 and 14.36 (published): 1 % without derating, figure 14-1 up to 5 %, nothing beyond. Percentages worked by hand: largest deviation from the mean, over the mean.</summary>
+[Trait("Source", "motor.voltageUnbalance")]
 public sealed class VoltageUnbalanceTests : MotorAspectTests<VoltageUnbalance>
 {
     [Fact]

@@ -9,6 +9,11 @@ using PartsMatch.Fit.Tests.Judging;
 namespace PartsMatch.Fit.Tests.Motors.Before;
 
 /// <summary>The trade's cases before a motor is condemned (practice), each a line of readings, a conclusion and the reading wanted next.</summary>
+[Trait("Source", "reading.noVolts")]
+[Trait("Source", "reading.protectorOpen")]
+[Trait("Source", "reading.binds")]
+[Trait("Source", "reading.stalled")]
+[Trait("Source", "reading.command")]
 public sealed class MotorBeforeTests
 {
     private const string Dead = "circuitCalls=yes; leadVolts=0 V";

@@ -4,6 +4,15 @@ using PartsMatch.Fit.Motors.Before;
 namespace PartsMatch.Fit.Tests.Motors.Before;
 
 /// <summary>Each limit before a motor is condemned: at it, just inside, just outside.</summary>
+[Trait("Source", "reading.noCurrent")]
+[Trait("Source", "reading.insulation")]
+[Trait("Source", "reading.windingSum")]
+[Trait("Source", "reading.windingSpread")]
+[Trait("Source", "reading.capacitorUnderLoad")]
+[Trait("Source", "reading.ampsAgainstPlate")]
+[Trait("Source", "reading.ampsUnbalance")]
+[Trait("Source", "reading.voltsUnbalance")]
+[Trait("Source", "reading.killers")]
 public sealed class MotorLimitsBeforeTests
 {
     // IEEE 43, from memory: 5 MΩ; under 1 MΩ condemned by practice.
