@@ -42,7 +42,7 @@ internal static class MotorWords
         new("shaftEnds", "SINGLE SHAFT", "1"), new("shaftEnds", "DOUBLE SHAFT", "2"), new("shaftEnds", "DUAL SHAFT", "2"), new("shaftEnds", "DBL SHAFT", "2"),
         // IEC 60034-7: feet and a flange; feet and a tapped face.
         new("mounts", "IM B35", "rigid base, flange"), new("mounts", "B35", "rigid base, flange"), new("mounts", "IM B34", "rigid base, tapped face"), new("mounts", "B34", "rigid base, tapped face"),
-        new("phase", "3X", "3"), new("phase", "3AC", "3"), new("phase", "1AC", "1"), 
+        new("phase", "3X", "3"), new("phase", "3AC", "3"), new("phase", "1AC", "1"),
         new("standard", "EN 60034", "IEC"), new("standard", "EN 60034-1", "IEC"), new("standard", "IEC/EN 60034-1", "IEC"), new("standard", "IEC 34-1", "IEC"),
         new("runCapacitor", "NO CAP", "none"), new("runCapacitor", "NO CAPACITOR", "none"),
     ];

@@ -68,6 +68,15 @@ public sealed class ConnectionDiagramTests
     }
 
     [Fact]
+    public void The_lead_marks_on_the_plate_stand_before_the_habits_of_its_standard()
+    {
+        const string part = "type=three-phase induction; power=0.37 kW; speed=1380 rpm; voltage=230/400 V; connectedFor=400 V; phase=3; frequency=50 Hz";
+        OfMotor(part, "volts=230 V; supplyPhase=3", part).Single(SupplyChanges.SetTap).Diagram.ShouldBeNull();
+        OfMotor(part, "volts=230 V; supplyPhase=3", $"{part}; leadMarks=IEC terminals").Single(SupplyChanges.SetTap).Diagram!.ShouldContain("L1 ──┬─ U1\n     └─ W2");
+        OfMotor(part, "volts=230 V; supplyPhase=3", $"{part}; standard=IEC; leadMarks=coloured").Single(SupplyChanges.SetTap).Diagram.ShouldBeNull();
+    }
+
+    [Fact]
     public void Coloured_leads_of_a_fan_motor_are_not_drawn_and_the_step_says_to_follow_the_motor()
     {
         var step = OfMotor(part: With(With(Motor, "voltage", "115/230 V"), "connectedFor", "115 V")).Single(SupplyChanges.SetTap);

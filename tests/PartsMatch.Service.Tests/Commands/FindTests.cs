@@ -30,6 +30,10 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     }
 
     [Fact]
+    public async Task What_was_mended_on_the_plate_stands_beside_what_was_read() =>
+        (await demo.Run("find \"l/4 HP 6O HZ 230 V\"")).Output.ShouldStartWith("Read: Power 1/4 hp (l/4 read as 1/4); Voltage 230 V; Frequency 60 Hz (6O read as 60)");
+
+    [Fact]
     public async Task The_fit_sheet_of_a_row_is_that_of_the_part_in_the_row()
     {
         using var list = JsonDocument.Parse((await demo.Run(Plate + Measured + " --json")).Output);

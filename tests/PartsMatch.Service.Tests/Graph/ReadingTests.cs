@@ -24,6 +24,17 @@ public sealed class ReadingTests(SharedService shared) : IClassFixture<SharedSer
     }
 
     [Fact]
+    public async Task What_was_mended_for_a_field_is_told()
+    {
+        var answer = await _service.AskAsync("{readNameplate(kind: motor, text: \"l/4 HP 6O HZ 230 V\"){fields{name text mended}}}");
+        var fields = answer.At("data.readNameplate.fields").EnumerateArray().ToDictionary(field => field.GetProperty("name").GetString()!);
+        fields["power"].GetProperty("text").GetString().ShouldBe("1/4 hp");
+        fields["power"].GetProperty("mended").GetString().ShouldBe("l/4 read as 1/4");
+        fields["frequency"].GetProperty("mended").GetString().ShouldBe("6O read as 60");
+        fields["voltage"].GetProperty("mended").ValueKind.ShouldBe(JsonValueKind.Null);
+    }
+
+    [Fact]
     public async Task A_part_says_what_it_is_to_those_who_know_its_family_and_to_those_who_do_not()
     {
         var answer = await _service.AskAsync(

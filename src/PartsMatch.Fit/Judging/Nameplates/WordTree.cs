@@ -17,8 +17,8 @@ internal sealed class WordNode
     /// <summary>The nodes behind this one, by character.</summary>
     public Dictionary<char, WordNode> Next { get; } = [];
 
-    /// <summary>Whether the word may be parted here: THERM PROT, THERM-PROT, THERMPROT.</summary>
-    public bool MayPart { get; set; }
+    /// <summary>The characters before which the word may be parted here: THERM PROT, THERM-PROT, THERMPROT; but not the 2 of the terminal V2, though V AC may be.</summary>
+    public HashSet<char> BehindGap { get; } = [];
 
     /// <summary>The fields that the word ending here announces.</summary>
     public List<LabelEntry> Labels { get; } = [];
@@ -58,16 +58,19 @@ internal sealed class WordTree
     public WordNode Add(string word)
     {
         var node = root;
+        var parted = false;
         foreach (var character in word.ToUpperInvariant())
         {
             if (Characters.SpellsWords(character))
             {
+                if (parted) node.BehindGap.Add(character);
+                parted = false;
                 if (!node.Next.TryGetValue(character, out var next)) node.Next.Add(character, next = new());
                 node = next;
             }
             else if (node != root)
             {
-                node.MayPart = true;
+                parted = true;
             }
         }
 
@@ -93,18 +96,20 @@ internal sealed class WordTree
         var node = root;
         for (var at = from; at < plate.Count; at++)
         {
-            if (at > from && !plate.Gap(at).IsEmpty && !(node.MayPart && plate.SameLine(at) && Gaps.InsideWord(plate.Gap(at)))) break;
+            var parted = at > from && !plate.Gap(at).IsEmpty;
+            if (parted && !(plate.SameLine(at) && Gaps.InsideWord(plate.Gap(at)))) break;
             foreach (var character in plate.Slice(at, at + 1))
             {
                 var upper = char.ToUpperInvariant(character);
                 if (!Characters.SpellsWords(upper))
                 {
-                    if (!node.MayPart) return matches ?? None;
+                    if (node.BehindGap.Count == 0) return matches ?? None;
+                    parted = true;
+                    continue;
                 }
-                else if (!node.Next.TryGetValue(upper, out node!))
-                {
-                    return matches ?? None;
-                }
+
+                if ((parted && !node.BehindGap.Contains(upper)) || !node.Next.TryGetValue(upper, out node!)) return matches ?? None;
+                parted = false;
             }
 
             if (node.Ends) (matches ??= []).Add(new(at + 1, node));

@@ -67,6 +67,7 @@ public sealed class MendedSlipsTests
     [Theory]
     [InlineData("HZ 9OO", "HZ 9OO")]
     [InlineData("RPM 1O", "RPM 1O")]
+    [InlineData("V 2lO", "V 2lO")]
     [InlineData("6O", "6O")]
     [InlineData("RPM 1O_5", "RPM 1O_5")]
     public void A_slip_that_nothing_makes_certain_or_possible_is_left_over_as_typed(string plate, string left)

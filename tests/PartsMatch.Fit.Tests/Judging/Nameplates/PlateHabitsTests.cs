@@ -43,6 +43,8 @@ public sealed class PlateHabitsTests
     [InlineData("U1 V1 W1 230 V", "voltage=230 V; leadMarks=IEC terminals")]
     [InlineData("T1 T2 T3 CODE L", "codeLetter=L; leadMarks=NEMA marks")]
     [InlineData("CODE T1", "leadMarks=NEMA marks")]
+    [InlineData("V 1 PH", "phase=single-phase")]
+    [InlineData("V 2_0 T 5", "")]
     [InlineData("LOW VOLTS: T1 T3 T8, T2 T4 T5", "leadMarks=NEMA marks")]
     [InlineData("BRN BLK WHT PURPLE", "leadMarks=coloured")]
     [InlineData("T1 BLU T2 WHT", "leadMarks=NEMA marks, coloured")]
