@@ -44,5 +44,6 @@ internal static class EquipmentPlate
     private static Contradiction Differ(string field, string siteField, string equipment, string old) => new(
         [field],
         $"The equipment's plate says {equipment} for the fan, the old motor's {old}: more than 10 % apart. The old motor may itself have been a wrong replacement: see which of them the fan was made for.",
-        MotorSources.EquipmentPlate) { SiteFields = [siteField] };
+        MotorSources.EquipmentPlate)
+    { SiteFields = [siteField] };
 }

@@ -63,7 +63,8 @@ public static class SiteAgainstPlate
         yield return new(
             ["rotation"],
             $"The plate says {Deducing.Text(plate)}, but {Deducing.Text(turn)} is said to be needed: see which way the blade drives the air, from which end each was seen, and whether the old motor had been reversed.",
-            BodySources.Rotation) { SiteFields = ["turnNeeded"] };
+            BodySources.Rotation)
+        { SiteFields = ["turnNeeded"] };
     }
 
     /// <summary>A belt-driven fan's hub sits on a shaft of its own.</summary>
@@ -90,7 +91,8 @@ public static class SiteAgainstPlate
         yield return new(
             [plate.Speed is null ? "poles" : "speed"],
             FormattableString.Invariant($"{rpm:0} rpm measured is above {synchronous:0} rpm, the synchronous speed of {said} ({poles} poles at {hertz:0.##} Hz): no induction motor runs faster. Check the tachometer and its marks, and the plate."),
-            MotorSources.Synchronous) { SiteFields = ["measuredSpeed"] };
+            MotorSources.Synchronous)
+        { SiteFields = ["measuredSpeed"] };
     }
 
     private static IEnumerable<Contradiction> Amps(MotorNeed need)
@@ -99,6 +101,7 @@ public static class SiteAgainstPlate
         yield return new(
             ["fullLoadAmps"],
             FormattableString.Invariant($"{measured:0.##} A measured, {plate.Max():0.##} A on the plate: {((measured / plate.Max()) - 1) * 100:0} % over. Check that the clamp held this motor's lead alone, then volts, capacitor and blade."),
-            MotorSources.FarOverAmps) { SiteFields = ["measuredAmps"] };
+            MotorSources.FarOverAmps)
+        { SiteFields = ["measuredAmps"] };
     }
 }

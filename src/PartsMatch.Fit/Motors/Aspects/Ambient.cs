@@ -48,7 +48,8 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
         return heat.Verdict == Verdict.MeetsWithChanges
             ? Finding.MeetsWith(
                 [new(PlaceChanges.CheckAir, $"see that the air round the motor stays between {new ShownAir(facet.Least ?? facet.UsualLeast)} and {new ShownAir(facet.Most ?? UsualMost)}")],
-                $"It is made for less heat and for less cold than the old motor; how hot and cold the air gets is not known.") with { Shortfall = heat.Shortfall, Margin = heat.Margin }
+                $"It is made for less heat and for less cold than the old motor; how hot and cold the air gets is not known.") with
+            { Shortfall = heat.Shortfall, Margin = heat.Margin }
             : (need.Site.AirMost is null && need.Site.AirLeast is not null ? cold : heat) with { CautionWords = cold.CautionWords, CautionAt = Stage.Bench };
     }
 
