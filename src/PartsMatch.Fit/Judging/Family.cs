@@ -71,8 +71,8 @@ public abstract class Family
     /// <summary>What will be different once a part runs in the old one's place: estimates with their bands; none when too little is known.</summary>
     public abstract IReadOnlyList<Difference> WillDiffer(Need need, Spec part);
 
-    /// <summary>How to put a part in, made from all that was found about it.</summary>
-    public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet);
+    /// <summary>How to put a part in, made from all that was found about it, and from what is to be mended first.</summary>
+    public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet, IReadOnlyList<MendFirst> mend);
 
     /// <summary>Whether it is the part: a conclusion, or the reading to take next. Nothing is condemned on an unknown.</summary>
     public abstract Diagnosis BeforeCondemning(Need need, Readings readings);
@@ -193,8 +193,8 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         rules.WillDiffer(Typed(need), rules.Deduce((TSpec)part).Spec);
 
     /// <inheritdoc/>
-    public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet) =>
-        InstallNotes.Of(sheet, rules.Steps(Typed(need), rules.Deduce((TSpec)part).Spec), SpecShape, SiteShape);
+    public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet, IReadOnlyList<MendFirst> mend) =>
+        InstallNotes.Of(sheet, rules.Steps(Typed(need), rules.Deduce((TSpec)part).Spec), mend, SpecShape, SiteShape);
 
     /// <inheritdoc/>
     public override Diagnosis BeforeCondemning(Need need, Readings readings) => rules.BeforeCondemning(Typed(need), (TReadings)readings);

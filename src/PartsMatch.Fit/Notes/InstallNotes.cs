@@ -14,9 +14,10 @@ public sealed record InstallNotes(IReadOnlyList<Step> Steps, IReadOnlyList<KitIt
     /// <summary>The notes that follow from findings; <see cref="None"/> when an aspect fails.</summary>
     /// <param name="sheet">All findings about the part.</param>
     /// <param name="job">What the family says of every job.</param>
+    /// <param name="mend">What killed the old part, as far as readings told; it is mended before the new one goes in.</param>
     /// <param name="spec">The fields of a plate or part, for what is not known of them.</param>
     /// <param name="site">The fields of a site, likewise.</param>
-    public static InstallNotes Of(FitSheet sheet, JobSteps job, Shape spec, Shape site)
+    public static InstallNotes Of(FitSheet sheet, JobSteps job, IReadOnlyList<MendFirst> mend, Shape spec, Shape site)
     {
         if (sheet.Fit == PartFit.DoesntFit) return None;
         var changes = sheet.Changes.DistinctBy(change => (change.Kind, change.Text)).ToList();
@@ -24,6 +25,7 @@ public sealed record InstallNotes(IReadOnlyList<Step> Steps, IReadOnlyList<KitIt
         [
             .. job.Before,
             .. FindOut.Steps(sheet, spec, site),
+            .. mend.Select(one => new Step(Stage.MendFirst, one.Mend, $"{one.Cause} {one.Source}.")),
             .. changes.Select(change => new Step(change.Kind.Stage, change.Text, change.Kind.HowTo, job.Diagram(change), change.Kind)),
             .. job.After,
         ];

@@ -5,9 +5,13 @@ using PartsMatch.Ranking;
 namespace PartsMatch.Service.Counter;
 
 /// <summary>One part judged for a need.</summary>
-public sealed record JudgedPart(NeedRead Need, CatalogueEntry Part, Explained Explained)
+/// <param name="Need">The need.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Explained">Findings and score.</param>
+/// <param name="MendFirst">What readings at the old part say is to be mended before a new one goes in.</param>
+public sealed record JudgedPart(NeedRead Need, CatalogueEntry Part, Explained Explained, IReadOnlyList<MendFirst> MendFirst)
 {
-    private readonly Lazy<InstallNotes> _notes = new(() => Need.Family.NotesFor(Need.Reading.Need, Part.Spec, Explained.Sheet));
+    private readonly Lazy<InstallNotes> _notes = new(() => Need.Family.NotesFor(Need.Reading.Need, Part.Spec, Explained.Sheet, MendFirst));
 
     public InstallNotes Notes => _notes.Value;
 }
@@ -44,14 +48,15 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         };
     }
 
-    public Answer<JudgedPart> FitSheet(NeedGiven given, string partNumber)
+    public Answer<JudgedPart> FitSheet(NeedGiven given, string partNumber, ReadingsGiven? readings)
     {
         var shelf = catalogues.Shelf;
         var need = Needs.Read(shelf, given);
         var part = Needs.Find(shelf, given.Family, partNumber, "partNumber");
-        return need.IsGiven && part.IsGiven
-            ? Judged(need.Value, part.Value)
-            : Answer<JudgedPart>.Refused([.. need.Refusals, .. part.Refusals]);
+        var (read, wrong) = readings is null ? (null, []) : Proofs.Read(given.Family, readings);
+        return need.IsGiven && part.IsGiven && wrong.Count == 0
+            ? Judged(need.Value, part.Value, read is null ? [] : given.Family.BeforeCondemning(need.Value.Reading.Need, read).MendFirst)
+            : Answer<JudgedPart>.Refused([.. need.Refusals, .. part.Refusals, .. wrong]);
     }
 
     /// <summary>The old part's entry is the plate; without a site, what follows from it.</summary>
@@ -71,9 +76,9 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         if (site is not null && site.Family != family) refusals.Add(new(Codes.KindMismatch, $"site.{site.Family.Kind}", $"{old.Stored.Number} is a {family.Title}; this is a site for a {site.Family.Title}."));
         var need = Needs.Read(shelf, new(family, [], null, oldPartNumber, site?.Family == family ? site.Texts : []));
         refusals.AddRange(need.Refusals.Select(refusal => refusal with { At = refusal.At.Replace($"need.{family.Kind}.site", $"site.{family.Kind}", StringComparison.Ordinal) }));
-        return refusals.Count == 0 ? Judged(need.Value!, part.Value!) : Answer<JudgedPart>.Refused(refusals);
+        return refusals.Count == 0 ? Judged(need.Value!, part.Value!, []) : Answer<JudgedPart>.Refused(refusals);
     }
 
-    private JudgedPart Judged(NeedRead need, CatalogueEntry part) =>
-        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, part.Spec));
+    private JudgedPart Judged(NeedRead need, CatalogueEntry part, IReadOnlyList<MendFirst> mend) =>
+        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, part.Spec), mend);
 }

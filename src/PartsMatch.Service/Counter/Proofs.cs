@@ -32,7 +32,7 @@ internal sealed class Proofs(Catalogues catalogues)
     }
 
     /// <summary>The readings, when they are of the need's kind and all of them could be read.</summary>
-    private static (Readings? Readings, IReadOnlyList<Refusal> Wrong) Read(Family family, ReadingsGiven given)
+    public static (Readings? Readings, IReadOnlyList<Refusal> Wrong) Read(Family family, ReadingsGiven given)
     {
         var (readings, complaints) = given.Family.ReadReadings(given.Texts);
         List<Refusal> wrong = [.. Needs.Refusals(complaints, $"readings.{given.Family.Kind}")];

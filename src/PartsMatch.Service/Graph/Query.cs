@@ -36,8 +36,9 @@ internal sealed class Query
     public static FitSheetOut FitSheet(
         [FromServices] Judgements judgements,
         [Description("What is to be replaced, and where.")] NeedGiven need,
-        [Id, Description("The number of the part to judge, retired ones too.")] string partNumber) =>
-        new(judgements.FitSheet(need, partNumber).OrRefuse());
+        [Id, Description("The number of the part to judge, retired ones too.")] string partNumber,
+        [Description("What was read at the old part: what killed it is then mended first in the notes. The kind is the need's.")] ReadingsGiven? readings) =>
+        new(judgements.FitSheet(need, partNumber, readings).OrRefuse());
 
     [Description("One part of the catalogue judged in the place of another: the old one's entry is the plate.")]
     public static FitSheetOut Compare(

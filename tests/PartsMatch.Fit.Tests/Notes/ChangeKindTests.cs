@@ -31,7 +31,7 @@ public sealed class ChangeKindTests
         {
             FitSheet sheet = new([new(new Asking(), Finding.MeetsWith([new(kind, $"see to {7.5} of it")], $"It asks for 7.5."))]);
             var part = family.ReadSpec([]).Spec;
-            var step = family.NotesFor(family.ReadNeed(new(null, [], [])).Need, part, sheet).Steps.Where(one => one.Kind is not null).ShouldHaveSingleItem();
+            var step = family.NotesFor(family.ReadNeed(new(null, [], [])).Need, part, sheet, []).Steps.Where(one => one.Kind is not null).ShouldHaveSingleItem();
             step.ShouldSatisfyAllConditions(
                 () => step.Kind.ShouldBe(kind),
                 () => step.Stage.ShouldBe(kind.Stage),

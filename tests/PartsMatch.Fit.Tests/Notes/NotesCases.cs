@@ -23,7 +23,7 @@ internal static class NotesCases
         var (spec, complaints) = family.ReadSpec(Named.Texts(part));
         complaints.ShouldBeEmpty();
         var sheet = family.Judge(need.Need, spec);
-        return (sheet, family.NotesFor(need.Need, spec, sheet));
+        return (sheet, family.NotesFor(need.Need, spec, sheet, []));
     }
 
     public static InstallNotes OfMotor(string plate = Motor, string site = Place, string part = Motor) => Of("motor", plate, site, part).Notes;

@@ -42,6 +42,26 @@ public sealed class NotesTests(SharedService shared) : IClassFixture<SharedServi
         answer.At("data.a").GetRawText().ShouldBe(answer.At("data.b").GetRawText());
     }
 
+    [Fact]
+    public async Task What_killed_the_old_part_is_mended_before_the_new_one_goes_in()
+    {
+        const string Readings = "readings:{motor:{coilDirty:\"yes\", leadVolts:\"202 V\"}}";
+        var answer = await _service.AskAsync($"{{a: fitSheet(need:{{motor:{{oldPartNumber:\"ZV-8\"}}}}, partNumber:\"QN-100\", {Readings}){{{Asked}}} b: beforeCondemning(need:{{motor:{{oldPartNumber:\"ZV-8\"}}}}, {Readings}){{mendFirst{{mend}}}}}}");
+        answer.Codes.ShouldBeEmpty();
+        var mend = answer.At("data.b.mendFirst").EnumerateArray().Select(one => one.GetProperty("mend").GetString()).ToList();
+        mend.ShouldNotBeEmpty();
+        var steps = answer.At("data.a.notes.steps").EnumerateArray().ToList();
+        steps.Where(step => step.GetProperty("stage").GetString() == "MEND_FIRST").Select(step => step.GetProperty("words").GetString()).ShouldBe(mend);
+        steps.FindIndex(step => step.GetProperty("stage").GetString() == "MEND_FIRST").ShouldBeLessThan(steps.FindIndex(step => step.GetProperty("stage").GetString() == "MOUNT"));
+    }
+
+    [Fact]
+    public async Task Readings_of_another_kind_or_that_cannot_be_read_are_refused_with_a_sheet_too()
+    {
+        var answer = await _service.AskAsync($"{{a: fitSheet(need:{{motor:{{oldPartNumber:\"ZV-8\"}}}}, partNumber:\"QN-100\", readings:{{motor:{{leadVolts:\"many\"}}}}){{fit}}}}");
+        answer.Places.ShouldBe(["readings.motor.leadVolts"]);
+    }
+
     private static string Sheet(string number, string site) => $"fitSheet(need:{{motor:{{oldPartNumber:\"ZV-8\", site:{{{site}}}}}}}, partNumber:\"{number}\"){{{Asked}}}";
 
     private static List<string> Words(JsonElement steps) => [.. steps.EnumerateArray().Select(step => step.GetProperty("words").GetString()!)];
