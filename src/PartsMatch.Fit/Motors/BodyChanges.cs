@@ -17,8 +17,8 @@ public static class BodyChanges
     /// <summary>See which way the fan turns, then set the motor so.</summary>
     public static ChangeKind SeeTurn { get; } = new("seeTurn", 0.1, IsCheck: true)
     {
-        Stage = Stage.StartAndCheck,
-        HowTo = "Start it for a second and look while it runs down; lock out again before anything is changed.",
+        Stage = Stage.FirstStart,
+        HowTo = "Guard on, hands off: start it for a second and look while it runs down. Lock out again and prove dead before anything is changed.",
     };
 
     /// <summary>Fit a belly band of the new body's diameter.</summary>

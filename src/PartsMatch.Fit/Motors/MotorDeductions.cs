@@ -29,9 +29,9 @@ public static class MotorDeductions
         {
             yield return Plate("powerMeaning", PowerMeaning.Output, "horsepower is at the shaft", MotorSources.ShaftPower, "power");
         }
-        else if (spec.Type == MotorType.ThreePhaseInduction)
+        else if (spec.Type == MotorType.ThreePhaseInduction || (spec.Type is null && spec.Phase == Phases.Three))
         {
-            yield return Plate("powerMeaning", PowerMeaning.Output, "a three-phase motor's rated power is at the shaft", MotorSources.ShaftPower, "type", "power");
+            yield return Plate("powerMeaning", PowerMeaning.Output, "a three-phase motor's rated power is at the shaft", MotorSources.ShaftPower, spec.Type is null ? "phase" : "type", "power");
         }
     }
 

@@ -41,6 +41,7 @@ internal static class MotorSteps
     /// <summary>The volts that the old motor had, as measured, or else as its plate says; null when neither is known.</summary>
     public static string? VoltsThere(MotorNeed need) => (need.Site.Volts, need.Plate.Voltage) switch
     {
+        _ when TapChoice.Old(need) == Between.LineAndNeutral => $"{string.Join("/", need.Site.NeutralVolts!.Select(volts => FormattableString.Invariant($"{volts.Volts:0.#}")))} V to neutral",
         ({ } measured, _) => $"{string.Join("/", measured.Select(volts => FormattableString.Invariant($"{volts.Volts:0.#}")))} V",
         (null, { Count: 1 } plate) => VoltTap.Of(plate[0]).ToString(),
         _ => null,

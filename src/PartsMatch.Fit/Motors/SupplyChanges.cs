@@ -24,7 +24,7 @@ public static class SupplyChanges
     public static ChangeKind Reconnect { get; } = new("reconnect", 0.5)
     {
         Stage = Stage.Wire,
-        HowTo = "Move its supply at the contactor or terminal block, and meter what its leads will get before they are joined.",
+        HowTo = "Move its supply at the contactor or terminal block, and meter what its leads will get before they are joined. Between lines both wires are live: both go through the switch and the disconnect, and the neutral is capped by itself.",
     };
 
     /// <summary>Connect a single-phase motor to two of three legs.</summary>

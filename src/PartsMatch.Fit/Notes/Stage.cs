@@ -33,6 +33,10 @@ public enum Stage
     [Words("wire")]
     Wire,
 
+    /// <summary>Start it for a second, before anything is proved on it, and lock out again.</summary>
+    [Words("first start")]
+    FirstStart,
+
     /// <summary>Start it, and prove that it runs as it should.</summary>
     [Words("start and check")]
     StartAndCheck,

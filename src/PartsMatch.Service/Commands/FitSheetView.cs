@@ -10,7 +10,7 @@ internal static class FitSheetView
     public static void Write(Family family, JsonElement sheet, TextWriter output)
     {
         var console = Terminal.On(output);
-        NeedView.WriteGiven(sheet, console);
+        NeedView.Write(family, sheet, console);
         var part = sheet.GetProperty("part");
         console.WriteLine($"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")})");
         if (Terminal.StatusWords(part) is { } status) console.WriteLine($"This part is {status}.");
@@ -24,7 +24,6 @@ internal static class FitSheetView
         var missing = sheet.Each("findings").Where(finding => finding.Text("verdict") == "UNKNOWN").SelectMany(finding => finding.Each("missing")).Select(one => Terminal.MissingWords(family, one)).Distinct().ToList();
         if (missing.Count > 0) console.WriteLine("To find out:");
         foreach (var one in missing) console.WriteLine($"  [ ] {one}");
-        foreach (var doubt in sheet.Each("contradictions")) console.WriteLine($"Doubt: {doubt.Text("sentence")}");
 
         var table = new Table().Border(TableBorder.Simple).AddColumns("", "Question", "Why", "To the limit", "Source");
         foreach (var finding in sheet.Each("findings"))

@@ -53,6 +53,7 @@ internal static class NotesView
         "BENCH" => "On the bench",
         "MOUNT" => "Mount",
         "WIRE" => "Wire",
+        "FIRST_START" => "First start",
         "START_AND_CHECK" => "Start and check",
         _ => "Record",
     };

@@ -38,7 +38,7 @@ public sealed class ChangeKindTests
                 () => step.Words.ShouldBe("see to 7.5 of it"),
                 () => step.Detail.ShouldBe(kind.HowTo),
                 () => kind.HowTo.ShouldMatch(@"^\p{Lu}.*\.$"),
-                () => kind.Stage.ShouldBeOneOf(Stage.NoteWhatIsThere, Stage.MendFirst, Stage.Bench, Stage.Mount, Stage.Wire, Stage.StartAndCheck));
+                () => kind.Stage.ShouldBeOneOf(Stage.NoteWhatIsThere, Stage.MendFirst, Stage.Bench, Stage.Mount, Stage.Wire, Stage.FirstStart, Stage.StartAndCheck));
         }
     }
 

@@ -35,11 +35,14 @@ public sealed record OnTheFan
     /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
     public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
 
-    /// <summary>How hard the new motor may be worked: 1.05, times its service factor where that counts.</summary>
+    /// <summary>How hard the new motor may be worked: 1.05, times its service factor where that counts, times what unbalanced volts leave of its power (NEMA MG 1 14.36).</summary>
     public double Limit { get; private init; }
 
+    /// <summary>Whether unbalanced volts take something of a motor's power: then being no worse than the old motor is not enough, for that may have killed it.</summary>
+    private bool IsDerated { get; init; }
+
     /// <summary>Whether a case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
-    public bool Carries(FanCase one) => one.NewLoading <= Math.Max(Limit, one.OldLoading * (1 + NotToldApart)) + 1e-9;
+    public bool Carries(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
 
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
@@ -55,10 +58,12 @@ public sealed record OnTheFan
         var (news, newLacks) = RatedPoint.Possible(part, need.Site, oldBetween);
         if (newLacks is not null) return (null, new(Side.Part, newLacks));
         if (DiameterRatio(need.Site) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
+        var derating = RatedSupply.Derating(need.Site, part.Connections.Phases);
         var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(need, old, one, diameter))).ToList();
         return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases)
         {
-            Limit = (1 + NotToldApart) * (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1),
+            Limit = (1 + NotToldApart) * (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1) * derating,
+            IsDerated = derating < 1,
         }, null);
     }
 

@@ -11,6 +11,11 @@ public static class RatedSupply
     /// <summary>Unbalance up to which a motor carries its rating (NEMA MG 1 12.45), percent.</summary>
     private const double MostUnbalance = 1;
 
+    /// <summary>What is left of a three-phase motor's power on unbalanced volts: 1 for others, up to 1 %, where not all three were measured, and beyond 5 %, where another aspect refuses every motor.</summary>
+    public static double Derating(MotorSite site, Phases? phases) =>
+        phases == Phases.Three && site.Volts is { Count: 3 } volts
+            ? Published.UnbalanceDerating.Factor(Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts)) ?? 1 : 1;
+
     /// <summary>
     /// A service factor holds at rated volts, frequency and balance only (NEMA MG 1 14.37); where nobody measured, it does not count.
     /// Above 1000 m it makes up for the thin air, and is not there for load as well (MG 1 14.4, from memory).

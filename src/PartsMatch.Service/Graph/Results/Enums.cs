@@ -60,6 +60,7 @@ internal sealed class StageEnum() : DescribedEnum<Stage>(
     (Stage.Bench, "What is done to the new part before it goes in."),
     (Stage.Mount, "Put it in its place."),
     (Stage.Wire, "Connect it."),
+    (Stage.FirstStart, "Start it for a second, before anything is proved on it, and lock out again."),
     (Stage.StartAndCheck, "Start it, and prove that it runs as it should."),
     (Stage.Record, "Write down what was done."));
 

@@ -69,6 +69,15 @@ public sealed class MotorDifferencesTests
     [InlineData("")]
     public void Without_speed_or_power_nothing_is_estimated(string plate) => Differ(plate, "volts=230 V; supplyFrequency=60 Hz", Old).ShouldBeEmpty();
 
+    // 208 V is 55 % under a 460 V plate, and 240 V is 109 % over a 115 V one: one of the two is wrong.
+    [Theory]
+    [InlineData("460 V", "208 V", true)]
+    [InlineData("115 V", "240 V", true)]
+    [InlineData("230 V", "172.4 V", true)]
+    [InlineData("230 V", "172.6 V", false)]
+    public void Nothing_is_estimated_from_volts_that_the_old_motor_cannot_have_run_on(string plate, string volts, bool withheld) =>
+        (Differ(Old.Replace("230 V", plate, StringComparison.Ordinal), $"volts={volts}; supplyFrequency=60 Hz", Old).Count == 0).ShouldBe(withheld);
+
     // Input watts measured: 250 W at 50 % efficiency is 125 W at the shaft; on 1/3 hp that is half a load, and Kloss gives the slip 0.2217 (2.78 − √(2.78² − 1)) = 0.0408 for the torque 0.467 there: 1151 rpm.
     [Fact]
     public void Measured_input_narrows_the_load()
