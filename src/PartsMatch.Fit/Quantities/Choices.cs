@@ -55,6 +55,9 @@ public sealed class ChoicesForm<T> : TextForm<Choices<T>>
     public override IReadOnlyList<string> Choices => one.Choices;
 
     /// <inheritdoc/>
+    public override bool TakesSeveral => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<string> Words => one.Words;
 
     /// <inheritdoc/>

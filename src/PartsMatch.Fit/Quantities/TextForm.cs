@@ -20,6 +20,9 @@ public abstract class TextForm
     /// <summary>The choices, when only a few texts are right; empty otherwise.</summary>
     public virtual IReadOnlyList<string> Choices => [];
 
+    /// <summary>Whether several of the choices may stand together, with commas between.</summary>
+    public virtual bool TakesSeveral => false;
+
     /// <summary>Every word or group of words that is a value by itself, as plates print it; empty for figures.</summary>
     public virtual IReadOnlyList<string> Words => [];
 

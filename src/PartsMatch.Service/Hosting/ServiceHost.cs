@@ -1,6 +1,7 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph;
+using PartsMatch.Service.Pages;
 
 namespace PartsMatch.Service.Hosting;
 
@@ -27,6 +28,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
+        builder.Services.AddPages();
         change?.Invoke(builder);
         return builder.Build();
     }
@@ -43,6 +45,7 @@ internal static class ServiceHost
         app.UseMiddleware<AccessGate>();
         Health.Map(app);
         app.MapGraph();
+        app.MapPages();
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>

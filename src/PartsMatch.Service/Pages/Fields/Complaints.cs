@@ -1,0 +1,31 @@
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Pages.Fields;
+
+/// <summary>All that is wrong with what was typed, by the name of the input it belongs to.</summary>
+public sealed class Complaints
+{
+    private readonly IReadOnlyList<(string Input, string Message)> _all;
+
+    private Complaints(IReadOnlyList<(string Input, string Message)> all) => _all = all;
+
+    public static Complaints None { get; } = new([]);
+
+    /// <summary>In the order in which they came.</summary>
+    public IReadOnlyList<(string Input, string Message)> All => _all;
+
+    public bool Any => _all.Count > 0;
+
+    /// <summary>Of refusals of a need: their places become the names of inputs.</summary>
+    public static Complaints OfNeed(IEnumerable<Refusal> refusals) => Of(refusals, at =>
+        at.Split('.', 3) is ["need", _, var place] ? place is "plateText" or "oldPartNumber" ? "text" : place : at);
+
+    public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
+        new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
+
+    /// <summary>What is wrong with one input.</summary>
+    public IReadOnlyList<string> At(string input) => [.. _all.Where(one => one.Input.Equals(input, StringComparison.OrdinalIgnoreCase)).Select(one => one.Message)];
+
+    /// <summary>Whether an input of a record is wrong.</summary>
+    public bool AnyUnder(string prefix, IEnumerable<string> names) => names.Any(name => At($"{prefix}.{name}").Count > 0);
+}

@@ -1,0 +1,76 @@
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Pages.Needs;
+
+/// <summary>What was typed about a failed part and its place, kept as typed: an error loses nothing, and a link holds it all.</summary>
+/// <param name="Family">What kind of part failed.</param>
+/// <param name="Text">A text that is still to be read: a plate's, or the old part's number.</param>
+/// <param name="Shown">The plate's text that fields were read from before; only shown, never read into fields again.</param>
+/// <param name="OldNumber">The old part's number.</param>
+/// <param name="Plate">Fields of the plate.</param>
+/// <param name="Site">Fields of the site.</param>
+public sealed record NeedTyped(Family Family, string Text, string Shown, string OldNumber, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site)
+{
+    public const string PlatePrefix = "plate";
+    public const string SitePrefix = "site";
+    private const string Kind = "kind";
+    private const string TextName = "text";
+    private const string ShownName = "shown";
+    private const string OldName = "old";
+
+    public static NeedTyped Of(Typed typed) => new(
+        Families.Find(typed[Kind]) ?? Families.All[0],
+        typed[TextName].Trim(),
+        typed[ShownName].Trim(),
+        typed[OldName].Trim(),
+        typed.Under(PlatePrefix),
+        typed.Under(SitePrefix));
+
+    public bool IsEmpty => Text.Length == 0 && OldNumber.Length == 0 && Plate.Count + Site.Count == 0;
+
+    /// <summary>What the one box of the first page holds.</summary>
+    public string Box => Text.Length > 0 ? Text : Shown.Length > 0 ? Shown : OldNumber;
+
+    public NeedGiven Given => new(Family, Plate, Text.Length > 0 ? Text : null, OldNumber.Length > 0 ? OldNumber : null, Site);
+
+    /// <summary>The inputs that hold it, in a form or a link.</summary>
+    public IEnumerable<NamedText> Inputs =>
+    [
+        new(Kind, Family.Kind),
+        new(TextName, Text),
+        new(OldName, OldNumber),
+        .. Plate.Select(text => text with { Name = $"{PlatePrefix}.{text.Name}" }),
+        .. Site.Select(text => text with { Name = $"{SitePrefix}.{text.Name}" }),
+        new(ShownName, Shown),
+    ];
+
+    /// <summary>The link of a page about this need. Where it would be too long, the plate's text is left out: its fields stand in it.</summary>
+    public string To(string path, params IEnumerable<NamedText> more)
+    {
+        var link = Link.To(path, [.. more, .. Inputs]);
+        return link.Length <= Link.Longest ? link : Link.To(path, [.. more, .. (this with { Shown = string.Empty }).Inputs]);
+    }
+
+    /// <summary>With its text read into fields; one that is a part's number becomes the old part. What was typed into a field stays; what an earlier text gave goes with that text.</summary>
+    public NeedTyped Read(Shelf shelf)
+    {
+        if (Text.Length == 0) return this;
+        if (shelf.Find(Text) is { } old) return this with { Family = old.Family, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number };
+        if (Text == Shown) return this with { Text = string.Empty };
+        var reading = Family.ReadNameplate(Text);
+        if (reading.Complaints.Any(Counter.Needs.IsOfTheWhole)) return this;
+        var before = Shown.Length > 0 ? FieldsOf(Family.ReadNameplate(Shown)) : [];
+        var typed = Plate.Except(before).ToList();
+        return this with
+        {
+            Text = string.Empty,
+            Shown = Text,
+            OldNumber = Shown.Length > 0 ? OldNumber : string.Empty,
+            Plate = [.. typed, .. FieldsOf(reading).Where(field => !typed.Exists(one => one.Name == field.Name))],
+        };
+    }
+
+    private static IEnumerable<NamedText> FieldsOf(NameplateReading reading) => reading.Fields.Select(field => new NamedText(field.Field.Name, field.Text));
+}

@@ -1,0 +1,87 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Needs;
+
+namespace PartsMatch.Service.Pages.Replacements;
+
+/// <summary>One part of the list.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Explained">Its findings and score.</param>
+public sealed record Row(CatalogueEntry Part, Explained Explained)
+{
+    public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => change.Text).Distinct();
+
+    /// <summary>What decides and is not known.</summary>
+    public IEnumerable<Missing> Open => Unknown(isDeciding: true).SelectMany(one => one.Finding.Missing).Distinct();
+
+    /// <summary>What is to be looked at on the part.</summary>
+    public IEnumerable<string> Checks => Unknown(isDeciding: false).Select(one => one.Aspect.Title).Distinct();
+
+    private IEnumerable<AspectFinding> Unknown(bool isDeciding) => Explained.Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown && one.Aspect.IsDeciding == isDeciding);
+}
+
+/// <summary>The parts that may do the job, the likeliest first; or what comes nearest when none does.</summary>
+public sealed class ReplacementsModel
+{
+    private readonly RankedParts _ranked;
+
+    public ReplacementsModel(NeedTyped typed, RankedParts ranked, PartFit? only, string? after)
+    {
+        (Typed, _ranked, Only, IsContinued) = (typed, ranked, only, after is not null);
+        var parts = ranked.Parts.ToList();
+        Rows = [.. parts.Select(one => new Row(one.Part, one.Ranked.Explained))];
+        Last = parts.Count > 0 ? parts[^1].Ranked.Cursor : null;
+        Counts = ranked.CountByFit();
+        Misses = Counts.Where(one => one.Key != PartFit.DoesntFit).Sum(one => one.Value) == 0 ? [.. ranked.NearestMisses(MostMisses).Select(one => new Row(one.Part, one.Miss.Explained))] : [];
+
+        // What every part waits for is said once, above the list; a row says only what it alone still needs.
+        AlwaysOpen = Common(Rows.Select(row => row.Open));
+        AlwaysChecked = Common(Rows.Select(row => row.Checks));
+    }
+
+    public const int PageSize = 20;
+    private const int MostMisses = 5;
+
+    public NeedTyped Typed { get; }
+
+    public NeedRead Need => _ranked.Need;
+
+    public Family Family => Need.Family;
+
+    /// <summary>The one fit that is shown; null for all.</summary>
+    public PartFit? Only { get; }
+
+    /// <summary>Whether other pages stand before this one.</summary>
+    public bool IsContinued { get; }
+
+    public IReadOnlyList<Row> Rows { get; }
+
+    public IReadOnlyList<Row> Misses { get; }
+
+    public IReadOnlyDictionary<PartFit, int> Counts { get; }
+
+    public IReadOnlyList<Missing> AlwaysOpen { get; }
+
+    public IReadOnlyList<string> AlwaysChecked { get; }
+
+    /// <summary>The same list with another choice of fit.</summary>
+    public string LinkFor(PartFit? fit) => Typed.To(ReplacementsEndpoints.Path, fit is { } one ? [new(ReplacementsEndpoints.Fit, one.ToString())] : []);
+
+    /// <summary>The page that follows; null when there is none.</summary>
+    public string? Next => _ranked.HasNext && Last is not null
+        ? Typed.To(ReplacementsEndpoints.Path, [new(ReplacementsEndpoints.After, Last), .. Only is { } one ? (NamedText[])[new(ReplacementsEndpoints.Fit, one.ToString())] : []])
+        : null;
+
+    public string SheetOf(Row row) => Typed.To(Sheets.SheetEndpoints.Path, new NamedText(Sheets.SheetEndpoints.Part, row.Part.Stored.Number));
+
+    public string Change => Typed.To(WhatFailed.WhatFailedEndpoints.Path);
+
+    private string? Last { get; }
+
+    private static IReadOnlyList<T> Common<T>(IEnumerable<IEnumerable<T>> rows)
+    {
+        var all = rows.ToList();
+        return all.Count < 2 ? [] : [.. all.Skip(1).Aggregate(all[0], (common, next) => common.Intersect(next))];
+    }
+}

@@ -1,0 +1,39 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Needs;
+
+namespace PartsMatch.Service.Pages.Sheets;
+
+/// <summary>All that is found about one part for one need, and how to put it in.</summary>
+public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
+{
+    public NeedTyped Typed => typed;
+
+    public NeedRead Need => judged.Need;
+
+    public Family Family => Need.Family;
+
+    public CatalogueEntry Part => judged.Part;
+
+    public FitSheet Sheet => judged.Explained.Sheet;
+
+    public Ranking.Likelihood? Likelihood => judged.Explained.Likelihood;
+
+    public InstallNotes Notes => judged.Notes;
+
+    public IReadOnlyList<Difference> Differences { get; } = judged.Need.Family.WillDiffer(judged.Need.Reading.Need, judged.Part.Spec);
+
+    /// <summary>The stages that have steps or cautions, in working order, with the number of each step.</summary>
+    public IReadOnlyList<(Stage Stage, IReadOnlyList<Caution> Cautions, IReadOnlyList<(int Number, Step Step)> Steps)> Stages { get; } =
+    [
+        .. judged.Notes.Steps.Select((step, at) => (Number: at + 1, Step: step)).GroupBy(one => one.Step.Stage)
+            .Select(stage => (stage.Key, (IReadOnlyList<Caution>)[.. judged.Notes.Cautions.Where(caution => caution.Stage == stage.Key)], (IReadOnlyList<(int, Step)>)[.. stage])),
+    ];
+
+    public IEnumerable<Missing> ToFindOut => Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).SelectMany(one => one.Finding.Missing).Distinct();
+
+    public string Address => typed.To(SheetEndpoints.Path, new NamedText(SheetEndpoints.Part, Part.Stored.Number));
+
+    public string List => typed.To(Replacements.ReplacementsEndpoints.Path);
+}

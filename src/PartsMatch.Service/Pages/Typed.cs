@@ -1,0 +1,23 @@
+using Microsoft.Extensions.Primitives;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Service.Pages;
+
+/// <summary>What came with a form or a link, by the names of its inputs, as it was typed. Inputs left blank are left out.</summary>
+/// <remarks>An input that takes several choices comes several times, and is one text with commas.</remarks>
+public sealed class Typed
+{
+    private readonly List<NamedText> _texts;
+
+    private Typed(IEnumerable<NamedText> texts) => _texts = [.. texts.Where(text => !string.IsNullOrWhiteSpace(text.Text))];
+
+    public static Typed Of(IEnumerable<KeyValuePair<string, StringValues>> pairs) =>
+        new(pairs.Select(pair => new NamedText(pair.Key, string.Join(", ", pair.Value.Where(text => !string.IsNullOrWhiteSpace(text))))));
+
+    /// <summary>The text of one input; empty when it was left blank.</summary>
+    public string this[string name] => _texts.Find(text => text.Name == name)?.Text ?? string.Empty;
+
+    /// <summary>All inputs of a record: those whose name begins with its prefix and a dot.</summary>
+    public IReadOnlyList<NamedText> Under(string prefix) =>
+        [.. _texts.Where(text => text.Name.StartsWith($"{prefix}.", StringComparison.Ordinal)).Select(text => text with { Name = text.Name[(prefix.Length + 1)..], Text = text.Text.Trim() })];
+}

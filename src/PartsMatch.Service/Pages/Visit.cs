@@ -1,0 +1,29 @@
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Service.Access;
+
+namespace PartsMatch.Service.Pages;
+
+/// <summary>Who looks at a page, and how they wish to see it.</summary>
+/// <param name="Units">The units they chose; as given where they did not choose.</param>
+/// <param name="KeyLabel">The label of the key they signed in with; null when they did not.</param>
+/// <param name="Path">Path of the page.</param>
+/// <param name="Address">Path and query of the page, to come back to.</param>
+/// <param name="Origin">Scheme and host by which they reached it, for links that are sent.</param>
+public sealed record Visit(Units Units, string? KeyLabel, string Path, string Address, string Origin)
+{
+    public const string UnitsCookie = "units";
+
+    public static Visit Of(HttpContext context)
+    {
+        var request = context.Request;
+        return new(UnitsOf(request.Cookies[UnitsCookie]), Caller.Of(context).KeyLabel, request.Path, $"{request.Path}{request.QueryString}", $"{request.Scheme}://{request.Host}");
+    }
+
+    /// <summary>us and si; anything else is as given.</summary>
+    public static Units UnitsOf(string? cookie) => cookie switch
+    {
+        "us" => Units.Us,
+        "si" => Units.Si,
+        _ => Units.AsGiven,
+    };
+}

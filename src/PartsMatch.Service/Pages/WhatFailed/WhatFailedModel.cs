@@ -1,0 +1,56 @@
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Fields;
+using PartsMatch.Service.Pages.Needs;
+
+namespace PartsMatch.Service.Pages.WhatFailed;
+
+/// <summary>The first page: what was typed, how it was read, and what is wrong with it.</summary>
+public sealed class WhatFailedModel
+{
+    public WhatFailedModel(NeedTyped typed, Shelf shelf, Complaints complaints)
+    {
+        (Typed, Complaints) = (typed, complaints);
+        OldPart = typed.OldNumber.Length > 0 && shelf.Find(typed.OldNumber) is { } old && old.Family == typed.Family ? old : null;
+        Nameplate = typed.Shown.Length > 0 ? Family.ReadNameplate(typed.Shown) : null;
+        Reading = typed.IsEmpty ? null : Family.ReadNeed(new(null, typed.Plate, typed.Site, OldPart?.Spec));
+        Plate = new(NeedTyped.PlatePrefix, Family.SpecShape, typed.Plate, complaints) { Known = Known(Side.Plate) };
+        Site = new(NeedTyped.SitePrefix, Family.SiteShape, typed.Site, complaints) { Known = Known(Side.Site) };
+    }
+
+    public NeedTyped Typed { get; }
+
+    public Complaints Complaints { get; }
+
+    public Family Family => Typed.Family;
+
+    public CatalogueEntry? OldPart { get; }
+
+    public NameplateReading? Nameplate { get; }
+
+    public NeedReading? Reading { get; }
+
+    public FieldForm Plate { get; }
+
+    public FieldForm Site { get; }
+
+    public IReadOnlyList<Stretch> Marked => Nameplate is null ? [] : MarkedText.Of(Typed.Shown, Nameplate);
+
+    /// <summary>Fields of the plate that are known: they stand first.</summary>
+    public IReadOnlyList<Field> ReadFields => [.. Family.SpecShape.Fields.Where(one => Plate.TextOf(one).Length > 0)];
+
+    public IEnumerable<Contradiction> Contradictions => (Nameplate?.Contradictions ?? []).Concat(Reading?.Contradictions ?? []).DistinctBy(one => one.Sentence);
+
+    public IEnumerable<Deduction> Deductions(Side side) => Reading?.Deductions.Where(one => one.Side == side) ?? [];
+
+    public static IReadOnlyList<Family> Kinds => Families.All;
+
+    private Dictionary<string, string> Known(Side side)
+    {
+        var known = Deductions(side).ToDictionary(one => one.Field, one => $"Taken as {one.Text}: {one.Because}.");
+        if (side != Side.Plate || OldPart is null) return known;
+        foreach (var (name, text) in Family.SpecShape.Write(OldPart.Spec)) known[name] = $"{OldPart.Stored.Number} in the catalogue: {text}.";
+        return known;
+    }
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Ranking;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Pages;
+
+/// <summary>The words that pages use for what the core answers.</summary>
+internal static class Wording
+{
+    public static string Of(PartFit fit) => fit switch
+    {
+        PartFit.DropIn => "drop-in",
+        PartFit.FitsWithChanges => "fits with changes",
+        PartFit.CantTellYet => "can't tell yet",
+        _ => "doesn't fit",
+    };
+
+    /// <summary>A class of the stylesheet.</summary>
+    public static string ClassOf(PartFit fit) => fit switch
+    {
+        PartFit.DropIn => "good",
+        PartFit.FitsWithChanges => "change",
+        PartFit.CantTellYet => "open",
+        _ => "bad",
+    };
+
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Meets => "meets",
+        Verdict.MeetsWithChanges => "change",
+        Verdict.Unknown => "not known",
+        _ => "fails",
+    };
+
+    public static string ClassOf(Verdict verdict) => verdict switch
+    {
+        Verdict.Meets => "good",
+        Verdict.MeetsWithChanges => "change",
+        Verdict.Unknown => "open",
+        _ => "bad",
+    };
+
+    /// <summary>A stage of the notes, as a heading.</summary>
+    public static string Of(Stage stage) => Capital(new EnumForm<Stage>().Write(stage));
+
+    public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
+
+    public static string AtHand(StockLine? stock) => stock?.OnHand switch
+    {
+        null => "not known whether at hand",
+        0 => "none at hand",
+        var count => FormattableString.Invariant($"{count} at hand"),
+    };
+
+    public static string? Price(StockLine? stock) => stock?.Price is { } price ? string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {stock.Currency}") : null;
+
+    public static string LikelihoodFrom(Likelihood likelihood) => likelihood.IsHandSet ? "from hand-set weights, not yet from outcomes" : "from outcomes of past installations";
+
+    /// <summary>What is to be found out, and where.</summary>
+    public static string Of(Missing missing, Family family)
+    {
+        var label = (missing.Side == Side.Site ? family.SiteShape : family.SpecShape).Find(missing.Field)?.Label ?? missing.Field;
+        return missing.Side switch
+        {
+            Side.Part => $"ask the counter: {Small(label)}",
+            Side.Plate => $"old part: {Small(label)}",
+            _ => $"site: {Small(label)}",
+        };
+    }
+
+    public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+
+    private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
+}
