@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Service.Pages.Compare;
+using PartsMatch.Service.Pages.Proofs;
 using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Pages.Sheets;
 using PartsMatch.Service.Pages.WhatFailed;
@@ -18,6 +20,8 @@ internal static class PageSetup
         WhatFailedEndpoints.Map(app);
         ReplacementsEndpoints.Map(app);
         SheetEndpoints.Map(app);
+        CompareEndpoints.Map(app);
+        ProofPages.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>

@@ -18,7 +18,16 @@ public sealed class Complaints
 
     /// <summary>Of refusals of a need: their places become the names of inputs.</summary>
     public static Complaints OfNeed(IEnumerable<Refusal> refusals) => Of(refusals, at =>
-        at.Split('.', 3) is ["need", _, var place] ? place is "plateText" or "oldPartNumber" ? "text" : place : at);
+        at.Split('.', 3) switch
+        {
+            ["need", _, "plateText" or "oldPartNumber"] => "text",
+            ["need", _, var place] => place,
+            ["readings", _, var field] => $"{Needs.NeedTyped.ReadingsPrefix}.{field}",
+            ["site", _, var field] => $"{Needs.NeedTyped.SitePrefix}.{field}",
+            ["partNumber" or "newPartNumber"] => "part",
+            ["oldPartNumber"] => "old",
+            _ => at,
+        });
 
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);

@@ -11,10 +11,12 @@ namespace PartsMatch.Service.Pages.Needs;
 /// <param name="OldNumber">The old part's number.</param>
 /// <param name="Plate">Fields of the plate.</param>
 /// <param name="Site">Fields of the site.</param>
-public sealed record NeedTyped(Family Family, string Text, string Shown, string OldNumber, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site)
+/// <param name="Readings">What was read at the old part, or at the new one.</param>
+public sealed record NeedTyped(Family Family, string Text, string Shown, string OldNumber, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site, IReadOnlyList<NamedText> Readings)
 {
     public const string PlatePrefix = "plate";
     public const string SitePrefix = "site";
+    public const string ReadingsPrefix = "read";
     private const string Kind = "kind";
     private const string TextName = "text";
     private const string ShownName = "shown";
@@ -26,7 +28,8 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         typed[ShownName].Trim(),
         typed[OldName].Trim(),
         typed.Under(PlatePrefix),
-        typed.Under(SitePrefix));
+        typed.Under(SitePrefix),
+        typed.Under(ReadingsPrefix));
 
     public bool IsEmpty => Text.Length == 0 && OldNumber.Length == 0 && Plate.Count + Site.Count == 0;
 
@@ -34,6 +37,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     public string Box => Text.Length > 0 ? Text : Shown.Length > 0 ? Shown : OldNumber;
 
     public NeedGiven Given => new(Family, Plate, Text.Length > 0 ? Text : null, OldNumber.Length > 0 ? OldNumber : null, Site);
+
+    /// <summary>The readings; null when there are none.</summary>
+    public ReadingsGiven? ReadingsGiven => Readings.Count > 0 ? new(Family, Readings) : null;
 
     /// <summary>The inputs that hold it, in a form or a link.</summary>
     public IEnumerable<NamedText> Inputs =>
@@ -43,6 +49,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         new(OldName, OldNumber),
         .. Plate.Select(text => text with { Name = $"{PlatePrefix}.{text.Name}" }),
         .. Site.Select(text => text with { Name = $"{SitePrefix}.{text.Name}" }),
+        .. Readings.Select(text => text with { Name = $"{ReadingsPrefix}.{text.Name}" }),
         new(ShownName, Shown),
     ];
 

@@ -16,7 +16,7 @@ internal static class SheetEndpoints
         var query = Typed.Of(context.Request.Query);
         var need = NeedTyped.Of(query).Read(catalogues.Shelf);
         if (need.IsEmpty) return new SeeOther(need.To(WhatFailedEndpoints.Path));
-        var answer = judgements.FitSheet(need.Given, query[Part], readings: null);
+        var answer = judgements.FitSheet(need.Given, query[Part], need.ReadingsGiven);
         return answer.IsGiven
             ? PageSetup.Page<SheetPage>(new SheetModel(need, answer.Value))
             : WhatFailedEndpoints.Show(catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals));
