@@ -1,3 +1,5 @@
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PartsMatch.Service.Pages.Compare;
@@ -11,7 +13,12 @@ namespace PartsMatch.Service.Pages;
 /// <summary>The pages: Razor components rendered on the server, one model each, no script needed.</summary>
 internal static class PageSetup
 {
-    public static void AddPages(this IServiceCollection services) => services.AddRazorComponents();
+    public static void AddPages(this IServiceCollection services)
+    {
+        // Letters of all scripts stand in a page as they are: µ is one character, not six.
+        services.AddSingleton(HtmlEncoder.Create(UnicodeRanges.All));
+        services.AddRazorComponents();
+    }
 
     public static void MapPages(this WebApplication app)
     {
