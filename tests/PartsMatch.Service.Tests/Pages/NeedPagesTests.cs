@@ -99,7 +99,7 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         var text = string.Concat(Enumerable.Repeat("HP 1/4 ", 720));
         var page = await PostAsync("/", ("kind", "motor"), ("text", text), ("then", "find"));
         page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
-        page.Body.ShouldContain("4,000");
+        page.Body.ShouldContain("a plate's text may have 4000");
         page.Body.ShouldContain(text.Trim());
     }
 
@@ -127,7 +127,7 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         page.Status.ShouldBe(HttpStatusCode.OK);
         page.Body.ShouldContain("<td data-label=\"Old\">1/4 hp");
         page.Body.ShouldContain("<td data-label=\"New\">1/3 hp");
-        page.Body.ShouldContain("aria-label=\"QR code of this page's link\"");
+        page.Body.ShouldContain("<svg class=\"qr\"");
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
     [Fact]
     public async Task Readings_before_condemning_are_answered_and_stay_in_the_form()
     {
-        var page = await GetAsync($"/before?kind=motor&text={Uri.EscapeDataString(Plate)}&read.calledFor=yes&read.leadVolts=0+V");
+        var page = await GetAsync($"/before?kind=motor&text={Uri.EscapeDataString(Plate)}&read.circuitCalls=yes&read.leadVolts=0+V");
         page.Status.ShouldBe(HttpStatusCode.OK);
         page.Body.ShouldContain("It is not the part");
         page.Body.ShouldContain("name=\"read.leadVolts\" value=\"0 V\"");
