@@ -11,6 +11,12 @@ internal static class SpeedSteps
     {
         var (lower, pairs) = Pairs(need, part);
         if (pairs.Count == 0) yield break;
+        if (part.SpeedMeans == SpeedMeans.Electronic)
+        {
+            yield return new(Stage.Wire, $"set its speeds by its own sheet: its fastest for high, {string.Join(", ", pairs.Select(pair => $"{Rated(lower[pair.Row!.Value]) ?? "the next"} for {pair.Name.Word}"))}", "Its electronics take speeds by signal, tap or setting; the old motor's live speed leads go to none of these unless its sheet says so.");
+            yield break;
+        }
+
         var capped = Enumerable.Range(0, lower.Count).Except(pairs.Select(pair => pair.Row!.Value)).Select(row => Rated(lower[row])).OfType<string>().ToList();
         IEnumerable<string> joined = ["its fastest lead where the old high lead was", .. pairs.Select(pair => $"the lead for {Rated(lower[pair.Row!.Value]) ?? pair.Name.Word} where the old {pair.Name.Word} lead was")];
         yield return new(

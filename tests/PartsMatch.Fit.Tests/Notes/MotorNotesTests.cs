@@ -148,6 +148,14 @@ public sealed class MotorNotesTests
     }
 
     [Fact]
+    public void Speeds_of_an_electronic_motor_are_set_not_joined()
+    {
+        var motor = With(With(With(OfTwoSpeeds, "type", "ECM"), "speedMeans", "electronic"), "runCapacitor", "none");
+        OfMotor(plate: motor, site: With(Place, "speedsUsed", "2"), part: motor).Steps
+            .ShouldContain(step => step.Stage == Stage.Wire && step.Words == "set its speeds by its own sheet: its fastest for high, 850 rpm for low");
+    }
+
+    [Fact]
     public void Where_one_speed_is_used_no_other_is_wired_or_proved()
     {
         var notes = OfMotor(plate: OfTwoSpeeds, part: OfTwoSpeeds);
