@@ -16,6 +16,7 @@ internal static class MotorFinishSteps
                 Stage.Wire,
                 $"earth it first, then join its leads by the diagram on the motor{(chosen is { Tap: var tap } ? $", for {tap}" : string.Empty)}",
                 "Cap each lead that is not used by itself. Colours are makers' custom: where marks and diagram are missing, ask before joining."),
+            .. SpeedSteps.Wiring(need, part),
             new(
                 Stage.Record,
                 $"write down part, date, volts, amps and turn{(part.RunCapacitor is { IsNone: false } capacitor ? $", and the {CapacitorRating.Form.Write(capacitor)} capacitor" : string.Empty)}, and leave it with the equipment",

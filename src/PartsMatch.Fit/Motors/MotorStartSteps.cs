@@ -14,10 +14,11 @@ internal static class MotorStartSteps
             Stage.StartAndCheck,
             (chosen, part.FullLoadAmps) switch
             {
-                ({ Amps: { } amps, Tap: var tap }, _) => FormattableString.Invariant($"clamp its amps: not above {amps:0.###} A (its plate, at {tap})"),
-                _ => "clamp its amps: not above what its plate says at these volts",
+                ({ Amps: { } amps, Tap: var tap }, _) => FormattableString.Invariant($"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above {amps:0.###} A (its plate, at {tap})"),
+                _ => $"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above what its plate says at these volts",
             },
             "Over the plate: too much blade, wrong volts or capacitor, or the guard and coil are not in place. Far under it: the blade slips or turns backwards.");
+        foreach (var step in SpeedSteps.Proof(need, part, chosen)) yield return step;
         yield return Turn(need);
         yield return new(
             Stage.StartAndCheck,

@@ -32,6 +32,8 @@ public sealed class MotorDeductionsTests
     [InlineData("power=0.37 kW; type=SCIM", "phase=three-phase; powerMeaning=output")]
     [InlineData("speed=1725/1140 rpm", "speeds=2")]
     [InlineData("speed=900/1075 rpm", "")]
+    [InlineData("speed=1075/1075 rpm", "speeds=1")]
+    [InlineData("power=3/4-1/3 hp", "powerMeaning=output; speeds=2")]
     [InlineData("speed=900/1075 rpm; frequency=50/60 Hz", "speeds=1")]
 
     // Worked by hand from 120 f / p: 1200, 1800, 1000 and 1500 rpm.

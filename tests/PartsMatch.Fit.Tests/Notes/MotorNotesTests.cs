@@ -134,6 +134,35 @@ public sealed class MotorNotesTests
         foreach (var caution in notes.Cautions) notes.Steps.ShouldNotContain(step => (step.Detail ?? string.Empty).Contains(caution.Words, StringComparison.Ordinal));
     }
 
+    private static readonly string OfTwoSpeeds = With(With(With(With(With(With(Motor, "type", "PSC"), "power", "1/3-1/4 hp"), "speed", "1075/850 rpm"), "speeds", "2"), "speedMeans", "tapped"), "fullLoadAmps", "2.6/1.7 A");
+
+    [Fact]
+    public void Two_speeds_in_use_are_wired_one_by_one_and_proved_on_low_too()
+    {
+        var part = With(With(With(With(OfTwoSpeeds, "power", "1/3-1/4-1/5 hp"), "speed", "1075/950/850 rpm"), "speeds", "3"), "fullLoadAmps", "2.6/2.1/1.7 A");
+        var notes = OfMotor(plate: OfTwoSpeeds, site: With(Place, "speedsUsed", "2"), part: With(part, "power", "1/3-1/4-1/4 hp"));
+        notes.Steps.ShouldContain(step => step.Stage == Stage.Wire && step.Words == "join its speed leads by the motor's own diagram: its fastest lead where the old high lead was, the lead for 850 rpm where the old low lead was; cap the lead for 950 rpm by itself");
+        notes.Steps.ShouldContain(step => step.Words == "on high, clamp its amps: not above 2.6 A (its plate, at 208-230 V)");
+        notes.Steps.ShouldContain(step => step.Stage == Stage.StartAndCheck && step.Words == "switch it to low and clamp its amps again: not above 1.7 A (its plate, 850 rpm at 208-230 V)");
+        notes.Single(SupplyChanges.CapSpeedLeads).Words.ShouldBe("cap the unused speed leads one by one: it has 3 speeds");
+    }
+
+    [Fact]
+    public void Speeds_of_an_electronic_motor_are_set_not_joined()
+    {
+        var motor = With(With(With(OfTwoSpeeds, "type", "ECM"), "speedMeans", "electronic"), "runCapacitor", "none");
+        OfMotor(plate: motor, site: With(Place, "speedsUsed", "2"), part: motor).Steps
+            .ShouldContain(step => step.Stage == Stage.Wire && step.Words == "set its speeds by its own sheet: its fastest for high, 850 rpm for low");
+    }
+
+    [Fact]
+    public void Where_one_speed_is_used_no_other_is_wired_or_proved()
+    {
+        var notes = OfMotor(plate: OfTwoSpeeds, part: OfTwoSpeeds);
+        notes.Steps.ShouldNotContain(step => step.Words.StartsWith("join its speed leads", StringComparison.Ordinal) || step.Words.StartsWith("switch it to", StringComparison.Ordinal));
+        notes.Single(SupplyChanges.CapSpeedLeads).Words.ShouldContain("it has 2 speeds");
+    }
+
     [Theory]
     [InlineData("A3 refrigerant", true)]
     [InlineData("A2L refrigerant", true)]

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 
 /// <summary>Does the fan, at the volts that are there, load the motor to no more than its rating?</summary>
 /// <remarks>
-/// The old fan's load is a band unless it was measured; the whole band within the rating meets, the whole band over it fails, and one that straddles it is to be measured.
+/// On high speed, and on each lower one in use of which both plates tell power and speed: the fan that weighs on high weighs on low. The old fan's load is a band unless it was measured; the whole band within the rating meets, the whole band over it fails, and one that straddles it is to be measured.
 /// A motor that is loaded no more than the old one was at the same volts is not worse, whatever the figure, and falls short of nothing: else a larger motor would rank before an equal one. Plate speeds are true only within a fifth of the slip
 /// (MG 1 12.46, from memory), which is some 5 % of power: so much over the rating is not told apart from it. The service factor counts only at rated volts and balance.
 /// </remarks>
@@ -26,6 +26,14 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     {
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
+        return EverySpeed.Of(Judge(need, run), SpeedPairs.Of(need, facet.Lower, facet.Means)
+            .Select(pair => (pair.Name, Run: run.On(need, facet, pair)))
+            .Where(one => one.Run is not null)
+            .Select(one => Judge(need, one.Run!).On(one.Name)));
+    }
+
+    private static Finding Judge(MotorNeed need, OnTheFan run)
+    {
         var loading = run.Over(one => one.NewLoading).High;
         FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));

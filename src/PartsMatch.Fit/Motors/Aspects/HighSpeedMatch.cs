@@ -6,9 +6,10 @@ namespace PartsMatch.Fit.Motors.Aspects;
 internal static class HighSpeedMatch
 {
     /// <summary>A few percent (practice): 5 % in speed is 16 % in fan power.</summary>
-    private const double Same = 0.05;
+    public const double Same = 0.05;
 
-    private const double Easy = 0.02;
+    /// <summary>Nobody would give it a thought: motors of one plate differ by as much.</summary>
+    public const double Easy = 0.02;
 
     /// <summary>Compares high speeds; what else is to be changed goes with a part that meets.</summary>
     public static Finding Judge(MotorNeed need, SpeedFacet facet, IReadOnlyList<Change> also)

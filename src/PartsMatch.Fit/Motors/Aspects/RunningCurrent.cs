@@ -5,13 +5,24 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Motors.Aspects;
 
 /// <summary>What the running current reads.</summary>
-/// <param name="FullLoad">Full-load amps by tap and frequency.</param>
+/// <param name="FullLoad">Full-load amps by tap and frequency, the greatest of its speeds.</param>
 /// <param name="ServiceFactor">The service factor; null when unknown.</param>
-public readonly record struct RunningCurrentFacet(MotorAmps FullLoad, double? ServiceFactor);
+/// <param name="Lower">Its lower speeds, without their powers; empty for a motor of one.</param>
+/// <param name="LowerFullLoad">Full-load amps of each of them.</param>
+/// <param name="Means">How it has several speeds; null when unknown, or when it has no lower one.</param>
+public readonly record struct RunningCurrentFacet(MotorAmps FullLoad, double? ServiceFactor, Sequence<LowerSpeed> Lower, Sequence<MotorAmps> LowerFullLoad, SpeedMeans? Means)
+{
+    /// <summary>What they are for a motor.</summary>
+    public static RunningCurrentFacet Of(MotorSpec motor)
+    {
+        Sequence<LowerSpeed> lower = [.. LowerSpeeds.Of(motor).Select(one => one with { Watts = null })];
+        return new(MotorAmps.FullLoad(motor), motor.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null, lower, LowerSpeeds.FullLoadAmps(motor), lower.Count > 0 ? motor.SpeedMeans : null);
+    }
+}
 
 /// <summary>Does the circuit carry the motor's full-load amps?</summary>
 /// <remarks>
-/// At the tap that the supply chooses. Contact (with the other motors on it) and cycling switch fail above what they are marked for; over 5 % more than the old motor took is to be checked (practice: plates round as much),
+/// At the tap that the supply chooses, the greatest of its speeds; amps of a lower speed in use also against the old motor's on that speed. Contact (with the other motors on it) and cycling switch fail above what they are marked for; over 5 % more than the old motor took is to be checked (practice: plates round as much),
 /// and an overload device in the circuit is set anew when the amps change by more, or its setting lies outside the new amps and the most that NFPA 70 430.32 allows.
 /// Contacts that nobody looked up are not asked for while the amps do not rise: what carried the old motor carries this one.
 /// </remarks>
@@ -21,13 +32,31 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
     public override LookedAt Fields { get; } = new(["fullLoadAmps", "serviceFactor"], ["contactFullLoadAmps", "cyclingSwitchFullLoadAmps", "overloadSetting"]);
 
     /// <inheritdoc/>
-    public override RunningCurrentFacet Read(MotorSpec part) => new(MotorAmps.FullLoad(part), part.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null);
+    public override RunningCurrentFacet Read(MotorSpec part) => RunningCurrentFacet.Of(part);
 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, RunningCurrentFacet facet) =>
         facet.FullLoad.Rows.Count == 0
             ? Finding.Unknown(Side.Part, "fullLoadAmps", $"The part's full-load amps are not given.")
-            : facet.FullLoad.Connections.ForPhases(phases => Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)));
+            : facet.FullLoad.Connections.ForPhases(phases => EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases)));
+
+    /// <summary>Each lower speed has a contact and wire of its own, which carried the old motor's amps there.</summary>
+    private static IEnumerable<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)
+    {
+        var taps = facet.FullLoad.Connections.Taps;
+        var olds = LowerSpeeds.FullLoadAmps(need.Plate);
+        foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
+        {
+            if (pair.Row is not { } row || facet.LowerFullLoad[row] is not { Rows.Count: > 0 } marked || OldAmps.Of(olds[pair.OldRow], need, taps) is not { } old) continue;
+            var amps = AmpsThere.Of(marked, need, phases, taps).Most;
+            Change[] changes = OldAmps.IsNoMore(amps, old) ? [] : [new(CircuitChanges.CheckCircuit, $"see that what switches {pair.Name.Word} suits {amps:0.##} A, where the old motor took {old:0.##} A")];
+            yield return Finding.MeetsWith(changes, $"On {pair.Name}: {amps:0.##} A, and the old motor took {old:0.##} A; up to 5 % more is the same.") with
+            {
+                Shortfall = OldAmps.Shortfall(amps, old),
+                Margin = new((old * OldAmps.Same) - amps, "A"),
+            };
+        }
+    }
 
     private static Finding Judge(MotorNeed need, RunningCurrentFacet facet, AmpsThere amps)
     {

@@ -23,7 +23,7 @@ internal static class SpeedCount
         var wanted = need.Site.SpeedsUsed ?? need.Plate.Speeds;
         List<Change> changes = [];
         if (facet.Speeds > (wanted ?? 1)) changes.Add(new(SupplyChanges.CapSpeedLeads, $"cap the unused speed leads one by one: it has {facet.Speeds} speeds") { Kit = [SafeSteps.Connectors(facet.Speeds.Value - (wanted ?? 1))] });
-        if (wanted > 1 && facet.Means == SpeedMeans.TappedWinding && need.Plate.SpeedMeans == SpeedMeans.SeparateWindings)
+        if (wanted > 1 && facet.Means == SpeedMeans.TappedWinding && need.Plate.SpeedMeans == SpeedMeans.SeparateWindings && SpeedPairs.Of(need, facet.Lower, facet.Means).Count == 0)
         {
             changes.Add(new(SupplyChanges.CheckLowSpeed, $"see what low speed comes to: the old motor had a winding of its own for it, this one a tap that slips more"));
         }

@@ -25,7 +25,7 @@ public readonly record struct StartingCurrentFacet(MotorAmps LockedRotor, Starti
 
 /// <summary>Does the circuit stand the motor's locked-rotor amps, at each start?</summary>
 /// <remarks>
-/// Judged apart from full-load amps, sums likewise. Not marked, they follow from the code letter, else they are 6 times full load; so is the rating of a contact marked for full-load amps only, but a part
+/// The greatest amps of its speeds count: it may be started on any of them. Judged apart from full-load amps, sums likewise. Not marked, they follow from the code letter, else they are 6 times full load; so is the rating of a contact marked for full-load amps only, but a part
 /// fails only what is marked. Without a contact's rating, over 20 % more than the old plate's is to be checked (IEC 60034-1's tolerance of locked-rotor amps); plates rarely give them, and then the running current speaks for both.
 /// </remarks>
 public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCurrentFacet>("Starting current", isDeciding: false, CircuitSources.StartingCurrent, new(0.3, 0.5, 0.3))

@@ -59,7 +59,7 @@ public sealed record OnTheFan
         if (newLacks is not null) return (null, new(Side.Part, newLacks));
         if (DiameterRatio(need.Site) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
         var derating = RatedSupply.Derating(need.Site, part.Connections.Phases);
-        var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(need, old, one, diameter))).ToList();
+        var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(FanOnShaft.Of(need, old), old, one, Sheave(need, old, one), diameter))).ToList();
         return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases)
         {
             Limit = (1 + NotToldApart) * (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1) * derating,
@@ -67,13 +67,32 @@ public sealed record OnTheFan
         }, null);
     }
 
-    private static IEnumerable<FanCase> CasesOf(MotorNeed need, RatedPoint old, RatedPoint one, double diameter)
+    /// <summary>How both run the same fan on a lower speed; null where a rating of either is not known there.</summary>
+    /// <remarks>The fan is as heavy as on high speed, where it is known best: its torque goes with the square of speed. Sheaves are chosen for high speed.</remarks>
+    /// <param name="need">The need.</param>
+    /// <param name="part">The new motor.</param>
+    /// <param name="pair">The old motor's speed, and the new one's that serves it.</param>
+    public OnTheFan? On(MotorNeed need, RunningFacet part, SpeedPair pair)
     {
-        var fan = FanOnShaft.Of(need, old);
-        var speeds = one.Rpm / old.Rpm;
+        if (pair.Row is not { } row || DiameterRatio(need.Site) is not { } diameter) return null;
+        var hertz = need.Site.SupplyFrequency?.Hertz;
+        var olds = Old.OnLower(RunningFacet.Of(need.Plate), pair.Old, hertz);
+        var news = New.OnLower(part, part.Lower[row], hertz);
+        if (olds.Count == 0 || news.Count == 0) return null;
+        var onHigh = Band.Around([.. Old.Breakdown.Ends.SelectMany(breakdown => Fan.LoadAt(breakdown).Ends)]);
+        var powers = Band.Around(Old.ShaftWatts.Low / olds[0].ShaftWatts.Low, Old.ShaftWatts.High / olds[0].ShaftWatts.High);
+        var onLower = onHigh * powers * Math.Pow(olds[0].Rpm / Old.Rpm, 3);
+        var fan = Fan with { LoadAt = _ => onLower };
+        return new(olds[0], news[0], fan, [.. olds.SelectMany(old => news.SelectMany(one => CasesOf(fan, old, one, Sheave(need, Old, New), diameter)))]) { Limit = Limit, IsDerated = IsDerated };
+    }
 
-        // Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.
-        var sheave = need.Site.Drive == Drive.Belt && Math.Abs(speeds - 1) > SameSpeed ? speeds : 1;
+    /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
+    private static double Sheave(MotorNeed need, RatedPoint old, RatedPoint one) =>
+        need.Site.Drive == Drive.Belt && Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed ? one.Rpm / old.Rpm : 1;
+
+    private static IEnumerable<FanCase> CasesOf(FanOnShaft fan, RatedPoint old, RatedPoint one, double sheave, double diameter)
+    {
+        var speeds = one.Rpm / old.Rpm;
         foreach (var oldBreakdown in old.Breakdown.Ends)
         {
             foreach (var load in fan.LoadAt(oldBreakdown).Ends)

@@ -78,6 +78,20 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
         Answer(motor, $"{volts}; supplyFrequency=60 Hz", motor).ShouldBe(answer);
     }
 
+    // The fan takes 70 to 100 % of 300 W at 1075 rpm, and (900/1075)³ = 0.587 of that at 900 rpm: 123 to 176 W.
+    [Theory]
+    [InlineData("300/180 W", "speedsUsed=2", "Meets")]
+    [InlineData("300/150 W", "speedsUsed=2", "Unknown Site measuredSpeed")]
+    [InlineData("300/90 W", "speedsUsed=2; drive=direct", "Fails")]
+    [InlineData("300/90 W", "speedsUsed=1", "Meets")]
+    public void The_same_fan_is_judged_on_low_speed_where_it_is_used(string power, string used, string answer)
+    {
+        const string old = $"type=PSC; power=300/180 W; speed=1075/900 rpm; speeds=2; speedMeans=tapped; {Rest}";
+        var part = old.Replace("300/180 W", power, StringComparison.Ordinal);
+        Answer(old, $"{At230}; {used}", part).ShouldBe(answer);
+        if (answer == "Fails") Judge(old, $"{At230}; {used}", part).Sentence.ShouldStartWith("On low, 900 rpm: the fan would load it beyond its rating");
+    }
+
     [Theory]
     [InlineData("type=PSC; speed=1075 rpm; poles=6", Rest, "Unknown Plate power")]
     [InlineData("type=PSC; power=300 W; powerMeaning=output", Rest, "Unknown Plate speed")]

@@ -108,6 +108,20 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
         Meets("voltage=460 V; phase=3; fullLoadAmps=1.8 A", site, part);
     }
 
+    // 1.05 × 2.8 A = 2.94 A.
+    [Theory]
+    [InlineData("5.4/2.94 A", false)]
+    [InlineData("5.4/2.95 A", true)]
+    [InlineData("5/2 A", false)]
+    public void Amps_of_low_speed_are_held_against_the_old_ones_of_low_speed(string amps, bool isChecked)
+    {
+        const string plate = "voltage=230 V; phase=1; power=3/4-1/3 hp; speed=1725/1140 rpm; fullLoadAmps=5.4/2.8 A";
+        var part = plate.Replace("5.4/2.8 A", amps, StringComparison.Ordinal);
+        if (!isChecked) Meets(plate, "volts=230 V; speedsUsed=2", part);
+        else MeetsWith([CircuitChanges.CheckCircuit], plate, "volts=230 V; speedsUsed=2", part).Changes[0].Text.ShouldBe("see that what switches low suits 2.95 A, where the old motor took 2.8 A");
+        Meets(plate, "volts=230 V; speedsUsed=1", part);
+    }
+
     [Fact]
     public void A_part_without_amps_is_unknown() => Unknown(Side.Part, "fullLoadAmps", site: "contactFullLoadAmps=30 A", part: "voltage=115 V; phase=1");
 
