@@ -1,5 +1,6 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph;
 
 namespace PartsMatch.Service.Hosting;
@@ -27,6 +28,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
+        builder.Services.AddExchange();
         change?.Invoke(builder);
         return builder.Build();
     }
@@ -43,6 +45,7 @@ internal static class ServiceHost
         app.UseMiddleware<AccessGate>();
         Health.Map(app);
         app.MapGraph();
+        app.MapExchange();
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>
