@@ -11,7 +11,7 @@ public sealed class CsvTextTests
     public Property Any_texts_that_are_written_are_read_again() => Prop.ForAll(Awkward.Text(), Awkward.Text(), (one, other) =>
     {
         var table = Write(["a", "b", "c"], [one, "in between", other]);
-        var row = CsvText.Read(new StringReader(table)).Rows.ShouldHaveSingleItem();
+        var row = CsvText.Read(new StringReader(table)).Rows.ToList().ShouldHaveSingleItem();
         row.Wrong.ShouldBeNull();
         row.Cells.ShouldBe([one, "in between", other]);
     });
@@ -35,7 +35,7 @@ public sealed class CsvTextTests
     [InlineData("1,\"2\" 3", "A quotation mark is not closed")]
     [InlineData("1,2\"3", "A quotation mark is not closed")]
     public void A_row_whose_cells_cannot_be_told_apart_is_wrong(string row, string sentence) =>
-        CsvText.Read(new StringReader($"a,b\n{row}\n")).Rows.ShouldHaveSingleItem().Wrong.ShouldNotBeNull().ShouldStartWith(sentence);
+        CsvText.Read(new StringReader($"a,b\n{row}\n")).Rows.ToList().ShouldHaveSingleItem().Wrong.ShouldNotBeNull().ShouldStartWith(sentence);
 
     private static string Write(params string[][] rows)
     {
