@@ -63,7 +63,7 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
         if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
     }
 
-    private static IEnumerable<Refusal> Wording(string words, string at)
+    internal static IEnumerable<Refusal> Wording(string words, string at)
     {
         if (string.IsNullOrWhiteSpace(words)) yield return new(Codes.Empty, at, "A few words are needed here.");
         if (words.Length > LongestWords) yield return new(Codes.TooLong, at, $"At most {LongestWords} characters go here.");

@@ -7,13 +7,16 @@ namespace PartsMatch.Service.Hosting;
 /// <summary>What goes wrong at the level of HTTP, as problem details (RFC 9457). An exception is logged under an id, and only the id is told.</summary>
 internal static partial class Problems
 {
-    public static Task WriteAsync(HttpContext context, int status, string code, string message) =>
+    public static Task WriteAsync(HttpContext context, int status, string code, string message) => WriteAsync(context, status, code, message, more: []);
+
+    /// <summary>With members of the problem's own beside its code.</summary>
+    public static Task WriteAsync(HttpContext context, int status, string code, string message, params IEnumerable<KeyValuePair<string, object?>> more) =>
         Results.Problem(
             message,
             statusCode: status,
             title: ReasonPhrases.GetReasonPhrase(status),
             type: "about:blank",
-            extensions: new Dictionary<string, object?> { ["code"] = code }).ExecuteAsync(context);
+            extensions: more.Prepend(new("code", code))).ExecuteAsync(context);
 
     public static void UseProblems(this WebApplication app)
     {

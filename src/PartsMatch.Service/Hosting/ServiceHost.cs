@@ -1,5 +1,6 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph;
 using PartsMatch.Service.Pages;
 
@@ -29,6 +30,7 @@ internal static class ServiceHost
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
         builder.Services.AddPages();
+        builder.Services.AddExchange();
         change?.Invoke(builder);
         return builder.Build();
     }
@@ -46,6 +48,7 @@ internal static class ServiceHost
         Health.Map(app);
         app.MapGraph();
         app.MapPages();
+        app.MapExchange();
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>
