@@ -11,14 +11,14 @@ public sealed class Complaints
 
     public static Complaints None { get; } = new([]);
 
-    /// <summary>In the order in which they came.</summary>
+    /// <summary>In the order in which they came. What is wrong with no input of the page, as a part's number in a link, has an empty name.</summary>
     public IReadOnlyList<(string Input, string Message)> All => _all;
 
     public bool Any => _all.Count > 0;
 
-    /// <summary>Of refusals of a need: their places become the names of inputs.</summary>
+    /// <summary>Of refusals of a need: their places become the names of inputs. What was asked besides the need has no input there.</summary>
     public static Complaints OfNeed(IEnumerable<Refusal> refusals) => Of(refusals, at =>
-        at.Split('.', 3) is ["need", _, var place] ? place is "plateText" or "oldPartNumber" ? "text" : place : at);
+        at.Split('.', 3) is ["need", _, var place] ? place is "plateText" or "oldPartNumber" ? "text" : place : string.Empty);
 
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
