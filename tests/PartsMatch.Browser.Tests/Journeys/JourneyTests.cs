@@ -29,7 +29,7 @@ public sealed class JourneyTests(Site site)
         (await visitor.Field("plate.power").InputValueAsync()).ShouldBe("1/4 hp");
         (await visitor.Field("plate.voltage").InputValueAsync()).ShouldBe("208-230 V");
         (await visitor.Field("plate.rotation").InputValueAsync()).ShouldBe("CCW lead end");
-        (await page.Locator(".plate mark.read").AllInnerTextsAsync()).ShouldContain("1075");
+        (await page.Locator(".plate mark.read").AllInnerTextsAsync()).ShouldContain("RPM 1075");
 
         await visitor.TypeJobAsync();
         await visitor.PressAsync("Find parts that fit");

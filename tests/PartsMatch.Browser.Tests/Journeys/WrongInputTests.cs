@@ -3,6 +3,9 @@ namespace PartsMatch.Browser.Tests.Journeys;
 /// <summary>Whatever is typed is answered on the page it was typed on, and nothing of it is lost.</summary>
 public sealed class WrongInputTests(Site site)
 {
+    private const string IsInSight = "one => { const box = one.getBoundingClientRect(); return box.top >= 0 && box.bottom <= innerHeight; }";
+    private const string HasFocusInSight = "one => { const box = one.getBoundingClientRect(); return box.top >= 0 && box.bottom <= innerHeight && document.activeElement === one; }";
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -33,7 +36,7 @@ public sealed class WrongInputTests(Site site)
         var text = string.Concat(Enumerable.Repeat("HP 1/4 RPM 1075 V 208-230 ", 193))[..5_000];
         await SendAsync(visitor, text, "Read it");
         (await visitor.Field("text").InputValueAsync()).ShouldBe(text);
-        (await visitor.Page.Locator("[id=text-wrong]").InnerTextAsync()).ShouldContain("too long", Case.Insensitive);
+        (await visitor.Page.Locator("[id=text-wrong]").InnerTextAsync()).ShouldContain("5000 characters");
         await ShouldJumpAsync(visitor, 1);
     });
 
@@ -80,14 +83,17 @@ public sealed class WrongInputTests(Site site)
         await visitor.GoAsync(Job.At("/sheet", "part=Q9-NONE"), 422);
         (await visitor.Page.Locator("main").InnerTextAsync()).ShouldContain("“Q9-NONE”");
         (await visitor.Field("plate.power").InputValueAsync()).ShouldBe("1/4 hp");
-        await ShouldJumpAsync(visitor, 1);
+        (await visitor.Page.Locator("[role=alert] li").CountAsync()).ShouldBe(1);
+        (await visitor.Page.Locator("[role=alert] a").CountAsync()).ShouldBe(0, "nothing on the page is to be put right");
+        await visitor.PressAsync("Find parts that fit");
+        (await visitor.HeadingAsync()).ShouldBe("Parts that fit");
     });
 
     [Fact]
-    public Task A_sheet_s_link_without_a_part_says_so() => site.VisitAsync(Look.Phone, async visitor =>
+    public Task A_sheet_s_link_without_a_part_shows_the_parts_to_choose_from() => site.VisitAsync(Look.Phone, async visitor =>
     {
-        await visitor.GoAsync(Job.At("/sheet"), 422);
-        await ShouldJumpAsync(visitor, 1);
+        await visitor.GoAsync(Job.At("/sheet"));
+        (await visitor.HeadingAsync()).ShouldBe("Parts that fit");
     });
 
     [Fact]
@@ -99,10 +105,13 @@ public sealed class WrongInputTests(Site site)
         await ShouldJumpAsync(visitor, 1);
     });
 
-    [Fact]
-    public Task A_kind_that_there_is_none_of_is_told() => site.VisitAsync(Look.Phone, async visitor =>
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/replacements")]
+    [InlineData("/sheet")]
+    public Task A_kind_that_there_is_none_of_is_told_and_not_taken_for_another(string path) => site.VisitAsync(Look.Phone, async visitor =>
     {
-        await visitor.GoAsync("/?kind=spaceship&plate.power=1/4+hp", 422);
+        await visitor.GoAsync($"{path}?kind=spaceship&part=Q9&plate.power=1/4+hp", 422);
         (await visitor.Page.Locator("main").InnerTextAsync()).ShouldContain("“spaceship”");
         (await visitor.Field("plate.power").InputValueAsync()).ShouldBe("1/4 hp");
     });
@@ -139,17 +148,21 @@ public sealed class WrongInputTests(Site site)
         await visitor.Page.Locator("[role=alert]").WaitForAsync();
     }
 
-    /// <summary>Each line of the summary leads to the input that it is about, which is not covered by anything and can be typed into.</summary>
+    /// <summary>Each line of the summary leads to the input that it is about; the same words stand beside it.</summary>
     private static async Task ShouldJumpAsync(Visitor visitor, int complaints)
     {
         var lines = visitor.Page.Locator("[role=alert] li a");
         (await lines.CountAsync()).ShouldBe(complaints);
         foreach (var line in await lines.AllAsync())
         {
+            var message = await line.InnerTextAsync();
             await line.ClickAsync();
-            var target = visitor.Field(Uri.UnescapeDataString((await line.GetAttributeAsync("href"))![1..]));
-            (await target.CountAsync()).ShouldBe(1, await line.InnerTextAsync());
-            (await target.EvaluateAsync<bool>("one => { const box = one.getBoundingClientRect(); return box.top >= 0 && box.top < innerHeight; }")).ShouldBeTrue("it is in sight");
+            var name = Uri.UnescapeDataString((await line.GetAttributeAsync("href"))![1..]);
+            (await visitor.Field(name).CountAsync()).ShouldBe(1, message);
+            (await visitor.Field(name).EvaluateAsync<bool>(HasFocusInSight)).ShouldBeTrue($"{name} is in sight and can be typed into");
+            var beside = visitor.Field($"{name}-wrong");
+            (await beside.InnerTextAsync()).ShouldContain(message);
+            (await beside.EvaluateAsync<bool>(IsInSight)).ShouldBeTrue($"what is wrong with {name} is in sight");
         }
     }
 }

@@ -36,7 +36,6 @@ public sealed class Site : IAsyncLifetime
             JavaScriptEnabled = look.HasScript,
             Locale = "en-US",
         });
-        context.SetDefaultTimeout(20_000);
         var visitor = new Visitor(await context.NewPageAsync(), Origin);
         await visit(visitor);
         visitor.ShouldHaveMetNothingWrong();
