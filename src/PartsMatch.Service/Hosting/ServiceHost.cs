@@ -41,6 +41,7 @@ internal static class ServiceHost
 
         app.UseProblems();
         app.UseSecurityHeaders();
+        app.UseResponseCompression();
         app.UseRouting();
         app.UseMiddleware<AccessGate>();
         Health.Map(app);

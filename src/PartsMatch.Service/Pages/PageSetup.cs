@@ -9,7 +9,12 @@ namespace PartsMatch.Service.Pages;
 /// <summary>The pages: Razor components rendered on the server, one model each, no script needed.</summary>
 internal static class PageSetup
 {
-    public static void AddPages(this IServiceCollection services) => services.AddRazorComponents();
+    /// <summary>A page goes packed over a thin connection. Not over TLS of this process's own, where the length of what is packed could tell of what is in it (BREACH).</summary>
+    public static void AddPages(this IServiceCollection services)
+    {
+        services.AddRazorComponents();
+        services.AddResponseCompression(packing => packing.MimeTypes = ["text/html", "text/css", "image/svg+xml"]);
+    }
 
     public static void MapPages(this WebApplication app)
     {
