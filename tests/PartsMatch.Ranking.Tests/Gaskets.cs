@@ -36,6 +36,8 @@ public abstract class GasketAspect(string title, bool isDeciding, AspectWeight w
     /// <summary>How often each need and facet was judged.</summary>
     public ConcurrentDictionary<(Spec Plate, Mark Facet), int> Judged { get; } = [];
 
+    public override LookedAt Fields => new([Name], []);
+
     public override Mark Read(GasketSpec part) => new(read(part));
 
     public override Finding Judge(Need<GasketSpec, GasketSite> need, Mark facet)
@@ -59,6 +61,8 @@ public sealed class Hardness() : GasketAspect("Hardness", isDeciding: false, new
 /// <summary>Colour only costs, and never turns a part away: 0 to 10, of which over 2 limits counts as 2.</summary>
 public sealed class Colour() : Aspect<GasketSpec, GasketSite, Mark>("Colour", isDeciding: false, new("invented for a test", SourceStatus.Practice), new(0.4, 0, 0))
 {
+    public override LookedAt Fields => new([Name], []);
+
     public override Mark Read(GasketSpec part) => new(part.Colour);
 
     public override Finding Judge(Need<GasketSpec, GasketSite> need, Mark facet) => Finding.Meets($"Colour {facet.Number}.") with { Shortfall = (facet.Number ?? 0) / 4.0 };

@@ -35,6 +35,9 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
     /// <remarks>It stands in until what is unknown is averaged over known machines: docs/decisions/0004-unknowns-before-completions.md.</remarks>
     public virtual double OpenReadingPenalty => 0.693147;
 
+    /// <summary>The fields that it looks at, the most telling first: old and new are shown beside each other by them.</summary>
+    public abstract LookedAt Fields { get; }
+
     /// <summary>The facet of a part that the aspect reads: a small struct of plain numbers, equal for parts that cannot be told apart by it.</summary>
     public abstract object FacetOf(Spec part);
 

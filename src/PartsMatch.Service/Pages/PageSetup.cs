@@ -1,5 +1,9 @@
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Service.Pages.Compare;
+using PartsMatch.Service.Pages.Proofs;
 using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Pages.Sheets;
 using PartsMatch.Service.Pages.WhatFailed;
@@ -9,10 +13,12 @@ namespace PartsMatch.Service.Pages;
 /// <summary>The pages: Razor components rendered on the server, one model each, no script needed.</summary>
 internal static class PageSetup
 {
-    /// <summary>A page goes packed over a thin connection. Not over TLS of this process's own, where the length of what is packed could tell of what is in it (BREACH).</summary>
     public static void AddPages(this IServiceCollection services)
     {
+        // Letters of all scripts stand in a page as they are: µ is one character, not six.
+        services.AddSingleton(HtmlEncoder.Create(UnicodeRanges.All));
         services.AddRazorComponents();
+        // A page goes packed over a thin connection; not over TLS of this process's own, where the length of what is packed could tell of what is in it (BREACH).
         services.AddResponseCompression(packing => packing.MimeTypes = ["text/html", "text/css", "image/svg+xml"]);
     }
 
@@ -23,6 +29,8 @@ internal static class PageSetup
         WhatFailedEndpoints.Map(app);
         ReplacementsEndpoints.Map(app);
         SheetEndpoints.Map(app);
+        CompareEndpoints.Map(app);
+        ProofPages.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>

@@ -43,6 +43,37 @@ internal static class Wording
         _ => "bad",
     };
 
+    public static string Of(ReadingVerdict verdict) => verdict switch
+    {
+        ReadingVerdict.Good => "as it should be",
+        ReadingVerdict.Bad => "not as it should be",
+        ReadingVerdict.CantTell => "can't tell",
+        _ => "means nothing here",
+    };
+
+    public static string ClassOf(ReadingVerdict verdict) => verdict switch
+    {
+        ReadingVerdict.Good => "good",
+        ReadingVerdict.Bad => "bad",
+        _ => "open",
+    };
+
+    public static string Of(Conclusion conclusion) => conclusion switch
+    {
+        Conclusion.PartHasFailed => "The part has failed",
+        Conclusion.NotThePart => "It is not the part",
+        Conclusion.ReadNext => "Not known yet",
+        _ => "Nothing wrong found",
+    };
+
+    /// <summary>A class of the stylesheet.</summary>
+    public static string ClassOf(Conclusion conclusion) => conclusion switch
+    {
+        Conclusion.PartHasFailed => "stop",
+        Conclusion.NotThePart => "caution",
+        _ => "open",
+    };
+
     /// <summary>A stage of the notes, as a heading.</summary>
     public static string Of(Stage stage) => Capital(new EnumForm<Stage>().Write(stage));
 
@@ -70,6 +101,9 @@ internal static class Wording
             _ => $"site: {Small(label)}",
         };
     }
+
+    /// <summary>A kind of change in two or three words: "cut shaft".</summary>
+    public static string Short(ChangeKind kind) => string.Concat(kind.Name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));
 
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 

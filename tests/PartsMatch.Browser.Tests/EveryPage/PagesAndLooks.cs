@@ -7,9 +7,6 @@ internal static class PagesAndLooks
 
     public static TheoryData<string, string> All { get; } = Of(Look.All);
 
-    /// <summary>Light and dark at one width.</summary>
-    public static TheoryData<string, string> Schemes { get; } = Of([Look.Phone, Look.Phone.InTheDark]);
-
     /// <summary>Phone and desk by light.</summary>
     public static TheoryData<string, string> Widths { get; } = Of([Look.Phone, Look.Desk]);
 

@@ -109,6 +109,8 @@ public sealed class WrongInputTests(Site site)
     [InlineData("/")]
     [InlineData("/replacements")]
     [InlineData("/sheet")]
+    [InlineData("/before")]
+    [InlineData("/after")]
     public Task A_kind_that_there_is_none_of_is_told_and_not_taken_for_another(string path) => site.VisitAsync(Look.Phone, async visitor =>
     {
         await visitor.GoAsync($"{path}?kind=spaceship&part=Q9&plate.power=1/4+hp", 422);

@@ -44,6 +44,8 @@ public sealed class ChangeKindTests
 
     private sealed class Asking() : Aspect("Asking", isDeciding: true, new("Made up for this test", SourceStatus.Practice), new(0, 0, 0))
     {
+        public override LookedAt Fields => new([], []);
+
         public override object FacetOf(Spec part) => 0;
 
         public override Finding Judge(Need need, object facet) => Finding.Meets($"It meets.");

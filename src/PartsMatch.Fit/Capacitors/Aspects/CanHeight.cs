@@ -16,6 +16,9 @@ public sealed class CanHeight() : Aspect<CapacitorSpec, CapacitorSite, HeightFac
     private const double Terminals = 19.05;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["height"], ["heightRoom"]);
+
+    /// <inheritdoc/>
     public override HeightFacet Read(CapacitorSpec part) => new(Rounded.Millimetres(part.Height));
 
     /// <inheritdoc/>

@@ -27,6 +27,9 @@ public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, Section
     public override double OpenReadingPenalty => DefaultWeight.Unknown;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["rating", "tolerance"], ["motorAsksFor", "secondMotorAsksFor"]);
+
+    /// <inheritdoc/>
     public override SectionsFacet Read(CapacitorSpec part) => SectionsFacet.Of(part);
 
     /// <inheritdoc/>

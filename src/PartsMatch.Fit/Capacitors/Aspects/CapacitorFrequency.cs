@@ -18,6 +18,9 @@ public sealed class CapacitorFrequency() : Aspect<CapacitorSpec, CapacitorSite, 
     private const double HighestSupply = 60;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["frequency"], ["supplyFrequency"]);
+
+    /// <inheritdoc/>
     public override FrequencyFacet Read(CapacitorSpec part) => new(part.Frequency?.Max(one => Rounded.Hertz(one)));
 
     /// <inheritdoc/>

@@ -12,6 +12,9 @@ public readonly record struct DutyFacet(CapacitorDuty? MadeTo);
 public sealed class Duty() : Aspect<CapacitorSpec, CapacitorSite, DutyFacet>("Run or start", isDeciding: true, BodySources.CapacitorDuty, new(0.3, 1, 2.5))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["duty"], []);
+
+    /// <inheritdoc/>
     public override DutyFacet Read(CapacitorSpec part) => new(part.Duty);
 
     /// <inheritdoc/>

@@ -12,6 +12,9 @@ public readonly record struct ProtectedFacet(bool? IsProtected);
 public sealed class Protection() : Aspect<CapacitorSpec, CapacitorSite, ProtectedFacet>("Protected type", isDeciding: false, BodySources.CapacitorProtection, new(0.3, 0.5, 0.8))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["isProtected"], []);
+
+    /// <inheritdoc/>
     public override ProtectedFacet Read(CapacitorSpec part) => new(part.IsProtected);
 
     /// <inheritdoc/>

@@ -8,6 +8,9 @@ namespace PartsMatch.Fit.Capacitors.Aspects;
 public sealed class Sections() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Sections", isDeciding: true, BodySources.CapacitorSections, new(0.3, 1, 1))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["rating"], ["motorAsksFor", "secondMotorAsksFor"]);
+
+    /// <inheritdoc/>
     public override SectionsFacet Read(CapacitorSpec part) => SectionsFacet.Of(part);
 
     /// <inheritdoc/>

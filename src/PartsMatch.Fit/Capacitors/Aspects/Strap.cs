@@ -17,6 +17,9 @@ public sealed class Strap() : Aspect<CapacitorSpec, CapacitorSite, CanFacet>("Ca
     private const double Tolerance = 1.59;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["can", "diameter"], ["strapHolds", "strapDiameter"]);
+
+    /// <inheritdoc/>
     public override CanFacet Read(CapacitorSpec part) => new(part.Can, Rounded.Millimetres(part.Diameter));
 
     /// <inheritdoc/>

@@ -18,6 +18,9 @@ public sealed class TemperatureRating() : Aspect<CapacitorSpec, CapacitorSite, T
     private const double Ample = 10;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["temperatureMost"], ["airMost"]);
+
+    /// <inheritdoc/>
     public override TemperatureFacet Read(CapacitorSpec part) => new(Rounded.Celsius(part.TemperatureMost));
 
     /// <inheritdoc/>

@@ -16,6 +16,9 @@ public sealed class Volts() : Aspect<CapacitorSpec, CapacitorSite, VoltsFacet>("
     public override double OpenReadingPenalty => DefaultWeight.Unknown;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["rating"], ["motorAsksFor", "secondMotorAsksFor"]);
+
+    /// <inheritdoc/>
     public override VoltsFacet Read(CapacitorSpec part) => new(Rounded.Volts(part.Rating?.Volts));
 
     /// <inheritdoc/>

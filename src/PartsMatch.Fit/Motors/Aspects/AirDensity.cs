@@ -37,6 +37,9 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
     private const double MuchDenser = 1.1;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["altitudeMost", "ambientMost", "serviceFactor"], ["altitude", "airMost", "airLeast"]);
+
+    /// <inheritdoc/>
     public override DensityFacet Read(MotorSpec part) => new(
         part.AltitudeMost is { } most ? Rounded.To(most.Meters, 0) : null,
         Rounded.Celsius(part.AmbientMost),

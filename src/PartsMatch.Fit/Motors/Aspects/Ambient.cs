@@ -33,6 +33,9 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     private const double FarBelow = 20;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["ambientMost", "ambientLeast"], ["airMost", "airLeast"]);
+
+    /// <inheritdoc/>
     public override AmbientFacet Read(MotorSpec part)
     {
         var isSmall = part.Standard == PlateStandard.Iec && part.Power?.Max(power => power.Watts) < SmallIec;

@@ -31,6 +31,9 @@ public readonly record struct PositionFacet(Bearings? Bearings, int Positions)
 public sealed class BearingsAndPosition() : Aspect<MotorSpec, MotorSite, PositionFacet>("Bearings and position", isDeciding: false, PlaceSources.Position, new(0.3, 0.8, 0.6))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["bearings", "shaftPositions"], ["shaftPosition", "surroundings"]);
+
+    /// <inheritdoc/>
     public override PositionFacet Read(MotorSpec part) => PositionFacet.Of(part);
 
     /// <inheritdoc/>

@@ -13,6 +13,9 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", isDeciding: false, PlaceSources.Blade, new(0.3, 0.6, 0.2))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["bladeHand", "turnNeeded", "bladeStays"]);
+
+    /// <inheritdoc/>
     public override TurnFacet Read(MotorSpec part) => TurnFacet.Of(part);
 
     /// <inheritdoc/>

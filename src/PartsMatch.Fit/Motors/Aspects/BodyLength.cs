@@ -20,6 +20,9 @@ public sealed class BodyLength() : Aspect<MotorSpec, MotorSite, BodyLengthFacet>
     private const double MuchLonger = 25.4;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["bodyLength"], ["bodyRoom"]);
+
+    /// <inheritdoc/>
     public override BodyLengthFacet Read(MotorSpec part) => new(Rounded.Millimetres(part.BodyLength));
 
     /// <inheritdoc/>

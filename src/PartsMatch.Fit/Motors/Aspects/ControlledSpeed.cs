@@ -37,6 +37,9 @@ public readonly record struct SpeedControlFacet(MotorType? Type, bool IsSaid, bo
 public sealed class ControlledSpeed() : Aspect<MotorSpec, MotorSite, SpeedControlFacet>("Speed control", isDeciding: true, CircuitSources.SpeedControl, new(0.3, 0.6, 0.8))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["speedControls", "type", "speedFeedback"], ["speedControl"]);
+
+    /// <inheritdoc/>
     public override SpeedControlFacet Read(MotorSpec part) => Of(part);
 
     /// <inheritdoc/>

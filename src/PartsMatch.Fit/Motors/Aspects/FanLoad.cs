@@ -16,6 +16,9 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     private const double Easy = 0.9;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["power", "speed", "breakdownTorque"], ["measuredSpeed", "measuredAmps", "volts"]);
+
+    /// <inheritdoc/>
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
 
     /// <inheritdoc/>

@@ -34,6 +34,9 @@ public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>
     private static readonly Hazard[] All = Enum.GetValues<Hazard>();
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["hazards", "enclosure"], ["hazard"]);
+
+    /// <inheritdoc/>
     public override HazardFacet Read(MotorSpec part) => Of(part);
 
     /// <inheritdoc/>

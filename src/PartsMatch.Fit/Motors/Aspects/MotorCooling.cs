@@ -12,6 +12,9 @@ public readonly record struct CoolingFacet(bool? IsAirOver);
 public sealed class MotorCooling() : Aspect<MotorSpec, MotorSite, CoolingFacet>("Cooling air", isDeciding: false, PlaceSources.AirOver, new(0, 0.5, 0.5))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["enclosure"], ["coolingAir"]);
+
+    /// <inheritdoc/>
     public override CoolingFacet Read(MotorSpec part) => new(part.Enclosure is { } enclosure ? PlaceDeductions.IsAirOver(enclosure) : null);
 
     /// <inheritdoc/>

@@ -24,6 +24,9 @@ public sealed class MotorEnclosure() : Aspect<MotorSpec, MotorSite, EnclosureFac
     private const int Jets = 5;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["enclosure", "ipCode", "drainHoles"], ["surroundings", "shaftPosition"]);
+
+    /// <inheritdoc/>
     public override EnclosureFacet Read(MotorSpec part) => new(IsEnclosed(part), part.IpCode?.Water >= Jets, part.DrainHoles);
 
     /// <inheritdoc/>

@@ -14,6 +14,9 @@ public sealed class Mount() : Aspect<MotorSpec, MotorSite, MountFacet>("Mount", 
     private static readonly MountKind[] Kinds = Enum.GetValues<MountKind>();
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["mounts", "bodyDiameter", "frame"], ["mountThere", "mountDiameter", "bodyDiameterRoom"]);
+
+    /// <inheritdoc/>
     public override MountFacet Read(MotorSpec part) => MountFacet.Of(part);
 
     /// <inheritdoc/>

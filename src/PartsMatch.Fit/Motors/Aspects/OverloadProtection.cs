@@ -18,6 +18,9 @@ public sealed class OverloadProtection() : Aspect<MotorSpec, MotorSite, Protecti
     private const double RestartsUnexpected = 0.5;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["protection"], ["overloadInCircuit", "overloadSetting"]);
+
+    /// <inheritdoc/>
     public override ProtectionFacet Read(MotorSpec part) => new(part.Protection);
 
     /// <inheritdoc/>

@@ -15,6 +15,9 @@ public sealed class Phase() : Aspect<MotorSpec, MotorSite, PhaseFacet>("Phase", 
     private static readonly Change TwoLegs = new(SupplyChanges.UseTwoLegs, $"connect it to two of the three legs and cap the third") { Kit = [SafeSteps.Connectors(1)] };
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["phase"], ["supplyPhase"]);
+
+    /// <inheritdoc/>
     public override PhaseFacet Read(MotorSpec part) => new(part.Phase);
 
     /// <inheritdoc/>

@@ -39,6 +39,9 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         $"The two shaft ends turn opposite ways: the turn is meant facing the end that drives the fan.";
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["turnNeeded"]);
+
+    /// <inheritdoc/>
     public override TurnFacet Read(MotorSpec part) => TurnFacet.Of(part);
 
     /// <inheritdoc/>

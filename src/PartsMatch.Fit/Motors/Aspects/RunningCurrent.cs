@@ -18,6 +18,9 @@ public readonly record struct RunningCurrentFacet(MotorAmps FullLoad, double? Se
 public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurrentFacet>("Running current", isDeciding: false, CircuitSources.RunningCurrent, new(0.4, 0.5, 0.5))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["fullLoadAmps", "serviceFactor"], ["contactFullLoadAmps", "cyclingSwitchFullLoadAmps", "overloadSetting"]);
+
+    /// <inheritdoc/>
     public override RunningCurrentFacet Read(MotorSpec part) => new(MotorAmps.FullLoad(part), part.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null);
 
     /// <inheritdoc/>

@@ -13,6 +13,9 @@ public readonly record struct DiameterFacet(double? Millimetres);
 public sealed class ShaftDiameter() : Aspect<MotorSpec, MotorSite, DiameterFacet>("Shaft diameter", isDeciding: true, BodySources.ShaftDiameter, new(0.3, 1, 1.2))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["shaftDiameter"], ["hubBore", "newBladeBore", "bladeStays"]);
+
+    /// <inheritdoc/>
     public override DiameterFacet Read(MotorSpec part) => new(Rounded.Millimetres(part.ShaftDiameter));
 
     /// <inheritdoc/>

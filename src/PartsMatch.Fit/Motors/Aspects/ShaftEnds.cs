@@ -12,6 +12,9 @@ public readonly record struct EndsFacet(int? Count);
 public sealed class ShaftEnds() : Aspect<MotorSpec, MotorSite, EndsFacet>("Shaft ends", isDeciding: true, BodySources.ShaftEnds, new(0.3, 0.8, 0.7))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["shaftEnds"], ["fanKind"]);
+
+    /// <inheritdoc/>
     public override EndsFacet Read(MotorSpec part) => new(part.ShaftEnds);
 
     /// <inheritdoc/>

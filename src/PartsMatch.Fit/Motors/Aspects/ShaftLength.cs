@@ -25,6 +25,9 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
     private const double LeastFlat = 12.7;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["shaftLength", "shaftCanBeCut", "flatLength"], ["shaftLengthNeeded", "shaftRoom"]);
+
+    /// <inheritdoc/>
     public override LengthFacet Read(MotorSpec part)
     {
         var hasFlat = part.ShaftForm is ShaftForm.Flat or ShaftForm.DoubleFlat;

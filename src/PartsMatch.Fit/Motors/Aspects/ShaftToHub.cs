@@ -17,6 +17,9 @@ public sealed class ShaftToHub() : Aspect<MotorSpec, MotorSite, FormFacet>("Shaf
     private static readonly KitItem FlatFile = new($"flat file");
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["shaftForm"], ["hubHoldsOn"]);
+
+    /// <inheritdoc/>
     public override FormFacet Read(MotorSpec part) => new(part.ShaftForm);
 
     /// <inheritdoc/>

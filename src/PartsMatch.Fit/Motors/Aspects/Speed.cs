@@ -24,6 +24,9 @@ public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds,
 public sealed class Speed() : Aspect<MotorSpec, MotorSite, SpeedFacet>("Speed", isDeciding: true, MotorSources.SameSpeed, new(1.5, 0.6, 1.2))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["speed", "speeds", "poles"], ["supplyFrequency", "speedsUsed"]);
+
+    /// <inheritdoc/>
     public override SpeedFacet Read(MotorSpec part) => SpeedFacet.Of(part);
 
     /// <inheritdoc/>

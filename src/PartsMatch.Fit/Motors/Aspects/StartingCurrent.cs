@@ -33,6 +33,9 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private const double Tolerance = 1.2;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "codeLetter"], ["contactLockedRotorAmps", "contactFullLoadAmps", "cyclingSwitchLockedRotorAmps"]);
+
+    /// <inheritdoc/>
     public override StartingCurrentFacet Read(MotorSpec part)
     {
         var marked = MotorAmps.LockedRotor(part);

@@ -25,6 +25,9 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
     private const double Off = SupplyWindows.MostFrequencyOff;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["frequency"], ["supplyFrequency"]);
+
+    /// <inheritdoc/>
     public override FrequencyFacet Read(MotorSpec part) => FrequencyFacet.Of(part);
 
     /// <inheritdoc/>

@@ -16,6 +16,9 @@ public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence
 public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltageFacet>("Supply voltage", isDeciding: true, MotorSources.Running, new(1.5, 0.5, 1.5))
 {
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["voltage", "connectedFor"], ["volts", "neutralVolts", "supplyArrangement"]);
+
+    /// <inheritdoc/>
     public override SupplyVoltageFacet Read(MotorSpec part) => new(TapsFacet.Of(part), VoltTap.Of(part.ConnectedFor));
 
     /// <inheritdoc/>

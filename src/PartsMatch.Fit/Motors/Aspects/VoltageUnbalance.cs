@@ -16,6 +16,9 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
     private const double Most = 5;
 
     /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["phase"], ["volts"]);
+
+    /// <inheritdoc/>
     public override PhaseFacet Read(MotorSpec part) => new(part.Phase);
 
     /// <inheritdoc/>

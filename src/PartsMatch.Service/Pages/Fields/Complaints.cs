@@ -16,12 +16,24 @@ public sealed class Complaints
 
     public bool Any => _all.Count > 0;
 
-    /// <summary>Of refusals of a need: their places become the names of inputs. What was asked besides the need has no input there.</summary>
+    /// <summary>Of refusals of a need: their places become the names of inputs.</summary>
     public static Complaints OfNeed(IEnumerable<Refusal> refusals) => Of(refusals, at =>
-        at.Split('.', 3) is ["need", _, var place] ? place is "plateText" or "oldPartNumber" ? "text" : place : string.Empty);
+        at.Split('.', 3) switch
+        {
+            ["need", _, "plateText" or "oldPartNumber"] => "text",
+            ["need", _, var place] => place,
+            ["readings", _, var field] => $"{Needs.NeedTyped.ReadingsPrefix}.{field}",
+            ["site", _, var field] => $"{Needs.NeedTyped.SitePrefix}.{field}",
+            ["partNumber" or "newPartNumber"] => "part",
+            ["oldPartNumber"] => "old",
+            _ => at,
+        });
 
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
+
+    /// <summary>For a page that has no such input.</summary>
+    public Complaints Without(string input) => new([.. _all.Select(one => one.Input == input ? (string.Empty, one.Message) : one)]);
 
     /// <summary>What is wrong with one input.</summary>
     public IReadOnlyList<string> At(string input) => [.. _all.Where(one => one.Input.Equals(input, StringComparison.OrdinalIgnoreCase)).Select(one => one.Message)];

@@ -21,6 +21,7 @@ public sealed record FieldForm(string Prefix, Shape Shape, IReadOnlyList<NamedTe
     /// <summary>Typed texts of fields that there are none of: shown, so that they can be seen and taken out.</summary>
     public IReadOnlyList<NamedText> Strays => [.. Texts.Where(text => Shape.Find(text.Name) is null)];
 
-    /// <summary>A group is open when something in it was typed or is wrong.</summary>
-    public bool IsOpen(IEnumerable<Field> fields) => fields.Any(field => TextOf(field).Length > 0 || Complaints.At(InputOf(field)).Count > 0);
+    public bool AnyTyped(IEnumerable<Field> fields) => fields.Any(field => TextOf(field).Length > 0);
+
+    public bool AnyWrong(IEnumerable<Field> fields) => fields.Any(field => Complaints.At(InputOf(field)).Count > 0);
 }

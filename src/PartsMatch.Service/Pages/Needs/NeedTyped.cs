@@ -11,10 +11,12 @@ namespace PartsMatch.Service.Pages.Needs;
 /// <param name="OldNumber">The old part's number.</param>
 /// <param name="Plate">Fields of the plate.</param>
 /// <param name="Site">Fields of the site.</param>
-public sealed record NeedTyped(Family Family, string Text, string Shown, string OldNumber, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site)
+/// <param name="Readings">What was read at the old part, or at the new one.</param>
+public sealed record NeedTyped(Family Family, string Text, string Shown, string OldNumber, IReadOnlyList<NamedText> Plate, IReadOnlyList<NamedText> Site, IReadOnlyList<NamedText> Readings)
 {
     public const string PlatePrefix = "plate";
     public const string SitePrefix = "site";
+    public const string ReadingsPrefix = "read";
     private const string Kind = "kind";
     private const string TextName = "text";
     private const string ShownName = "shown";
@@ -26,7 +28,8 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         typed[ShownName].Trim(),
         typed[OldName].Trim(),
         typed.Under(PlatePrefix),
-        typed.Under(SitePrefix))
+        typed.Under(SitePrefix),
+        typed.Under(ReadingsPrefix))
     {
         StrangeKind = typed[Kind] is { Length: > 0 } kind && Families.Find(kind) is null ? kind : null,
     };
@@ -41,6 +44,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
 
     public NeedGiven Given => new(Family, Plate, Text.Length > 0 ? Text : null, OldNumber.Length > 0 ? OldNumber : null, Site);
 
+    /// <summary>The readings; null when there are none.</summary>
+    public ReadingsGiven? ReadingsGiven => Readings.Count > 0 ? new(Family, Readings) : null;
+
     /// <summary>The inputs that hold it, in a form or a link.</summary>
     public IEnumerable<NamedText> Inputs =>
     [
@@ -49,6 +55,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         new(OldName, OldNumber),
         .. Plate.Select(text => text with { Name = $"{PlatePrefix}.{text.Name}" }),
         .. Site.Select(text => text with { Name = $"{SitePrefix}.{text.Name}" }),
+        .. Readings.Select(text => text with { Name = $"{ReadingsPrefix}.{text.Name}" }),
         new(ShownName, Shown),
     ];
 

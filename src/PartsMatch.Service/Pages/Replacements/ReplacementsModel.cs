@@ -10,7 +10,13 @@ namespace PartsMatch.Service.Pages.Replacements;
 /// <param name="Explained">Its findings and score.</param>
 public sealed record Row(CatalogueEntry Part, Explained Explained)
 {
-    public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => change.Text).Distinct();
+    /// <summary>What is changed or checked, in two or three words each; the sheet has the figures.</summary>
+    public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => Wording.Short(change.Kind)).Distinct();
+
+    /// <summary>What speaks most against it, in one line; null where nothing does.</summary>
+    public AspectFinding? Why => Explained.Contributions.MinBy(one => one.Amount.Millionths) is { Amount.Millionths: < 0 } most
+        ? Explained.Sheet.Findings.First(one => one.Aspect == most.Aspect)
+        : null;
 
     /// <summary>What decides and is not known.</summary>
     public IEnumerable<Missing> Open => Unknown(isDeciding: true).SelectMany(one => one.Finding.Missing).Distinct();

@@ -31,9 +31,17 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
             .Select(stage => (stage.Key, (IReadOnlyList<Caution>)[.. judged.Notes.Cautions.Where(caution => caution.Stage == stage.Key)], (IReadOnlyList<(int, Step)>)[.. stage])),
     ];
 
+    /// <summary>The questions that ask for something, or are not known, or fail; then those that are met as it is.</summary>
+    public IReadOnlyList<Comparison> Comparisons { get; } =
+        [.. judged.Explained.Sheet.Findings.OrderBy(one => one.Finding.Verdict == Verdict.Meets).Select(one => new Comparison(judged.Need, judged.Part, one))];
+
     public IEnumerable<Missing> ToFindOut => Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).SelectMany(one => one.Finding.Missing).Distinct();
 
     public string Address => typed.To(SheetEndpoints.Path, new NamedText(SheetEndpoints.Part, Part.Stored.Number));
+
+    public string Before => typed.To(Proofs.ProofPages.BeforePath);
+
+    public string After => typed.To(Proofs.ProofPages.AfterPath, new NamedText(Proofs.ProofPages.Part, Part.Stored.Number));
 
     public string List => typed.To(Replacements.ReplacementsEndpoints.Path);
 }

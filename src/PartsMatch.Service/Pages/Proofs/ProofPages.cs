@@ -1,0 +1,49 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Fields;
+using PartsMatch.Service.Pages.Needs;
+
+namespace PartsMatch.Service.Pages.Proofs;
+
+/// <summary>With a meter in hand: is it the part, and is the new one right? A form of readings; what they say stands above it.</summary>
+internal static class ProofPages
+{
+    public const string BeforePath = "/before";
+    public const string AfterPath = "/after";
+    public const string Part = "part";
+
+    public static void Map(WebApplication app)
+    {
+        app.MapGet(BeforePath, IResult (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
+        {
+            var need = NeedTyped.Of(Typed.Of(context.Request.Query)).Read(catalogues.Shelf);
+            if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
+            if (need.ReadingsGiven is not { } readings) return Before(new(need, Complaints.None), null);
+            var answer = proofs.BeforeCondemning(need.Given, readings);
+            return Before(new(need, Complaints.OfNeed(answer.Refusals)), answer.Value);
+        });
+        app.MapGet(AfterPath, IResult (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
+        {
+            var query = Typed.Of(context.Request.Query);
+            var need = NeedTyped.Of(query).Read(catalogues.Shelf);
+            if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
+            if (need.ReadingsGiven is not { } readings) return After(new(need, Complaints.None, query[Part]), null);
+            var answer = query[Part].Length > 0
+                ? proofs.AfterSwap(need.Given, query[Part], readings)
+                : new Refusal(Codes.Empty, Part, "Name the part that was put in: its plate's amps and volts are what it is held against.");
+            return After(new(need, Complaints.OfNeed(answer.Refusals), query[Part]), answer.Value);
+        });
+        foreach (var path in (string[])[BeforePath, AfterPath])
+        {
+            app.MapPost(path, async (HttpContext context, Catalogues catalogues) =>
+            {
+                var form = Typed.Of(await context.Request.ReadFormAsync(context.RequestAborted));
+                return new SeeOther(NeedTyped.Of(form).Read(catalogues.Shelf).To(path, new Fit.Judging.NamedText(Part, form[Part])));
+            });
+        }
+    }
+
+    private static RazorComponentResult<BeforePage> Before(ProofModel model, Diagnosed? found) => PageSetup.Page<BeforePage>(model with { Diagnosed = found }, model.Status);
+
+    private static RazorComponentResult<AfterPage> After(ProofModel model, SwapProved? found) => PageSetup.Page<AfterPage>(model with { Proved = found }, model.Status);
+}

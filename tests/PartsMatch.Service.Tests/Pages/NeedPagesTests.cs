@@ -1,0 +1,225 @@
+using System.Net;
+using PartsMatch.Service.Pages;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Pages;
+
+/// <summary>From a plate's text to the list and the sheet, by the requests that a browser makes.</summary>
+public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedService>
+{
+    private const string Plate = "HP 1/4 RPM 1075 V 208-230 PH 1 HZ 6O";
+
+    [Fact]
+    public async Task The_first_page_asks_what_failed()
+    {
+        var page = await GetAsync("/");
+        page.Status.ShouldBe(HttpStatusCode.OK);
+        page.MediaType.ShouldBe("text/html");
+        page.Body.ShouldContain("<h1>What failed?</h1>");
+        page.Body.ShouldContain("lang=\"en\"");
+    }
+
+    [Fact]
+    public async Task A_posted_plate_goes_on_as_a_link_that_holds_the_fields_read()
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", Plate), ("then", "find"));
+        answer.Status.ShouldBe(HttpStatusCode.SeeOther);
+        var link = Location(answer);
+        link.ShouldStartWith("/replacements?kind=motor&");
+        link.ShouldContain("plate.power=1/4+hp");
+        link.ShouldContain("plate.frequency=60+Hz");
+        link.ShouldNotContain("&text=");
+        var list = await GetAsync(link);
+        list.Body.ShouldContain("QN-100");
+        list.Body.ShouldNotContain("ZV-8", customMessage: "a retired part is never offered");
+    }
+
+    [Fact]
+    public async Task What_was_read_is_shown_back_marked_with_slips_and_leftovers_named()
+    {
+        var page = await GetAsync($"/?kind=motor&text={Uri.EscapeDataString($"{Plate} QXZZW")}");
+        page.Body.ShouldContain("<mark class=\"mended\"");
+        page.Body.ShouldContain("<mark class=\"left\" title=\"could not be placed\">QXZZW</mark>");
+        page.Body.ShouldContain("“6O” was taken for 60");
+        page.Body.ShouldContain("id=\"plate.power\" name=\"plate.power\" value=\"1/4 hp\"");
+    }
+
+    [Fact]
+    public async Task A_field_that_was_put_right_outlives_a_second_reading_of_the_same_text()
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", Plate), ("shown", Plate), ("plate.power", "1/3 hp"), ("plate.speed", "1075 rpm"), ("then", "read"));
+        Location(answer).ShouldContain("plate.power=1/3+hp");
+        Location(answer).ShouldNotContain("plate.frequency", customMessage: "a field that was cleared stays unknown");
+    }
+
+    [Fact]
+    public async Task Another_text_takes_with_it_what_the_first_one_gave_and_leaves_what_was_typed()
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", "HP 1/3 V 115"), ("shown", Plate), ("plate.power", "1/4 hp"), ("plate.speed", "1075 rpm"), ("plate.shaftDiameter", "1/2 in"), ("then", "read"));
+        Location(answer).ShouldContain("plate.power=1/3+hp");
+        Location(answer).ShouldContain("plate.shaftDiameter=1/2+in");
+        Location(answer).ShouldNotContain("plate.speed");
+    }
+
+    [Fact]
+    public async Task The_same_box_takes_the_old_parts_number()
+    {
+        var answer = await PostAsync("/", ("kind", "capacitor"), ("text", "zv 7"), ("then", "find"));
+        Location(answer).ShouldStartWith("/replacements?kind=motor&old=ZV-7");
+        (await GetAsync(Location(answer))).Body.ShouldContain("It was superseded by <strong>QN-100</strong> on 2021-04-30");
+    }
+
+    [Fact]
+    public async Task All_that_is_wrong_is_said_at_once_beside_its_field_and_nothing_typed_is_lost()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", Plate), ("plate.shaftDiameter", "half"), ("site.volts", "plenty"), ("then", "find"));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("2 things are to be put right");
+        page.Body.ShouldContain("<a href=\"#plate.shaftDiameter\">");
+        page.Body.ShouldContain("<a href=\"#site.volts\">");
+        page.Body.ShouldContain("name=\"plate.shaftDiameter\" value=\"half\"");
+        page.Body.ShouldContain("name=\"site.volts\" value=\"plenty\"");
+        page.Body.ShouldContain(Plate);
+    }
+
+    [Theory]
+    [InlineData("", "Nothing is typed yet")]
+    [InlineData("xyzzy plugh", "nothing in it could be read")]
+    [InlineData("🙂🙂", "nothing in it could be read")]
+    public async Task A_text_without_a_single_reading_is_refused_with_what_would_be_right(string text, string says)
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", text), ("then", "find"));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain(says);
+    }
+
+    [Fact]
+    public async Task A_text_of_5000_characters_is_refused_and_kept()
+    {
+        var text = string.Concat(Enumerable.Repeat("HP 1/4 ", 720));
+        var page = await PostAsync("/", ("kind", "motor"), ("text", text), ("then", "find"));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("a plate's text may have 4000");
+        page.Body.ShouldContain(text.Trim());
+    }
+
+    [Fact]
+    public async Task A_link_with_an_unknown_field_names_it_and_shows_it()
+    {
+        var page = await GetAsync("/replacements?kind=motor&plate.power=1/4+hp&plate.colour=red");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("There is no field “colour”");
+        page.Body.ShouldContain("name=\"plate.colour\" value=\"red\"");
+    }
+
+    [Fact]
+    public async Task A_list_with_a_cursor_of_another_order_begins_again()
+    {
+        var answer = await GetAsync("/replacements?after=nonsense&kind=motor&plate.power=1/4+hp");
+        answer.Status.ShouldBe(HttpStatusCode.SeeOther);
+        Location(answer).ShouldBe("/replacements?kind=motor&plate.power=1/4+hp");
+    }
+
+    [Fact]
+    public async Task A_sheet_shows_old_beside_new_and_a_code_of_its_link()
+    {
+        var page = await GetAsync($"/sheet?part=QN-300&kind=motor&text={Uri.EscapeDataString(Plate)}&site.volts=202+V");
+        page.Status.ShouldBe(HttpStatusCode.OK);
+        page.Body.ShouldContain("<td data-label=\"Old\">1/4 hp");
+        page.Body.ShouldContain("<td data-label=\"New\">1/3 hp");
+        page.Body.ShouldContain("<svg class=\"qr\"");
+    }
+
+    [Fact]
+    public async Task A_sheet_of_a_part_that_is_not_there_says_so()
+    {
+        var page = await GetAsync($"/sheet?part=NO-SUCH&kind=motor&text={Uri.EscapeDataString(Plate)}");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("The catalogue has no part “NO-SUCH”.");
+    }
+
+    [Fact]
+    public async Task Two_parts_are_answered_in_a_sentence_first()
+    {
+        var page = await GetAsync("/compare?old=QN-100&part=ZV-9&site.supplyPhase=single-phase");
+        page.Status.ShouldBe(HttpStatusCode.OK);
+        page.Body.ShouldContain("It does not fit: phase");
+        page.Body.ShouldContain("ZV-9 in place of QN-100");
+    }
+
+    [Fact]
+    public async Task Both_unknown_numbers_are_said_at_once()
+    {
+        var page = await GetAsync("/compare?old=NO-1&part=NO-2");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("<a href=\"#old\">");
+        page.Body.ShouldContain("<a href=\"#part\">");
+    }
+
+    [Fact]
+    public async Task Readings_before_condemning_are_answered_and_stay_in_the_form()
+    {
+        var page = await GetAsync($"/before?kind=motor&text={Uri.EscapeDataString(Plate)}&read.circuitCalls=yes&read.leadVolts=0+V");
+        page.Status.ShouldBe(HttpStatusCode.OK);
+        page.Body.ShouldContain("It is not the part");
+        page.Body.ShouldContain("name=\"read.leadVolts\" value=\"0 V\"");
+    }
+
+    [Fact]
+    public async Task Readings_after_the_swap_need_the_part_that_was_put_in()
+    {
+        var page = await GetAsync($"/after?kind=motor&text={Uri.EscapeDataString(Plate)}&read.motorAmps=9+A");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("<a href=\"#part\">Name the part that was put in");
+        page.Body.ShouldContain("name=\"read.motorAmps\" value=\"9 A\"");
+    }
+
+    [Fact]
+    public async Task Units_are_chosen_once_and_kept_in_a_cookie_that_no_script_reads()
+    {
+        var answer = await PostAsync("/units", ("units", "si"), ("back", "/compare"));
+        Location(answer).ShouldBe("/compare");
+        answer.Headers["Set-Cookie"].ShouldContain("units=si");
+        answer.Headers["Set-Cookie"].ShouldContain("httponly", Case.Insensitive);
+        answer.Headers["Set-Cookie"].ShouldContain("samesite=lax", Case.Insensitive);
+        var request = new HttpRequestMessage(HttpMethod.Get, $"/sheet?part=QN-300&kind=motor&text={Uri.EscapeDataString(Plate)}");
+        request.Headers.Add("Cookie", "units=si");
+        (await shared.Service.SendAsync(request)).Body.ShouldContain("<td data-label=\"New\">15.88 mm");
+    }
+
+    [Theory]
+    [InlineData("//elsewhere.example/")]
+    [InlineData("https://elsewhere.example/")]
+    [InlineData("/\\elsewhere.example")]
+    [InlineData("")]
+    public async Task Nobody_is_sent_to_another_server(string back) => Location(await PostAsync("/units", ("units", "us"), ("back", back))).ShouldBe("/");
+
+    [Fact]
+    public async Task Pages_allow_no_script_and_no_inline_style()
+    {
+        var page = await GetAsync("/");
+        page.Headers["Content-Security-Policy"].ShouldBe("default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
+        page.Body.ShouldNotContain("<script");
+        page.Body.ShouldNotContain(" style=");
+    }
+
+    [Fact]
+    public async Task A_stylesheet_may_be_kept_for_ever_at_its_address()
+    {
+        foreach (var address in PageAssets.Stylesheets)
+        {
+            var sheet = await GetAsync(address);
+            sheet.MediaType.ShouldBe("text/css");
+            sheet.Headers["Cache-Control"].ShouldContain("immutable");
+        }
+    }
+
+    private static string Location(Answered answer) => answer.Headers["Location"];
+
+    private Task<Answered> GetAsync(string address) => shared.Service.SendAsync(new(HttpMethod.Get, address));
+
+    private Task<Answered> PostAsync(string address, params (string Name, string Text)[] inputs) => shared.Service.SendAsync(new(HttpMethod.Post, address)
+    {
+        Content = new FormUrlEncodedContent(inputs.Select(input => KeyValuePair.Create(input.Name, input.Text))),
+    });
+}
