@@ -43,6 +43,7 @@ internal static class ServiceHost
 
         app.UseProblems();
         app.UseSecurityHeaders();
+        app.UseResponseCompression();
         app.UseRouting();
         app.UseMiddleware<AccessGate>();
         Health.Map(app);

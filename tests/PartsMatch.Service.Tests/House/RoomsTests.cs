@@ -35,6 +35,18 @@ public sealed class RoomsTests
         rooms.ShouldAllBe(room => File.Exists(Path.Combine(Root, "tests", $"{room}.Tests", $"{room}.Tests.csproj")));
     }
 
+    /// <summary>They see what a visitor sees, and reach the service as its program does.</summary>
+    [Fact]
+    public void The_browser_tests_know_the_service_and_a_browser_and_nothing_else()
+    {
+        var project = Path.Combine(Root, "tests", "PartsMatch.Browser.Tests", "PartsMatch.Browser.Tests.csproj");
+        Included(project, "ProjectReference").Select(path => Path.GetFileName(path)).ShouldBe(["PartsMatch.Service.csproj"]);
+        Included(project, "PackageReference").Order(StringComparer.Ordinal).ShouldBe(["Deque.AxeCore.Playwright", "Microsoft.Playwright"]);
+        Directory.EnumerateFiles(Path.Combine(Root, "src"), "*.csproj", SearchOption.AllDirectories)
+            .Concat(Directory.EnumerateFiles(Path.Combine(Root, "tests"), "*.csproj", SearchOption.AllDirectories))
+            .Where(file => Included(file, "PackageReference").Contains("Microsoft.Playwright", StringComparer.Ordinal)).ShouldBe([project]);
+    }
+
     [Fact]
     public void The_GraphQL_library_is_known_only_inside_Graph()
     {
@@ -62,7 +74,10 @@ public sealed class RoomsTests
     }
 
     private static IEnumerable<string> References(string room, string element) =>
-        XDocument.Load(Path.Combine(Root, "src", $"PartsMatch.{room}", $"PartsMatch.{room}.csproj")).Descendants(element).Select(reference => reference.Attribute("Include")!.Value);
+        Included(Path.Combine(Root, "src", $"PartsMatch.{room}", $"PartsMatch.{room}.csproj"), element);
+
+    private static IEnumerable<string> Included(string project, string element) =>
+        XDocument.Load(project).Descendants(element).Select(reference => reference.Attribute("Include")!.Value);
 
     private static IEnumerable<string> Sources(string room) =>
         Directory.EnumerateFiles(Path.Combine(Root, "src", room), "*.cs", SearchOption.AllDirectories)

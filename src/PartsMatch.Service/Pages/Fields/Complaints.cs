@@ -11,7 +11,7 @@ public sealed class Complaints
 
     public static Complaints None { get; } = new([]);
 
-    /// <summary>In the order in which they came.</summary>
+    /// <summary>In the order in which they came. What is wrong with no input of the page, as a part's number in a link, has an empty name.</summary>
     public IReadOnlyList<(string Input, string Message)> All => _all;
 
     public bool Any => _all.Count > 0;
@@ -31,6 +31,9 @@ public sealed class Complaints
 
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
+
+    /// <summary>For a page that has no such input.</summary>
+    public Complaints Without(string input) => new([.. _all.Select(one => one.Input == input ? (string.Empty, one.Message) : one)]);
 
     /// <summary>What is wrong with one input.</summary>
     public IReadOnlyList<string> At(string input) => [.. _all.Where(one => one.Input.Equals(input, StringComparison.OrdinalIgnoreCase)).Select(one => one.Message)];

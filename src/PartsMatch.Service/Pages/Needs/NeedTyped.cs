@@ -29,7 +29,13 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         typed[OldName].Trim(),
         typed.Under(PlatePrefix),
         typed.Under(SitePrefix),
-        typed.Under(ReadingsPrefix));
+        typed.Under(ReadingsPrefix))
+    {
+        StrangeKind = typed[Kind] is { Length: > 0 } kind && Families.Find(kind) is null ? kind : null,
+    };
+
+    /// <summary>A kind of part that was asked for and that there is none of: said, never taken silently for another.</summary>
+    public string? StrangeKind { get; private init; }
 
     public bool IsEmpty => Text.Length == 0 && OldNumber.Length == 0 && Plate.Count + Site.Count == 0;
 
@@ -44,7 +50,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     /// <summary>The inputs that hold it, in a form or a link.</summary>
     public IEnumerable<NamedText> Inputs =>
     [
-        new(Kind, Family.Kind),
+        new(Kind, StrangeKind ?? Family.Kind),
         new(TextName, Text),
         new(OldName, OldNumber),
         .. Plate.Select(text => text with { Name = $"{PlatePrefix}.{text.Name}" }),
@@ -64,7 +70,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     public NeedTyped Read(Shelf shelf)
     {
         if (Text.Length == 0) return this;
-        if (shelf.Find(Text) is { } old) return this with { Family = old.Family, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number };
+        if (shelf.Find(Text) is { } old) return this with { Family = old.Family, StrangeKind = null, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number };
         if (Text == Shown) return this with { Text = string.Empty };
         var reading = Family.ReadNameplate(Text);
         if (reading.Complaints.Any(Counter.Needs.IsOfTheWhole)) return this;

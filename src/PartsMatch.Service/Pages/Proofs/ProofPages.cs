@@ -14,17 +14,19 @@ internal static class ProofPages
 
     public static void Map(WebApplication app)
     {
-        app.MapGet(BeforePath, (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
+        app.MapGet(BeforePath, IResult (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
         {
             var need = NeedTyped.Of(Typed.Of(context.Request.Query)).Read(catalogues.Shelf);
+            if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
             if (need.ReadingsGiven is not { } readings) return Before(new(need, Complaints.None), null);
             var answer = proofs.BeforeCondemning(need.Given, readings);
             return Before(new(need, Complaints.OfNeed(answer.Refusals)), answer.Value);
         });
-        app.MapGet(AfterPath, (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
+        app.MapGet(AfterPath, IResult (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
         {
             var query = Typed.Of(context.Request.Query);
             var need = NeedTyped.Of(query).Read(catalogues.Shelf);
+            if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
             if (need.ReadingsGiven is not { } readings) return After(new(need, Complaints.None, query[Part]), null);
             var answer = query[Part].Length > 0
                 ? proofs.AfterSwap(need.Given, query[Part], readings)

@@ -17,7 +17,7 @@ internal static class ReplacementsEndpoints
     {
         var query = Typed.Of(context.Request.Query);
         var need = NeedTyped.Of(query).Read(catalogues.Shelf);
-        if (need.IsEmpty) return new SeeOther(need.To(WhatFailedEndpoints.Path));
+        if (need.IsEmpty || need.StrangeKind is not null) return new SeeOther(need.To(WhatFailedEndpoints.Path));
         PartFit? only = Enum.TryParse<PartFit>(query[Fit], ignoreCase: true, out var fit) && Enum.IsDefined(fit) && fit != PartFit.DoesntFit ? fit : null;
         var after = query[After] is { Length: > 0 } cursor ? cursor : null;
         var answer = judgements.Replacements(need.Given, ReplacementsModel.PageSize, after, only is { } one ? [one] : null);

@@ -15,10 +15,11 @@ internal static class SheetEndpoints
     {
         var query = Typed.Of(context.Request.Query);
         var need = NeedTyped.Of(query).Read(catalogues.Shelf);
-        if (need.IsEmpty) return new SeeOther(need.To(WhatFailedEndpoints.Path));
+        if (need.IsEmpty || need.StrangeKind is not null) return new SeeOther(need.To(WhatFailedEndpoints.Path));
+        if (query[Part].Length == 0) return new SeeOther(need.To(Replacements.ReplacementsEndpoints.Path));
         var answer = judgements.FitSheet(need.Given, query[Part], need.ReadingsGiven);
         return answer.IsGiven
             ? PageSetup.Page<SheetPage>(new SheetModel(need, answer.Value))
-            : WhatFailedEndpoints.Show(catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals));
+            : WhatFailedEndpoints.Show(catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals).Without(Part));
     });
 }

@@ -17,7 +17,7 @@ internal static class WhatFailedEndpoints
             var shelf = catalogues.Shelf;
             var typed = NeedTyped.Of(Typed.Of(context.Request.Query));
             var read = typed.Read(shelf);
-            return typed.IsEmpty && typed.Shown.Length == 0 ? Show(shelf, read, Complaints.None) : Show(shelf, read, Wrong(shelf, read));
+            return typed.IsEmpty && typed.Shown.Length == 0 && typed.StrangeKind is null ? Show(shelf, read, Complaints.None) : Show(shelf, read, Wrong(shelf, read));
         });
         app.MapPost(Path, async (HttpContext context, Catalogues catalogues) =>
         {
@@ -39,6 +39,7 @@ internal static class WhatFailedEndpoints
 
     private static Complaints Wrong(Shelf shelf, NeedTyped typed)
     {
+        if (typed.StrangeKind is { } kind) return Complaints.Of([new(Codes.KindMismatch, string.Empty, $"There is no kind of part called “{Shortened(kind)}”. Choose the kind above; what is shown is for a {typed.Family.Title}.")]);
         if (typed.IsEmpty) return Complaints.Of([new(Codes.Empty, "text", NothingIn(typed))]);
         var need = Counter.Needs.Read(shelf, typed.Given);
         return need.IsGiven ? Complaints.None : Complaints.OfNeed(need.Refusals);
