@@ -11,6 +11,14 @@ internal static class MotorBeforeSteps
 
     public static IEnumerable<Step> Of(MotorNeed need, MotorSpec part)
     {
+        if (SiteAgainstPlate.OffPlate(need) is { } choice && !Within.AtMost(choice.Off, SupplyWindows.FurthestOff))
+        {
+            yield return new(
+                Stage.ProveThePart,
+                FormattableString.Invariant($"find out why a {choice.Tap} motor was on {choice.Supply.Volts:0.#} V, before anything else is blamed"),
+                "It cannot have run on them. Read plate and meter again; see whether the supply, the tap or the motor was changed, and what the equipment's own plate says.");
+        }
+
         yield return ProveTheMotor(need, part);
         if (MotorSteps.CapacitorThere(need) is { Capacitance: { } capacitance } there)
         {

@@ -83,6 +83,6 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
     {
         if (Rounded.Celsius(site.AirLeast) is not { } cold) return null;
         var ratio = Air.Density(cold, site.Altitude?.Meters ?? 0) / Air.Density(StandardAir);
-        return Within.AtMost(ratio, MuchDenser) ? null : (FormattableString)$"At {new ShownAir(cold)} the air is {(ratio - 1) * 100:0.0} % denser than at 70 °F, and the fan takes so much more power: amps read while it is warmer say too little.";
+        return Within.AtMost(ratio, MuchDenser) ? null : (FormattableString)$"At {new ShownAir(cold)} the air is {(ratio - 1) * 100:0.0} % denser than at 70 °F, and the fan takes so much more power. Amps read while the air is still warm, as in a box that is being pulled down, say too little: read them again once it is cold.";
     }
 }

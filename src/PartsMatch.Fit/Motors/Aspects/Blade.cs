@@ -21,7 +21,7 @@ public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", i
         { Drive: Drive.Belt } => Finding.Meets($"A belt drives the fan: no blade sits on the motor."),
         { BladeStays: false } site => Goes(site),
         { BladeHand.FacingShaft: { } hand } => Stays(need, facet, hand),
-        _ => Finding.Meets($"Nothing says that the blade is made for another turn than the fan's, or is changed."),
+        _ => Finding.Meets($"The blade stays, and is taken to be made for the fan's turn: its hand is not given."),
     };
 
     private static Finding Goes(MotorSite site)
@@ -41,7 +41,6 @@ public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", i
         var (ships, reversible) when ships == hand || reversible == true => Finding.Meets($"The blade is made to turn {Rotation.Seen(hand)}, and the motor can turn so.") with { CautionWords = Against(need, hand), CautionAt = Stage.NoteWhatIsThere },
         (null, _) => Finding.Unknown(Side.Part, "rotation", $"The blade is made to turn {Rotation.Seen(hand)}; which way this motor turns, and seen from which end, is not known."),
         (_, null) => Finding.Unknown(Side.Part, "reversing", $"The blade is made to turn {Rotation.Seen(hand)}, the motor turns the other way, and whether it can be reversed is not known."),
-        _ when need.Site.BladeStays is null => Finding.Unknown(Side.Site, "bladeStays", $"The blade is made to turn {Rotation.Seen(hand)}, and the motor cannot: whether that blade stays is not known."),
         _ when need.Site.Drive is null => Finding.Unknown(Side.Site, "drive", $"The blade is made to turn {Rotation.Seen(hand)}, and the motor cannot: whether it sits on the motor's shaft is not known."),
         _ => Finding.Fails($"The blade that stays is made to turn {Rotation.Seen(hand)}, and the motor turns only the other way."),
     };

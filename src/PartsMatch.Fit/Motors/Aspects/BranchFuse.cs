@@ -34,14 +34,16 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
             var amps = AmpsThere.Of(facet.Amps, need, phases, taps);
             return need.Site.Fuse is { } fuse
                 ? OnFuse(need, facet, phases, amps, Rounded.To(fuse.Amperes, 2))
-                : Unnamed(facet, amps.Most, Old(need, facet));
+                : Unnamed(facet, amps.Most, Old(need, facet, amps));
         });
     }
 
-    private static Finding Unnamed(BranchFuseFacet facet, double amps, double? old) =>
-        old is { } took && OldAmps.IsNoMore(amps, took)
-            ? Finding.Meets($"{amps:0.##} A{By(facet)}, and the old motor took {took:0.##} A: its fuse does, up to 5 % more.")
-            : Finding.Unknown(Side.Site, "fuse", $"{amps:0.##} A{By(facet)}, and the old motor took less or is not known: see what fuse or breaker is there.");
+    private static Finding Unnamed(BranchFuseFacet facet, double amps, OldAmps? old) => old switch
+    {
+        { } took when took.IsNotExceededBy(amps) => Finding.Meets($"It counts as {amps:0.##} A{By(facet)}, and the old motor as {took}: the old fuse will do, up to 5 % more."),
+        { } took => Finding.Unknown(Side.Site, "fuse", $"It counts as {amps:0.##} A{By(facet)}, and the old motor as {took}, more than 5 % less: see what fuse or breaker is there."),
+        null => Finding.Unknown(Side.Site, "fuse", $"It counts as {amps:0.##} A{By(facet)}, and the old motor's amps are not known: see what fuse or breaker is there."),
+    };
 
     private static Finding OnFuse(MotorNeed need, BranchFuseFacet facet, Phases phases, AmpsThere amps, double fuse)
     {
@@ -55,7 +57,7 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
         var least = MotorCircuit.ConductorAmps(amps.Most) + others;
         var most = Most(phases, amps.Most) + others;
         var isOver = !Within.AtMost(fuse, most);
-        var isLarge = isOver && !(Old(need, facet) is { } old && OldAmps.IsNoMore(old, amps.Most));
+        var isLarge = isOver && Old(need, facet, amps)?.TookNoMoreThan(amps.Most) != true;
         Change[] changes = !Within.AtMost(least, fuse) ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse starts it: {least:0.##} A or more is usual, and a fuse with delay holds longest")]
             : isLarge ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse still protects it: {most:0.##} A is the most for it (NFPA 70 430.52)")]
             : [];
@@ -67,8 +69,10 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
     }
 
     /// <summary>The old motor's amps, reckoned by table or plate as the part's are; else those on the equipment's plate.</summary>
-    private static double? Old(MotorNeed need, BranchFuseFacet facet) =>
-        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps) ?? need.Site.EquipmentFanAmps?.Amperes : OldAmps.Of(need, facet.Amps.Connections.Taps);
+    private static OldAmps? Old(MotorNeed need, BranchFuseFacet facet, AmpsThere now) =>
+        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable
+            ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps, now) ?? OldAmps.OfEquipment(need)
+            : OldAmps.Of(need, facet.Amps.Connections.Taps, now);
 
     private static double Most(Phases phases, double amps)
     {

@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// <remarks>
 /// The old fan's load is a band unless it was measured; the whole band within the rating meets, the whole band over it fails, and one that straddles it is to be measured.
 /// A motor that is loaded no more than the old one was at the same volts is not worse, whatever the figure, and falls short of nothing: else a larger motor would rank before an equal one. Plate speeds are true only within a fifth of the slip
-/// (MG 1 12.46, from memory), which is some 5 % of power: so much over the rating is not told apart from it. The service factor counts only at rated volts and balance.
+/// (MG 1 12.46, from memory), which is some 5 % of power: so much over the rating is not told apart from it (practice), and the sentence says so. The service factor counts only at rated volts and balance.
 /// </remarks>
 public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan load", isDeciding: false, MotorSources.FanLoad, new(0.8, 0.4, 0.2))
 {
@@ -23,14 +23,14 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     {
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
-        var loading = run.Over(one => one.NewLoading).High;
+        var loading = run.Hardest;
         FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
         var margin = new Margin((run.Limit - loading) * 100, "%");
         if (run.Cases.All(run.Carries))
         {
             var harder = run.Cases.Max(one => one.NewLoading - Math.Max(Easy, one.OldLoading));
-            return Finding.Meets($"The fan loads it to {loaded}.") with { Shortfall = Math.Clamp(harder / (run.Limit - Easy), 0, 1), Margin = margin };
+            return Finding.Meets($"The fan loads it to {loaded}.{Over(run)}") with { Shortfall = Math.Clamp(harder / (run.Limit - Easy), 0, 1), Margin = margin, CautionWords = Caution(run) };
         }
 
         var finding = run.Cases.Any(run.Carries)
@@ -40,6 +40,18 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
             : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.");
         return finding with { Shortfall = shortfall, Margin = margin };
     }
+
+    /// <summary>What makes a load over the plate bearable; nothing for one within it.</summary>
+    private static string Over(OnTheFan run) => FormattableString.Invariant((run.Cases.All(run.IsWithinRating), run.Hardest) switch
+    {
+        (true, <= 1 + 1e-9) => $"",
+        (true, _) => $" Its service factor covers what lies over 100 %.",
+        (_, var hardest) when hardest <= run.Limit + 1e-9 => $" It may be worked to {hardest * 100:0} %, and {run.Rating * 100:0} % is its limit: up to 5 % over it cannot be told apart from it (practice).",
+        (_, var hardest) => $" It may be worked to {hardest * 100:0} %, over its limit of {run.Rating * 100:0} %, but no harder than the old motor was.",
+    });
+
+    private static FormattableString? Caution(OnTheFan run) => run.Cases.All(run.IsWithinRating) ? null
+        : (FormattableString)$"The fan may work it to {run.Hardest * 100:0} % of its rating: clamp its amps, and if they stand above its plate, it is too small for this fan.";
 
     private static Finding Lacking(Missing missing) => missing switch
     {

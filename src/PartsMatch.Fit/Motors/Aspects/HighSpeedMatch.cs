@@ -67,7 +67,6 @@ internal static class HighSpeedMatch
         FormattableString comes = faster
             ? (FormattableString)$"the blade would need {Math.Pow(speed.Least / old.Most, 3):0.00} times the power, which goes with the cube of speed"
             : $"the blade would move {100 * speed.Most / old.Least:0} % of the air";
-        if (need.Site.BladeStays is null) return Finding.Unknown(Side.Site, "bladeStays", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: if the blade stays, {comes}.");
         return need.Site.Drive is null
             ? Finding.Unknown(Side.Site, "drive", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: driven directly, {comes}.")
             : Finding.Fails($"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: {comes}.");

@@ -64,12 +64,12 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         if (need.Site is { MeasuredSpeed: null, MeasuredInput: null, MeasuredAmps: null }) return null;
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{Words(watts)} is less than the old motor's {Words(old)}; whether it is enough for the fan that was measured cannot be told yet.");
-        if (run.Fan.IsMeasured && run.Cases.All(run.Carries))
+        if (run.Fan.IsMeasured && run.Cases.All(run.IsWithinRating))
         {
-            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes only {run.Over(one => one.NewWatts).ToString("0")} W of it.") with { Shortfall = 0.8 };
+            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes no more than {run.Over(one => one.NewWatts).High:0} W.") with { Shortfall = 0.8 };
         }
 
-        if (run.Fan.IsMeasured && run.Cases.Any(run.Carries)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
+        if (run.Fan.IsMeasured && run.Cases.Any(run.IsWithinRating)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
         if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{Words(watts)} is less than the old motor's {Words(old)}; at which volts the fan was measured is not known.");
         if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{Words(watts)} is less than the old motor's {Words(old)}; the amps measured tell the fan's load only beside the old plate's.");
         return run.Fan.IsMeasured && need.Site.Drive is null && run.SpeedsDiffer

@@ -11,6 +11,7 @@ public readonly record struct FormFacet(ShaftForm? Form);
 /// <summary>Does the shaft offer the hub's set screw or key what it holds on to?</summary>
 /// <remarks>
 /// A key needs a keyway: anything else fails. A set screw needs a flat, and a missing one can be filed: a change. A double flat serves a flat. A hub for a round shaft takes any (practice).
+/// Where the blade goes its hub goes with it, and the new one's counts.
 /// </remarks>
 public sealed class ShaftToHub() : Aspect<MotorSpec, MotorSite, FormFacet>("Shaft form", isDeciding: true, BodySources.ShaftForm, new(0.5, 1, 0.8))
 {
@@ -20,8 +21,9 @@ public sealed class ShaftToHub() : Aspect<MotorSpec, MotorSite, FormFacet>("Shaf
     public override FormFacet Read(MotorSpec part) => new(part.ShaftForm);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, FormFacet facet) => ((need.Site.HubHoldsOn ?? need.Plate.ShaftForm), facet.Form) switch
+    public override Finding Judge(MotorNeed need, FormFacet facet) => (HeldBy(need), facet.Form) switch
     {
+        (null, _) when need.Site.BladeStays == false => Finding.Unknown(Side.Site, "newHubHoldsOn", $"The old blade goes; what the new one's hub holds on to is not known."),
         (ShaftForm.Round, ShaftForm.Keyway) => Finding.Meets($"The hub holds on to a round shaft; a keyway does not hinder it.") with { CautionWords = $"Turn the hub so that its set screw does not sit on the edge of the keyway.", CautionAt = Stage.Mount },
         (ShaftForm.Round, _) => Finding.Meets($"The hub holds on to a round shaft, and takes any."),
         ({ } hub, { } shaft) when hub == shaft => Finding.Meets($"The hub holds on to {Offered(shaft)}, and the shaft has that."),
@@ -34,6 +36,9 @@ public sealed class ShaftToHub() : Aspect<MotorSpec, MotorSite, FormFacet>("Shaf
         (null, ShaftForm.Keyway) => Finding.MeetsWith([new(BodyChanges.CheckHub, $"see what the hub holds on to: a key sits in the keyway, a set screw needs a flat filed") { Kit = [FlatFile] }], $"What the hub holds on to is not known; a shaft with a keyway serves any hub, with a flat filed if need be."),
         _ => Finding.Unknown(Side.Plate, "shaftForm", $"What the hub holds on to, or the old shaft's form, is not known; a key would need a keyway."),
     };
+
+    /// <summary>What the hub that is to sit on the shaft holds on to; null when not known.</summary>
+    internal static ShaftForm? HeldBy(MotorNeed need) => need.Site.BladeStays == false ? need.Site.NewHubHoldsOn : need.Site.HubHoldsOn ?? need.Plate.ShaftForm;
 
     private static string Offered(ShaftForm form) => form switch
     {
