@@ -47,10 +47,10 @@ internal static class MotorBeforeSteps
     private static Step ProveTheMotor(MotorNeed need, MotorSpec part)
     {
         var volts = MotorSteps.VoltsThere(need);
-        var live = $"Before lock-out, with the circuit calling, {(volts is null ? "its volts stood" : $"its {volts} stood")} at its leads and it did not run as it should: without volts look upstream.";
+        var live = $"First, before lock-out: with the circuit calling, {(volts is null ? "its volts were" : $"{volts} were")} at its leads, and it did not run as it should. Without volts there, look upstream.";
         return new(
             Stage.ProveThePart,
-            "turn it by hand: it spins free or it binds; ohm its windings: neither open nor earthed",
+            "turn it by hand: does it bind? Ohm its windings: is one open, or earthed?",
             MotorType.ElectronicallyCommutated == need.Plate.Type || MotorType.ElectronicallyCommutated == part.Type
                 ? $"{live} No insulation tester on an electronically commutated motor: it kills the electronics."
                 : live);

@@ -21,7 +21,7 @@ internal static class MotorFinishSteps
             new(
                 Stage.Record,
                 $"write down part, date, volts, amps and turn{(part.RunCapacitor is { IsNone: false } asked ? $", and the run capacitor that is on it now ({Asked(asked)})" : string.Empty)}, and leave it with the equipment",
-                "The next one to stand there starts from these figures."),
+                "Whoever comes next starts from these figures."),
         ];
     }
 

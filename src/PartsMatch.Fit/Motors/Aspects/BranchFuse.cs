@@ -40,18 +40,18 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
 
     private static Finding Unnamed(BranchFuseFacet facet, double amps, OldAmps? old) => old switch
     {
-        { } took when took.IsNotExceededBy(amps) => Finding.Meets($"It counts as {amps:0.##} A{By(facet)}, and the old motor as {took}: the old fuse will do, up to 5 % more."),
-        { } took => Finding.Unknown(Side.Site, "fuse", $"It counts as {amps:0.##} A{By(facet)}, and the old motor as {took}, more than 5 % less: see what fuse or breaker is there."),
-        null => Finding.Unknown(Side.Site, "fuse", $"It counts as {amps:0.##} A{By(facet)}, and the old motor's amps are not known: see what fuse or breaker is there."),
+        { } took when took.IsNotExceededBy(amps) => Finding.Meets($"{Counts(facet)} {amps:0.##} A, and the old motor {Counted(facet)} {took}: up to 5 % more, the old fuse will do."),
+        { } took => Finding.Unknown(Side.Site, "fuse", $"{Counts(facet)} {amps:0.##} A, and the old motor {Counted(facet)} {took}, more than 5 % less: the old fuse may not do."),
+        null => Finding.Unknown(Side.Site, "fuse", $"{Counts(facet)} {amps:0.##} A, and the old motor's amps are not known: the old fuse may not do."),
     };
 
     private static Finding OnFuse(MotorNeed need, BranchFuseFacet facet, Phases phases, AmpsThere amps, double fuse)
     {
         var others = need.Site.OtherFullLoadAmps?.Amperes ?? 0;
-        var with = others > 0 ? FormattableString.Invariant($", and {others:0.##} A of other motors") : string.Empty;
+        var with = others > 0 ? FormattableString.Invariant($", with {others:0.##} A of other motors beside it") : string.Empty;
         if (!Within.AtMost(amps.Least + others, fuse))
         {
-            return Finding.Fails($"{amps.Most:0.##} A{By(facet)}{with}; the fuse carries {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
+            return Finding.Fails($"{Counts(facet)} {amps.Most:0.##} A{with}; the fuse there carries only {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
         }
 
         var least = MotorCircuit.ConductorAmps(amps.Most) + others;
@@ -61,7 +61,7 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
         Change[] changes = !Within.AtMost(least, fuse) ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse starts it: {least:0.##} A or more is usual, and a fuse with delay holds longest")]
             : isLarge ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse still protects it: {most:0.##} A is the most for it (NFPA 70 430.52)")]
             : [];
-        return Finding.MeetsWith(changes, $"{amps.Most:0.##} A{By(facet)}{with}, on a {fuse:0.##} A fuse; {least:0.##} to {most:0.##} A suits{(isOver && !isLarge ? ", and the old motor took no more" : string.Empty)}.") with
+        return Finding.MeetsWith(changes, $"{Counts(facet)} {amps.Most:0.##} A{with}: a fuse of {least:0.##} to {most:0.##} A suits, and {fuse:0.##} A is there{(isOver && !isLarge ? "; the old motor took no more, and ran on it" : string.Empty)}.") with
         {
             Shortfall = Math.Clamp((least - fuse) / (least - amps.Least - others), 0, 1),
             Margin = new(fuse - others - amps.Least, "A"),
@@ -80,5 +80,7 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
         return new[] { BranchDevice.NonTimeDelayFuse, BranchDevice.InverseTimeBreaker }.Max(device => BranchFuses.StandardSize(amps, motor, device) ?? double.PositiveInfinity);
     }
 
-    private static string By(BranchFuseFacet facet) => facet.IsFromTable ? " by the code's table" : string.Empty;
+    private static string Counts(BranchFuseFacet facet) => facet.IsFromTable ? "By the code's table it counts as" : "It takes";
+
+    private static string Counted(BranchFuseFacet facet) => facet.IsFromTable ? "as" : "took";
 }

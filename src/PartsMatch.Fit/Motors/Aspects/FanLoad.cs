@@ -24,7 +24,9 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
         var loading = run.Hardest;
-        FormattableString loaded = $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; by {run.Fan.From}";
+        FormattableString loaded = IsPulledDown(run)
+            ? (FormattableString)$"as much as {loading * 100:0} % of its rated torque, which pulls it down to {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; reckoned from {run.Fan.From}"
+            : $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; reckoned from {run.Fan.From}";
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
         var margin = new Margin((run.Limit - loading) * 100, "%");
         if (run.Cases.All(run.Carries))
@@ -34,17 +36,20 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         }
 
         var finding = run.Cases.Any(run.Carries)
-            ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it beyond its rating, to {loaded}: the old or a sister fan's speed or power, measured, would tell; else see its amps after the start.")
-            : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it beyond its rating, to {loaded}; the volts there were not measured.")
-            : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it beyond its rating, to {loaded}; a belt's sheaves can make up for its speed.")
-            : Finding.Fails($"The fan would load it beyond its rating: to {loaded}.");
+            ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it over its rating, to {loaded}. The speed or power of the old fan or a sister fan, measured, will tell, or its amps after the start.")
+            : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it over its rating, to {loaded}; the volts there were not measured.")
+            : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it over its rating, to {loaded}; a belt's sheaves can make up for its speed.")
+            : Finding.Fails($"The fan would load it over its rating, to {loaded}.");
         return finding with { Shortfall = shortfall, Margin = margin };
     }
+
+    /// <summary>Whether the load stalls it: then its power falls while it burns, and the torque tells.</summary>
+    private static bool IsPulledDown(OnTheFan run) => run.Cases.Any(one => one.NewLoading > run.Limit && one.NewShare < 1);
 
     /// <summary>What makes a load over the plate bearable; nothing for one within it.</summary>
     private static string Over(OnTheFan run) => FormattableString.Invariant((run.Cases.All(run.IsWithinRating), run.Hardest) switch
     {
-        (true, <= 1 + 1e-9) => $"",
+        (true, < 1.005) => $"",
         (true, _) => $" Its service factor covers what lies over 100 %.",
         (_, var hardest) when hardest <= run.Limit + 1e-9 => $" It may be worked to {hardest * 100:0} %, and {run.Rating * 100:0} % is its limit: up to 5 % over it cannot be told apart from it (practice).",
         (_, var hardest) => $" It may be worked to {hardest * 100:0} %, over its limit of {run.Rating * 100:0} %, but no harder than the old motor was.",
@@ -56,7 +61,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     private static Finding Lacking(Missing missing) => missing switch
     {
         { Side: Side.Site } => Finding.Unknown(Side.Site, missing.Field, $"How the new blade loads the motor cannot be told without both blades' diameters."),
-        { Side: Side.Part } => Finding.Unknown(Side.Part, missing.Field, $"How the fan loads the part cannot be told: its {missing.Field} is not given."),
-        _ => Finding.Unknown(missing.Side, missing.Field, $"How heavy the fan is cannot be told: the old motor's {missing.Field} is not known."),
+        { Side: Side.Part } => Finding.Unknown(Side.Part, missing.Field, $"How the fan loads the part cannot be told without its {missing.Field}."),
+        _ => Finding.Unknown(missing.Side, missing.Field, $"How heavy the fan is cannot be told without the old motor's {missing.Field}."),
     };
 }

@@ -35,7 +35,7 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
         List<Change> changes = [];
         if (old is { } before && !before.IsNotExceededBy(amps.Most)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A; the old motor took {before}"));
         if (SetOverload(need.Site, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
-        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"{tightest.Load(amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
+        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {tightest.Load(amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
         {
             Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old?.Shortfall(amps.Most) ?? 0),
             Margin = new(tightest is null ? (old!.Value.Amps * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),
@@ -44,7 +44,7 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
 
     private static Finding TooMuch(CircuitDevice device, AmpsThere amps) =>
         device.NeverTakes(amps.Least)
-            ? Finding.Fails($"{device.Load(amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
+            ? Finding.Fails($"It takes {device.Load(amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
             : Finding.Unknown(Side.Site, amps.Missing, $"It takes {amps.Least:0.##} to {amps.Most:0.##} A by the tap in use, and the {device.Name} carries {device.Carries:0.##} A: see what the supply is.") with { Shortfall = 1 };
 
     private static Change? SetOverload(MotorSite site, double amps, OldAmps? old, double? serviceFactor)
@@ -52,6 +52,6 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
         var most = MotorCircuit.OverloadAmps(amps, serviceFactor, riseKelvins: null);
         var setting = site.OverloadSetting?.Amperes;
         var suits = setting is { } set ? Within.Span(set, amps, most) : site.OverloadInCircuit != true || (old is { } before && Within.Ratio(amps, before.Took, OldAmps.Same));
-        return suits ? null : new(CircuitChanges.SetOverload, $"set the overload to {amps:0.##} A{(setting is { } now ? FormattableString.Invariant($", where it is at {now:0.##} A,") : string.Empty)} and to {most:0.##} A at most (NFPA 70 430.32)");
+        return suits ? null : new(CircuitChanges.SetOverload, $"set the overload to {amps:0.##} A{(setting is { } now ? FormattableString.Invariant($" (it is set to {now:0.##} A)") : string.Empty)}, {most:0.##} A at most (NFPA 70 430.32)");
     }
 }

@@ -59,7 +59,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         if (tightest.Takes(amps.Most)) return With(Finding.Meets(Sentence(facet, tightest, amps)), tightest, amps);
         if (tightest.NeverTakes(amps.Least)) return With(Finding.Fails(Sentence(facet, tightest, amps)), tightest, amps);
         var missing = !tightest.IsMarked ? tightest.Field : tightest.OthersAreMarked ? amps.Missing : "otherLockedRotorAmps";
-        return Finding.Unknown(Side.Site, missing, $"{tightest.Load(amps.Most)} at the start, {How(facet.Basis)}, may be more than the {tightest.Name} stands: {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
+        return Finding.Unknown(Side.Site, missing, $"It starts with {tightest.Load(amps.Most)}, {How(facet.Basis)}: that may be more than the {tightest.Name} stands, {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
     }
 
     private static Finding AgainstOld(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
@@ -67,7 +67,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         if (facet.Basis == StartingBasis.RampsUp) return Finding.Meets($"An electronically commutated motor ramps up: it starts at about its {amps.Most:0.##} A of full load (practice).");
         if (facet.Basis != StartingBasis.Marked || OldAmps.Of(MotorAmps.LockedRotor(need.Plate), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
         {
-            return Finding.Meets($"It starts with {amps.Most:0.##} A, {How(facet.Basis)}; neither the contact's rating nor the old motor's starting amps are known, so that its running amps decide.");
+            return Finding.Meets($"It starts with {amps.Most:0.##} A, {How(facet.Basis)}. No rating of the contact is given: its running amps are judged instead.");
         }
 
         Change[] changes = Within.AtMost(amps.Most, old.Amps * Tolerance) ? [] : [new(CircuitChanges.CheckStart, $"see that contact and fuse stand {amps.Most:0.##} A at the start; the old motor took {old}")];
@@ -82,12 +82,12 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         finding with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") };
 
     private static FormattableString Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
-        $"{device.Load(amps.Most)} at the start, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
+        $"It starts with {device.Load(amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
 
     private static string How(StartingBasis basis) => basis switch
     {
         StartingBasis.Marked => "as marked",
-        StartingBasis.CodeLetter => "by its code letter at most",
+        StartingBasis.CodeLetter => "at most, by its code letter",
         _ => "taken as 6 times full load",
     };
 

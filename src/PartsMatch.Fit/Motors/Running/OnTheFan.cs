@@ -50,8 +50,8 @@ public sealed record OnTheFan
     /// <summary>Whether a case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
     public bool Carries(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
 
-    /// <summary>Whether a case leaves the new motor within its rating itself.</summary>
-    public bool IsWithinRating(FanCase one) => one.NewLoading <= Rating + 1e-9;
+    /// <summary>Whether a case leaves the new motor within its rating itself, to the whole percent that is shown.</summary>
+    public bool IsWithinRating(FanCase one) => one.NewLoading < Rating + 0.005;
 
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
