@@ -10,7 +10,7 @@ public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
     public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) =>
-        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame);
+        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
 
     /// <summary>What follows for the site from the old motor.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>
@@ -70,6 +70,13 @@ public static class MotorDeductions
 
         // On the small frames the length is made to the job, in steps of a quarter inch (MG 1 4.4.1 note 3): the table's is only the usual one.
         if (frame.System == FrameSystem.Iec || frame.Number >= 100) yield return Plate("shaftLength", row.ShaftLength, because, row.Source, "frame");
+    }
+
+    /// <summary>Frames that have feet: a longer foot, or the 1964 series, without a letter for a face, a flange or a mounting of the maker's own. A special shaft (Z, S) leaves the feet.</summary>
+    private static IEnumerable<Deduction> FeetOfFrame(MotorSpec spec)
+    {
+        if (spec.Frame is not { System: FrameSystem.Nema, Suffix: "H" or "HZ" or "T" or "TZ" or "TS" } frame) yield break;
+        yield return Plate("mounts", new Choices<MountKind>(MountKind.RigidBase), $"frame {Deducing.Text(frame)} names no face or flange, and so has feet", MotorSources.FeetOfFrame, "frame");
     }
 
     private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate)

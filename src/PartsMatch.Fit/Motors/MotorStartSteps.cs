@@ -8,7 +8,7 @@ internal static class MotorStartSteps
     public static IEnumerable<Step> Of(MotorNeed need, MotorSpec part)
     {
         var chosen = ChosenTap.Of(need, part);
-        yield return new(Stage.StartAndCheck, "put guard and covers back, stand clear, take the lock off and start it", "It stands still before it starts: a fan that the wind turns may start backwards.");
+        yield return new(Stage.StartAndCheck, "put guard and covers back, stand clear, take the lock off and start it", "Let it stand still first: a fan that the wind turns may start backwards.");
         yield return Volts(chosen, part.Phase == Phases.Three);
         yield return new(
             Stage.StartAndCheck,

@@ -171,6 +171,30 @@ public sealed class MotorNotesTests
         OfMotor(site: With(Place, "hazard", hazard)).Cautions.Any(caution => caution.Words.Contains("refrigerant", StringComparison.Ordinal)).ShouldBe(isSpokenOf);
 
     [Fact]
+    public void The_capacitor_that_is_there_in_the_end_is_written_down_beside_the_one_asked_for() =>
+        OfMotor(part: With(Motor, "runCapacitor", "7.5/370")).Steps[^1].Words.ShouldBe(
+            "write down part, date, volts, amps and turn, and the run capacitor that is on it now (7.5 µF, 370 V or more, was asked for), and leave it with the equipment");
+
+    // 208 V is 54.8 % under 460 V; 202 V is 12.2 % under 230 V, which a weak supply may be. A quarter: practice.
+    [Theory]
+    [InlineData("460 V", "208 V", true)]
+    [InlineData("230 V", "202 V", false)]
+    [InlineData("230 V", "115 V", true)]
+    public void A_motor_that_cannot_have_run_on_the_volts_there_is_wondered_at_first(string plate, string volts, bool isAsked)
+    {
+        var first = OfMotor(plate: With(Motor, "voltage", plate), site: With(Place, "volts", volts), part: With(Motor, "voltage", volts)).Steps.First(step => step.Stage == Stage.ProveThePart);
+        if (isAsked) first.Words.ShouldBe($"find out why a {plate} motor was on {volts}, before anything else is blamed");
+        else first.Words.ShouldNotContain("find out why");
+    }
+
+    [Fact]
+    public void A_field_that_several_questions_wait_for_gives_one_reason_and_names_the_others()
+    {
+        var detail = OfMotor(plate: "phase=3", site: "supplyPhase=3", part: "type=three-phase induction; voltage=230/460 V").Steps.Single(step => step.Words == "find out at the site: volts measured").Detail!;
+        detail.ShouldStartWith("It takes 207 to 253 V or 414 to 506 V; the volts there were not measured. It also settles: volts and frequency together, unbalance");
+    }
+
+    [Fact]
     public void A_belt_drive_notes_sheaves_and_sets_no_blade()
     {
         var notes = OfMotor(site: With(Place, "drive", "belt"));

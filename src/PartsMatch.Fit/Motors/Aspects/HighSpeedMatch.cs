@@ -47,9 +47,9 @@ internal static class HighSpeedMatch
             return differs with { Shortfall = differs.Verdict == Verdict.MeetsWithChanges ? 1 : shortfall, Margin = margin };
         }
 
-        if (!old.IsKnown) return Finding.Unknown(Side.Plate, "speed", $"By its poles the old motor ran at {old}; the part runs at {speed}, and within 5 % is the same.");
-        if (!speed.IsKnown) return Finding.Unknown(Side.Part, "speed", $"By its poles the part runs at {speed}; the old motor ran at {old}, and within 5 % is the same.");
-        return Finding.MeetsWith(also, $"{speed}, and the old motor ran at {old}; {old.Least * (1 - Same):0} to {old.Least * (1 + Same):0} rpm is the same.") with { Shortfall = shortfall, Margin = margin };
+        if (!old.IsKnown) return Finding.Unknown(Side.Plate, "speed", $"By its poles the old motor ran at {old}; the part runs at {speed}, and within 5 % counts as the same.");
+        if (!speed.IsKnown) return Finding.Unknown(Side.Part, "speed", $"By its poles the part runs at {speed}; the old motor ran at {old}, and within 5 % counts as the same.");
+        return Finding.MeetsWith(also, $"It runs at {speed}, the old motor ran at {old}; {old.Least * (1 - Same):0} to {old.Least * (1 + Same):0} rpm counts as the same.") with { Shortfall = shortfall, Margin = margin };
     }
 
     private static Finding Differs(MotorNeed need, SpeedRange old, SpeedRange speed, IReadOnlyList<Change> also, double by)
@@ -61,14 +61,13 @@ internal static class HighSpeedMatch
 
         if (need.Site.BladeStays == false)
         {
-            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}") { Kit = [new($"blade chosen for {speed}")] }, .. also], $"{speed} in place of {old}: the new blade is to be chosen for it.");
+            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}") { Kit = [new($"blade chosen for {speed}")] }, .. also], $"{speed} in place of {old}: choose the new blade for it.");
         }
 
         var faster = speed.Least > old.Most;
         FormattableString comes = faster
             ? (FormattableString)$"the blade would need {Math.Pow(speed.Least / old.Most, 3):0.00} times the power, which goes with the cube of speed"
             : $"the blade would move {100 * speed.Most / old.Least:0} % of the air";
-        if (need.Site.BladeStays is null) return Finding.Unknown(Side.Site, "bladeStays", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: if the blade stays, {comes}.");
         return need.Site.Drive is null
             ? Finding.Unknown(Side.Site, "drive", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: driven directly, {comes}.")
             : Finding.Fails($"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: {comes}.");

@@ -51,13 +51,13 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         if (!Within.AtLeast(watts.Low, Least(old.High)))
         {
             return IsExact(old)
-                ? Finding.Unknown(Side.Part, MissingOf(facet), $"The part gives {Words(watts)} at the shaft, as far as its plate tells; the old motor gave {Words(old)}.")
-                : Finding.Unknown(Side.Plate, MissingOf(oldFacet), $"The old motor gave {Words(old)} at the shaft, as far as its plate tells; the part gives {Words(watts)}.");
+                ? Finding.Unknown(Side.Part, MissingOf(facet), $"As far as its plate tells, the part gives {Words(watts)} at the shaft; the old motor gave {Words(old)}.")
+                : Finding.Unknown(Side.Plate, MissingOf(oldFacet), $"As far as its plate tells, the old motor gave {Words(old)} at the shaft; the part gives {Words(watts)}.");
         }
 
         if (IsExact(old)) return AtLeastAsMuch(lower, old.High, watts.Low);
-        Change check = new(SupplyChanges.CheckOversize, $"see that {Words(watts)}{new OnSpeed(lower)} is not far more than the fan needs");
-        return Finding.MeetsWith([check], $"{Words(watts)} at the shaft is not below the {Words(Band.Exactly(old.High))} that the old motor gave at most.");
+        Change check = new(SupplyChanges.CheckOversize, $"check that {Words(watts)}{new OnSpeed(lower)} is not far too much: the old motor gave {Words(old)}");
+        return Finding.MeetsWith([check], $"It gives {Words(watts)} at the shaft, the old motor gave {Words(Band.Exactly(old.High))} at most; less than that could be too little.");
     }
 
     private static bool IsExact(Band watts) => watts.Ends.Count == 1;
@@ -80,12 +80,12 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{Words(watts)} is less than the old motor's {Words(old)}; whether it is enough for the fan that was measured cannot be told yet.");
         if (lower is { } pair) run = run.On(need, facet, pair);
         if (run is null) return null;
-        if (run.Fan.IsMeasured && run.Cases.All(run.Carries))
+        if (run.Fan.IsMeasured && run.Cases.All(run.IsWithinRating))
         {
-            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes only {run.Over(one => one.NewWatts).ToString("0")} W of it.") with { Shortfall = 0.8 };
+            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes no more than {run.Over(one => one.NewWatts).High:0} W.") with { Shortfall = 0.8 };
         }
 
-        if (run.Fan.IsMeasured && run.Cases.Any(run.Carries)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
+        if (run.Fan.IsMeasured && run.Cases.Any(run.IsWithinRating)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
         if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{Words(watts)} is less than the old motor's {Words(old)}; at which volts the fan was measured is not known.");
         if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{Words(watts)} is less than the old motor's {Words(old)}; the amps measured tell the fan's load only beside the old plate's.");
         return run.Fan.IsMeasured && need.Site.Drive is null && run.SpeedsDiffer
@@ -97,9 +97,9 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     {
         var steps = HorsepowerSeries.StepsUp(old, watts);
         FormattableString sentence = steps == 0
-            ? (FormattableString)$"{new RatedWatts(watts)}, and the old motor gave {new RatedWatts(old)}; not less is the limit."
+            ? (FormattableString)$"It gives {new RatedWatts(watts)}, the old motor gave {new RatedWatts(old)}; up to {HorsepowerSeries.SameRating * 100:0} % less counts as the same."
             : $"{new RatedWatts(watts)} is {steps} standard size{(steps == 1 ? string.Empty : "s")} over the old {new RatedWatts(old)}; one is ordinary.";
-        Change[] changes = steps > 1 ? [new(SupplyChanges.CheckOversize, $"see that circuit, mount and low speed suit {new RatedWatts(watts)}{new OnSpeed(lower)} in place of {new RatedWatts(old)}")] : [];
+        Change[] changes = steps > 1 ? [new(SupplyChanges.CheckOversize, $"check that circuit, mount and low speed suit {new RatedWatts(watts)}{new OnSpeed(lower)} in place of {new RatedWatts(old)}")] : [];
 
         // Just under the old figure counts as the same rating; over it each size makes a poorer match: worse power factor, more weight.
         var under = Math.Max(0, (old - watts) / (old * HorsepowerSeries.SameRating));

@@ -58,7 +58,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         return (facet.CanReverse, facet.Ships) switch
         {
             (true, { }) => Set(need, new(BodyChanges.Reverse, $"{How(facet)}, so that it turns {Seen(turn)}"), $"It ships turning {Seen(Turn.Opposite(turn))} and can be reversed; the fan needs {Seen(turn)}."),
-            (true, null) => Set(need, new(BodyChanges.SeeTurn, $"see which way it turns as it ships; it must turn {Seen(turn)}, else {How(facet)}"), $"It can be set to turn either way; the fan needs {Seen(turn)}."),
+            (true, null) => Set(need, new(BodyChanges.SeeTurn, $"see which way it turns as it ships: it must turn {Seen(turn)}; if not, {How(facet)}"), $"It can be set to turn either way; the fan needs {Seen(turn)}."),
             (false, { }) => Finding.Fails($"It turns {Seen(Turn.Opposite(turn))} and cannot be reversed; the fan needs {Seen(turn)}."),
             (null, { }) => Finding.Unknown(Side.Part, "reversing", $"It turns {Seen(Turn.Opposite(turn))}, the fan needs {Seen(turn)}, and whether it can be reversed is not known."),
             (_, null) => Finding.Unknown(Side.Part, "rotation", $"The fan needs {Seen(turn)}; which way this motor turns, and seen from which end, is not known."),

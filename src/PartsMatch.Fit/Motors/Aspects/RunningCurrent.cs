@@ -62,28 +62,28 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
     {
         var tightest = CircuitDevice.Deciding(CircuitDevice.FullLoad(need.Site), amps);
         if (tightest is not null && !tightest.Takes(amps.Most)) return TooMuch(tightest, amps);
-        var old = OldAmps.Of(need, facet.FullLoad.Connections.Taps);
+        var old = OldAmps.Of(need, facet.FullLoad.Connections.Taps, amps);
         if (tightest is null && old is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"It takes {amps.Most:0.##} A; what the old motor took, and what the contact carries, is not known.");
         List<Change> changes = [];
-        if (old is { } before && !OldAmps.IsNoMore(amps.Most, before)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A, where the old motor took {before:0.##} A"));
+        if (old is { } before && !before.IsNotExceededBy(amps.Most)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A; the old motor took {before}"));
         if (SetOverload(need.Site, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
-        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"{amps.Most:0.##} A, and the old motor took {old:0.##} A; up to 5 % more is the same." : $"{tightest.Load(amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
+        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {tightest.Load(amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
         {
-            Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old is { } took ? OldAmps.Shortfall(amps.Most, took) : 0),
-            Margin = new(tightest is null ? (old!.Value * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),
+            Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old?.Shortfall(amps.Most) ?? 0),
+            Margin = new(tightest is null ? (old!.Value.Amps * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),
         };
     }
 
     private static Finding TooMuch(CircuitDevice device, AmpsThere amps) =>
         device.NeverTakes(amps.Least)
-            ? Finding.Fails($"{device.Load(amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
+            ? Finding.Fails($"It takes {device.Load(amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
             : Finding.Unknown(Side.Site, amps.Missing, $"It takes {amps.Least:0.##} to {amps.Most:0.##} A by the tap in use, and the {device.Name} carries {device.Carries:0.##} A: see what the supply is.") with { Shortfall = 1 };
 
-    private static Change? SetOverload(MotorSite site, double amps, double? old, double? serviceFactor)
+    private static Change? SetOverload(MotorSite site, double amps, OldAmps? old, double? serviceFactor)
     {
         var most = MotorCircuit.OverloadAmps(amps, serviceFactor, riseKelvins: null);
         var setting = site.OverloadSetting?.Amperes;
-        var suits = setting is { } set ? Within.Span(set, amps, most) : site.OverloadInCircuit != true || (old is { } before && Within.Ratio(amps, before, OldAmps.Same));
-        return suits ? null : new(CircuitChanges.SetOverload, $"set the overload to {amps:0.##} A{(setting is { } now ? FormattableString.Invariant($", where it is at {now:0.##} A,") : string.Empty)} and to {most:0.##} A at most (NFPA 70 430.32)");
+        var suits = setting is { } set ? Within.Span(set, amps, most) : site.OverloadInCircuit != true || (old is { } before && Within.Ratio(amps, before.Took, OldAmps.Same));
+        return suits ? null : new(CircuitChanges.SetOverload, $"set the overload to {amps:0.##} A{(setting is { } now ? FormattableString.Invariant($" (it is set to {now:0.##} A)") : string.Empty)}, {most:0.##} A at most (NFPA 70 430.32)");
     }
 }

@@ -9,16 +9,13 @@ public static class MotorDifferences
 {
     private const string Lines = "each motor's torque line goes through its rated point (Kloss), with the square of the volts; the fan's torque goes with the square of speed";
 
-    /// <summary>A motor that runs at all runs on volts nearer to its plate's than this (practice).</summary>
-    private const double FurthestOff = 0.25;
-
     /// <summary>Speed, airflow, shaft power, share of the rating, amps and condensing split, each old against new; none when the plates tell too little.</summary>
     public static IReadOnlyList<Difference> Of(MotorNeed need, MotorSpec part)
     {
         if (OnTheFan.Of(need, RunningFacet.Of(part)).Run is not { } run) return [];
 
         // Volts so far from the old motor's plate that it cannot have run on them: plate or volts are wrong, and nothing is to be told from them.
-        if (run.Old.Tap is { } tap && tap.Off(run.Old.VoltsRatio * tap.High) > FurthestOff) return [];
+        if (run.Old.Tap is { } tap && tap.Off(run.Old.VoltsRatio * tap.High) > SupplyWindows.FurthestOff) return [];
         var assumed = Assumptions(need, run);
         var facet = RunningFacet.Of(part);
         return

@@ -14,7 +14,7 @@ public sealed record OnTheFan
     private const double SameSpeed = 0.05;
 
     /// <summary>
-    /// Plate speeds are true only within a fifth of the slip (NEMA MG 1 12.46, from memory): some 5 % of power, and so much over a rating is not told apart from it.
+    /// Plate speeds are true only within a fifth of the slip (NEMA MG 1 12.46, from memory): some 5 % of power, and so much over a rating is not told apart from it (practice).
     /// </summary>
     private const double NotToldApart = 0.05;
 
@@ -35,14 +35,23 @@ public sealed record OnTheFan
     /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
     public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
 
-    /// <summary>How hard the new motor may be worked: 1.05, times its service factor where that counts, times what unbalanced volts leave of its power (NEMA MG 1 14.36).</summary>
-    public double Limit { get; private init; }
+    /// <summary>How hard the new motor may be worked: 1, or its service factor where that counts, times what unbalanced volts leave of its power (NEMA MG 1 14.36).</summary>
+    public double Rating { get; private init; }
+
+    /// <summary>How hard it may be worked before it is told apart from its rating: 5 % over it (practice).</summary>
+    public double Limit => Rating * (1 + NotToldApart);
+
+    /// <summary>How hard the fan may work it: the worst of all cases.</summary>
+    public double Hardest => Cases.Max(one => one.NewLoading);
 
     /// <summary>Whether unbalanced volts take something of a motor's power: then being no worse than the old motor is not enough, for that may have killed it.</summary>
     private bool IsDerated { get; init; }
 
     /// <summary>Whether a case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
     public bool Carries(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
+
+    /// <summary>Whether a case leaves the new motor within its rating itself, to the whole percent that is shown.</summary>
+    public bool IsWithinRating(FanCase one) => one.NewLoading < Rating + 0.005;
 
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
@@ -62,7 +71,7 @@ public sealed record OnTheFan
         var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(FanOnShaft.Of(need, old), old, one, Sheave(need, old, one), diameter))).ToList();
         return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases)
         {
-            Limit = (1 + NotToldApart) * (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1) * derating,
+            Rating = (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1) * derating,
             IsDerated = derating < 1,
         }, null);
     }

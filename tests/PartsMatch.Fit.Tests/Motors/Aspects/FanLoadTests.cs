@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Aspects;
 using PartsMatch.Fit.Motors.Running;
 
@@ -40,6 +41,17 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
         var slip = breakdownSlip * (1.5 - Math.Sqrt((1.5 * 1.5) - (1.05 * 1.05))) / 1.05;
         var load = 1.05 * Math.Pow(1075 / (1200 * (1 - slip)), 2);
         Answer(Old, $"{At230}; measuredSpeed=1075 rpm", Part(300 / (load * times))).ShouldBe(answer);
+    }
+
+    // 1.03 times the old load on the same rating: named, with a caution, and not passed over. Old 300 W at its full load (measured 1075 rpm), part 300 / 1.03 = 291.3 W.
+    [Fact]
+    public void A_load_a_little_over_the_rating_is_said_and_minded()
+    {
+        var finding = Judge(Old, $"{At230}; measuredSpeed=1075 rpm", Part(291.3));
+        finding.Verdict.ShouldBe(Verdict.Meets);
+        finding.Sentence.ShouldEndWith("and 100 % is its limit: up to 5 % over it cannot be told apart from it (practice).");
+        finding.Caution!.ShouldContain("clamp its amps");
+        Judge(Old, $"{At230}; measuredSpeed=1075 rpm", Old).Caution.ShouldBeNull();
     }
 
     // 1140 against 1075 rpm: 1.0605³ = 1.193 times the power (fan laws).

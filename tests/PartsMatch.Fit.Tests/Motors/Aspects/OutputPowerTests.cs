@@ -190,9 +190,12 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
     {
         const string old = "type=PSC; power=300 W; powerMeaning=output; speed=1075 rpm; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
         const string there = "volts=230 V; supplyFrequency=60 Hz; drive=direct; measuredSpeed=1110 rpm";
-        Meets(plate: old, site: there, part: old.Replace("300 W", "225 W", StringComparison.Ordinal)).Sentence.ShouldContain("by 1110 rpm measured the fan takes only");
+        Meets(plate: old, site: there, part: old.Replace("300 W", "225 W", StringComparison.Ordinal)).Sentence.ShouldContain("by 1110 rpm measured the fan takes no more than");
         Fails(plate: old, site: there, part: old.Replace("300 W", "180 W", StringComparison.Ordinal));
         Fails(plate: old, site: "volts=230 V; supplyFrequency=60 Hz", part: old.Replace("300 W", "225 W", StringComparison.Ordinal));
+
+        // 0.719 × 300 W is 216 W at 1075 rpm: on 212 W, 1.02 times the rating. What is not told apart from a rating (5 %) is not offered as less power that is enough.
+        Fails(plate: old, site: there, part: old.Replace("300 W", "212 W", StringComparison.Ordinal));
     }
 
     // Worked by hand: 230 V · 2 A = 460 VA; a split-capacitor motor gives 0.9 · 0.35 · 0.90 = 0.28 to 1.1 · 0.70 · 0.98 = 0.75 of it: 130 to 347 W.
