@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Service.Pages.Parts;
 using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Pages.Sheets;
+using PartsMatch.Service.Pages.SignIn;
 using PartsMatch.Service.Pages.WhatFailed;
 
 namespace PartsMatch.Service.Pages;
@@ -18,6 +20,10 @@ internal static class PageSetup
         WhatFailedEndpoints.Map(app);
         ReplacementsEndpoints.Map(app);
         SheetEndpoints.Map(app);
+        SignInEndpoints.Map(app);
+        PartEndpoints.Map(app);
+        PartWriteEndpoints.Map(app);
+        RetireEndpoints.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>
