@@ -22,6 +22,8 @@ internal static class AccessSetup
             forms.FormFieldName = "token";
             forms.Cookie.Name = "form";
             forms.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+            // Not Strict: a page opened from a message would come without it, be given another, and spoil the forms of the tabs that are open.
+            forms.Cookie.SameSite = SameSiteMode.Lax;
             // The content policy says the same of frames, and says none where this header would say our own.
             forms.SuppressXFrameOptionsHeader = true;
         });

@@ -47,7 +47,7 @@ internal static partial class Problems
 
     private static Task WriteStatusAsync(HttpContext context) => context.Response.StatusCode switch
     {
-        StatusCodes.Status404NotFound => WriteAsync(context, 404, Codes.NoSuchPage, "There is nothing at this address. GraphQL is at /graphql."),
+        StatusCodes.Status404NotFound => WriteAsync(context, 404, Codes.NoSuchPage, Browser.Asks(context) ? "There is nothing at this address." : "There is nothing at this address. GraphQL is at /graphql."),
         StatusCodes.Status405MethodNotAllowed => WriteAsync(context, 405, Codes.MethodNotAllowed, $"This address takes {context.Response.Headers.Allow}."),
         var status => WriteAsync(context, status, CodeOf(status), SentenceOf(status)),
     };

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using PartsMatch.Service.Access;
 
 namespace PartsMatch.Service.Pages;
 
@@ -12,5 +13,5 @@ internal static class UnitChoice
         var cookie = new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Secure = context.Request.IsHttps, MaxAge = Kept, Path = "/", IsEssential = true };
         context.Response.Cookies.Append(Visit.UnitsCookie, units is "us" or "si" ? units : "given", cookie);
         return Back.To(back);
-    }).DisableAntiforgery();
+    }).DisableAntiforgery().WithMetadata(new OpenToAll());
 }

@@ -50,6 +50,27 @@ public sealed class ServingTests : IDisposable
     }
 
     [Fact]
+    public async Task The_first_start_tells_a_link_that_signs_in_once_and_later_starts_tell_none()
+    {
+        await using (var first = await RunningService.StartAsync(Arguments()))
+        {
+            var link = first.Output.Split('\n').Single(line => line.Contains("/sign-in/once?code=", StringComparison.Ordinal)).Split(' ')[^1].Trim();
+            link.ShouldStartWith(first.Address);
+            using var client = Client(first, key: null);
+            var page = await client.GetStringAsync(link, TestContext.Current.CancellationToken);
+            var token = page.Split("name=\"token\" value=\"")[1].Split('"')[0];
+            var form = new Dictionary<string, string> { ["token"] = token, ["code"] = link.Split('=')[^1] };
+            using var signedIn = await client.PostAsync("/sign-in/once", new FormUrlEncodedContent(form), TestContext.Current.CancellationToken);
+            (await signedIn.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).ShouldContain("Sign out");
+            using var again = await client.PostAsync("/sign-in/once", new FormUrlEncodedContent(form), TestContext.Current.CancellationToken);
+            again.StatusCode.ShouldNotBe(System.Net.HttpStatusCode.OK);
+        }
+
+        await using var second = await RunningService.StartAsync(Arguments());
+        second.Output.ShouldNotContain("/sign-in");
+    }
+
+    [Fact]
     public async Task This_machine_reads_without_a_key_on_a_real_port()
     {
         await using var service = await RunningService.StartAsync(Arguments());

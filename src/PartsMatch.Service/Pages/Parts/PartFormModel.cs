@@ -34,6 +34,9 @@ public sealed record PartFormModel(PartTyped Typed, StoredPart? Present, Complai
 
     public string Action => Present is null ? PartAddress.New : PartAddress.Of(Present.Number, PartAddress.Change);
 
+    /// <summary>Where one goes who saves nothing.</summary>
+    public string Away => Present is null ? PartAddress.List : PartAddress.Of(Present.Number);
+
     public string Button => Present is null ? "Add it" : Conflict is null ? "Save" : FormattableString.Invariant($"Save mine over version {Typed.Version}");
 
     public FieldForm Spec => new(PartTyped.SpecPrefix, Family.SpecShape, Typed.Spec, Complaints) { Known = Conflict?.Known ?? new Dictionary<string, string>() };
@@ -41,13 +44,15 @@ public sealed record PartFormModel(PartTyped Typed, StoredPart? Present, Complai
     /// <summary>What replaced it, and a row for one more.</summary>
     public IEnumerable<SupersessionTyped> Supersessions => Typed.SupersededBy.Append(SupersessionTyped.Blank);
 
-    /// <summary>Of refusals of a part: their places become the names of inputs.</summary>
-    public static Complaints Wrong(IEnumerable<Refusal> refusals) => Complaints.Of(refusals, at => at.Split('.', 3) switch
+    /// <summary>Of refusals of a part: their places become the names of inputs, and are named where the sentence alone would not do.</summary>
+    public static Complaints Wrong(IEnumerable<Refusal> refusals) => Complaints.Of(refusals.Select(Named), at => at.Split('.', 3) switch
     {
         [PartTyped.SpecPrefix, _, var field] => $"{PartTyped.SpecPrefix}.{field}",
         [PartTyped.SpecPrefix] or [""] => PartTyped.NumberName,
         _ => at,
     });
+
+    private static Refusal Named(Refusal refusal) => refusal.At is PartTyped.MakerName or PartTyped.TitleName ? refusal with { Message = $"{Wording.Capital(refusal.At)}: {refusal.Message}" } : refusal;
 }
 
 /// <summary>A part that is to be retired: asked once more, and again when it was changed meanwhile.</summary>

@@ -40,8 +40,8 @@ public sealed record SupersessionTyped(string Number, string SaidBy, string On)
         var before = wrong.Count;
         if (PartNumber.Complaint(Number) is { } why) wrong.Add(new(Codes.NumberUnusable, InputOf(at, NumberName), Number.Length == 0 ? "Which part replaced it? Leave all three blank if none did." : why));
         else if (PartNumber.Key(Number) == PartNumber.Key(ofNumber)) wrong.Add(new(Codes.NumberUnusable, InputOf(at, NumberName), "A part cannot replace itself."));
-        if (SaidBy.Length == 0) wrong.Add(new(Codes.Empty, InputOf(at, SaidByName), "Who says so?"));
-        if (!DateOnly.TryParseExact(On, "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) wrong.Add(new(Codes.Unreadable, InputOf(at, OnName), On.Length == 0 ? "Since when? A date such as 2024-03-31." : $"“{On}” is no date; one is written 2024-03-31: year, month, day."));
+        if (SaidBy.Length == 0) wrong.Add(new(Codes.Empty, InputOf(at, SaidByName), "Who says that it was replaced?"));
+        if (!DateOnly.TryParseExact(On, "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) wrong.Add(new(Codes.Unreadable, InputOf(at, OnName), On.Length == 0 ? "Since when was it replaced? A date such as 2024-03-31." : $"“{On}” is no date; one is written 2024-03-31: year, month, day."));
         return wrong.Count == before ? new(Number, SaidBy, on) : null;
     }
 
