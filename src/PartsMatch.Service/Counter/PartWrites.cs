@@ -60,7 +60,8 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
 
     private static IEnumerable<Refusal> Numbering(string number)
     {
-        if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
+        if (string.IsNullOrWhiteSpace(number)) yield return new(Codes.NumberUnusable, "number", "A part number is needed: at least one letter or digit.");
+        else if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
     }
 
     private static IEnumerable<Refusal> Wording(string words, string at)

@@ -54,6 +54,9 @@ internal static class Wording
         var done => done.ToString(),
     };
 
+    /// <summary>Who did it, or where it came from.</summary>
+    public static string By(PartChange change) => change.What == PartChangeKind.Seeded ? $"from {change.By}" : $"by {change.By}";
+
     /// <summary>A moment, the same for every reader: UTC, to the second (ISO 8601).</summary>
     public static string At(DateTimeOffset moment) => moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
 
