@@ -47,9 +47,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, TurnFacet facet)
     {
-        // What was said of the site stands, even where it names no end: the plate does not silently take its place.
-        var needed = (need.Site.TurnNeeded ?? need.Plate.Rotation)?.FacingShaft;
-        if (needed is not { } turn) return WhateverIsNeeded(need, facet);
+        if (Needed(need) is not { } turn) return WhateverIsNeeded(need, facet);
         if (facet.Ships == turn)
         {
             return Finding.Meets($"It turns {Seen(turn)}, as the fan needs.") with { CautionWords = facet.HasTwoShafts ? TwoShafts : null, CautionAt = Stage.Mount };
@@ -64,6 +62,9 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
             (_, null) => Finding.Unknown(Side.Part, "rotation", $"The fan needs {Seen(turn)}; which way this motor turns, and seen from which end, is not known."),
         };
     }
+
+    /// <summary>The turn that the fan needs, facing the shaft. What was said of the site stands, even where it names no end: the plate does not silently take its place.</summary>
+    internal static Direction? Needed(MotorNeed need) => (need.Site.TurnNeeded ?? need.Plate.Rotation)?.FacingShaft;
 
     private static Finding WhateverIsNeeded(MotorNeed need, TurnFacet facet)
     {
