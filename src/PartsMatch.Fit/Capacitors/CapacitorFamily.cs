@@ -14,7 +14,7 @@ public static class CapacitorFamily
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
-        SiteContradictions = (_, _) => [],
+        SiteContradictions = MotorAgainstCan.Find,
         WillDiffer = (_, _) => [],
         Steps = CapacitorSteps.Of,
         BeforeCondemning = CapacitorProof.Diagnose,

@@ -16,7 +16,7 @@ internal static class FitSheetView
         if (Terminal.StatusWords(part) is { } status) console.WriteLine($"This part is {status}.");
         foreach (var line in Terminal.Superseded(part)) console.WriteLine(line);
         var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
-        console.WriteLine($"It {Terminal.FitSentence(sheet.Text("fit"))}.{likelihood}");
+        console.WriteLine($"It {Terminal.FitSentence(sheet)}.{likelihood}");
 
         var changes = sheet.Each("changes").ToList();
         if (changes.Count > 0) console.WriteLine("To change or check:");
