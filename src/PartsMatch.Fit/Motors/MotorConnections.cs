@@ -53,9 +53,9 @@ internal static class MotorConnections
             : ForTap(need, part);
     }
 
-    /// <summary>Whether delta and star are joined at U1 to W2: so they are called wherever nothing says otherwise.</summary>
+    /// <summary>Whether delta and star are joined at U1 to W2.</summary>
     internal static bool HasSixIecTerminals(MotorSpec part) =>
-        part.StarDelta == true && StarAndDelta.AreVolts(part) && (HasIecTerminals(part) || part is { LeadMarks: null, Standard: null });
+        part.StarDelta == true && StarAndDelta.AreVolts(part) && HasIecTerminals(part) && part.LeadMarks is not [LeadNames.Coloured];
 
     private static bool HasNemaSinglePhaseLeads(MotorSpec part) =>
         !HasIecTerminals(part) && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;

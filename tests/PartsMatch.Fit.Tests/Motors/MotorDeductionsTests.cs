@@ -34,6 +34,7 @@ public sealed class MotorDeductionsTests
 
     // IEC 60034-8, from memory: 230 × √3 = 398; 240 × √3 = 416.
     [InlineData("voltage=230/400 V; phase=3", "starDelta=yes")]
+    [InlineData("voltage=230/400 V; starDelta=yes", "standard=IEC")] // practice
     [InlineData("voltage=220-240/380-415 V; phase=3; standard=IEC", "starDelta=yes")]
     [InlineData("voltage=230/460 V; phase=3", "")]
     [InlineData("voltage=230/400 V; phase=1", "")]

@@ -58,7 +58,7 @@ public sealed class ConnectionDiagramTests
     {
         const string marked = "type=three-phase induction; power=0.37 kW; speed=1380 rpm; voltage=230/400 V; starDelta=yes; phase=3; frequency=50 Hz";
         OfMotor(marked, "volts=400 V; supplyPhase=3", marked).Single(SupplyChanges.CheckTap).Diagram!.ShouldContain("join ┬─ U2\n     ├─ V2\n     └─ W2");
-        OfMotor(marked, "volts=400 V; supplyPhase=3", $"{marked}; leadMarks=NEMA marks").Single(SupplyChanges.CheckTap).Diagram.ShouldBeNull();
+        OfMotor(marked, "volts=400 V; supplyPhase=3", $"{marked}; leadMarks=coloured").Single(SupplyChanges.CheckTap).Diagram.ShouldBeNull();
     }
 
     [Fact]

@@ -80,7 +80,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
     {
         var whole = reader.Read(label.Field, plate.Slice(from, to), unit);
         if (!plate.IsAtStop(from) || reader.Read(label.Field, $".{plate.Slice(from, to)}", unit) is not { } behindPoint) return whole;
-        return whole is null || (label.IsSymbol && !plate.Gap(from - 1).Contains('.')) ? behindPoint : null;
+        return whole is null || (label.IsSymbol && plate.Gap(from - 1) is not ".") ? behindPoint : null;
     }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>

@@ -138,7 +138,7 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
 
     [Fact]
     public void Which_of_delta_and_star_it_is_joined_in_is_seen_where_nothing_says() =>
-        MeetsWith([SupplyChanges.CheckTap], site: "volts=400 V", part: "voltage=230/400 V; phase=3").Changes[0].Text.ShouldBe("see that it is joined in star (W2-U2-V2 bridged) for 400 V between lines");
+        MeetsWith([SupplyChanges.CheckTap], site: "volts=400 V", part: "voltage=230/400 V; phase=3; starDelta=yes").Changes[0].Text.ShouldBe("see that it is joined in star (W2-U2-V2 bridged) for 400 V between lines");
 
     [Fact]
     public void Several_taps_ask_for_the_right_one_to_be_set()
