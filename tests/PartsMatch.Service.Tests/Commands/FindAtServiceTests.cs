@@ -38,7 +38,7 @@ public sealed class FindAtServiceTests(FindAtServiceTests.Counter counter) : ICl
     public async Task The_very_part_still_at_hand_is_called_so()
     {
         var rows = (await counter.Run("find --old QN-100")).Output.Split('\n');
-        rows.Single(row => row.Contains(" QN-100 ", StringComparison.Ordinal) ).ShouldContain("the same part, still at hand");
+        rows.Single(row => row.Contains("the same part, still at hand", StringComparison.Ordinal)).ShouldContain(" QN-100 ");
     }
 
     [Fact]
