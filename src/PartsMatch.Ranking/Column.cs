@@ -7,10 +7,10 @@ namespace PartsMatch.Ranking;
 /// <param name="Codes">Of every row, the index of its facet.</param>
 internal sealed record Column(IReadOnlyList<object> Facets, int[] Codes)
 {
-    /// <summary>Gives equal facets one code.</summary>
+    /// <summary>Gives each facet a code; equal ones have to be the same object.</summary>
     public static Column Of(IReadOnlyCollection<object> facetOfRow)
     {
-        var codeOf = new Dictionary<object, int>();
+        var codeOf = new Dictionary<object, int>(ReferenceEqualityComparer.Instance);
         var facets = new List<object>();
         var codes = new int[facetOfRow.Count];
         var row = 0;

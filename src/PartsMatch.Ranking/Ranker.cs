@@ -27,7 +27,7 @@ public static class Ranker
         var answers = new Answers(catalogue, query.Need, weights);
         var best = new PriorityQueue<int, SortKey>(SortKey.WorstFirst);
         var following = 0;
-        foreach (var row in OfferedRows(catalogue))
+        foreach (var row in OfferedRows(catalogue, query.LeftOut))
         {
             var (_, score, fit) = answers.Walk(row, mostFailures: 0);
             if (fit == PartFit.DoesntFit || query.Include?.Contains(fit) == false) continue;
@@ -52,11 +52,14 @@ public static class Ranker
     }
 
     /// <summary>How many offered parts there are of every fit: a walk over all parts, for when someone asks.</summary>
-    public static IReadOnlyDictionary<PartFit, int> CountByFit(Catalogue catalogue, Need need)
+    /// <param name="catalogue">The parts.</param>
+    /// <param name="need">The need.</param>
+    /// <param name="leftOut">As in a <see cref="RankingQuery"/>.</param>
+    public static IReadOnlyDictionary<PartFit, int> CountByFit(Catalogue catalogue, Need need, string? leftOut = null)
     {
         var counts = Enum.GetValues<PartFit>().ToDictionary(fit => fit, _ => 0);
         var answers = new Answers(catalogue, need, weights: null);
-        foreach (var row in OfferedRows(catalogue)) counts[answers.Walk(row, mostFailures: 0).Fit]++;
+        foreach (var row in OfferedRows(catalogue, leftOut)) counts[answers.Walk(row, mostFailures: 0).Fit]++;
         return counts;
     }
 
@@ -66,12 +69,13 @@ public static class Ranker
     /// <param name="stock">What is at hand.</param>
     /// <param name="need">The need.</param>
     /// <param name="first">How many at most, 0 or more.</param>
-    public static IReadOnlyList<NearestMiss> NearestMisses(Catalogue catalogue, Weights weights, IReadOnlyDictionary<string, Stock> stock, Need need, int first)
+    /// <param name="leftOut">As in a <see cref="RankingQuery"/>.</param>
+    public static IReadOnlyList<NearestMiss> NearestMisses(Catalogue catalogue, Weights weights, IReadOnlyDictionary<string, Stock> stock, Need need, int first, string? leftOut = null)
     {
         Demand(catalogue.Family, weights);
         ArgumentOutOfRangeException.ThrowIfNegative(first);
         var answers = new Answers(catalogue, need, weights);
-        return [.. OfferedRows(catalogue)
+        return [.. OfferedRows(catalogue, leftOut)
             .Select(row => (row, part: catalogue.PartAt(row), walk: answers.Walk(row, MostFailuresOfAMiss)))
             .Where(one => one.walk.Failures is > 0 and <= MostFailuresOfAMiss)
             .Select(one => (one.row, one.part, one.walk, stock: stock.GetValueOrDefault(one.part.Number, Stock.Unknown)))
@@ -91,7 +95,8 @@ public static class Ranker
         return Explained.Of(family.Judge(need, spec), weights);
     }
 
-    private static IEnumerable<int> OfferedRows(Catalogue catalogue) => Enumerable.Range(0, catalogue.Count).Where(row => catalogue.PartAt(row).IsOffered);
+    private static IEnumerable<int> OfferedRows(Catalogue catalogue, string? leftOut) =>
+        Enumerable.Range(0, catalogue.Count).Where(row => catalogue.PartAt(row) is { IsOffered: true } part && part.Number != leftOut);
 
     private static void Demand(Family family, Weights weights)
     {

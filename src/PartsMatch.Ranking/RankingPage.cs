@@ -7,7 +7,8 @@ namespace PartsMatch.Ranking;
 /// <param name="Include">Which fits are wanted; null for all that may fit. Parts that don't fit are never ranked, asked for or not: see <see cref="Ranker.NearestMisses"/>.</param>
 /// <param name="First">How many parts at most, 0 or more.</param>
 /// <param name="After">The cursor of the last part seen; null for the beginning.</param>
-public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After);
+/// <param name="LeftOut">The number of a part that is not offered this time: the old one, where it can be had no more; null for none.</param>
+public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After, string? LeftOut = null);
 
 /// <summary>A part in its place in a ranking.</summary>
 /// <param name="Part">The part.</param>

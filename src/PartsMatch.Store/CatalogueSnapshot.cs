@@ -6,17 +6,19 @@ namespace PartsMatch.Store;
 public sealed class CatalogueSnapshot
 {
     internal static readonly CatalogueSnapshot Empty = new(
-        0, ImmutableDictionary<string, StoredPart>.Empty, ImmutableDictionary<string, StockLine>.Empty, ImmutableDictionary<string, AccessKey>.Empty);
+        0, 0, ImmutableDictionary<string, StoredPart>.Empty, ImmutableDictionary<string, StockLine>.Empty, ImmutableDictionary<string, AccessKey>.Empty);
 
     private readonly Lazy<IReadOnlyList<StoredPart>> _parts;
 
     internal CatalogueSnapshot(
         long revision,
+        long sequence,
         ImmutableDictionary<string, StoredPart> partsByKey,
         ImmutableDictionary<string, StockLine> stockByKey,
         ImmutableDictionary<string, AccessKey> keysByLabel)
     {
         Revision = revision;
+        Sequence = sequence;
         PartsByKey = partsByKey;
         StockByKey = stockByKey;
         KeysByLabel = keysByLabel;
@@ -26,6 +28,9 @@ public sealed class CatalogueSnapshot
 
     /// <summary>Grows by 1 with every group of writes, also from one start of the process to the next.</summary>
     public long Revision { get; }
+
+    /// <summary>The number of the last entry in the record of changes; 0 when there is none.</summary>
+    public long Sequence { get; }
 
     /// <summary>Every part, retired ones too, in the order of their numbers' keys.</summary>
     public IReadOnlyList<StoredPart> Parts => _parts.Value;

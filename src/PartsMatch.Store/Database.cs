@@ -66,13 +66,12 @@ internal sealed class Database : IDisposable
     public static Database OpenToRead(Stream data, Stream log) => new(data, log, readOnly: true);
 
     /// <summary>Reads every document there is, the history's too: damage is to be found now, rather than under a write.</summary>
-    public Content Load() => new(
-        new CatalogueSnapshot(
-            Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
-            Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Part),
-            Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
-            Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key)),
-        Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max());
+    public CatalogueSnapshot Load() => new(
+        Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
+        Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max(),
+        Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Part),
+        Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
+        Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key));
 
     public IReadOnlyList<PartChange> History(string key)
     {
@@ -81,6 +80,10 @@ internal sealed class Database : IDisposable
             history.Add(Documents.Change(document, history.LastOrDefault()?.After));
         return history;
     }
+
+    /// <summary>The keys of parts that were written after an entry of the record of changes.</summary>
+    public IReadOnlySet<string> KeysChangedAfter(long sequence) =>
+        Changes.Find(Query.GT("_id", sequence)).Select(document => document["key"].AsString).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>All of the group or nothing of it; on the disk when this returns.</summary>
     /// <exception cref="StoreFailedException">The disk failed; whether the group was kept is known at the next opening.</exception>
@@ -158,6 +161,3 @@ internal sealed class Database : IDisposable
         "The disk failed under a write, and nothing more is written. What was acknowledged before is safe. Make room or mend the disk, then start PartsMatch again.",
         cause);
 }
-
-/// <summary>What a file holds, as far as it is kept in memory: the history stays where it is, but for the number of its last entry.</summary>
-internal sealed record Content(CatalogueSnapshot Catalogue, long LastSequence);

@@ -11,7 +11,7 @@ internal static class Inspection
 
     /// <returns>The file's format version, and what is in it.</returns>
     /// <exception cref="StoreRefusedException">It is cut short, damaged, another program's, or from a later PartsMatch.</exception>
-    public static (int FormatVersion, Content Content) Read(StoreFolder folder, int newestFormat)
+    public static (int FormatVersion, CatalogueSnapshot Catalogue) Read(StoreFolder folder, int newestFormat)
     {
         using var data = new UntouchedFile(folder.Data);
         using Stream log = File.Exists(folder.Log) ? new UntouchedFile(folder.Log) : new MemoryStream();

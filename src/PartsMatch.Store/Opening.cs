@@ -9,7 +9,7 @@ internal static class Opening
     public static readonly IReadOnlyList<Action<LiteDatabase>> Upgrades = [];
 
     /// <exception cref="StoreRefusedException">The files are not ours to open, and are left as they are.</exception>
-    public static (Database Database, Content Content) Open(
+    public static (Database Database, CatalogueSnapshot Catalogue) Open(
         StoreFolder folder, TimeProvider clock, Func<SeedData>? seed, IReadOnlyList<Action<LiteDatabase>> upgrades)
     {
         try
@@ -17,14 +17,14 @@ internal static class Opening
             var newest = upgrades.Count + 1;
             if (!File.Exists(folder.Data))
                 Make(folder, clock, seed?.Invoke(), newest);
-            var (version, content) = Inspection.Read(folder, newest);
+            var (version, catalogue) = Inspection.Read(folder, newest);
 
             var database = Database.Open(new StoreFile(folder.Data, FileMode.Open), new StoreFile(folder.Log, FileMode.OpenOrCreate));
             try
             {
                 database.Settle();
                 if (version == newest)
-                    return (database, content);
+                    return (database, catalogue);
                 for (; version < newest; version++)
                     database.Upgrade(upgrades[version - 1], version + 1);
                 return (database, database.Load());
@@ -59,7 +59,7 @@ internal static class Opening
                 $"{folder.Log} is there, but the {Path.GetFileName(folder.Data)} it belongs to is not. Put that back beside it, or move it away to begin anew.");
         }
 
-        var group = new WriteGroup(CatalogueSnapshot.Empty, lastSequence: 0, clock.GetUtcNow());
+        var group = new WriteGroup(CatalogueSnapshot.Empty, clock.GetUtcNow());
         foreach (var part in seed?.Parts ?? [])
             Demand(group.Add(part, seed!.Source, PartChangeKind.Seeded));
         foreach (var line in seed?.Stock ?? [])

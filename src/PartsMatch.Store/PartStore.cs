@@ -10,12 +10,12 @@ public sealed class PartStore : IDisposable
     private readonly Database _database;
     private readonly Writer _writer;
 
-    private PartStore(StoreFolder folder, FolderHold hold, Database database, Content content, TimeProvider clock)
+    private PartStore(StoreFolder folder, FolderHold hold, Database database, CatalogueSnapshot catalogue, TimeProvider clock)
     {
         _folder = folder;
         _hold = hold;
         _database = database;
-        _writer = new Writer(database, content, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
+        _writer = new Writer(database, catalogue, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
     }
 
     /// <summary>After a group of writes is on the disk and before its writers are told, so that who has written can rely on what follows the catalogue.</summary>
@@ -44,8 +44,8 @@ public sealed class PartStore : IDisposable
         var hold = FolderHold.Take(folder);
         try
         {
-            var (database, content) = Opening.Open(folder, clock, seed, upgrades);
-            return new PartStore(folder, hold, database, content, clock);
+            var (database, catalogue) = Opening.Open(folder, clock, seed, upgrades);
+            return new PartStore(folder, hold, database, catalogue, clock);
         }
         catch
         {
@@ -80,6 +80,15 @@ public sealed class PartStore : IDisposable
 
     /// <summary>The last line said stands.</summary>
     public Task<WriteResult> SetStockAsync(StockLine line) => _writer.Write(group => group.SetStock(line));
+
+    /// <summary>Many writes that reach the disk together, judged one after another; after a crash all of them are there or none.</summary>
+    /// <remarks>Everyone else's writes wait meanwhile, so hand over a few thousand at a time.</remarks>
+    public Task<IReadOnlyList<WriteResult>> WriteAllAsync(IReadOnlyCollection<AskedWrite> writes, string by) =>
+        _writer.Write<IReadOnlyList<WriteResult>>(group => [.. writes.Select(write => write.Into(group, by))]);
+
+    /// <summary>The keys of the parts that were written after an entry of the record of changes, whoever wrote them.</summary>
+    /// <param name="sequence">The entry's number, as <see cref="CatalogueSnapshot.Sequence"/> tells it.</param>
+    public Task<IReadOnlySet<string>> KeysChangedAfterAsync(long sequence) => _writer.Between(database => database.KeysChangedAfter(sequence));
 
     /// <summary>False when the label is taken.</summary>
     public Task<bool> AddKeyAsync(AccessKey key) => _writer.Write(group => group.AddKey(key));

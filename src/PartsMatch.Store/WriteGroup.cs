@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PartsMatch.Store;
 
 /// <summary>Several writes that reach the disk together. Each is judged against what the ones before it leave; none knows of files.</summary>
-internal sealed class WriteGroup(CatalogueSnapshot before, long lastSequence, DateTimeOffset at)
+internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
 {
     private readonly ImmutableDictionary<string, StoredPart>.Builder _parts = before.PartsByKey.ToBuilder();
     private readonly ImmutableDictionary<string, StockLine>.Builder _stock = before.StockByKey.ToBuilder();
@@ -21,11 +21,11 @@ internal sealed class WriteGroup(CatalogueSnapshot before, long lastSequence, Da
     /// <summary>The parts as they are at the end, each once.</summary>
     public IReadOnlyList<StoredPart> Parts => [.. _changes.Select(change => PartNumber.Key(change.Number)).Distinct().Select(key => _parts[key])];
 
-    public long LastSequence => lastSequence + _changes.Count;
+    private long LastSequence => before.Sequence + _changes.Count;
 
     public bool IsEmpty => _changes.Count == 0 && _stockLines.Count == 0 && _newKeys.Count == 0;
 
-    public CatalogueSnapshot After => new(before.Revision + 1, _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
+    public CatalogueSnapshot After => new(before.Revision + 1, LastSequence, _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
 
     public WriteResult Add(PartDraft draft, string by, PartChangeKind what = PartChangeKind.Added)
     {

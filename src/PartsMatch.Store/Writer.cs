@@ -14,17 +14,15 @@ internal sealed class Writer : IDisposable
     private readonly TimeProvider _clock;
     private readonly Action<WriteGroup, CatalogueSnapshot> _follow;
     private readonly Thread _thread;
-    private long _lastSequence;
     private StoreFailedException? _failed;
     private volatile CatalogueSnapshot _catalogue;
 
-    public Writer(Database database, Content content, TimeProvider clock, Action<WriteGroup, CatalogueSnapshot> follow)
+    public Writer(Database database, CatalogueSnapshot catalogue, TimeProvider clock, Action<WriteGroup, CatalogueSnapshot> follow)
     {
         _database = database;
-        _catalogue = content.Catalogue;
+        _catalogue = catalogue;
         _clock = clock;
         _follow = follow;
-        _lastSequence = content.LastSequence;
         _thread = new Thread(Run) { Name = "PartsMatch store", IsBackground = true };
         _thread.Start();
     }
@@ -112,7 +110,7 @@ internal sealed class Writer : IDisposable
     {
         if (_failed is not null)
             throw _failed;
-        var group = new WriteGroup(_catalogue, _lastSequence, _clock.GetUtcNow());
+        var group = new WriteGroup(_catalogue, _clock.GetUtcNow());
         foreach (var writing in writings)
             writing.Judge(group);
         if (!group.IsEmpty)
@@ -127,7 +125,6 @@ internal sealed class Writer : IDisposable
             if (!group.IsEmpty)
             {
                 _catalogue = group.After;
-                _lastSequence = group.LastSequence;
                 _follow(group, _catalogue);
             }
         }

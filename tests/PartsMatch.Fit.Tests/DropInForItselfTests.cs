@@ -1,10 +1,14 @@
 using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests;
 
@@ -24,6 +28,27 @@ public sealed class DropInForItselfTests
         new("shaftPosition", "horizontal"),
         new("overloadInCircuit", motor.Protection == Protection.None ? "yes" : "no"),
     ]);
+
+    [Property(MaxTest = 300)]
+    public Property A_motor_of_any_number_of_speeds_is_a_drop_in_for_itself_whether_they_are_said_to_be_used_or_not() => Prop.ForAll(
+        (from speeds in Gen.Choose(1, 4)
+         from power in Gen.Elements("1/2", "1/2-1/3", "1/2-1/3-1/4", "1/2-1/3-1/4-1/5").Where(text => text == "1/2" || text.Split('-').Length == speeds)
+         from amps in Gen.Elements(true, false)
+         from means in Gen.Elements("tapped", "separate windings", string.Empty)
+         from used in Gen.Elements(string.Empty, $"speedsUsed={speeds}")
+         select (speeds, power, amps, means, used)).ToArbitrary(),
+        one =>
+        {
+            var rpm = string.Join('/', ((string[])["1075", "950", "850", "725"]).Take(one.speeds));
+            var amps = one.amps ? string.Join('/', ((string[])["3.4", "2.3", "1.8", "1.4"]).Take(one.speeds)) : "3.4";
+            var texts = Named.Texts($"type=PSC; power={one.power} hp; speed={rpm} rpm; speeds={one.speeds}; poles=6; voltage=208-230 V; phase=1; frequency=60 Hz; fullLoadAmps={amps} A; runCapacitor=5/370; mounts=band; bodyDiameter=5.6 in; "
+                + $"shaftDiameter=1/2 in; shaftLength=4 in; shaftForm=flat; shaftEnds=1; rotation=CW shaft end; reversing=fixed; enclosure=TEAO; bearings=ball; insulation=B; ambientMost=60 °C; protection=automatic; bodyLength=5 in{(one.means.Length > 0 ? $"; speedMeans={one.means}" : string.Empty)}");
+            var family = Families.Find("motor")!;
+            var need = family.ReadNeed(new(null, texts, Named.Texts($"volts=230 V; surroundings=dry; bladeStays=yes; drive=direct; fanKind=propeller; {one.used}"))).Need;
+            var sheet = family.Judge(need, family.ReadSpec(texts).Spec);
+            sheet.Fit.ShouldBe(PartFit.DropIn, string.Join(" ", sheet.Findings.Where(found => found.Finding.Verdict != Verdict.Meets).Select(found => found.Finding.Sentence)));
+            sheet.Findings.Single(found => found.Aspect.Name == "outputPower").Finding.Shortfall.ShouldBe(0);
+        });
 
     [Fact]
     public void Every_fully_specified_run_capacitor_is_a_drop_in_for_itself() => EveryOneIsADropIn<CapacitorSpec>("capacitor", 50, IsFullySpecified, capacitor =>

@@ -82,9 +82,10 @@ internal static class Gaskets
         Contradictions = _ => [],
         SiteContradictions = (_, _) => [],
         WillDiffer = (_, _) => [],
+        Drawings = (_, _) => [],
         Steps = (_, _) => new([], []),
         BeforeCondemning = (_, _) => new(Conclusion.NothingWrongFound, "A gasket is looked at.", null, [], []),
-        AfterSwap = (_, _, _) => new([], []),
+        AfterSwap = (_, _, _) => new([], [], []),
     });
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());

@@ -68,12 +68,13 @@ public sealed class RankerTests
     }
 
     [Fact]
-    public void An_open_reading_halves_the_odds_in_a_deciding_aspect_and_costs_nothing_in_a_checking_one()
+    public void An_open_reading_costs_1_in_a_deciding_aspect_and_nothing_in_a_checking_one()
     {
-        // ln 2 = 0.693147 (tables); the parts' own numbers are all known.
+        // Decision 4; the parts' own numbers are all known. 100 / (1 + e^-2.5) = 92.4, worked by hand.
         var explained = Ranker.Explain(Family, HandSet, Gaskets.Need(bore: null, hardness: null), Gaskets.Part("X").Spec);
 
-        explained.Contributions.Select(one => one.Amount.Millionths).ShouldBe([-693_147, 0, 0, 0]);
+        explained.Contributions.Select(one => one.Amount.Millionths).ShouldBe([-1_000_000, 0, 0, 0]);
+        explained.Likelihood!.Percent.ShouldBe(92);
     }
 
     [Fact]
@@ -112,6 +113,17 @@ public sealed class RankerTests
         misses.Select(miss => $"{miss.Part.Number}: {string.Join(" ", miss.InTheWay.Select(one => one.Aspect.Name))}")
             .ShouldBe(["ONE-NEAR: thickness", "ONE-FAR: hardness", "TWO: bore thickness"]);
         misses[0].InTheWay[0].Finding.Sentence.ShouldBe("6 steps apart; 5 are the most.");
+    }
+
+    [Fact]
+    public void A_part_that_is_left_out_is_in_no_list_of_a_query_and_in_no_count()
+    {
+        var catalogue = Catalogue.Of(Family, [Gaskets.Part("OLD"), Gaskets.Part("NEW"), Gaskets.Part("MISS", bore: 11)]);
+
+        Ranker.Rank(catalogue, HandSet, NoStock, new(Gaskets.Need(), null, 10, null)).ShouldBeOfType<RankingPage.Listed>().Parts.Count.ShouldBe(2);
+        Ranker.Rank(catalogue, HandSet, NoStock, new(Gaskets.Need(), null, 10, null, "OLD")).ShouldBeOfType<RankingPage.Listed>().Parts.Single().Part.Number.ShouldBe("NEW");
+        Ranker.CountByFit(catalogue, Gaskets.Need(), "OLD").Values.Sum().ShouldBe(2);
+        Ranker.NearestMisses(catalogue, HandSet, NoStock, Gaskets.Need(), 10, "MISS").ShouldBeEmpty();
     }
 
     [Fact]

@@ -16,6 +16,7 @@ public static class CapacitorFamily
         Contradictions = _ => [],
         SiteContradictions = (_, _) => [],
         WillDiffer = (_, _) => [],
+        Drawings = CapacitorDrawings.Of,
         Steps = CapacitorSteps.Of,
         BeforeCondemning = CapacitorProof.Diagnose,
         AfterSwap = CapacitorProof.Report,

@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging.Drawings;
+
 namespace PartsMatch.Fit.Judging;
 
 /// <summary>A cause that the readings make likely.</summary>
@@ -11,7 +13,8 @@ public sealed record LikelyCause(string Name, string Title, int Weight, IReadOnl
 /// <summary>What readings at a new part say after the swap.</summary>
 /// <param name="Readings">What each reading says, in the order in which they are taken.</param>
 /// <param name="Causes">What is likely wrong, the likeliest first; empty when nothing is.</param>
-public sealed record AfterSwapReport(IReadOnlyList<ReadingCheck> Readings, IReadOnlyList<LikelyCause> Causes);
+/// <param name="Drawings">Measured figures against their limits; none of what was not measured.</param>
+public sealed record AfterSwapReport(IReadOnlyList<ReadingCheck> Readings, IReadOnlyList<LikelyCause> Causes, IReadOnlyList<Drawing> Drawings);
 
 /// <summary>How much one piece of evidence speaks for a cause, or, below 0, against it.</summary>
 /// <typeparam name="TEvidence">The kinds of evidence.</typeparam>

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Judging.Nameplates;
 using PartsMatch.Fit.Notes;
 
@@ -71,6 +72,9 @@ public abstract class Family
     /// <summary>What will be different once a part runs in the old one's place: estimates with their bands; none when too little is known.</summary>
     public abstract IReadOnlyList<Difference> WillDiffer(Need need, Spec part);
 
+    /// <summary>What people would rather see than read about a part in the old one's place; none of what is not known well enough to be drawn.</summary>
+    public abstract IReadOnlyList<Drawing> Drawings(Need need, Spec part);
+
     /// <summary>How to put a part in, made from all that was found about it, and from what is to be mended first.</summary>
     public abstract InstallNotes NotesFor(Need need, Spec part, FitSheet sheet, IReadOnlyList<MendFirst> mend);
 
@@ -117,6 +121,9 @@ public sealed record FamilyRules<TSpec, TSite, TReadings>
 
     /// <summary>What will be different once a part, with what is deduced of it, runs in the old one's place; pure.</summary>
     public required Func<Need<TSpec, TSite>, TSpec, IReadOnlyList<Difference>> WillDiffer { get; init; }
+
+    /// <summary>What is drawn of a part, with what is deduced of it, in the old one's place; pure.</summary>
+    public required Func<Need<TSpec, TSite>, TSpec, IReadOnlyList<Drawing>> Drawings { get; init; }
 
     /// <summary>The steps of every job round its changes, for a need and a part with what was deduced; pure.</summary>
     public required Func<Need<TSpec, TSite>, TSpec, JobSteps> Steps { get; init; }
@@ -191,6 +198,9 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     /// <inheritdoc/>
     public override IReadOnlyList<Difference> WillDiffer(Need need, Spec part) =>
         rules.WillDiffer(Typed(need), rules.Deduce((TSpec)part).Spec);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Drawing> Drawings(Need need, Spec part) => rules.Drawings(Typed(need), rules.Deduce((TSpec)part).Spec);
 
     /// <inheritdoc/>
     public override InstallNotes NotesFor(Need need, Spec part, FitSheet sheet, IReadOnlyList<MendFirst> mend) =>

@@ -52,7 +52,14 @@ public sealed record Finding
     /// <summary>The stage of the job at which the caution matters.</summary>
     public Stage CautionAt { get; init; } = Stage.StartAndCheck;
 
-    private FormattableString Reason { get; }
+    private FormattableString Reason { get; init; }
+
+    /// <summary>The same answer where it meets, once these changes are made.</summary>
+    public Finding With(IReadOnlyList<Change> changes) => this with { Verdict = changes.Count == 0 ? Verdict.Meets : Verdict.MeetsWithChanges, Changes = changes };
+
+    /// <summary>The same answer, said of one speed, setting or the like: "On low, 1140 rpm: …".</summary>
+    /// <param name="where">What it is said of; formed only when it is shown.</param>
+    public Finding On(object where) => this with { Reason = $"On {where}: {new Clause(Reason)}" };
 
     /// <summary>The part meets the aspect as it is.</summary>
     public static Finding Meets(FormattableString sentence) => new(Verdict.Meets, sentence);
@@ -66,4 +73,12 @@ public sealed record Finding
 
     /// <summary>The part does not meet the aspect.</summary>
     public static Finding Fails(FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };
+
+    /// <summary>A sentence inside another: it starts without its capital.</summary>
+    private sealed record Clause(FormattableString Sentence)
+    {
+        public override string ToString() => Lowered(FormattableString.Invariant(Sentence));
+
+        private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+    }
 }

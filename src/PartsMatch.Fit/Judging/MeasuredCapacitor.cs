@@ -39,6 +39,12 @@ internal sealed record MeasuredCapacitor(Measured<ElectricCapacitance>? Meter, M
             : Ruling.CantTell($"At 50 Hz {amps:0.###} A and {volts:0.#} V would say one thing and at 60 Hz another: the supply's frequency is not known.").ThenRead("supplyFrequency", "Its µF follow from amps, volts and frequency: is the supply 50 or 60 Hz?", Side.Site);
     }
 
+    /// <summary>The µF that were read, or that follow from what was; null when neither, or when they hang on a frequency that is not known.</summary>
+    /// <param name="hertz">Frequency, Hz.</param>
+    public double? Microfarads(double? hertz) =>
+        Meter is { } meter ? meter.Legs[0].Microfarads
+        : Volts?.Legs[0].Volts is > 0 and var volts && Amps?.Legs[0].Amperes is > 0 and var amps && hertz is { } known ? CapacitorFormula.Microfarads(amps, volts, known) : null;
+
     private static Ruling Compare(double? asked, double percent, string measured, double microfarads)
     {
         if (asked is not { } right) return Ruling.CantTell($"{measured}; what is asked for is not known.");

@@ -21,6 +21,9 @@ public static class BodyDeductions
         Pair(nameof(MotorSite.CapacitorThere), nameof(MotorSpec.RunCapacitor)),
     ];
 
+    /// <summary>What goes with the old blade, where that does not stay.</summary>
+    private static readonly HashSet<Field> OfTheOldHub = [Shape<MotorSite>.Of.Find("hubBore")!, Shape<MotorSite>.Of.Find("hubHoldsOn")!];
+
     private static readonly (Field Site, Field Plate) ShaftLengths = Pair(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength));
 
     /// <summary>One step of MG 1's shaft lengths, 1/4 in, in mm (NEMA MG 1 4.4.1 note 3): a blade is set back so far without a thought (practice).</summary>
@@ -37,6 +40,7 @@ public static class BodyDeductions
         foreach (var (there, old) in Pairs)
         {
             if (there.Get(site) is not null || old.Get(plate) is not { } value || value is Turn { FacingShaft: null }) continue;
+            if (site.BladeStays == false && OfTheOldHub.Contains(there)) continue;
             there.Set(filled, value);
             deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}", [old.Name], BodySources.AsTheOldMotor));
         }

@@ -45,8 +45,8 @@ public sealed record CircuitDevice(string Name, string Field, double Carries, bo
     /// <summary>0 up to an easy share of its rating, 1 at the rating, and on beyond it.</summary>
     public double Shortfall(double amps) => Math.Max(0, (((amps + Others) / Carries) - EasyShare) / (1 - EasyShare));
 
-    /// <summary>The load in words: "4.2 A, and 3 A of other motors".</summary>
-    public string Load(double amps) => Others > 0 ? FormattableString.Invariant($"{amps:0.##} A, and {Others:0.##} A of other motors") : FormattableString.Invariant($"{amps:0.##} A");
+    /// <summary>The load in words: "4.2 A, 7.2 A with the other motors".</summary>
+    public string Load(double amps) => Others > 0 ? FormattableString.Invariant($"{amps:0.##} A, {amps + Others:0.##} A with the other motors") : FormattableString.Invariant($"{amps:0.##} A");
 
     private static IEnumerable<CircuitDevice> Rated(string name, string field, ElectricCurrent? marked, ElectricCurrent? sixth, ElectricCurrent? others, ElectricCurrent? othersSixth)
     {

@@ -34,9 +34,9 @@ public static class HighSpeed
         return [.. (there.Count > 0 ? there : [.. points]).Select(point => point.Value).Distinct()];
     }
 
-    /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency.</summary>
+    /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and not several speeds.</summary>
     public static bool MayBeByFrequency(MotorSpec spec) =>
-        spec.Frequency is null && (spec.Speed is { Count: > 1 }
+        spec.Frequency is null && spec.Speeds is not > 1 && (spec.Speed is { Count: > 1 }
             ? MayStep([.. spec.Speed.Select(speed => speed.RevolutionsPerMinute)], RatedSpeeds.SpeedsInStep)
             : spec.Power is { Count: > 1 } && MayStep([.. spec.Power.Select(power => (double)power.Watts)], RatedSpeeds.PowersInStep));
 

@@ -11,6 +11,14 @@ internal static class MotorBeforeSteps
 
     public static IEnumerable<Step> Of(MotorNeed need, MotorSpec part)
     {
+        if (SiteAgainstPlate.OffPlate(need) is { } choice && !Within.AtMost(choice.Off, SupplyWindows.FurthestOff))
+        {
+            yield return new(
+                Stage.ProveThePart,
+                FormattableString.Invariant($"find out why a {choice.Tap} motor was on {choice.Supply.Volts:0.#} V, before anything else is blamed"),
+                "It cannot have run on them. Read plate and meter again; see whether the supply, the tap or the motor was changed, and what the equipment's own plate says.");
+        }
+
         yield return ProveTheMotor(need, part);
         if (MotorSteps.CapacitorThere(need) is { Capacitance: { } capacitance } there)
         {
@@ -39,10 +47,10 @@ internal static class MotorBeforeSteps
     private static Step ProveTheMotor(MotorNeed need, MotorSpec part)
     {
         var volts = MotorSteps.VoltsThere(need);
-        var live = $"Before lock-out, with the circuit calling, {(volts is null ? "its volts stood" : $"its {volts} stood")} at its leads and it did not run as it should: without volts look upstream.";
+        var live = $"First, before lock-out: with the circuit calling, {(volts is null ? "its volts were" : $"{volts} were")} at its leads, and it did not run as it should. Without volts there, look upstream.";
         return new(
             Stage.ProveThePart,
-            "turn it by hand: it spins free or it binds; ohm its windings: neither open nor earthed",
+            "turn it by hand: does it bind? Ohm its windings: is one open, or earthed?",
             MotorType.ElectronicallyCommutated == need.Plate.Type || MotorType.ElectronicallyCommutated == part.Type
                 ? $"{live} No insulation tester on an electronically commutated motor: it kills the electronics."
                 : live);

@@ -22,6 +22,13 @@ internal static class MotorConnections
         return rows.Count > 0 ? ConnectionDrawing.Of(rows) : null;
     }
 
+    /// <summary>The drawing for joining its leads at the site, whether or not a tap or a turn is set; null where no standard marks them.</summary>
+    public static string? OfLeads(MotorNeed need, MotorSpec part)
+    {
+        var rows = part.Voltage is { Count: > 1 } ? ForTap(need, part) : ForOnlyVolts(need, part);
+        return rows.Count > 0 ? ConnectionDrawing.Of(rows) : null;
+    }
+
     /// <summary>Ways to connect it for its tap; empty when no standard marks its leads.</summary>
     public static IReadOnlyList<Connection> ForTap(MotorNeed need, MotorSpec part)
     {
@@ -48,11 +55,15 @@ internal static class MotorConnections
     {
         if (part.Reversing is Reversing.ByPlug or Reversing.BySetting || part.LeadMarks is [LeadNames.Coloured]) return [];
         if (part.Phase == Phases.Three || part.Type == MotorType.ThreePhaseInduction) return Rows(ConnectedVolts.Any, HasIecTerminals(part) ? LeadMarks.IecThreeLines : LeadMarks.NemaThreeLines);
-        if (HasIecTerminals(part) && part.Type == MotorType.PermanentSplitCapacitor) return Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor);
-        return !HasNemaSinglePhaseLeads(part) ? []
-            : part.Voltage is { Count: 1 } ? OfTurn(need, Rows(ConnectedVolts.Only, LeadMarks.NemaSinglePhase))
-            : ForTap(need, part);
+        return HasNemaSinglePhaseLeads(part) && part.Voltage is not { Count: 1 } ? ForTap(need, part) : ForOnlyVolts(need, part);
     }
+
+    /// <summary>A single-phase motor of one voltage: between lines its leads leave nothing to choose but the turn. Three leads of three lines need no drawing.</summary>
+    private static IReadOnlyList<Connection> ForOnlyVolts(MotorNeed need, MotorSpec part) =>
+        part.LeadMarks is [LeadNames.Coloured] ? []
+        : HasIecTerminals(part) && part.Type == MotorType.PermanentSplitCapacitor ? Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor)
+        : HasNemaSinglePhaseLeads(part) && part.Voltage is { Count: 1 } ? OfTurn(need, Rows(ConnectedVolts.Only, LeadMarks.NemaSinglePhase))
+        : [];
 
     private static bool HasNemaSinglePhaseLeads(MotorSpec part) =>
         !HasIecTerminals(part) && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;

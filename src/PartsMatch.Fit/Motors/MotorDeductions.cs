@@ -10,11 +10,11 @@ public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
     public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) =>
-        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame);
+        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
 
     /// <summary>What follows for the site from the old motor.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>
-        Deducing.Apply(site, _ => FrequencyThere(plate), there => PhasesThere(plate, there));
+        Deducing.Apply(site, _ => FrequencyThere(plate), there => PhasesThere(plate, there), _ => SpeedsInUse(plate));
 
     private static IEnumerable<Deduction> PhaseOfType(MotorSpec spec)
     {
@@ -35,12 +35,13 @@ public static class MotorDeductions
         }
     }
 
-    /// <summary>Several speeds on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>
+    /// <summary>Several speeds, or powers, on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>
     private static IEnumerable<Deduction> SpeedsCounted(MotorSpec spec)
     {
-        if (spec.Speed is not { Count: > 1 } speed || HighSpeed.MayBeByFrequency(spec)) yield break;
-        var count = spec.Frequency is { } frequency ? RatedSpeeds.Of(spec).Count(row => row.Frequencies.Contains(frequency[0])) : speed.Count;
-        yield return Plate("speeds", count, $"the plate gives {Deducing.Text(speed)}", MotorSources.SideBySide, "speed");
+        if (HighSpeed.MayBeByFrequency(spec)) yield break;
+        var count = LowerSpeeds.Of(spec).Count + 1;
+        if (spec.Speed is { Count: > 1 } speed) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(speed)}", MotorSources.SideBySide, "speed");
+        else if (count > 1) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(spec.Power!)}", MotorSources.SideBySide, "power");
     }
 
     private static IEnumerable<Deduction> PolesOfSpeed(MotorSpec spec)
@@ -71,10 +72,25 @@ public static class MotorDeductions
         if (frame.System == FrameSystem.Iec || frame.Number >= 100) yield return Plate("shaftLength", row.ShaftLength, because, row.Source, "frame");
     }
 
+    /// <summary>Frames that have feet: a longer foot, or the 1964 series, without a letter for a face, a flange or a mounting of the maker's own. A special shaft (Z, S) leaves the feet.</summary>
+    private static IEnumerable<Deduction> FeetOfFrame(MotorSpec spec)
+    {
+        if (spec.Frame is not { System: FrameSystem.Nema, Suffix: "H" or "HZ" or "T" or "TZ" or "TS" } frame) yield break;
+        yield return Plate("mounts", new Choices<MountKind>(MountKind.RigidBase), $"frame {Deducing.Text(frame)} names no face or flange, and so has feet", MotorSources.FeetOfFrame, "frame");
+    }
+
     private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate)
     {
         if (plate.Frequency is not { Count: 1 } frequency) yield break;
         yield return Site("supplyFrequency", frequency[0], $"the old motor ran on {Deducing.Text(frequency[0])}", "frequency");
+    }
+
+    /// <summary>A plate that rates its speeds one by one is of a motor made to run on all of them; how many the controls use outranks it.</summary>
+    private static IEnumerable<Deduction> SpeedsInUse(MotorSpec plate)
+    {
+        if (plate.Speeds is not { } speeds || LowerSpeeds.Of(plate).Count == 0) yield break;
+        var (field, text) = plate.Speed is { Count: > 1 } speed ? ("speed", Deducing.Text(speed)) : ("power", Deducing.Text(plate.Power!));
+        yield return Site("speedsUsed", speeds, $"the old motor is rated for {text}", field);
     }
 
     /// <summary>A sign of one phase outweighs any sign of three: two wires at the leads are two wires, whatever stands behind them.</summary>

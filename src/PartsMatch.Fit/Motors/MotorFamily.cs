@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.After;
 using PartsMatch.Fit.Motors.Before;
+using PartsMatch.Fit.Motors.Drawings;
 using PartsMatch.Fit.Motors.Running;
 
 namespace PartsMatch.Fit.Motors;
@@ -18,6 +19,7 @@ public static class MotorFamily
         Contradictions = MotorContradictions.Find,
         SiteContradictions = SiteAgainstPlate.Find,
         WillDiffer = MotorDifferences.Of,
+        Drawings = MotorDrawings.Of,
         Steps = MotorSteps.Of,
         BeforeCondemning = MotorBefore.Diagnose,
         AfterSwap = MotorAfter.Report,

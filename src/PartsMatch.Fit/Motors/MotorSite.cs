@@ -89,6 +89,10 @@ public sealed record MotorSite : Site
     [Field("New blade bore", "Bore of the new blade's hub, where the old one does not stay.", Group = Fan)]
     public Length? NewBladeBore { get; init; }
 
+    /// <summary>What the new blade's hub holds on to, where the blade is changed.</summary>
+    [Field("New hub holds on", "What the new blade's set screw or key sits on, where the old blade does not stay: flat, keyway or round.", Group = Fan)]
+    public ShaftForm? NewHubHoldsOn { get; init; }
+
     /// <summary>New blade's diameter, where the blade is changed.</summary>
     [Field("New blade diameter", "Tip to tip of the new blade, where it does not stay.", Group = Fan)]
     public Length? NewBladeDiameter { get; init; }

@@ -8,16 +8,17 @@ internal static class MotorStartSteps
     public static IEnumerable<Step> Of(MotorNeed need, MotorSpec part)
     {
         var chosen = ChosenTap.Of(need, part);
-        yield return new(Stage.StartAndCheck, "put guard and covers back, stand clear, take the lock off and start it", "It stands still before it starts: a fan that the wind turns may start backwards.");
+        yield return new(Stage.StartAndCheck, "put guard and covers back, stand clear, take the lock off and start it", "Let it stand still first: a fan that the wind turns may start backwards.");
         yield return Volts(chosen, part.Phase == Phases.Three);
         yield return new(
             Stage.StartAndCheck,
             (chosen, part.FullLoadAmps) switch
             {
-                ({ Amps: { } amps, Tap: var tap }, _) => FormattableString.Invariant($"clamp its amps: not above {amps:0.###} A (its plate, at {tap})"),
-                _ => "clamp its amps: not above what its plate says at these volts",
+                ({ Amps: { } amps, Tap: var tap }, _) => FormattableString.Invariant($"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above {amps:0.###} A (its plate, at {tap})"),
+                _ => $"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above what its plate says at these volts",
             },
             "Over the plate: too much blade, wrong volts or capacitor, or the guard and coil are not in place. Far under it: the blade slips or turns backwards.");
+        foreach (var step in SpeedSteps.Proof(need, part, chosen)) yield return step;
         yield return Turn(need);
         yield return new(
             Stage.StartAndCheck,

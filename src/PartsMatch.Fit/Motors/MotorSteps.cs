@@ -76,7 +76,7 @@ internal static class MotorSteps
 
     private static IEnumerable<Caution> Burning(Hazard? hazard) => hazard switch
     {
-        Hazard.A2L or Hazard.A3 => [new(Stage.MakeSafe, "Flammable refrigerant is there: air the place, and prove with a detector that none has leaked before anything is switched, metered or filed. No flame. The circuit itself stays closed: a motor needs no opening of it.")],
+        Hazard.A2L or Hazard.A3 => [new(Stage.MakeSafe, "Flammable refrigerant is there: air the place, and prove with a detector that none has leaked before anything is switched, metered or filed. No flame. The refrigerant circuit stays closed: this job does not open it.")],
         Hazard.ClassOneDivisionOne or Hazard.ClassOneDivisionTwo => [new(Stage.MakeSafe, "The area is classified: nothing is opened, metered live or filed there before whoever is responsible for it has cleared it.")],
         _ => [],
     };

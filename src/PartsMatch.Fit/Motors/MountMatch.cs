@@ -39,8 +39,8 @@ internal static class MountMatch
         if (Rounded.Millimetres(need.Site.MountDiameter ?? need.Plate.BodyDiameter) is not { } takes) return Finding.Unknown(Side.Plate, "bodyDiameter", $"The diameter that the band there takes is not known.");
         if (part.BodyDiameter is not { } body) return Finding.Unknown(Side.Part, "bodyDiameter", $"The band there takes {new Shown(takes)}; the body's diameter is not known.");
         return Math.Abs(body - takes) is var apart && Within.AtMost(apart, BodyTolerance)
-            ? Near(Finding.Meets($"Its body of {new Shown(body)} sits in the band there, which takes {new Shown(takes)} within 0.06 in."), apart, BodyTolerance)
-            : Finding.MeetsWith([new(BodyChanges.FitBand, $"fit a belly band for a body of {new Shown(body)}; the one there takes {new Shown(takes)}") { Kit = [BandFor(body)] }], $"Its body is {new Shown(body)} across; the band there takes {new Shown(takes)} within 0.06 in, so it needs another band.");
+            ? Near(Finding.Meets($"Its body is {new Shown(body)} across; the band there takes {new Shown(takes)}, 0.06 in more or less."), apart, BodyTolerance)
+            : Finding.MeetsWith([new(BodyChanges.FitBand, $"fit a belly band for a body of {new Shown(body)}; the one there takes {new Shown(takes)}") { Kit = [BandFor(body)] }], $"Its body is {new Shown(body)} across; the band there takes {new Shown(takes)}, 0.06 in more or less, so it needs another band.");
     }
 
     private static KitItem BandFor(double body) => new($"belly band for a body of {new Shown(body)}");

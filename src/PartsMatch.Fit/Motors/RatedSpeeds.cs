@@ -21,17 +21,22 @@ public static class RatedSpeeds
     /// <summary>The rows, at least one.</summary>
     public static IReadOnlyList<RatedSpeed> Of(MotorSpec spec)
     {
-        var speeds = spec.Speed?.Select(speed => speed.RevolutionsPerMinute).ToArray() ?? [];
-        var watts = spec.Power?.Select(power => (double)power.Watts).ToArray() ?? [];
-        var hertz = spec.Frequency?.Select(frequency => frequency.Hertz).ToArray() ?? [];
-        var byFrequency = hertz.Length > 1 && (
-            speeds.Length > 1 ? InStep(hertz, speeds, SpeedsInStep)
-            : watts.Length <= 1 || InStep(hertz, watts, PowersInStep));
-        var count = speeds.Length > 1 ? speeds.Length : watts.Length > 1 ? watts.Length : byFrequency ? hertz.Length : 1;
+        var (speeds, watts) = (spec.Speed?.Count ?? 0, spec.Power?.Count ?? 0);
+        var byFrequency = AreByFrequency(spec);
+        var count = speeds > 1 ? speeds : watts > 1 ? watts : byFrequency ? spec.Frequency!.Count : 1;
         return [.. Enumerable.Range(0, count).Select(row => new RatedSpeed(
             spec.Frequency is null ? [] : byFrequency ? [spec.Frequency[row]] : spec.Frequency,
             At(spec.Power, row, count),
             At(spec.Speed, row, count)))];
+    }
+
+    /// <summary>Whether the rows are one speed at several frequencies: its speeds, or without them its powers, step as those do.</summary>
+    internal static bool AreByFrequency(MotorSpec spec)
+    {
+        if (spec.Frequency is not { Count: > 1 } frequency) return false;
+        double[] hertz = [.. frequency.Select(one => one.Hertz)];
+        return spec.Speed is { Count: > 1 } speed ? InStep(hertz, [.. speed.Select(one => one.RevolutionsPerMinute)], SpeedsInStep)
+            : spec.Power is not { Count: > 1 } power || InStep(hertz, [.. power.Select(one => (double)one.Watts)], PowersInStep);
     }
 
     /// <summary>Whether figures step as frequencies do, one for one.</summary>

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace PartsMatch.Fit.Motors;
 
 /// <summary>One rating row: what belongs together at one tap and one speed. Null is unknown.</summary>
+/// <param name="SpeedRow">Its place among the plate's speeds and powers, from 0, in the order of the plate; every tap has each of them.</param>
 /// <param name="Volts">The tap.</param>
 /// <param name="Frequencies">The frequencies that the row holds at; empty when unknown.</param>
 /// <param name="Power">Power.</param>
@@ -11,6 +12,7 @@ namespace PartsMatch.Fit.Motors;
 /// <param name="FullLoadAmps">Full-load amps; two ends beside a span of volts are those at its ends.</param>
 /// <param name="LockedRotorAmps">Locked-rotor amps, likewise.</param>
 public sealed record Rating(
+    int SpeedRow,
     Spread<ElectricPotential>? Volts,
     IReadOnlyList<Frequency> Frequencies,
     Power? Power,
@@ -45,7 +47,7 @@ public sealed class Ratings
             for (var row = 0; row < speedRows.Count; row++)
             {
                 var at = speedRows[row];
-                rows.Add(new(spec.Voltage?[tap], at.Frequencies, at.Power, at.Speed, fullLoad.At(tap, row), lockedRotor.At(tap, row)));
+                rows.Add(new(row, spec.Voltage?[tap], at.Frequencies, at.Power, at.Speed, fullLoad.At(tap, row), lockedRotor.At(tap, row)));
             }
         }
 

@@ -40,15 +40,21 @@ public static class SiteAgainstPlate
 
     private static IEnumerable<Contradiction> Volts(MotorNeed need)
     {
-        var taps = VoltTap.Of(need.Plate.Voltage);
-        Phases[] possible = need.Plate.Phase is { } known ? [known] : [Phases.Single, Phases.Three];
-        var choices = possible.Select(phases => TapChoice.Best(taps, SupplyVolts.Of(need.Site, phases), oldBetween: null)).OfType<TapChoice>().ToList();
-        if (choices.Count == 0 || choices.Exists(choice => choice.Tap.Takes(choice.Supply.Volts))) yield break;
-        var (tap, supply) = choices[0];
+        if (OffPlate(need) is not { } choice) yield break;
+        var (tap, supply) = choice;
         var isLow = supply.Volts < tap.Low;
         var (where, field) = supply.Between == Between.Lines ? ("measured", "volts") : ("measured to neutral", "neutralVolts");
         var advice = isLow ? "check the tap in use and the supply before the motor is blamed" : "check where the volts were measured, the tap in use and the supply before a motor is put on it";
-        yield return new(["voltage"], FormattableString.Invariant($"{tap} plate, {supply.Volts:0.#} V {where}: {choices[0].Off * 100:0.#} % {(isLow ? "low" : "high")}: {advice}."), MotorSources.Running) { SiteFields = [field] };
+        yield return new(["voltage"], FormattableString.Invariant($"{tap} plate, {supply.Volts:0.#} V {where}: {choice.Off * 100:0.#} % {(isLow ? "low" : "high")}: {advice}."), MotorSources.Running) { SiteFields = [field] };
+    }
+
+    /// <summary>The nearest tap of the old plate and the volts there, where no tap takes them; null when one does, or when either is unknown.</summary>
+    internal static TapChoice? OffPlate(MotorNeed need)
+    {
+        var taps = VoltTap.Of(need.Plate.Voltage);
+        Phases[] possible = need.Plate.Phase is { } known ? [known] : [Phases.Single, Phases.Three];
+        var choices = possible.Select(phases => TapChoice.Best(taps, SupplyVolts.Of(need.Site, phases), oldBetween: null)).OfType<TapChoice>().ToList();
+        return choices.Count == 0 || choices.Exists(choice => choice.Tap.Takes(choice.Supply.Volts)) ? null : choices[0];
     }
 
     private static IEnumerable<Contradiction> Frequency(MotorNeed need)

@@ -17,6 +17,9 @@ public static class SupplyWindows
     /// <summary>Frequency that nobody would give a thought: 2 % either way, IEC 60034-1 zone A.</summary>
     public const double EasyFrequencyOff = 0.02;
 
+    /// <summary>A motor that runs at all runs on volts nearer to its plate's than this (practice): further off, plate, supply or meter is wrong.</summary>
+    public const double FurthestOff = 0.25;
+
     /// <summary>Both together, absolute percentages added.</summary>
     public const double MostTogether = 0.10;
 

@@ -2,14 +2,18 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Notes;
 
-/// <summary>What is not known becomes a step: one a field, however many aspects wait for it.</summary>
+/// <summary>What is not known becomes a step: one a field, however many aspects wait for it. The first says why, the others are only named.</summary>
 internal static class FindOut
 {
     public static IEnumerable<Step> Steps(FitSheet sheet, Shape spec, Shape site) =>
         from one in sheet.Findings
         from missing in one.Finding.Missing
-        group one.Finding.Sentence by missing into waiting
-        select Step(waiting.Key, (waiting.Key.Side == Side.Site ? site : spec).Find(waiting.Key.Field)!, string.Join(' ', waiting.Distinct()));
+        group one by missing into waiting
+        select Step(waiting.Key, (waiting.Key.Side == Side.Site ? site : spec).Find(waiting.Key.Field)!, Why([.. waiting]));
+
+    private static string Why(IReadOnlyList<AspectFinding> waiting) => waiting.Count == 1
+        ? waiting[0].Finding.Sentence
+        : $"{waiting[0].Finding.Sentence} It also settles: {string.Join(", ", waiting.Skip(1).Select(one => char.ToLowerInvariant(one.Aspect.Title[0]) + one.Aspect.Title[1..]))}.";
 
     private static Step Step(Missing missing, Field field, string why)
     {

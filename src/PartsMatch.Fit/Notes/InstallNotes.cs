@@ -33,9 +33,16 @@ public sealed record InstallNotes(IReadOnlyList<Step> Steps, IReadOnlyList<KitIt
 
         // OrderBy keeps the order of what stands in one stage.
         return new(
-            [.. steps.OrderBy(step => step.Stage)],
+            [.. DrawnOnce(steps.OrderBy(step => step.Stage))],
             Merged([.. changes.SelectMany(change => change.Kit), .. job.Kit]),
             [.. cautions.DistinctBy(caution => caution.Words).OrderBy(caution => caution.Stage)]);
+    }
+
+    /// <summary>A drawing stands at the first step that needs it, and is not repeated at the next.</summary>
+    private static IEnumerable<Step> DrawnOnce(IEnumerable<Step> steps)
+    {
+        HashSet<string> drawn = [];
+        return steps.Select(step => step.Diagram is null || drawn.Add(step.Diagram) ? step : step with { Diagram = null });
     }
 
     private static IReadOnlyList<KitItem> Merged(IReadOnlyList<KitItem> kit) =>

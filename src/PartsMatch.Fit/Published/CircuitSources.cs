@@ -12,7 +12,7 @@ public static class CircuitSources
     public static Source RunningCurrent { get; } = new("A contact carries the full-load amps it is marked for, all its motors added up; the overload follows the plate's amps (NFPA 70 430.6(A)(2), 430.32)", SourceStatus.Published);
 
     /// <summary>Starting amps have a rating of their own.</summary>
-    public static Source StartingCurrent { get; } = new("Locked-rotor amps are a rating of their own; where only full-load amps are marked they are taken as 6 times those (UL/IEC 60730-1)", SourceStatus.Memory);
+    public static Source StartingCurrent { get; } = new("Locked-rotor amps are a rating of their own; where only full-load amps are marked they are taken as 6 times those (UL/IEC 60730-1); an electronically commutated motor ramps up to its full load (practice)", SourceStatus.Memory);
 
     /// <summary>The fuse of the branch.</summary>
     public static Source BranchFuse { get; } = new("NFPA 70 table 430.52 for the most; not under 125 % of full load by practice; marked amps count for slow, shaded-pole and split-capacitor motors (430.6, from memory)", SourceStatus.Published);

@@ -21,7 +21,7 @@ public static class MotorSources
     public static Source SameSpeed { get; } = new("Same pole count and speed within 5 %; fan power goes with the cube of speed", SourceStatus.Practice);
 
     /// <summary>Torque line against the fan.</summary>
-    public static Source FanLoad { get; } = new("Kloss's torque line through the rated point, torque with the square of volts (NEMA MG 1 12.44.2), against a fan's square of speed; fans load their motor to 70 to 100 % of its plate (practice)", SourceStatus.Derived);
+    public static Source FanLoad { get; } = new("Kloss's torque line through the rated point, torque with the square of volts (NEMA MG 1 12.44.2), against a fan's square of speed; fans load their motor to 70 to 100 % of its plate, and up to 5 % over a rating is not told apart from it (practice)", SourceStatus.Derived);
 
     /// <summary>n = 120 f / p.</summary>
     public static Source Synchronous { get; } = new("Synchronous speed 120 f / p", SourceStatus.Derived);
@@ -43,6 +43,9 @@ public static class MotorSources
 
     /// <summary>What stands side by side on a plate is paired by position.</summary>
     public static Source SideBySide { get; } = new("Figures side by side on a plate are paired by position", SourceStatus.Practice);
+
+    /// <summary>What a frame number without a mounting letter says.</summary>
+    public static Source FeetOfFrame { get; } = new("NEMA MG 1 4.2 and 4.4.1: a frame number's dimensions are those of its feet, unless a letter names a face, a flange or a special mounting; that the feet are rigid is practice", SourceStatus.Published);
 
     /// <summary>How near a shaft must come to its frame's.</summary>
     public static Source SameShaft { get; } = new("Shafts are equal within 0.04 mm", SourceStatus.Practice);

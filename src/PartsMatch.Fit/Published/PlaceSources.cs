@@ -5,6 +5,12 @@ namespace PartsMatch.Fit.Published;
 /// <summary>Where the rules for a motor's place come from: position, air, blade and room.</summary>
 public static class PlaceSources
 {
+    /// <summary>The fan sits on the shaft of a small fan motor.</summary>
+    public static Source FanOnShaft { get; } = new("Shaded-pole, split-capacitor, electronically commutated and air-over motors, and those held by band, studs or ears, carry their fan on the shaft", SourceStatus.Practice);
+
+    /// <summary>The old blade goes onto the new motor.</summary>
+    public static Source BladeStays { get; } = new("The old blade goes onto the new motor, unless a new one is spoken of", SourceStatus.Practice);
+
     /// <summary>Sleeves hold their oil, and their thrust face the rotor, only in some positions.</summary>
     public static Source Position { get; } = new("Sleeve bearings run only in positions they are rated for, ball bearings in any", SourceStatus.Practice);
 

@@ -11,33 +11,47 @@ internal sealed class AccessGate(RequestDelegate next, KeyRing keys, IOptions<Ac
     private const string Scheme = "Bearer ";
     private const string Wrong = "This key is not one of this service's.";
     private const string Needed = "Reading from another machine needs a key. Send it as: Authorization: Bearer <key>.";
+    private const string NeededOnPage = "This needs a key, and you are not signed in, or no longer.";
 
     public async Task InvokeAsync(HttpContext context)
     {
         var shown = context.Request.Headers.Authorization;
-        var label = shown.Count == 0 ? null : LabelOf(shown.ToString());
-        if (shown.Count > 0 && label is null)
+        var caller = new Caller(shown.Count == 0 ? null : LabelOf(shown.ToString()), SignInCookie.LabelIn(context.User));
+        context.Features.Set(caller);
+        if (shown.Count > 0 && caller.Bearer is null)
         {
             await RefuseAsync(context, Codes.KeyWrong, Wrong);
         }
-        else if (label is null && !MayReadWithout(context))
+        else if (caller.KeyLabel is not null || MayGoOnWithout(context))
+        {
+            await next(context);
+        }
+        else if (!Browser.Asks(context))
         {
             await RefuseAsync(context, Codes.KeyNeeded, Needed);
         }
+        else if (HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method))
+        {
+            context.Response.StatusCode = StatusCodes.Status303SeeOther;
+            context.Response.Headers.Location = SignInLink.For($"{context.Request.Path}{context.Request.QueryString}");
+        }
         else
         {
-            context.Features.Set(new Caller(label));
-            await next(context);
+            // A form that was sent cannot be sent on through the sign-in page; the browser still holds it.
+            await RefuseAsync(context, Codes.KeyNeeded, NeededOnPage);
         }
     }
 
     private string? LabelOf(string header) =>
         header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? keys.LabelOf(header[Scheme.Length..].Trim()) : null;
 
-    private bool MayReadWithout(HttpContext context) =>
-        context.GetEndpoint()?.Metadata.GetMetadata<OpenToAll>() is not null
-        || settings.Value.OpenReads
-        || (!settings.Value.KeysForAllReads && OwnMachine.Asks(context));
+    private bool MayGoOnWithout(HttpContext context)
+    {
+        var metadata = context.GetEndpoint()?.Metadata;
+        return metadata?.GetMetadata<OpenToAll>() is not null
+            || (metadata?.GetMetadata<NeedsKey>() is null
+                && (settings.Value.OpenReads || (!settings.Value.KeysForAllReads && OwnMachine.Asks(context))));
+    }
 
     private static Task RefuseAsync(HttpContext context, string code, string message)
     {

@@ -5,7 +5,7 @@ namespace PartsMatch.Service.Access;
 /// <summary>The keys that open this service.</summary>
 internal sealed class KeyRing(PartStore store, TimeProvider clock)
 {
-    private const string FirstLabel = "first";
+    public const string FirstLabel = "first";
 
     /// <summary>The first key, which only the caller will ever see; null when there are keys already.</summary>
     public async Task<string?> MakeFirstAsync()
@@ -14,6 +14,8 @@ internal sealed class KeyRing(PartStore store, TimeProvider clock)
         var (key, kept) = KeyHash.Make(FirstLabel, clock.GetUtcNow());
         return await store.AddKeyAsync(kept) ? key : null;
     }
+
+    public bool Has(string label) => store.Keys.Any(kept => kept.Label == label);
 
     /// <summary>The label of the key; null when it is none of ours. Every kept key is tried, whichever matches.</summary>
     public string? LabelOf(string given)

@@ -23,14 +23,18 @@ internal sealed class Asking : IAsyncDisposable
     }
 
     /// <summary>Opens a service to ask and asks it; what keeps it from answering is said in a sentence.</summary>
-    public static Task<int> WithServiceAsync(string? folder, Func<Ask, Task<int>> use, TextWriter errors, CancellationToken stop) => Serving.OrRefuseAsync(errors, async () =>
+    public static Task<int> WithServiceAsync(string? folder, Func<Ask, Task<int>> use, TextWriter errors, CancellationToken stop) =>
+        WithClientAsync(folder, client => use((query, variables, cancel) => AskAsync(client, query, variables, cancel)), errors, stop);
+
+    /// <summary>As above, for what is not asked in GraphQL.</summary>
+    public static Task<int> WithClientAsync(string? folder, Func<HttpClient, Task<int>> use, TextWriter errors, CancellationToken stop) => Serving.OrRefuseAsync(errors, async () =>
     {
         await using var service = await OpenAsync(folder, errors, stop);
         try
         {
-            return await use(service.AskAsync);
+            return await use(service._client);
         }
-        catch (Exception unanswered) when (unanswered is HttpRequestException or JsonException)
+        catch (Exception unanswered) when (unanswered is HttpRequestException or HttpIOException or JsonException)
         {
             await errors.WriteLineAsync($"The service at {service._client.BaseAddress} does not answer. If it has just stopped, ask again.");
             return ExitCode.ServiceUnreachable;
@@ -62,8 +66,10 @@ internal sealed class Asking : IAsyncDisposable
 
             ServiceHost.Prepare(app);
             await app.StartAsync(stop);
-            if (await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync() is { } made) await errors.WriteLineAsync($"The key for writing, shown this once: {made}");
-            return new(OwnAddress.Of(app.Urls), app, key);
+            var made = await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync();
+            if (made is not null) await errors.WriteLineAsync($"The key for writing, shown this once: {made}");
+            // Who has just been shown the first key may use it at once.
+            return new(OwnAddress.Of(app.Urls), app, key ?? KeyOf(made));
         }
         catch
         {
@@ -73,9 +79,9 @@ internal sealed class Asking : IAsyncDisposable
         }
     }
 
-    private async Task<JsonElement> AskAsync(string query, JsonObject variables, CancellationToken stop)
+    private static async Task<JsonElement> AskAsync(HttpClient client, string query, JsonObject variables, CancellationToken stop)
     {
-        using var answer = await _client.PostAsJsonAsync("graphql", new JsonObject { ["query"] = query, ["variables"] = variables }, stop);
+        using var answer = await client.PostAsJsonAsync("graphql", new JsonObject { ["query"] = query, ["variables"] = variables }, stop);
         return await answer.Content.ReadFromJsonAsync<JsonElement>(stop);
     }
 

@@ -14,8 +14,11 @@ internal static class FitSheetView
         var part = sheet.GetProperty("part");
         console.WriteLine($"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")})");
         if (Terminal.StatusWords(part) is { } status) console.WriteLine($"This part is {status}.");
-        foreach (var line in Terminal.Superseded(part)) console.WriteLine(line);
-        var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
+
+        // Of the old part itself it was said above.
+        var isOld = sheet.GetProperty("oldPart") is { ValueKind: JsonValueKind.Object } old && old.Text("number") == part.Text("number");
+        if (!isOld) foreach (var line in Terminal.Superseded(part)) console.WriteLine(line);
+        var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood{(sheet.Text("fit") == "CANT_TELL_YET" ? " so far" : string.Empty)} {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
         console.WriteLine($"It {Terminal.FitSentence(sheet.Text("fit"))}.{likelihood}");
 
         var changes = sheet.Each("changes").ToList();

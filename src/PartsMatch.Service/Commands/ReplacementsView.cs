@@ -22,11 +22,14 @@ internal static class ReplacementsView
         Terminal.Line(console, "To be sure of any of these, find out first", always);
         Terminal.Line(console, "To check on each of these", alwaysChecked);
 
+        var old = replacements.GetProperty("oldPart") is { ValueKind: JsonValueKind.Object } given ? given.Text("number") : null;
         var table = new Table().Border(TableBorder.Simple).AddColumns("#", "Part", "Maker", "Fit", "Likely", "To change, check or find out", "At hand", "Price");
         for (var row = 0; row < nodes.Count; row++)
         {
             var part = nodes[row].GetProperty("part");
-            var toDo = nodes[row].Each("changes").Select(change => change.Text("words")).Concat(open[row].Except(always)).Concat(checks[row].Except(alwaysChecked).Select(check => $"check: {check}")).ToList();
+            var isAtHand = nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } count && count.GetInt32() > 0;
+            string[] same = part.Text("number") == old ? [isAtHand ? "the same part, still at hand" : "the same part"] : [];
+            var toDo = same.Concat(nodes[row].Each("changes").Select(change => change.Text("words"))).Concat(open[row].Except(always)).Concat(checks[row].Except(alwaysChecked).Select(check => $"check: {check}")).ToList();
             table.AddRow(new[]
             {
                 (row + 1).ToString(CultureInfo.InvariantCulture),

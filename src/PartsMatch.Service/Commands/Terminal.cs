@@ -35,7 +35,7 @@ internal static class Terminal
 
     /// <summary>By which part it was superseded, by whose word and when: a line each.</summary>
     public static IEnumerable<string> Superseded(JsonElement part) =>
-        part.Each("supersededBy").Select(by => $"{part.Text("number")} was superseded by {by.Text("number")} on {by.Text("on")}, by word of {by.Text("saidBy")}.");
+        part.Each("supersededBy").Select(by => $"{part.Text("number")} was replaced by {by.Text("number")} on {by.Text("on")} (source: {by.Text("saidBy")}).");
 
     public static string FitWords(string fit) => fit switch
     {

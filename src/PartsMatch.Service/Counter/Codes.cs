@@ -22,6 +22,12 @@ public static class Codes
     public const string CursorExpired = "CURSOR_EXPIRED";
     public const string NumberUnusable = "NUMBER_UNUSABLE";
 
+    // What a table holds
+    public const string NotATable = "NOT_A_TABLE";
+    public const string ColumnMissing = "COLUMN_MISSING";
+    public const string RowMalformed = "ROW_MALFORMED";
+    public const string ChangedSince = "CHANGED_SINCE";
+
     // Who asks
     public const string KeyNeeded = "KEY_NEEDED";
     public const string KeyWrong = "KEY_WRONG";

@@ -25,10 +25,10 @@ public sealed class RankedParts(NeedRead need, Shelf shelf, Weights weights, Ran
 
     public IEnumerable<(CatalogueEntry Part, RankedPart Ranked)> Parts => page.Parts.Select(ranked => (shelf.Find(ranked.Part.Number)!, ranked));
 
-    public IReadOnlyDictionary<PartFit, int> CountByFit() => Ranker.CountByFit(shelf.Of(need.Family), need.Reading.Need);
+    public IReadOnlyDictionary<PartFit, int> CountByFit() => Ranker.CountByFit(shelf.Of(need.Family), need.Reading.Need, need.OldPartHadNoMore);
 
     public IEnumerable<(CatalogueEntry Part, NearestMiss Miss)> NearestMisses(int first) =>
-        Ranker.NearestMisses(shelf.Of(need.Family), weights, shelf.Stock, need.Reading.Need, first).Select(miss => (shelf.Find(miss.Part.Number)!, miss));
+        Ranker.NearestMisses(shelf.Of(need.Family), weights, shelf.Stock, need.Reading.Need, first, need.OldPartHadNoMore).Select(miss => (shelf.Find(miss.Part.Number)!, miss));
 }
 
 /// <summary>What is asked at the counter: which part will do, and why.</summary>
@@ -39,7 +39,7 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         var shelf = catalogues.Shelf;
         var need = Needs.Read(shelf, given);
         if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
-        var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after);
+        var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore);
         return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], shelf.Stock, query) switch
         {
             RankingPage.Listed page => new RankedParts(need.Value, shelf, weights[given.Family], page),

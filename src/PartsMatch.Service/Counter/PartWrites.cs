@@ -5,16 +5,16 @@ namespace PartsMatch.Service.Counter;
 /// <summary>How a write ended that was not refused: it is on the disk, or the catalogue has something else there.</summary>
 public sealed record PartWrite(CatalogueEntry Part, string? Conflict);
 
-/// <summary>Adds, changes and retires parts. Places are those of the part that was given.</summary>
+/// <summary>Adds, changes and retires parts. Places are those of the part that was given. What an edge could not even read is told with all else that is wrong.</summary>
 internal sealed class PartWrites(PartStore store, Catalogues catalogues)
 {
     private const int LongestWords = 200;
 
-    public Task<Answer<PartWrite>> AddAsync(PartGiven given, string by) =>
-        WriteAsync(given, [], draft => AnswerAsync(() => store.AddAsync(draft, by)));
+    public Task<Answer<PartWrite>> AddAsync(PartGiven given, string by, params IReadOnlyList<Refusal> unreadable) =>
+        WriteAsync(given, unreadable, draft => AnswerAsync(() => store.AddAsync(draft, by)));
 
-    public Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by) =>
-        WriteAsync(given, OtherKind(given), draft => AnswerAsync(() => store.ChangeAsync(given.Number, versionRead, draft, by), versionRead));
+    public Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by, params IReadOnlyList<Refusal> unreadable) =>
+        WriteAsync(given, [.. unreadable, .. OtherKind(given)], draft => AnswerAsync(() => store.ChangeAsync(given.Number, versionRead, draft, by), versionRead));
 
     public Task<Answer<PartWrite>> RetireAsync(string number, int versionRead, string by) =>
         AnswerAsync(() => store.RetireAsync(number, versionRead, by), versionRead);
@@ -60,10 +60,11 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
 
     private static IEnumerable<Refusal> Numbering(string number)
     {
-        if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
+        if (string.IsNullOrWhiteSpace(number)) yield return new(Codes.NumberUnusable, "number", "A part number is needed: at least one letter or digit.");
+        else if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
     }
 
-    private static IEnumerable<Refusal> Wording(string words, string at)
+    internal static IEnumerable<Refusal> Wording(string words, string at)
     {
         if (string.IsNullOrWhiteSpace(words)) yield return new(Codes.Empty, at, "A few words are needed here.");
         if (words.Length > LongestWords) yield return new(Codes.TooLong, at, $"At most {LongestWords} characters go here.");

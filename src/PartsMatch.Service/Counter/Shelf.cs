@@ -44,7 +44,7 @@ public sealed class Shelf
         var catalogues = _catalogues.ToBuilder();
         foreach (var changed in parts.GroupBy(part => Families.Find(part.Kind)))
         {
-            if (changed.Key is { } family) catalogues[family] = catalogues[family].With(changed.Select(part => InRanking(family, part)));
+            if (changed.Key is { } family) catalogues[family] = catalogues[family].With(changed.AsParallel().AsOrdered().Select(part => InRanking(family, part)));
         }
 
         return new(stored, catalogues.ToImmutable(), Stock.SetItems(stock.Select(line => KeyValuePair.Create(PartNumber.Key(line.Number), new Stock(line.OnHand, line.Price)))));

@@ -1,25 +1,20 @@
-using System.Globalization;
-using CsvHelper;
-using CsvHelper.Configuration;
-
 namespace PartsMatch.Service.Exchange;
 
 /// <summary>A row of a table, by the names of its columns.</summary>
-/// <param name="Line">Its line in the file, the header being 1.</param>
-/// <param name="Columns">Every column with its text; empty where nothing is written.</param>
-internal sealed record CsvRow(int Line, IReadOnlyDictionary<string, string> Columns)
+/// <param name="Number">Its number in the file as spreadsheets count, the header being 1.</param>
+/// <param name="Columns">The columns' names, and at which place each stands.</param>
+/// <param name="Cells">Its cells; there may be more or fewer than columns.</param>
+/// <param name="IsQuotedWrongly">Whether a quotation mark stands where none can.</param>
+internal sealed record CsvRow(int Number, IReadOnlyDictionary<string, int> Columns, IReadOnlyList<string> Cells, bool IsQuotedWrongly)
 {
-    public string this[string column] => Columns.GetValueOrDefault(column, string.Empty);
+    /// <summary>The text of a column; empty where nothing is written.</summary>
+    public string this[string column] => Columns.TryGetValue(column, out var at) && at < Cells.Count ? Cells[at] : string.Empty;
 
-    /// <exception cref="CsvHelperException">The text is no table.</exception>
-    public static IEnumerable<CsvRow> ReadAll(TextReader text)
-    {
-        using var csv = new CsvReader(text, new CsvConfiguration(CultureInfo.InvariantCulture) { Mode = CsvMode.RFC4180, DetectColumnCountChanges = true });
-        if (!csv.Read() || !csv.ReadHeader()) yield break;
-        var header = csv.HeaderRecord!;
-        while (csv.Read())
-        {
-            yield return new(csv.Parser.RawRow, header.Select((name, at) => (name, value: csv.GetField(at) ?? string.Empty)).ToDictionary(pair => pair.name, pair => pair.value, StringComparer.OrdinalIgnoreCase));
-        }
-    }
+    public bool Has(string column) => Columns.ContainsKey(column);
+
+    /// <summary>What keeps its cells from being told apart.</summary>
+    public string? Wrong =>
+        IsQuotedWrongly ? "A quotation mark is not closed, or stands inside a cell that does not begin with one. Put the cell in quotation marks, and double those inside it."
+        : Cells.Count != Columns.Count ? FormattableString.Invariant($"The row has {Cells.Count} cells, and the header names {Columns.Count} columns. A text with a comma in it has to stand in quotation marks.")
+        : null;
 }

@@ -1,18 +1,12 @@
-using System.Globalization;
-using System.Numerics;
-using CsvHelper;
-using PartsMatch.Fit;
-using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Exchange;
 
-/// <summary>Reads what a new store begins with: a table a family, one of supersessions, one of stock. A cell that is wrong refuses the start, with its file, line and column.</summary>
+/// <summary>Reads what a new store begins with: the tables of an import, as files. A cell that is wrong refuses the start, with its file, row and column.</summary>
 internal sealed class SeedCatalogue
 {
     private const int MostComplaintsShown = 10;
-    private static readonly string[] PartColumns = ["number", "maker", "title", "status"];
 
     private readonly SeedFiles _files;
     private readonly List<string> _complaints = [];
@@ -24,13 +18,14 @@ internal sealed class SeedCatalogue
 
     private SeedData Read()
     {
-        var supersessions = Rows("supersessions.csv", Supersession).ToLookup(one => one.Number, one => one.By, StringComparer.Ordinal);
-        var parts = Families.All
-            .SelectMany(family => Rows($"{family.Kind}s.csv", (row, at) => Part(family, row, at)))
-            .Select(part => part with { SupersededBy = [.. supersessions[part.Number]] })
+        var families = CatalogueTable.All.OfType<PartTable>().ToList();
+        var supersessions = Rows(CatalogueTable.All.OfType<SupersessionTable>().Single(), row => (Number: row[CatalogueTable.Number], Read: SupersessionTable.Read(row)), one => one.Read.Wrong)
+            .ToLookup(one => one.Number, one => one.Read.By, StringComparer.Ordinal);
+        var parts = families.SelectMany(table => Rows(table, row => Part(table, row), one => one.Wrong))
+            .Select(one => one.Draft with { SupersededBy = [.. supersessions[one.Draft.Number]] })
             .ToList();
-        var stock = Rows("stock.csv", Stock).ToList();
-        if (parts.Count == 0) _complaints.Add($"there is no table of parts ({string.Join(", ", Families.All.Select(family => $"{family.Kind}s.csv"))})");
+        var stock = Rows(CatalogueTable.All.OfType<StockTable>().Single(), row => StockTable.Read(row), one => one.Wrong).Select(one => one.Line).ToList();
+        if (parts.Count == 0) _complaints.Add($"there is no table of parts ({string.Join(", ", families.Select(table => table.FileName))})");
         return _complaints.Count == 0 ? new(_files.Source, parts, stock) : throw Refused();
     }
 
@@ -38,52 +33,29 @@ internal sealed class SeedCatalogue
         ExitCode.SeedRefused,
         string.Join(Environment.NewLine, [$"The store is new, and what it was to begin with ({_files.Source}) cannot be read:", .. _complaints.Take(MostComplaintsShown), .. _complaints.Count > MostComplaintsShown ? [$"and {_complaints.Count - MostComplaintsShown} more"] : (string[])[]]));
 
-    private IEnumerable<T> Rows<T>(string name, Func<CsvRow, string, T> read)
+    private List<T> Rows<T>(CatalogueTable table, Func<CsvRow, T> read, Func<T, IReadOnlyList<RowComplaint>> wrongOf)
     {
-        using var text = _files.Open(name);
+        using var text = _files.Open(table.FileName);
         if (text is null) return [];
-        try
+        var all = new List<T>();
+        foreach (var row in CsvText.Read(text).Rows)
         {
-            return [.. CsvRow.ReadAll(text).Select(row => read(row, FormattableString.Invariant($"{name}, line {row.Line}")))];
-        }
-        catch (CsvHelperException)
-        {
-            _complaints.Add($"{name}: not a table of comma-separated values with as many cells in every row");
-            return [];
-        }
-    }
-
-    private PartDraft Part(Family family, CsvRow row, string at)
-    {
-        var cells = row.Columns.Where(column => column.Value.Length > 0 && !PartColumns.Contains(column.Key, StringComparer.OrdinalIgnoreCase)).ToList();
-        if (_files.AreChecked)
-        {
-            var complaints = family.ReadSpec(cells.Select(cell => new Fit.Judging.NamedText(cell.Key, cell.Value))).Complaints;
-            _complaints.AddRange(complaints.Select(complaint => $"{at}, {complaint.Field}: {complaint.Message}"));
+            var at = FormattableString.Invariant($"{table.FileName}, row {row.Number}");
+            var one = read(row);
+            if (row.Wrong is { } wrong) _complaints.Add($"{at}: {wrong}");
+            else _complaints.AddRange(wrongOf(one).Select(complaint => $"{at}, {complaint.Column}: {complaint.Message}"));
+            all.Add(one);
         }
 
-        if (!Enum.TryParse<PartStatus>(row["status"], ignoreCase: true, out var status)) _complaints.Add($"{at}, status: one of {string.Join(", ", Enum.GetNames<PartStatus>())}");
-        return new(row["number"], family.Kind, row["maker"], row["title"], status, [.. cells.Select(cell => new Store.NamedText(cell.Key, cell.Value))], []);
+        return all;
     }
 
-    private (string Number, Supersession By) Supersession(CsvRow row, string at)
+    private (PartDraft Draft, IReadOnlyList<RowComplaint> Wrong) Part(PartTable table, CsvRow row)
     {
-        if (!DateOnly.TryParseExact(row["on"], "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) _complaints.Add($"{at}, on: a date such as 2021-04-30");
-        return (row["number"], new(row["supersededBy"], row["saidBy"], on));
-    }
-
-    private StockLine Stock(CsvRow row, string at) => new(
-        row["number"],
-        Number<decimal>(row, "price", at),
-        row["currency"],
-        Number<int>(row, "onHand", at));
-
-    private T? Number<T>(CsvRow row, string column, string at)
-        where T : struct, INumberBase<T>
-    {
-        if (row[column].Length == 0) return null;
-        if (T.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return number;
-        _complaints.Add($"{at}, {column}: a number, written with a point");
-        return null;
+        var spec = PartTable.SpecOf(row);
+        var complaints = _files.AreChecked ? table.Family.ReadSpec(spec.Select(cell => new Fit.Judging.NamedText(cell.Name, cell.Text))).Complaints : [];
+        List<RowComplaint> wrong = [.. complaints.Select(complaint => new RowComplaint(complaint.Field, complaint.Code, complaint.Message))];
+        if (!PartTable.TryRead(row[PartTable.Status], out var status)) wrong.Add(new(PartTable.Status, Counter.Codes.Unreadable, PartTable.StatusExpected));
+        return (new(row[CatalogueTable.Number], table.Kind, row[PartTable.Maker], row[PartTable.Title], status, spec, []), wrong);
     }
 }

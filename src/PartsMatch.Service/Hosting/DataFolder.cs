@@ -19,6 +19,15 @@ public sealed record DataFolder(string Path, string? SeedFolder)
     /// <summary>The folder of the weights' files.</summary>
     public string Weights => System.IO.Path.Combine(Path, "weights");
 
+    /// <summary>The folder of what cookies are sealed with: only the user whom the service runs as can look into it.</summary>
+    public DirectoryInfo CookieKeys()
+    {
+        var keys = Directory.CreateDirectory(System.IO.Path.Combine(Path, "keys"));
+        // Elsewhere the user's own folder is closed to others as it is.
+        if (!OperatingSystem.IsWindows()) keys.UnixFileMode = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        return keys;
+    }
+
     /// <exception cref="StoreRefusedException">What is in the folder cannot be used.</exception>
     /// <exception cref="StartRefusedException">The store is new, and its seed cannot be read.</exception>
     public PartStore OpenStore(TimeProvider clock) => PartStore.Open(new(Path), clock, () => SeedCatalogue.Read(SeedFolder));

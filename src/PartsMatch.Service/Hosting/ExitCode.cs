@@ -13,4 +13,5 @@ public static class ExitCode
     public const int AddressRefused = 7;
     public const int NothingFits = 8;
     public const int ServiceUnreachable = 9;
+    public const int RowsRefused = 10;
 }

@@ -8,10 +8,10 @@ internal static class Health
 {
     public static void Map(WebApplication app)
     {
-        app.MapGet("/health/live", () => Results.Json(new { status = "live" })).WithMetadata(new OpenToAll());
+        app.MapGet("/health/live", () => Results.Json(new { status = "live" })).WithMetadata(new OpenToAll(), new ForPrograms());
         app.MapGet("/health/ready", (Catalogues catalogues, IHostApplicationLifetime lifetime) => IsReady(catalogues, lifetime)
             ? Results.Json(new { status = "ready" })
-            : Results.Json(new { status = "not ready" }, statusCode: StatusCodes.Status503ServiceUnavailable)).WithMetadata(new OpenToAll());
+            : Results.Json(new { status = "not ready" }, statusCode: StatusCodes.Status503ServiceUnavailable)).WithMetadata(new OpenToAll(), new ForPrograms());
     }
 
     private static bool IsReady(Catalogues catalogues, IHostApplicationLifetime lifetime) => catalogues.IsInStep && !lifetime.ApplicationStopping.IsCancellationRequested;

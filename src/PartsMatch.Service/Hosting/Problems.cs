@@ -1,23 +1,32 @@
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.WebUtilities;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Errors;
 
 namespace PartsMatch.Service.Hosting;
 
-/// <summary>What goes wrong at the level of HTTP, as problem details (RFC 9457). An exception is logged under an id, and only the id is told.</summary>
+/// <summary>What goes wrong at the level of HTTP, as problem details (RFC 9457), or as a page for a person at a browser. An exception is logged under an id, and only the id is told.</summary>
 internal static partial class Problems
 {
-    public static Task WriteAsync(HttpContext context, int status, string code, string message) =>
-        Results.Problem(
-            message,
-            statusCode: status,
-            title: ReasonPhrases.GetReasonPhrase(status),
-            type: "about:blank",
-            extensions: new Dictionary<string, object?> { ["code"] = code }).ExecuteAsync(context);
+    public static Task WriteAsync(HttpContext context, int status, string code, string message) => WriteAsync(context, status, code, message, more: []);
+
+    /// <summary>With members of the problem's own beside its code.</summary>
+    public static Task WriteAsync(HttpContext context, int status, string code, string message, params IEnumerable<KeyValuePair<string, object?>> more)
+    {
+        IResult answer = Browser.Asks(context)
+            ? ErrorModel.Page(status, message)
+            : Results.Problem(
+                message,
+                statusCode: status,
+                title: ReasonPhrases.GetReasonPhrase(status),
+                type: "about:blank",
+                extensions: more.Prepend(new("code", code)));
+        return answer.ExecuteAsync(context);
+    }
 
     public static void UseProblems(this WebApplication app)
     {
-        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = WriteExceptionAsync, SuppressDiagnosticsCallback = _ => true });
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = WriteExceptionAsync, CreateScopeForErrors = true, SuppressDiagnosticsCallback = _ => true });
         app.UseStatusCodePages(pages => WriteStatusAsync(pages.HttpContext));
     }
 
@@ -34,16 +43,30 @@ internal static partial class Problems
     private static Task WriteExceptionAsync(HttpContext context)
     {
         var exception = context.Features.Get<IExceptionHandlerFeature>()!.Error;
-        if (exception is BadHttpRequestException bad) return WriteAsync(context, bad.StatusCode, Codes.RequestMalformed, "The request is not proper HTTP.");
+        if (exception is BadHttpRequestException bad) return WriteAsync(context, bad.StatusCode, CodeOf(bad.StatusCode), SentenceOf(bad.StatusCode));
         var logger = context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(Problems).FullName!);
         return WriteAsync(context, StatusCodes.Status500InternalServerError, Codes.Internal, Masked(Log(logger, exception)));
     }
 
     private static Task WriteStatusAsync(HttpContext context) => context.Response.StatusCode switch
     {
-        StatusCodes.Status404NotFound => WriteAsync(context, 404, Codes.NoSuchPage, "There is nothing at this address. GraphQL is at /graphql."),
+        StatusCodes.Status404NotFound => WriteAsync(context, 404, Codes.NoSuchPage, Browser.Asks(context) ? "There is nothing at this address." : "There is nothing at this address. GraphQL is at /graphql."),
         StatusCodes.Status405MethodNotAllowed => WriteAsync(context, 405, Codes.MethodNotAllowed, $"This address takes {context.Response.Headers.Allow}."),
-        var status => WriteAsync(context, status, Codes.RequestMalformed, "The request cannot be answered as it is."),
+        var status => WriteAsync(context, status, CodeOf(status), SentenceOf(status)),
+    };
+
+    private static string CodeOf(int status) => status switch
+    {
+        StatusCodes.Status413PayloadTooLarge => Codes.RequestTooLarge,
+        StatusCodes.Status415UnsupportedMediaType => Codes.MediaTypeUnsupported,
+        _ => Codes.RequestMalformed,
+    };
+
+    private static string SentenceOf(int status) => status switch
+    {
+        StatusCodes.Status413PayloadTooLarge => "More was sent than is taken at once.",
+        StatusCodes.Status415UnsupportedMediaType => "What was sent is of a kind that this address does not take.",
+        _ => "The request cannot be answered as it is.",
     };
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Failure {Id}")]

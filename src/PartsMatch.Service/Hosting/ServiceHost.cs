@@ -1,5 +1,6 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph;
 using PartsMatch.Service.Pages;
 
@@ -21,14 +22,15 @@ internal static class ServiceHost
         // Standard output is for what a person is told, the first key above all; logs go beside it.
         builder.Logging.AddSimpleConsole().Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
 
-        builder.Services.AddOptions<AccessSettings>().BindConfiguration(AccessSettings.Section);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => DataFolder.Of(services.GetRequiredService<IConfiguration>()));
         builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
-        builder.Services.AddSingleton<KeyRing>().AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
+        builder.AddAccess();
+        builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
         builder.Services.AddPages();
+        builder.Services.AddExchange();
         change?.Invoke(builder);
         return builder.Build();
     }
@@ -39,14 +41,15 @@ internal static class ServiceHost
         _ = app.Services.GetRequiredService<Catalogues>();
         _ = app.Services.GetRequiredService<FamilyWeights>();
 
-        app.UseProblems();
         app.UseSecurityHeaders();
+        app.UseProblems();
         app.UseResponseCompression();
         app.UseRouting();
-        app.UseMiddleware<AccessGate>();
+        app.UseAccess();
         Health.Map(app);
         app.MapGraph();
         app.MapPages();
+        app.MapExchange();
     }
 
     private static bool SaysWhereToListen(ConfigurationManager configuration) =>

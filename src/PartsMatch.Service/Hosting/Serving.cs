@@ -66,6 +66,7 @@ public static class Serving
         await output.WriteLineAsync($"PartsMatch listens at {string.Join(", ", app.Urls)}; GraphQL is at {address}/graphql.");
         await output.WriteLineAsync($"What it knows is kept in {app.Services.GetRequiredService<DataFolder>().Path}.");
         if (key is not null) await output.WriteLineAsync($"The key for writing, shown this once: {key}");
+        if (key is not null) await output.WriteLineAsync(FormattableString.Invariant($"Or sign in in a browser, once and within {OneTimeCode.Life.TotalMinutes} minutes: {address}{SignInLink.Once(app.Services.GetRequiredService<OneTimeCode>().Make(KeyRing.FirstLabel))}"));
         await output.WriteLineAsync(ToldAll);
     }
 

@@ -1,4 +1,5 @@
 using PartsMatch.Service.Access;
+using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph.Limits;
 
 namespace PartsMatch.Service.Hosting;
@@ -15,6 +16,7 @@ internal static class SettingsCheck
         .. DataFolder.Settings,
         .. Setting.AllOf(AccessSettings.Section, typeof(AccessSettings)),
         .. Setting.AllOf(QueryLimits.Section, typeof(QueryLimits)),
+        .. Setting.AllOf(ExchangeLimits.Section, typeof(ExchangeLimits)),
     ];
 
     private static readonly IReadOnlyList<string> OurSections = [OurName, .. Known.Select(setting => SectionOf(setting.Key)).Distinct()];

@@ -4,8 +4,10 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PartsMatch.Service.Pages.Compare;
 using PartsMatch.Service.Pages.Proofs;
+using PartsMatch.Service.Pages.Parts;
 using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Pages.Sheets;
+using PartsMatch.Service.Pages.SignIn;
 using PartsMatch.Service.Pages.WhatFailed;
 
 namespace PartsMatch.Service.Pages;
@@ -31,6 +33,10 @@ internal static class PageSetup
         SheetEndpoints.Map(app);
         CompareEndpoints.Map(app);
         ProofPages.Map(app);
+        SignInEndpoints.Map(app);
+        PartEndpoints.Map(app);
+        PartWriteEndpoints.Map(app);
+        RetireEndpoints.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>

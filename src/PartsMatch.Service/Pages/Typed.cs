@@ -14,6 +14,21 @@ public sealed class Typed
     public static Typed Of(IEnumerable<KeyValuePair<string, StringValues>> pairs) =>
         new(pairs.Select(pair => new NamedText(pair.Key, string.Join(", ", pair.Value.Where(text => !string.IsNullOrWhiteSpace(text))))));
 
+    /// <summary>A form that was posted.</summary>
+    /// <exception cref="BadHttpRequestException">It is no form, or one with more in it than any page sends.</exception>
+    public static async Task<Typed> ReadAsync(HttpContext context)
+    {
+        if (!context.Request.HasFormContentType) throw new BadHttpRequestException("No form.", StatusCodes.Status415UnsupportedMediaType);
+        try
+        {
+            return Of(await context.Request.ReadFormAsync(context.RequestAborted));
+        }
+        catch (InvalidDataException tooMuch)
+        {
+            throw new BadHttpRequestException("Too many inputs, or too long ones.", StatusCodes.Status413PayloadTooLarge, tooMuch);
+        }
+    }
+
     /// <summary>The text of one input; empty when it was left blank.</summary>
     public string this[string name] => _texts.Find(text => text.Name == name)?.Text ?? string.Empty;
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using PartsMatch.Service.Access;
 
 namespace PartsMatch.Service.Pages;
 
@@ -11,12 +12,6 @@ internal static class UnitChoice
     {
         var cookie = new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Secure = context.Request.IsHttps, MaxAge = Kept, Path = "/", IsEssential = true };
         context.Response.Cookies.Append(Visit.UnitsCookie, units is "us" or "si" ? units : "given", cookie);
-        return BackTo(back);
-    }).DisableAntiforgery();
-
-    /// <summary>Only ever to a page of this service: an address of another server is not followed.</summary>
-    public static IResult BackTo(string? address) =>
-        address is { Length: > 0 } && address[0] == '/' && Uri.TryCreate($"http://here{address}", UriKind.Absolute, out var here) && here.Host == "here" && !address.StartsWith("//", StringComparison.Ordinal) && !address.StartsWith("/\\", StringComparison.Ordinal)
-            ? new SeeOther(address)
-            : new SeeOther("/");
+        return Back.To(back);
+    }).DisableAntiforgery().WithMetadata(new OpenToAll());
 }

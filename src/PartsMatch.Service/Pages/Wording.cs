@@ -79,6 +79,18 @@ internal static class Wording
 
     public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
 
+    public static string Of(PartChangeKind what) => what switch
+    {
+        PartChangeKind.Seeded => "Came with the store",
+        var done => done.ToString(),
+    };
+
+    /// <summary>Who did it, or where it came from.</summary>
+    public static string By(PartChange change) => change.What == PartChangeKind.Seeded ? $"from {change.By}" : $"by {change.By}";
+
+    /// <summary>A moment, the same for every reader: UTC, to the second (ISO 8601).</summary>
+    public static string At(DateTimeOffset moment) => moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+
     public static string AtHand(StockLine? stock) => stock?.OnHand switch
     {
         null => "not known whether at hand",

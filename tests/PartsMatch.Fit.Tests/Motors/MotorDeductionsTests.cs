@@ -13,7 +13,10 @@ public sealed class MotorDeductionsTests
     // Published: NEMA MG 1 4.4.1 (48: 1/2 in with a flat; 56: 5/8 in, 3/16 in key; 143T: 7/8 in) and 4.4.4 (56C: 5.875 in circle, 4.5 in pilot, 2.06 in of shaft).
     [InlineData("frame=48", "shaftDiameter=1/2 in; shaftForm=flat")]
     [InlineData("frame=56", "shaftDiameter=5/8 in; shaftForm=keyway")]
-    [InlineData("frame=143T", "shaftDiameter=7/8 in; shaftForm=keyway; shaftLength=2-1/4 in")]
+    [InlineData("frame=143T", "shaftDiameter=7/8 in; shaftForm=keyway; shaftLength=2-1/4 in; mounts=rigid base")]
+
+    // Published: NEMA MG 1 4.2 (H a longer foot, Z a special shaft); that the feet are rigid is practice.
+    [InlineData("frame=56HZ", "mounts=rigid base")]
     [InlineData("frame=56C", "faceBoltCircle=5-7/8 in; facePilot=4-1/2 in; shaftLength=2.06 in; shaftDiameter=5/8 in; shaftForm=keyway")]
     [InlineData("frame=48Y", "")]
     [InlineData("frame=56Z", "")]
@@ -32,6 +35,8 @@ public sealed class MotorDeductionsTests
     [InlineData("power=0.37 kW; type=SCIM", "phase=three-phase; powerMeaning=output")]
     [InlineData("speed=1725/1140 rpm", "speeds=2")]
     [InlineData("speed=900/1075 rpm", "")]
+    [InlineData("speed=1075/1075 rpm", "speeds=1")]
+    [InlineData("power=3/4-1/3 hp", "powerMeaning=output; speeds=2")]
     [InlineData("speed=900/1075 rpm; frequency=50/60 Hz", "speeds=1")]
 
     // Worked by hand from 120 f / p: 1200, 1800, 1000 and 1500 rpm.
@@ -74,8 +79,20 @@ public sealed class MotorDeductionsTests
     public void The_old_motor_tells_of_the_site(string plate, string site, string implied)
     {
         var need = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
-        need.Deductions.Where(deduction => deduction.Side == Side.Site).Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(Named.Texts(implied));
+        need.Deductions.Where(deduction => deduction.Side == Side.Site && deduction.Field != "bladeStays").Select(deduction => new NamedText(deduction.Field, deduction.Text)).ShouldBe(Named.Texts(implied));
     }
+
+    [Theory]
+    [InlineData("", "", "yes")]
+    [InlineData("", "newBladeBore=1/2 in", "no")]
+    [InlineData("", "newHubHoldsOn=flat", "no")]
+    [InlineData("", "bladeStays=no", null)]
+    public void The_blade_is_taken_to_stay_until_a_new_one_is_spoken_of(string plate, string site, string? stays) =>
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Deductions.SingleOrDefault(deduction => deduction.Field == "bladeStays")?.Text.ShouldBe(stays);
+
+    [Fact]
+    public void A_blade_that_goes_takes_its_hub_along() =>
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts("shaftDiameter=1/2 in; shaftForm=flat"), Named.Texts("bladeStays=no"))).Deductions.ShouldNotContain(deduction => deduction.Field == "hubBore" || deduction.Field == "hubHoldsOn");
 
     [Fact]
     public void A_deduction_never_overrides_a_reading()

@@ -28,6 +28,31 @@ public sealed class ConnectionDiagramTests
             The motor's own diagram outranks this.
             """);
 
+    [Theory]
+    [InlineData($"{CapacitorStart}", "volts=115 V; turnNeeded=CW shaft end", "Leads T1 to T8, low volts\nclockwise facing the shaft\nL1 ──┬─ T1")]
+    [InlineData("type=capacitor start; voltage=115 V; phase=1", "volts=115 V; turnNeeded=CCW shaft end", "Leads T1 to T8\ncounterclockwise facing the shaft\nL1 ──┬─ T1")]
+    [InlineData($"{NineLeads}", "volts=460 V; supplyPhase=3", "Leads T1 to T9, wye inside, high volts")]
+    [InlineData("type=three-phase induction; voltage=230/400 V; connectedFor=400 V; phase=3; standard=IEC", "volts=400 V; supplyPhase=3", "join ┬─ U2")]
+    [InlineData("type=PSC; voltage=230 V; phase=1; standard=IEC", "volts=230 V", "U1 ──┤├── Z1  run capacitor")]
+    public void Leads_that_are_joined_at_the_site_are_drawn_though_nothing_is_set(string motor, string site, string drawn) =>
+        Joining(OfMotor(motor, site, motor)).Diagram.ShouldNotBeNull().ShouldContain(drawn);
+
+    [Theory]
+    [InlineData(Motor, "volts=230 V")]
+    [InlineData("type=PSC; voltage=230 V; phase=1; standard=IEC; leadMarks=coloured", "volts=230 V")]
+    [InlineData("type=capacitor start; voltage=115 V; phase=1; leadMarks=coloured", "volts=115 V")]
+    [InlineData("type=three-phase induction; voltage=230 V; phase=3", "volts=230 V; supplyPhase=3")]
+    public void Leads_that_no_standard_marks_or_that_leave_nothing_to_choose_are_not_drawn(string motor, string site) =>
+        Joining(OfMotor(motor, site, motor)).Diagram.ShouldBeNull();
+
+    [Fact]
+    public void A_drawing_that_stands_at_the_tap_is_not_repeated_where_the_leads_are_joined()
+    {
+        var notes = OfMotor(CapacitorStart, "volts=230 V; turnNeeded=CW shaft end", CapacitorStart);
+        notes.Steps.Count(step => step.Diagram is not null).ShouldBe(1);
+        Joining(notes).Diagram.ShouldBeNull();
+    }
+
     [Fact]
     public void Where_the_turn_is_not_known_both_are_drawn() =>
         OfMotor("voltage=115/230 V", "volts=230 V", CapacitorStart).Single(SupplyChanges.SetTap).Diagram!.ShouldSatisfyAllConditions(
@@ -84,6 +109,8 @@ public sealed class ConnectionDiagramTests
         step.Detail!.ShouldContain("the motor's own diagram");
         step.Detail!.ShouldContain("makers' custom");
     }
+
+    private static Step Joining(InstallNotes notes) => notes.Steps.Single(step => step.Words.StartsWith("earth it first", StringComparison.Ordinal));
 
     [Fact]
     public void No_drawing_is_wider_than_a_phone_and_each_yields_to_the_motors_own()

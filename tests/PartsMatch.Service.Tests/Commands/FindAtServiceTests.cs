@@ -11,11 +11,34 @@ public sealed class FindAtServiceTests(FindAtServiceTests.Counter counter) : ICl
     public async Task An_old_number_is_told_with_what_superseded_it_by_whose_word_and_when()
     {
         var ran = await counter.Run("find --old ZV-7");
-        ran.Output.ShouldStartWith("Old part: ZV-7  fan motor made no more (Zavvo, discontinued)\nZV-7 was superseded by QN-100 on 2021-04-30, by word of maker.\n");
+        ran.Output.ShouldStartWith("Old part: ZV-7  fan motor made no more (Zavvo, discontinued)\nZV-7 was replaced by QN-100 on 2021-04-30 (source: maker).\n");
         var sheet = (await counter.Run("find --old ZV-7 --sheet QN-100")).Output.Split('\n').ToList();
-        var superseded = sheet.IndexOf("ZV-7 was superseded by QN-100 on 2021-04-30, by word of maker.");
+        var superseded = sheet.IndexOf("ZV-7 was replaced by QN-100 on 2021-04-30 (source: maker).");
         superseded.ShouldBeGreaterThanOrEqualTo(0);
         sheet.FindIndex(line => line.StartsWith("QN-100  ", StringComparison.Ordinal)).ShouldBeGreaterThan(superseded);
+    }
+
+    [Fact]
+    public async Task Of_the_old_part_itself_it_is_told_once()
+    {
+        var ran = await counter.Run("find --old ZV-7 --sheet ZV-7");
+        ran.Output.Split('\n').Count(line => line == "ZV-7 was replaced by QN-100 on 2021-04-30 (source: maker).").ShouldBe(1, ran.Output);
+        (await counter.Run("find --power \"1/4 hp\" --sheet ZV-7")).Output.ShouldContain("ZV-7 was replaced by QN-100 on 2021-04-30 (source: maker).");
+    }
+
+    [Fact]
+    public async Task A_discontinued_old_part_with_none_at_hand_does_not_replace_itself()
+    {
+        var ran = await counter.Run("find --old ZV-7");
+        ran.Output.ShouldContain(" QN-100 ");
+        ran.Output.ShouldNotContain(" ZV-7 (discontinued) ");
+    }
+
+    [Fact]
+    public async Task The_very_part_still_at_hand_is_called_so()
+    {
+        var rows = (await counter.Run("find --old QN-100")).Output.Split('\n');
+        rows.Single(row => row.Contains(" QN-100 ", StringComparison.Ordinal) ).ShouldContain("the same part, still at hand");
     }
 
     [Fact]
@@ -29,7 +52,7 @@ public sealed class FindAtServiceTests(FindAtServiceTests.Counter counter) : ICl
     [Fact]
     public async Task A_discontinued_part_with_none_at_hand_is_marked_and_comes_after_its_equal_that_is_made()
     {
-        var rows = (await counter.Run("find --old ZV-7")).Output.Split('\n').ToList();
+        var rows = (await counter.Run("find --power \"1/4 hp\" --speed \"1075 rpm\" --voltage \"208-230 V\" --phase 1 --frequency \"60 Hz\" --shaft-diameter \"1/2 in\"")).Output.Split('\n').ToList();
         var made = rows.FindIndex(row => row.Contains(" QN-100 ", StringComparison.Ordinal));
         var gone = rows.FindIndex(row => row.Contains(" ZV-7 (discontinued) ", StringComparison.Ordinal));
         (made >= 0, gone > made).ShouldBe((true, true), string.Join('\n', rows));

@@ -44,14 +44,14 @@ public sealed class SeedCatalogueTests : IDisposable
     }
 
     [Fact]
-    public void Everything_that_is_wrong_is_told_with_its_file_line_and_column()
+    public void Everything_that_is_wrong_is_told_with_its_file_row_and_column()
     {
         _folder.Write("motors.csv", "number,maker,title,status,power\nA-1,M,t,current,1 banana\nA-2,M,t,sold,1/4 hp\n");
         _folder.Write("stock.csv", "number,price,currency,onHand\nA-1,\"1,5\",USD,many\n");
         _folder.Write("supersessions.csv", "number,supersededBy,saidBy,on\nA-1,A-2,maker,yesterday\n");
         var refused = Should.Throw<StartRefusedException>(() => SeedCatalogue.Read(_folder.Path));
         refused.ExitCode.ShouldBe(ExitCode.SeedRefused);
-        string[] places = ["motors.csv, line 2, power", "motors.csv, line 3, status", "stock.csv, line 2, price", "stock.csv, line 2, onHand", "supersessions.csv, line 2, on"];
+        string[] places = ["motors.csv, row 2, power", "motors.csv, row 3, status", "stock.csv, row 2, price", "stock.csv, row 2, onHand", "supersessions.csv, row 2, on"];
         places.ShouldAllBe(place => refused.Message.Contains(place));
     }
 

@@ -141,7 +141,8 @@ public sealed class ReadingTests(SharedService shared) : IClassFixture<SharedSer
         var typed = number == "QN-300" ? "5/8 in" : "1/2 in";
         var byNumber = await NumbersAsync($"oldPartNumber: \"{number}\"");
         var byPlate = await NumbersAsync($"plate: {{power: \"{(number == "QN-300" ? "1/3" : "1/4")} hp\", speed: \"1075\", voltage: \"208-230\", phase: \"1\", frequency: \"60\", shaftDiameter: \"{typed}\"}}");
-        byNumber.ShouldBe(byPlate);
+        // ZV-7 is discontinued and none is at hand: it does not replace itself.
+        byNumber.ShouldBe(number == "zv7" ? [.. byPlate.Except(["ZV-7"])] : byPlate);
     }
 
     [Fact]

@@ -50,6 +50,21 @@ public sealed class ServingTests : IDisposable
     }
 
     [Fact]
+    public async Task The_first_start_tells_a_link_that_signs_in_once_and_later_starts_tell_none()
+    {
+        await using (var first = await RunningService.StartAsync(Arguments()))
+        {
+            var link = first.Output.Split('\n').Single(line => line.Contains("/sign-in/once?code=", StringComparison.Ordinal)).Split(' ')[^1].Trim();
+            link.ShouldStartWith(first.Address);
+            (await PressAsync(first, link)).ShouldContain("Sign out");
+            (await PressAsync(first, link)).ShouldContain("This link was used already");
+        }
+
+        await using var second = await RunningService.StartAsync(Arguments());
+        second.Output.ShouldNotContain("/sign-in");
+    }
+
+    [Fact]
     public async Task This_machine_reads_without_a_key_on_a_real_port()
     {
         await using var service = await RunningService.StartAsync(Arguments());
@@ -127,6 +142,16 @@ public sealed class ServingTests : IDisposable
         var client = new HttpClient { BaseAddress = new(service.Address) };
         if (key is not null) client.DefaultRequestHeaders.Authorization = new("Bearer", key);
         return client;
+    }
+
+    /// <summary>Opens a sign-in link in a browser of its own, and presses its button.</summary>
+    private static async Task<string> PressAsync(RunningService service, string link)
+    {
+        using var client = Client(service, key: null);
+        var page = await client.GetStringAsync(link, TestContext.Current.CancellationToken);
+        var form = new Dictionary<string, string> { ["token"] = page.Split("name=\"token\" value=\"")[1].Split('"')[0], ["code"] = link.Split('=')[^1] };
+        using var answer = await client.PostAsync("/sign-in/once", new FormUrlEncodedContent(form), TestContext.Current.CancellationToken);
+        return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
     }
 
     private static async Task<(int Code, string Told)> RefusedAsync(string[] args)

@@ -54,10 +54,17 @@ internal sealed class TestService : IAsyncDisposable
     /// <summary>With a clock of the test's, or files that lie in the data folder before the start.</summary>
     public static async Task<TestService> StartAsync(TimeProvider? clock, Action<string>? inDataFolder, params string[] settings)
     {
+        var service = await StartWithoutKeyAsync(clock, inDataFolder, settings);
+        service.Key = (await service.Services.GetRequiredService<KeyRing>().MakeFirstAsync())!;
+        return service;
+    }
+
+    /// <summary>One that nobody has a key of.</summary>
+    public static async Task<TestService> StartWithoutKeyAsync(TimeProvider? clock, Action<string>? inDataFolder, params string[] settings)
+    {
         var service = new TestService(settings, clock, inDataFolder);
         await service._app.StartAsync(TestContext.Current.CancellationToken);
         service.Client = service._app.GetTestClient();
-        service.Key = (await service.Services.GetRequiredService<KeyRing>().MakeFirstAsync())!;
         return service;
     }
 

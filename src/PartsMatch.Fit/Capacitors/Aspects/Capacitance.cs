@@ -39,20 +39,32 @@ public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, Section
         var asked = Asked.Of(need);
         if (asked.First is not { } first) return Finding.Unknown(Side.Plate, "rating", $"The µF that the motor asks for is not known.");
         if (facet.First is not { } one) return Finding.Unknown(Side.Part, "rating", $"The motor asks for {first} µF; the capacitor's is not known.");
-        var percent = Math.Min(UsualPercent, need.Plate.Tolerance?.Percent ?? UsualPercent);
-        var (off, sentence) = Compare(asked, first, one, facet.Second, percent);
+        var percent = Percent(need);
+        var (forFirst, forSecond) = Pair(asked, facet);
+        var off = Math.Max(Off(forFirst!.Value, first), forSecond is { } section ? Off(section, asked.Second!.Value) : 0);
+        var sentence = Words(asked, first, one, facet.Second, percent);
         return Within.AtMost(off, percent)
             ? Finding.Meets(sentence) with { Shortfall = off / percent, Margin = new(percent - off, "%") }
             : Finding.Fails(sentence) with { Shortfall = off / percent, Margin = new(percent - off, "%") };
     }
 
-    /// <summary>How far off it is in percent, by the better of the ways to connect it, and a sentence that says so.</summary>
-    private static (double Off, FormattableString Sentence) Compare(Asked asked, double first, double one, double? other, double percent) => (asked.Second, other) switch
+    /// <summary>How far off it may be either way, in percent.</summary>
+    internal static double Percent(CapacitorNeed need) => Math.Min(UsualPercent, need.Plate.Tolerance?.Percent ?? UsualPercent);
+
+    /// <summary>Which section serves which motor, by the better of the ways to connect them; null for one that is not there or not asked for. The first is known where µF asked for and had are.</summary>
+    internal static (double? ForFirst, double? ForSecond) Pair(Asked asked, SectionsFacet facet) => (asked.First, asked.Second, facet.First, facet.Second) switch
     {
-        ({ } second, { } two) => (Math.Min(Math.Max(Off(one, first), Off(two, second)), Math.Max(Off(two, first), Off(one, second))), $"The motors ask for {first} and {second} µF, within {percent} %; it has {one} and {two} µF."),
-        (null, { } two) => (Math.Min(Off(one, first), Off(two, first)), $"The motor asks for {first} µF within {percent} %; its sections have {one} and {two} µF."),
-        ({ } second, null) => (Off(one, first), $"The motors ask for {first} and {second} µF; it has {one} µF, which must be within {percent} % of the first."),
-        _ => (Off(one, first), $"The motor asks for {first} µF within {percent} %; it has {one} µF."),
+        ({ } first, { } second, { } one, { } two) => Math.Max(Off(one, first), Off(two, second)) <= Math.Max(Off(two, first), Off(one, second)) ? (one, two) : (two, one),
+        ({ } first, null, { } one, { } two) => (Off(one, first) <= Off(two, first) ? one : two, null),
+        _ => (facet.First, null),
+    };
+
+    private static FormattableString Words(Asked asked, double first, double one, double? other, double percent) => (asked.Second, other) switch
+    {
+        ({ } second, { } two) => $"The motors ask for {first} and {second} µF, within {percent} %; it has {one} and {two} µF.",
+        (null, { } two) => $"The motor asks for {first} µF within {percent} %; its sections have {one} and {two} µF.",
+        ({ } second, null) => $"The motors ask for {first} and {second} µF; it has {one} µF, which must be within {percent} % of the first.",
+        _ => $"The motor asks for {first} µF within {percent} %; it has {one} µF.",
     };
 
     private static double Off(double microfarads, double asked) => Math.Abs(microfarads - asked) / asked * 100;

@@ -21,7 +21,7 @@ public static class CapacitorProof
     public static AfterSwapReport Report(CapacitorNeed need, CapacitorSpec part, CapacitorReadings readings)
     {
         var one = new CapacitorCase(need, readings, part);
-        return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], []);
+        return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], CapacitorDrawings.Of(one));
     }
 
     private static MendFirst? WrongOne(CapacitorNeed need)

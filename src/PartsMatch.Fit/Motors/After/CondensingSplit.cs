@@ -14,11 +14,8 @@ namespace PartsMatch.Fit.Motors.After;
 /// </remarks>
 public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split", ReadingSources.Split)
 {
-    /// <summary>Over the design split.</summary>
-    private const double MostOfDesign = 1.25;
-
     /// <summary>30 °F in K.</summary>
-    private const double CeilingKelvin = 30 / 1.8;
+    internal const double CeilingKelvin = 30 / 1.8;
 
     /// <summary>10 °F in K: no refrigeration condenser is designed for less (practice).</summary>
     private const double LeastDesignKelvin = 10 / 1.8;
@@ -35,8 +32,13 @@ public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split"
         if (ByControl(one, air) is { } held) return held;
         return saturation.Dew < air
             ? Ruling.CantTell($"{refrigerant.Name} at this pressure would condense at {Degrees.Of(saturation.Dew)}, below the entering air of {Degrees.Of(air)}: gauge, refrigerant or thermometer is wrong, or the unit does not run.")
-            : Against(one, air, saturation);
+            : Against(one, SplitFigures.Of(one, air, saturation));
     }
+
+    /// <summary>The figures that are judged; null where no split can be told, or where a head-pressure control makes it mean nothing.</summary>
+    internal static SplitFigures? Figures(SwapCase one) =>
+        one.Readings.EnteringAir is { } air && one.At(one.Readings.CondensingPressure) is { } saturation && saturation.Dew >= air && ByControl(one, air) is null
+            ? SplitFigures.Of(one, air, saturation) : null;
 
     /// <summary>What a head-pressure control makes of the split; null when it leaves it alone.</summary>
     private static Ruling? ByControl(SwapCase one, Temperature air)
@@ -53,19 +55,41 @@ public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split"
                 : null;
     }
 
-    private static Ruling Against(SwapCase one, Temperature air, SaturationTemperatures saturation)
+    private static Ruling Against(SwapCase one, SplitFigures figures)
     {
-        var (bubble, mean, dew) = (saturation.Bubble.Kelvins - air.Kelvins, saturation.Mean.Kelvins - air.Kelvins, saturation.Dew.Kelvins - air.Kelvins);
-        var design = one.Readings.DesignSplit?.Kelvins;
-        var most = design * MostOfDesign ?? CeilingKelvin;
+        var (bubble, mean, dew, design, most) = figures;
         FormattableString limit = $"at most {Degrees.Apart(most)}";
-        var glides = saturation.Glide.Kelvins >= 0.05;
-        var measured = (glides ? $"The split is {Degrees.Apart(bubble)} at bubble, {Degrees.Apart(mean)} at mean and {Degrees.Apart(dew)} at dew" : $"The split is {Degrees.Apart(mean)}") + (one.AltitudeKnown ? string.Empty : ", taken at sea level");
+        var measured = (figures.Glides ? $"The split is {Degrees.Apart(bubble)} at bubble, {Degrees.Apart(mean)} at mean and {Degrees.Apart(dew)} at dew" : $"The split is {Degrees.Apart(mean)}") + (one.AltitudeKnown ? string.Empty : ", taken at sea level");
         var against = design is { } known ? $"{Degrees.Apart(known)} by design and 25 % more, {Degrees.Apart(most)}," : $"the ceiling of any condenser, {Degrees.Apart(most)},";
         if (!Within.AtMost(bubble, most)) return Ruling.Bad($"{measured}: {against} is the limit.{(one.Readings.HeadControlSetting is null ? " Where a head-pressure control holds the pressure up, give its setting." : string.Empty)}", limit);
         if (!Within.AtMost(dew, most)) return Ruling.CantTell($"{measured}: they straddle the limit, {against} so it cannot be told.", limit);
         return Within.AtMost(dew, CeilingKelvin)
             ? Ruling.Good($"{measured}; {against} is the limit.", limit)
             : Ruling.CantTell($"{measured}: within 25 % of the design, and over {Degrees.Apart(CeilingKelvin)}, which is the ceiling of most: is the design split right?", limit);
+    }
+}
+
+/// <summary>A condensing split and what it is held against; K.</summary>
+/// <param name="Bubble">Bubble temperature less entering air.</param>
+/// <param name="Mean">Mean temperature less entering air.</param>
+/// <param name="Dew">Dew temperature less entering air.</param>
+/// <param name="Design">The design or earlier split; null when not given.</param>
+/// <param name="Most">The limit.</param>
+internal readonly record struct SplitFigures(double Bubble, double Mean, double Dew, double? Design, double Most)
+{
+    /// <summary>Over the design split.</summary>
+    private const double MostOfDesign = 1.25;
+
+    /// <summary>Less glide than this is not told apart by gauges.</summary>
+    private const double LeastGlide = 0.05;
+
+    /// <summary>Whether bubble and dew lie apart.</summary>
+    public bool Glides => Dew - Bubble >= LeastGlide;
+
+    /// <summary>What they are for a case.</summary>
+    public static SplitFigures Of(SwapCase one, Temperature air, SaturationTemperatures saturation)
+    {
+        var design = one.Readings.DesignSplit?.Kelvins;
+        return new(saturation.Bubble.Kelvins - air.Kelvins, saturation.Mean.Kelvins - air.Kelvins, saturation.Dew.Kelvins - air.Kelvins, design, design * MostOfDesign ?? CondensingSplit.CeilingKelvin);
     }
 }

@@ -1,4 +1,6 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Judging.Drawings;
+using PartsMatch.Fit.Motors.Drawings;
 
 namespace PartsMatch.Fit.Motors.After;
 
@@ -17,6 +19,6 @@ public static class MotorAfter
     {
         var one = new SwapCase(need, part, readings);
         IReadOnlyList<ReadingCheck> checks = [.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()];
-        return new(checks, Cause<Evidence>.Rank(CauseTable.All, EvidenceFound.Of(one)));
+        return new(checks, Cause<Evidence>.Rank(CauseTable.All, EvidenceFound.Of(one)), [.. new[] { SplitScale.Of(one) }.OfType<Drawing>()]);
     }
 }

@@ -50,7 +50,7 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
 
     private static Finding InThinAir(MotorNeed need, DensityFacet facet)
     {
-        if (need.Site.Altitude?.Meters is not { } metres) return Finding.Meets($"Up to 1000 m (3300 ft) nothing is asked of a motor; a greater altitude is not given.");
+        if (need.Site.Altitude?.Meters is not { } metres) return Finding.Meets($"No altitude is given; up to 1000 m (3300 ft) any motor carries its rating.");
         var altitude = Rounded.To(metres, 0);
         var limit = facet.AltitudeMost ?? UsualMost;
         if (Within.AtMost(altitude, limit)) return Finding.Meets($"It carries its rating up to {new ShownAltitude(limit)}; the place lies at {new ShownAltitude(altitude)}.") with { Margin = new(limit - altitude, "m") };
@@ -60,7 +60,7 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
         return Within.AtMost(limit, UsualMost) && ByTheStandard(need, facet, altitude, cooler) is { } allowed
             ? allowed
             : Finding.MeetsWith(
-                [new(PlaceChanges.AskAltitude, $"ask for the maker's word on {new ShownAltitude(altitude)}, or see that the air stays below {new ShownAir(cooler)}")],
+                [new(PlaceChanges.AskAltitude, $"ask the maker whether it may run at {new ShownAltitude(altitude)}, or see that the air there stays below {new ShownAir(cooler)}")],
                 $"It carries its rating up to {new ShownAltitude(limit)}; at {new ShownAltitude(altitude)} thin air cools it less, though it takes load off the fan as well.") with
             {
                 Shortfall = Math.Min(1, (altitude - limit) / UsualMost),
@@ -73,7 +73,7 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
     {
         if (Within.AtMost(altitude, ServiceFactorMost) && Within.AtLeast(facet.ServiceFactor, ServiceFactor) && Within.AtMost(Ambient.HottestAir(need) ?? Ambient.UsualMost, Ambient.UsualMost))
         {
-            return Finding.Meets($"Its service factor of {facet.ServiceFactor:0.##}, left unused, makes up for {new ShownAltitude(altitude)}; it does up to {new ShownAltitude(ServiceFactorMost)}.");
+            return Finding.Meets($"Its service factor of {facet.ServiceFactor:0.##}, left unused, makes up for {new ShownAltitude(altitude)}; {new ShownAltitude(ServiceFactorMost)} is the limit.");
         }
 
         return Within.AtMost(altitude, LowerAmbientMost) && Rounded.Celsius(need.Site.AirMost) is { } air && Within.AtMost(air, cooler)
@@ -86,6 +86,6 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
     {
         if (Rounded.Celsius(site.AirLeast) is not { } cold) return null;
         var ratio = Air.Density(cold, site.Altitude?.Meters ?? 0) / Air.Density(StandardAir);
-        return Within.AtMost(ratio, MuchDenser) ? null : (FormattableString)$"At {new ShownAir(cold)} the air is {(ratio - 1) * 100:0.0} % denser than at 70 °F, and the fan takes so much more power: amps read while it is warmer say too little.";
+        return Within.AtMost(ratio, MuchDenser) ? null : (FormattableString)$"At {new ShownAir(cold)} the air is {(ratio - 1) * 100:0.0} % denser than at 70 °F, and the fan takes so much more power. Amps read while the air is still warm, as in a box that is being pulled down, say too little: read them again once it is cold.";
     }
 }

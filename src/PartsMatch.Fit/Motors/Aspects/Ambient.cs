@@ -51,7 +51,7 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
         return heat.Verdict == Verdict.MeetsWithChanges
             ? Finding.MeetsWith(
                 [new(PlaceChanges.CheckAir, $"see that the air round the motor stays between {new ShownAir(facet.Least ?? facet.UsualLeast)} and {new ShownAir(facet.Most ?? UsualMost)}")],
-                $"It is made for less heat and for less cold than the old motor; how hot and cold the air gets is not known.") with
+                $"It is made for less heat and for less cold than the old motor; how hot and cold the air there gets is not given.") with
             { Shortfall = heat.Shortfall, Margin = heat.Margin }
             : (need.Site.AirMost is null && need.Site.AirLeast is not null ? cold : heat) with { CautionWords = cold.CautionWords, CautionAt = Stage.Bench };
     }
@@ -62,12 +62,12 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     private static Finding InHeat(MotorNeed need, AmbientFacet facet)
     {
         var rated = facet.Most ?? UsualMost;
-        FormattableString bears = facet.Most is null ? (FormattableString)$"No ambient is marked, for which the standards take {new ShownAir(UsualMost)}" : $"It is made for air up to {new ShownAir(rated)}";
+        FormattableString bears = facet.Most is null ? (FormattableString)$"Its highest ambient is not marked; the standards then take {new ShownAir(UsualMost)}" : $"It is made for air up to {new ShownAir(rated)}";
         if (HottestAir(need) is not { } air)
         {
             return Within.AtLeast(rated, UsualMost)
-                ? Finding.Meets($"{bears}; how hot the air gets is not known, and more than {new ShownAir(UsualMost)} nothing hints at.")
-                : Finding.MeetsWith([new(PlaceChanges.CheckAir, $"see that the air round the motor stays below {new ShownAir(rated)}")], $"{bears}; how hot the air gets is not known.");
+                ? Finding.Meets($"{bears}; how hot the air there gets is not given, and {new ShownAir(UsualMost)} is usual.")
+                : Finding.MeetsWith([new(PlaceChanges.CheckAir, $"see that the air round the motor stays below {new ShownAir(rated)}")], $"{bears}; how hot the air there gets is not given.");
         }
 
         FormattableString there = need.Site.AirMost is null ? (FormattableString)$"the old motor was made for {new ShownAir(air)}" : $"the air there gets to {new ShownAir(air)}";
@@ -84,7 +84,7 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     {
         if (Rounded.Celsius(need.Site.AirLeast ?? need.Plate.AmbientLeast) is not { } air) return null;
         var least = facet.Least ?? facet.UsualLeast;
-        FormattableString bears = facet.Least is null ? (FormattableString)$"How cold its air may be is not marked, for which the standards take {new ShownAir(least)}" : $"It is made for air down to {new ShownAir(least)}";
+        FormattableString bears = facet.Least is null ? (FormattableString)$"Its lowest ambient is not marked; the standards then take {new ShownAir(least)}" : $"It is made for air down to {new ShownAir(least)}";
         FormattableString there = need.Site.AirLeast is null ? (FormattableString)$"the old motor was made for {new ShownAir(air)}" : $"the air there gets to {new ShownAir(air)}";
         var margin = new Margin(air - least, "K");
         if (Within.AtLeast(air, least)) return Finding.Meets($"{bears}; {there}.") with { Margin = margin };

@@ -48,11 +48,11 @@ public sealed class BearingsAndPosition() : Aspect<MotorSpec, MotorSite, Positio
 
     private static Finding There(ShaftPosition position, PositionFacet facet) => (facet.Bearings, facet.IsRatedFor(position)) switch
     {
-        (_, true) => Finding.Meets($"It is rated for {Pointing(position)}, as it must sit."),
+        (_, true) => Finding.Meets($"It is rated to run with {Pointing(position)}, as it does here."),
         (Bearings.Ball, null) => Finding.Meets($"It has ball bearings, which run in any position."),
         (Bearings.Ball, false) => Finding.MeetsWith([new(PlaceChanges.AskPosition, $"ask whether it may sit with {Pointing(position)}: its entry lists other positions")], $"It has ball bearings, which run in any position, but its entry does not list {Pointing(position)}."),
-        (Bearings.Sleeve, false) => Finding.Fails($"It has sleeve bearings that are not rated for {Pointing(position)}, as it must sit."),
-        (_, null) when position == ShaftPosition.Horizontal => Finding.Meets($"The shaft is level, and any bearing runs so."),
+        (Bearings.Sleeve, false) => Finding.Fails($"Its sleeve bearings are not rated to run with {Pointing(position)}, as they would here."),
+        (_, null) when position == ShaftPosition.Horizontal => Finding.Meets($"The shaft is level: any bearing runs that way."),
         (Bearings.Sleeve, null) => Finding.Unknown(Side.Part, "shaftPositions", $"It has sleeve bearings; whether they are rated for {Pointing(position)} is not known."),
         _ => Finding.Unknown(Side.Part, "bearings", $"Whether its bearings run with {Pointing(position)} is not known: ball bearings do, sleeves only where they are rated for it."),
     };
@@ -63,7 +63,7 @@ public sealed class BearingsAndPosition() : Aspect<MotorSpec, MotorSite, Positio
         if (facet.Positions == PositionFacet.Every) return Finding.Meets($"It is rated for any position of the shaft.");
         if (old != 0 && (old & ~facet.Positions) == 0) return Finding.Meets($"It is rated for every position that the old motor was rated for.");
         if (facet.Bearings == Bearings.Ball && facet.Positions == 0) return Finding.Meets($"It has ball bearings, which run in any position.");
-        return Finding.Unknown(Side.Site, "shaftPosition", $"Not every position of the shaft is known to suit it, and where the shaft points is not known.");
+        return Finding.Unknown(Side.Site, "shaftPosition", $"It may not suit every position of the shaft.");
     }
 
     private static string Pointing(ShaftPosition position) => position switch

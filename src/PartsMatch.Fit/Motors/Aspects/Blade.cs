@@ -24,27 +24,26 @@ public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", i
         { Drive: Drive.Belt } => Finding.Meets($"A belt drives the fan: no blade sits on the motor."),
         { BladeStays: false } site => Goes(site),
         { BladeHand.FacingShaft: { } hand } => Stays(need, facet, hand),
-        _ => Finding.Meets($"Nothing says that the blade is made for another turn than the fan's, or is changed."),
+        _ => Finding.Meets($"The blade stays, and is taken to be made for the fan's turn: its hand is not given."),
     };
 
     private static Finding Goes(MotorSite site)
     {
-        var blades = site.Blades is { } count ? FormattableString.Invariant($" of {count} blades, as the old one,") : " of as many blades as the old one";
-        var pitch = site.BladePitch is { } angle ? $" at {QuantityForms.Angle.Write(angle)}" : " at its pitch";
+        var blades = site.Blades is { } count ? FormattableString.Invariant($"{count} blades") : "as many blades";
+        var pitch = site.BladePitch is { } angle ? $"a pitch of {QuantityForms.Angle.Write(angle)}" : "the same pitch";
         var turn = site.TurnNeeded?.FacingShaft is { } needed ? $", made to turn {Rotation.Seen(needed)}" : string.Empty;
         var size = Rounded.Millimetres(site.NewBladeDiameter ?? site.BladeDiameter) is { } wide ? $", {new Shown(wide)}" : string.Empty;
         var bore = Rounded.Millimetres(site.NewBladeBore) is { } hub ? $", {new Shown(hub)} bore" : string.Empty;
         return Finding.MeetsWith(
-            [new(PlaceChanges.CheckBladePower, $"take a blade{blades}{pitch}{turn}, and see by the amps that it is not too much for the motor") { Kit = [new($"blade{size}{bore}")] }],
-            $"The blade goes. Its diameter is reckoned with in the fan's load; another number of blades or pitch is not, and only the amps tell.");
+            [new(PlaceChanges.CheckBladePower, $"see by the amps that the new blade is not too much for the motor: choose one like the old, with {blades} and {pitch}{turn}") { Kit = [new($"blade{size}{bore}")] }],
+            $"A new blade comes on. The fan load allows for its diameter, not for another number or pitch of its blades: the amps will tell.");
     }
 
     private static Finding Stays(MotorNeed need, TurnFacet facet, Direction hand) => (facet.Ships, facet.CanReverse) switch
     {
-        var (ships, reversible) when ships == hand || reversible == true => Finding.Meets($"The blade is made to turn {Rotation.Seen(hand)}, and the motor can turn so.") with { CautionWords = Against(need, hand), CautionAt = Stage.NoteWhatIsThere },
+        var (ships, reversible) when ships == hand || reversible == true => Finding.Meets($"The blade is made to turn {Rotation.Seen(hand)}, and the motor can turn that way.") with { CautionWords = Against(need, hand), CautionAt = Stage.NoteWhatIsThere },
         (null, _) => Finding.Unknown(Side.Part, "rotation", $"The blade is made to turn {Rotation.Seen(hand)}; which way this motor turns, and seen from which end, is not known."),
         (_, null) => Finding.Unknown(Side.Part, "reversing", $"The blade is made to turn {Rotation.Seen(hand)}, the motor turns the other way, and whether it can be reversed is not known."),
-        _ when need.Site.BladeStays is null => Finding.Unknown(Side.Site, "bladeStays", $"The blade is made to turn {Rotation.Seen(hand)}, and the motor cannot: whether that blade stays is not known."),
         _ when need.Site.Drive is null => Finding.Unknown(Side.Site, "drive", $"The blade is made to turn {Rotation.Seen(hand)}, and the motor cannot: whether it sits on the motor's shaft is not known."),
         _ => Finding.Fails($"The blade that stays is made to turn {Rotation.Seen(hand)}, and the motor turns only the other way."),
     };

@@ -32,8 +32,8 @@ public sealed class BodyLength() : Aspect<MotorSpec, MotorSite, BodyLengthFacet>
         ({ } length, { } room, _) => InRoom(length, room),
         (null, null, { } old) => Finding.Unknown(Side.Part, "bodyLength", $"The old body was {new Shown(old)} long; how long this one is, is not known."),
         ({ } length, null, { } old) => AgainstOld(length, old),
-        ({ } length, null, null) => Finding.Meets($"Neither the room nor the old body's length is given, and nothing speaks against a body of {new Shown(length)}.") with { CautionWords = $"Hold its body of {new Shown(length)} against the room there before the old one comes off.", CautionAt = Stage.NoteWhatIsThere },
-        (null, null, null) => Finding.Meets($"Neither the room nor any body's length is given, and nothing speaks against it."),
+        ({ } length, null, null) => Finding.Meets($"Its body is {new Shown(length)} long; neither the room there nor the old body's length is given.") with { CautionWords = $"Hold its body of {new Shown(length)} against the room there before the old one comes off.", CautionAt = Stage.NoteWhatIsThere },
+        (null, null, null) => Finding.Meets($"Neither the room there nor the length of any body is given."),
     };
 
     private static Finding InRoom(double length, double room)
@@ -48,7 +48,7 @@ public sealed class BodyLength() : Aspect<MotorSpec, MotorSite, BodyLengthFacet>
     {
         var longer = Rounded.To(length - old, 2);
         Change[] changes = Within.AtMost(longer, Step) ? [] : [new(PlaceChanges.CheckBodyLength, $"see that there is room for a body of {new Shown(length)}; the old one had {new Shown(old)}")];
-        return Finding.MeetsWith(changes, $"Its body is {new Shown(length)} long, and the old one's was {new Shown(old)}; up to 1/4 in more goes where that went.") with
+        return Finding.MeetsWith(changes, $"Its body is {new Shown(length)} long, the old one's was {new Shown(old)}; up to 1/4 in more goes where that went.") with
         {
             Shortfall = Math.Clamp(longer / MuchLonger, 0, 1),
             Margin = new(Rounded.To(Step - longer, 2), "mm"),

@@ -37,32 +37,34 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
             var amps = AmpsThere.Of(facet.Amps, need, phases, taps);
             return need.Site.Fuse is { } fuse
                 ? OnFuse(need, facet, phases, amps, Rounded.To(fuse.Amperes, 2))
-                : Unnamed(facet, amps.Most, Old(need, facet));
+                : Unnamed(facet, amps.Most, Old(need, facet, amps));
         });
     }
 
-    private static Finding Unnamed(BranchFuseFacet facet, double amps, double? old) =>
-        old is { } took && OldAmps.IsNoMore(amps, took)
-            ? Finding.Meets($"{amps:0.##} A{By(facet)}, and the old motor took {took:0.##} A: its fuse does, up to 5 % more.")
-            : Finding.Unknown(Side.Site, "fuse", $"{amps:0.##} A{By(facet)}, and the old motor took less or is not known: see what fuse or breaker is there.");
+    private static Finding Unnamed(BranchFuseFacet facet, double amps, OldAmps? old) => old switch
+    {
+        { } took when took.IsNotExceededBy(amps) => Finding.Meets($"{Counts(facet)} {amps:0.##} A, and the old motor {Counted(facet)} {took}: up to 5 % more, the old fuse will do."),
+        { } took => Finding.Unknown(Side.Site, "fuse", $"{Counts(facet)} {amps:0.##} A, and the old motor {Counted(facet)} {took}, more than 5 % less: the old fuse may not do."),
+        null => Finding.Unknown(Side.Site, "fuse", $"{Counts(facet)} {amps:0.##} A, and the old motor's amps are not known: the old fuse may not do."),
+    };
 
     private static Finding OnFuse(MotorNeed need, BranchFuseFacet facet, Phases phases, AmpsThere amps, double fuse)
     {
         var others = need.Site.OtherFullLoadAmps?.Amperes ?? 0;
-        var with = others > 0 ? FormattableString.Invariant($", and {others:0.##} A of other motors") : string.Empty;
+        var with = others > 0 ? FormattableString.Invariant($", with {others:0.##} A of other motors beside it") : string.Empty;
         if (!Within.AtMost(amps.Least + others, fuse))
         {
-            return Finding.Fails($"{amps.Most:0.##} A{By(facet)}{with}; the fuse carries {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
+            return Finding.Fails($"{Counts(facet)} {amps.Most:0.##} A{with}; the fuse there carries only {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
         }
 
         var least = MotorCircuit.ConductorAmps(amps.Most) + others;
         var most = Most(phases, amps.Most) + others;
         var isOver = !Within.AtMost(fuse, most);
-        var isLarge = isOver && !(Old(need, facet) is { } old && OldAmps.IsNoMore(old, amps.Most));
+        var isLarge = isOver && Old(need, facet, amps)?.TookNoMoreThan(amps.Most) != true;
         Change[] changes = !Within.AtMost(least, fuse) ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse starts it: {least:0.##} A or more is usual, and a fuse with delay holds longest")]
             : isLarge ? [new(CircuitChanges.CheckFuse, $"see that the {fuse:0.##} A fuse still protects it: {most:0.##} A is the most for it (NFPA 70 430.52)")]
             : [];
-        return Finding.MeetsWith(changes, $"{amps.Most:0.##} A{By(facet)}{with}, on a {fuse:0.##} A fuse; {least:0.##} to {most:0.##} A suits{(isOver && !isLarge ? ", and the old motor took no more" : string.Empty)}.") with
+        return Finding.MeetsWith(changes, $"{Counts(facet)} {amps.Most:0.##} A{with}: a fuse of {least:0.##} to {most:0.##} A suits, and {fuse:0.##} A is there{(isOver && !isLarge ? "; the old motor took no more, and ran on it" : string.Empty)}.") with
         {
             Shortfall = Math.Clamp((least - fuse) / (least - amps.Least - others), 0, 1),
             Margin = new(fuse - others - amps.Least, "A"),
@@ -70,8 +72,10 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
     }
 
     /// <summary>The old motor's amps, reckoned by table or plate as the part's are; else those on the equipment's plate.</summary>
-    private static double? Old(MotorNeed need, BranchFuseFacet facet) =>
-        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps) ?? need.Site.EquipmentFanAmps?.Amperes : OldAmps.Of(need, facet.Amps.Connections.Taps);
+    private static OldAmps? Old(MotorNeed need, BranchFuseFacet facet, AmpsThere now) =>
+        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable
+            ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps, now) ?? OldAmps.OfEquipment(need)
+            : OldAmps.Of(need, facet.Amps.Connections.Taps, now);
 
     private static double Most(Phases phases, double amps)
     {
@@ -79,5 +83,7 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
         return new[] { BranchDevice.NonTimeDelayFuse, BranchDevice.InverseTimeBreaker }.Max(device => BranchFuses.StandardSize(amps, motor, device) ?? double.PositiveInfinity);
     }
 
-    private static string By(BranchFuseFacet facet) => facet.IsFromTable ? " by the code's table" : string.Empty;
+    private static string Counts(BranchFuseFacet facet) => facet.IsFromTable ? "By the code's table it counts as" : "It takes";
+
+    private static string Counted(BranchFuseFacet facet) => facet.IsFromTable ? "as" : "took";
 }

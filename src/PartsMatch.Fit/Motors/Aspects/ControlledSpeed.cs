@@ -69,18 +69,18 @@ public sealed class ControlledSpeed() : Aspect<MotorSpec, MotorSite, SpeedContro
 
     private static Finding FullVolts(SpeedControlFacet facet, IReadOnlyList<Change> changes) => facet.NeedsSignal
         ? Finding.MeetsWith([.. changes, new(CircuitChanges.CheckSpeedSignal, $"see what it does without a signal: set, or wire, the speed that it is to run at")], $"It is made to be run by a signal, and none is there.")
-        : Finding.MeetsWith(changes, $"It runs at full volts, and nothing there is known to control its speed.");
+        : Finding.MeetsWith(changes, $"It runs at full volts, and no speed control is known to be there.");
 
     private static Finding OnPhaseCut(SpeedControlFacet facet)
     {
-        if (MotorKinds.HasStartSwitch(facet.Type)) return Finding.Fails($"A phase-cut control is there, and would hold a motor with a start switch on its start winding: split-phase and capacitor-start motors never suit it.");
-        if (facet.PhaseCut) return Finding.Meets($"A phase-cut control is there, and it is made for one.");
+        if (MotorKinds.HasStartSwitch(facet.Type)) return Finding.Fails($"A phase-cut control is there, and would keep a motor with a start switch on its start winding: split-phase and capacitor-start motors burn on it.");
+        if (facet.PhaseCut) return Finding.Meets($"A phase-cut control is there, and the motor is made for one.");
         if (facet.IsElectronic) return FullVolts(facet, [new(CircuitChanges.RemoveSpeedControl, $"take the phase-cut control out: it would destroy the motor's electronics, which set its speed instead")]);
         return NotMade(facet, "A phase-cut control is there", "a motor made for phase cutting");
     }
 
     private static Finding OnDrive(SpeedControlFacet facet) =>
-        facet.Drive ? Finding.Meets($"A drive is there, and it is made for inverter duty.") : NotMade(facet, "A drive is there", "inverter duty (NEMA MG 1 parts 30 and 31)");
+        facet.Drive ? Finding.Meets($"A drive is there, and the motor is made for inverter duty.") : NotMade(facet, "A drive is there", "inverter duty (NEMA MG 1 parts 30 and 31)");
 
     private static Finding OnSignal(MotorNeed need, SpeedControlFacet facet, SpeedControl signal)
     {
@@ -91,18 +91,18 @@ public sealed class ControlledSpeed() : Aspect<MotorSpec, MotorSite, SpeedContro
                 : Finding.Fails($"A control signal is there, and needs an electronically commutated motor that takes it.");
         }
 
-        if (need.Plate.SpeedFeedback != true) return Finding.Meets($"A control signal is there, and it takes the same.");
+        if (need.Plate.SpeedFeedback != true) return Finding.Meets($"It takes the control signal that is there.");
         return facet.Feedback switch
         {
-            true => Finding.Meets($"A control signal is there, and the speed is reported; it takes the one and gives the other."),
+            true => Finding.Meets($"It takes the control signal that is there, and reports its speed as the old motor did."),
             false => Finding.Fails($"The old motor reported its speed to its control, and this one does not."),
             null => Finding.Unknown(Side.Part, "speedFeedback", $"The old motor reported its speed to its control; whether this one does is not given."),
         };
     }
 
     private static Finding NotMade(SpeedControlFacet facet, string there, string needed) => facet.IsSaid
-        ? Finding.Fails($"{there}, which needs {needed}, and this one is not.")
-        : Finding.Unknown(Side.Part, "speedControls", $"{there}, which needs {needed}; whether this one is, is not given.");
+        ? Finding.Fails($"{there}, which needs {needed}; this one is not made for it.")
+        : Finding.Unknown(Side.Part, "speedControls", $"{there}, which needs {needed}; whether this one is made for it is not given.");
 
     private static SpeedControlFacet Of(MotorSpec motor)
     {

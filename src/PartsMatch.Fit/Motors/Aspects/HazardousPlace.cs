@@ -42,14 +42,14 @@ public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, HazardFacet facet) => need.Site.Hazard switch
     {
-        Hazard.None => Finding.Meets($"Nothing there could burn: any marking does."),
+        Hazard.None => Finding.Meets($"Nothing there can burn: it needs no marking."),
         { } hazard => InHazard(facet, hazard),
         null => AsTheOldOne(Of(need.Plate), facet),
     };
 
     private static Finding InHazard(HazardFacet facet, Hazard hazard)
     {
-        if (facet.OpenSwitch) return Finding.Fails($"{Place(hazard)} bears nothing that sparks, and this motor's start switch sits in an open shell.");
+        if (facet.OpenSwitch) return Finding.Fails($"{Place(hazard)} allows nothing that sparks, and this motor's start switch sits in an open shell.");
         if (facet.Covers(hazard)) return Finding.Meets($"{Place(hazard)} needs a motor marked for it, and it is.");
         return facet.IsMarked
             ? Finding.Fails($"{Place(hazard)} needs a motor marked for it, and this one is marked for other places only.")
@@ -58,8 +58,8 @@ public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>
 
     private static Finding AsTheOldOne(HazardFacet old, HazardFacet facet) =>
         Array.Exists(All, hazard => hazard != Hazard.None && old.Covers(hazard) && !facet.Covers(hazard))
-            ? Finding.Unknown(Side.Site, "hazard", $"The old motor was marked for a place where something could burn, and this one is not marked for the same: see what is there.")
-            : Finding.Meets($"Nothing was said of a hazard there, and the old motor's marking asks for no more than this one's.");
+            ? Finding.Unknown(Side.Site, "hazard", $"The old motor was marked for a place where something could burn, and this one is not marked for the same.")
+            : Finding.Meets($"No hazard was named, and this motor is marked for all that the old one was.");
 
     private static HazardFacet Of(MotorSpec motor)
     {

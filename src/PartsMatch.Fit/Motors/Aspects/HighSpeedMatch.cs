@@ -6,9 +6,10 @@ namespace PartsMatch.Fit.Motors.Aspects;
 internal static class HighSpeedMatch
 {
     /// <summary>A few percent (practice): 5 % in speed is 16 % in fan power.</summary>
-    private const double Same = 0.05;
+    public const double Same = 0.05;
 
-    private const double Easy = 0.02;
+    /// <summary>Nobody would give it a thought: motors of one plate differ by as much.</summary>
+    public const double Easy = 0.02;
 
     /// <summary>Compares high speeds; what else is to be changed goes with a part that meets.</summary>
     public static Finding Judge(MotorNeed need, SpeedFacet facet, IReadOnlyList<Change> also)
@@ -46,9 +47,9 @@ internal static class HighSpeedMatch
             return differs with { Shortfall = differs.Verdict == Verdict.MeetsWithChanges ? 1 : shortfall, Margin = margin };
         }
 
-        if (!old.IsKnown) return Finding.Unknown(Side.Plate, "speed", $"By its poles the old motor ran at {old}; the part runs at {speed}, and within 5 % is the same.");
-        if (!speed.IsKnown) return Finding.Unknown(Side.Part, "speed", $"By its poles the part runs at {speed}; the old motor ran at {old}, and within 5 % is the same.");
-        return Finding.MeetsWith(also, $"{speed}, and the old motor ran at {old}; {old.Least * (1 - Same):0} to {old.Least * (1 + Same):0} rpm is the same.") with { Shortfall = shortfall, Margin = margin };
+        if (!old.IsKnown) return Finding.Unknown(Side.Plate, "speed", $"By its poles the old motor ran at {old}; the part runs at {speed}, and within 5 % counts as the same.");
+        if (!speed.IsKnown) return Finding.Unknown(Side.Part, "speed", $"By its poles the part runs at {speed}; the old motor ran at {old}, and within 5 % counts as the same.");
+        return Finding.MeetsWith(also, $"It runs at {speed}, the old motor ran at {old}; {old.Least * (1 - Same):0} to {old.Least * (1 + Same):0} rpm counts as the same.") with { Shortfall = shortfall, Margin = margin };
     }
 
     private static Finding Differs(MotorNeed need, SpeedRange old, SpeedRange speed, IReadOnlyList<Change> also, double by)
@@ -60,14 +61,13 @@ internal static class HighSpeedMatch
 
         if (need.Site.BladeStays == false)
         {
-            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}") { Kit = [new($"blade chosen for {speed}")] }, .. also], $"{speed} in place of {old}: the new blade is to be chosen for it.");
+            return Finding.MeetsWith([new(SupplyChanges.MatchBlade, $"choose the new blade for {speed}") { Kit = [new($"blade chosen for {speed}")] }, .. also], $"{speed} in place of {old}: choose the new blade for it.");
         }
 
         var faster = speed.Least > old.Most;
         FormattableString comes = faster
             ? (FormattableString)$"the blade would need {Math.Pow(speed.Least / old.Most, 3):0.00} times the power, which goes with the cube of speed"
             : $"the blade would move {100 * speed.Most / old.Least:0} % of the air";
-        if (need.Site.BladeStays is null) return Finding.Unknown(Side.Site, "bladeStays", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: if the blade stays, {comes}.");
         return need.Site.Drive is null
             ? Finding.Unknown(Side.Site, "drive", $"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: driven directly, {comes}.")
             : Finding.Fails($"{speed} in place of {old} is {by * 100:0.0} % off, and 5 % is the limit: {comes}.");

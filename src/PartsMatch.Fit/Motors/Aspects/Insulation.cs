@@ -28,7 +28,7 @@ public sealed class Insulation() : Aspect<MotorSpec, MotorSite, InsulationFacet>
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, InsulationFacet facet)
     {
-        if (need.Plate.Insulation is not { } old) return Finding.Meets($"The old motor's class is not known, and nothing else asks for one.");
+        if (need.Plate.Insulation is not { } old) return Finding.Meets($"The old motor's insulation class is not known, so none is asked for.");
         var needed = Limit(old);
         if (facet.Class is { } known && Limit(known) is var limit && Within.AtLeast(limit, needed))
         {
@@ -42,7 +42,7 @@ public sealed class Insulation() : Aspect<MotorSpec, MotorSite, InsulationFacet>
         }
 
         if (facet.Class is not { } lower) return Finding.Unknown(Side.Part, "insulation", $"The old motor's class {old} bears {needed:0} °C; this one's class is not known.");
-        return Finding.MeetsWith([new(PlaceChanges.CheckInsulation, $"see that the place is not hot: class {lower} bears {Limit(lower):0} °C, the old motor's {old} {needed:0} °C")], $"Class {lower} bears {Limit(lower):0} °C, less than the {needed:0} °C of the old motor's {old}; for which air its maker made it is not marked, or how hot the air gets not known.") with
+        return Finding.MeetsWith([new(PlaceChanges.CheckInsulation, $"see that the place is not hot: class {lower} bears {Limit(lower):0} °C, the old motor's {old} {needed:0} °C")], $"Class {lower} bears {Limit(lower):0} °C, the old motor's {old} {needed:0} °C; {(facet.IsAmbientMarked ? "how hot the air there gets is not given" : "its highest ambient is not marked")}.") with
         {
             Shortfall = (needed - Limit(lower)) / WholeSpan,
             Margin = new(Limit(lower) - needed, "K"),

@@ -20,10 +20,10 @@ public sealed class MotorCooling() : Aspect<MotorSpec, MotorSite, CoolingFacet>(
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, CoolingFacet facet) => (facet.IsAirOver, need.Site.CoolingAir) switch
     {
-        (false, _) => Finding.Meets($"It does not depend on the air of the fan that it drives."),
+        (false, _) => Finding.Meets($"It cools without the air of the fan that it drives."),
         (_, CoolingAir.InAirstream) => Finding.Meets($"It sits in its own fan's air, which cools any motor."),
-        (true, CoolingAir.StillAir) => Finding.Fails($"It is an air-over motor: it carries its rating only in its own fan's air, and does not sit in it."),
-        (true, _) => Finding.Unknown(Side.Site, "coolingAir", $"It is an air-over motor, for its own fan's air only; whether the motor sits in that air is not known."),
+        (true, CoolingAir.StillAir) => Finding.Fails($"It is an air-over motor: it carries its rating only in its own fan's air, and here it would sit outside it."),
+        (true, _) => Finding.Unknown(Side.Site, "coolingAir", $"It is an air-over motor: it carries its rating only in its own fan's air."),
         (null, _) => Finding.Unknown(Side.Part, "enclosure", $"Whether it is an air-over motor, for its own fan's air only, is not known."),
     };
 }

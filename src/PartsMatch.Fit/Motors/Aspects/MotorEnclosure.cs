@@ -32,13 +32,13 @@ public sealed class MotorEnclosure() : Aspect<MotorSpec, MotorSite, EnclosureFac
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, EnclosureFacet facet) => need.Site.Surroundings switch
     {
-        Surroundings.Dry => Finding.Meets($"The place is dry: any enclosure does."),
+        Surroundings.Dry => Finding.Meets($"The place is dry: any enclosure will do."),
         { } wet => InWater(need, facet, wet),
         null => facet.IsEnclosed switch
         {
-            true => Finding.Meets($"It is enclosed, which does in dry places and in wet ones.") with { CautionWords = HasDrains(facet) ? (FormattableString)$"Where it gets wet: {Drain(need, facet)}." : null, CautionAt = Stage.Mount },
-            _ when IsEnclosed(need.Plate) == false => Finding.Meets($"The old motor was open as well: this one is at least as enclosed."),
-            false => Finding.Unknown(Side.Site, "surroundings", $"It is open, and so for dry places only; whether the place is dry is not known."),
+            true => Finding.Meets($"It is enclosed: that suits dry places and wet ones.") with { CautionWords = HasDrains(facet) ? (FormattableString)$"Where it gets wet: {Drain(need, facet)}." : null, CautionAt = Stage.Mount },
+            _ when IsEnclosed(need.Plate) == false => Finding.Meets($"The old motor was open too: this one is at least as enclosed."),
+            false => Finding.Unknown(Side.Site, "surroundings", $"It is open, for dry places only."),
             null => Finding.Unknown(Side.Part, "enclosure", $"Whether it is enclosed is not known; an open motor is for dry places only."),
         },
     };
@@ -47,7 +47,7 @@ public sealed class MotorEnclosure() : Aspect<MotorSpec, MotorSite, EnclosureFac
     {
         null => Finding.Unknown(Side.Part, "enclosure", $"{Place(wet)} needs an enclosed motor, or second IP digit 4 at least; this one's enclosure is not known."),
         false => Finding.Fails($"{Place(wet)} needs an enclosed motor, or second IP digit 4 at least; this one is open or marked for less."),
-        true => Finding.MeetsWith(HasDrains(facet) ? [new(BodyChanges.OpenLowestDrain, $"{Drain(need, facet)}")] : [], $"{Place(wet)} needs an enclosed motor, or second IP digit 4 at least, and it is one.") with
+        true => Finding.MeetsWith(HasDrains(facet) ? [new(BodyChanges.OpenLowestDrain, $"{Drain(need, facet)}")] : [], $"{Place(wet)} needs an enclosed motor, or second IP digit 4 at least, and this is one.") with
         {
             CautionWords = wet == Surroundings.WashDown && !facet.ResistsJets ? (FormattableString)$"It is not marked against water jets (second IP digit 5): do not aim the hose at it." : null,
         },

@@ -44,8 +44,8 @@ public sealed class Mount() : Aspect<MotorSpec, MotorSite, MountFacet>("Mount", 
 
     private static Finding Held(MotorNeed need, MountFacet facet)
     {
-        if ((need.Site.MountThere ?? need.Plate.Mounts) is not { } there) return Finding.Unknown(Side.Plate, "mounts", $"How the old motor is held is not known.");
-        if (facet.Kinds == 0) return Finding.Unknown(Side.Part, "mounts", $"How this motor can be held is not known.");
+        if ((need.Site.MountThere ?? need.Plate.Mounts) is not { } there) return Finding.Unknown(Side.Plate, "mounts", $"It must be held as the old motor was, and how that was is not known.");
+        if (facet.Kinds == 0) return Finding.Unknown(Side.Part, "mounts", $"The place holds a motor by {new ListedMounts(MountFacet.Bits(there))}; this one's mounts are not given.");
         Finding? best = null;
         foreach (var place in there)
         {

@@ -30,10 +30,10 @@ public sealed class OverloadProtection() : Aspect<MotorSpec, MotorSite, Protecti
         Protection.None => InCircuit(need.Site),
         Protection.Impedance => Finding.Meets($"Its winding bears a locked rotor without a protector."),
         Protection.Manual => need.Plate.Protection == Protection.Manual
-            ? Finding.Meets($"Its protector is set back by hand, as the old one's was.")
-            : Finding.MeetsWith([new(CircuitChanges.CheckReset, $"see that somebody can reach the protector's button: it stays off until it is pressed")], $"Its protector is set back by hand: the fan stays off until somebody does."),
-        Protection.Automatic => BySelf(need, $"Its protector closes again by itself.", $"Its protector closes again by itself, where the old one was set back by hand: it restarts without warning."),
-        _ => BySelf(need, $"It has a thermal protector.", $"How its thermal protector closes again is not said, and the old one was set back by hand: it may restart without warning."),
+            ? Finding.Meets($"Its protector is reset by hand, as the old one's was.")
+            : Finding.MeetsWith([new(CircuitChanges.CheckReset, $"see that somebody can reach the protector's button: it stays off until it is pressed")], $"Its protector is reset by hand: once tripped, the fan stays off until somebody comes."),
+        Protection.Automatic => BySelf(need, $"Its protector resets by itself.", $"Its protector resets by itself, the old one's was reset by hand: it restarts without warning."),
+        _ => BySelf(need, $"It has a thermal protector.", $"How its thermal protector resets is not given, and the old one's was reset by hand: it may restart without warning."),
     };
 
     private static Finding BySelf(MotorNeed need, FormattableString sentence, FormattableString caution) =>
@@ -43,6 +43,6 @@ public sealed class OverloadProtection() : Aspect<MotorSpec, MotorSite, Protecti
     {
         true => Finding.Meets($"It has no protector inside; the overload device in the circuit guards it."),
         false => Finding.Fails($"It has no protector inside, and there is no overload device in the circuit: one of the two is needed."),
-        null => Finding.Unknown(Side.Site, "overloadInCircuit", $"It has no protector inside: see whether an overload device in the circuit guards it."),
+        null => Finding.Unknown(Side.Site, "overloadInCircuit", $"It has no protector inside, so an overload device in the circuit must guard it."),
     };
 }

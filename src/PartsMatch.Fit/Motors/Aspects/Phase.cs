@@ -38,6 +38,6 @@ public sealed class Phase() : Aspect<MotorSpec, MotorSite, PhaseFacet>("Phase", 
     {
         Phases.Three => Finding.Meets($"The motor needs three phases, and three reach it."),
         Phases.Single => Finding.Fails($"The motor needs three phases, and one reaches it: it would not start."),
-        _ => Finding.Unknown(Side.Site, "supplyPhase", $"The motor needs three phases: see how many reach the old one."),
+        _ => Finding.Unknown(Side.Site, "supplyPhase", $"The motor needs three phases; on one it would not start."),
     };
 }

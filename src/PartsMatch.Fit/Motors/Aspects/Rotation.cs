@@ -47,9 +47,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, TurnFacet facet)
     {
-        // What was said of the site stands, even where it names no end: the plate does not silently take its place.
-        var needed = (need.Site.TurnNeeded ?? need.Plate.Rotation)?.FacingShaft;
-        if (needed is not { } turn) return WhateverIsNeeded(need, facet);
+        if (Needed(need) is not { } turn) return WhateverIsNeeded(need, facet);
         if (facet.Ships == turn)
         {
             return Finding.Meets($"It turns {Seen(turn)}, as the fan needs.") with { CautionWords = facet.HasTwoShafts ? TwoShafts : null, CautionAt = Stage.Mount };
@@ -58,12 +56,15 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         return (facet.CanReverse, facet.Ships) switch
         {
             (true, { }) => Set(need, new(BodyChanges.Reverse, $"{How(facet)}, so that it turns {Seen(turn)}"), $"It ships turning {Seen(Turn.Opposite(turn))} and can be reversed; the fan needs {Seen(turn)}."),
-            (true, null) => Set(need, new(BodyChanges.SeeTurn, $"see which way it turns as it ships; it must turn {Seen(turn)}, else {How(facet)}"), $"It can be set to turn either way; the fan needs {Seen(turn)}."),
+            (true, null) => Set(need, new(BodyChanges.SeeTurn, $"see which way it turns as it ships: it must turn {Seen(turn)}; if not, {How(facet)}"), $"It can be set to turn either way; the fan needs {Seen(turn)}."),
             (false, { }) => Finding.Fails($"It turns {Seen(Turn.Opposite(turn))} and cannot be reversed; the fan needs {Seen(turn)}."),
             (null, { }) => Finding.Unknown(Side.Part, "reversing", $"It turns {Seen(Turn.Opposite(turn))}, the fan needs {Seen(turn)}, and whether it can be reversed is not known."),
             (_, null) => Finding.Unknown(Side.Part, "rotation", $"The fan needs {Seen(turn)}; which way this motor turns, and seen from which end, is not known."),
         };
     }
+
+    /// <summary>The turn that the fan needs, facing the shaft. What was said of the site stands, even where it names no end: the plate does not silently take its place.</summary>
+    internal static Direction? Needed(MotorNeed need) => (need.Site.TurnNeeded ?? need.Plate.Rotation)?.FacingShaft;
 
     private static Finding WhateverIsNeeded(MotorNeed need, TurnFacet facet)
     {

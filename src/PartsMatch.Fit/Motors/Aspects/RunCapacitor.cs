@@ -58,20 +58,20 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         var marked = Rounded.Volts(there?.Volts);
         if (size == microfarads && volts is { } least && marked is { } strength && Within.AtLeast(strength, least))
         {
-            return Finding.Meets($"It asks for {microfarads} µF at {least} V at least; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced.", CautionAt = Stage.Wire };
+            return Finding.Meets($"It asks for {microfarads} µF, {least} V or more; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced.", CautionAt = Stage.Wire };
         }
 
-        if (size == microfarads && volts is null) return Finding.Unknown(Side.Part, "runCapacitor", $"It asks for {microfarads} µF, as is there; for how many volts is not known.");
+        if (size == microfarads && volts is null) return Finding.Unknown(Side.Part, "runCapacitor", $"It asks for {microfarads} µF, which is there; for how many volts is not known.");
         FormattableString asked = volts is { } rated ? (FormattableString)$"{microfarads} µF, {rated} V or more" : $"{microfarads} µF, at least for the volts on the new motor's plate";
         List<Change> changes = [new(BodyChanges.FitCapacitor, $"fit a separate run capacitor of {asked}") { Kit = [new($"run capacitor, {asked}")] }];
         if (shared) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] });
         return Finding.MeetsWith(changes, there switch
         {
-            null => $"It asks for {microfarads} µF at its own volts; what is there is not known.",
-            { IsNone: true } => $"It asks for {microfarads} µF at its own volts; there is no run capacitor.",
+            null => $"It asks for {microfarads} µF; which capacitor is there is not known.",
+            { IsNone: true } => $"It asks for {microfarads} µF, and no run capacitor is there.",
             _ when size != microfarads => $"It asks for {microfarads} µF; {size} µF is there.",
-            _ when marked is null => $"It asks for {microfarads} µF at {volts} V at least; the one there has that µF, its volts are not known.",
-            _ => $"It asks for {volts} V at least; the {size} µF there is marked {marked} V.",
+            _ when marked is null => $"It asks for {microfarads} µF, {volts} V or more; the one there has the µF, but its volts are not known.",
+            _ => $"It asks for {volts} V or more; the {size} µF there is marked {marked} V.",
         });
     }
 

@@ -29,7 +29,7 @@ public sealed class ShaftEnds() : Aspect<MotorSpec, MotorSite, EndsFacet>("Shaft
             (_, null) => Finding.Unknown(Side.Part, "shaftEnds", $"Two shaft ends are needed; how many the motor has is not known."),
             ({ } fans, { } ends) when ends < fans => Finding.Fails($"It has {ends} shaft end; {fans} are needed."),
             ({ } fans, { } ends) when ends > fans => Finding.MeetsWith([new(BodyChanges.GuardSecondShaft, $"guard the second shaft end, and see that there is room for it") { Kit = [new($"guard for a bare shaft end")] }], $"One shaft end is needed; it has a second that drives nothing."),
-            ({ } fans, _) => Finding.Meets($"It has as many shaft ends as are needed: {fans}."),
+            ({ } fans, _) => Finding.Meets($"It has {fans} shaft end{(fans == 1 ? string.Empty : "s")}, as needed."),
         };
     }
 }

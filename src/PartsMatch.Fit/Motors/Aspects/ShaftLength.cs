@@ -69,7 +69,7 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
             // Only where the need was taken from the old shaft; what was measured as needed is enough.
             var shorter = old is { } before && Math.Abs(before - Step - least) < 0.02 ? Math.Max(0, before - length) : 0;
             Change[] changes = shorter > 0 ? [new(BodyChanges.SetBladeBack, $"see that the blade comes to its old depth: the shaft is {new Shown(Rounded.To(shorter, 2))} shorter than the old one")] : [];
-            return Finding.MeetsWith(changes, $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, and clears {new Shown(most)}.") with
+            return Finding.MeetsWith(changes, $"Its shaft is {new Shown(length)} long: {new Shown(least)} is needed, {new Shown(most)} is the most.") with
             {
                 Shortfall = Math.Min(1, shorter / Step),
                 Margin = new(Math.Min(length - least, most - length), "mm"),
@@ -83,7 +83,7 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
             return Finding.MeetsWith([new(BodyChanges.CheckShaftRoom, $"see that a shaft of {new Shown(length)} clears the guard; it may be cut, to {new Shown(least)} at the shortest")], $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed, and may be cut if it is too long.");
         }
 
-        return Finding.Unknown(Side.Site, "shaftRoom", $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed; the room in front of it does not tell whether it clears.");
+        return Finding.Unknown(Side.Site, "shaftRoom", $"Its shaft of {new Shown(length)} reaches the {new Shown(least)} needed; whether it clears what is in front is not known: measure the room.");
     }
 
     private static Finding Cut(LengthFacet facet, double length, double target)

@@ -7,18 +7,19 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// <param name="Rpm">Full-load speed at high speed, by frequency; empty when unknown.</param>
 /// <param name="Speeds">How many speeds; null when unknown.</param>
 /// <param name="Means">How it has several.</param>
+/// <param name="Lower">Its lower speeds, without their powers; empty for a motor of one.</param>
 /// <param name="InductionPoles">Poles at high speed of an induction motor; null when unknown or of another kind.</param>
-public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds, SpeedMeans? Means, int? InductionPoles)
+public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds, SpeedMeans? Means, Sequence<LowerSpeed> Lower, int? InductionPoles)
 {
     /// <summary>What they are for a motor.</summary>
     public static SpeedFacet Of(MotorSpec motor) =>
-        new(HighSpeed.Rpm(motor), motor.Speeds, motor.SpeedMeans, motor.Type is not null && MotorKinds.IsInduction(motor) ? motor.Poles : null);
+        new(HighSpeed.Rpm(motor), motor.Speeds, motor.SpeedMeans, [.. LowerSpeeds.Of(motor).Select(lower => lower with { Watts = null })], motor.Type is not null && MotorKinds.IsInduction(motor) ? motor.Poles : null);
 }
 
 /// <summary>Does the fan keep its speed, and has the motor as many speeds as are used?</summary>
 /// <remarks>
-/// High speed against high speed, at the site's frequency: within 5 % is the same (practice), within 2 % nobody would give it a thought, since motors of one plate
-/// differ by as much (MG 1 12.46 allows 20 % of the slip, 25 rpm at 1075: from memory). Lower speeds of a tapped winding are high-slip taps of the same poles.
+/// High speed against high speed, at the site's frequency, and each lower speed in use against the one that serves it: within 5 % is the same (practice), within 2 % nobody would give it a thought, since motors of one plate
+/// differ by as much (MG 1 12.46 allows 20 % of the slip, 25 rpm at 1075: from memory). Lower speeds of a tapped winding are high-slip taps of the same poles: beyond the limit they are checked, not refused.
 /// A belt's sheaves or a new blade can make up for another speed.
 /// </remarks>
 public sealed class Speed() : Aspect<MotorSpec, MotorSite, SpeedFacet>("Speed", isDeciding: true, MotorSources.SameSpeed, new(1.5, 0.6, 1.2))
@@ -32,8 +33,8 @@ public sealed class Speed() : Aspect<MotorSpec, MotorSite, SpeedFacet>("Speed", 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, SpeedFacet facet)
     {
-        if (need.Site.SpeedsUsed is { } used && facet.Speeds < used) return Finding.Fails($"{used} speeds are used, and the motor has {facet.Speeds}.");
-        var high = HighSpeedMatch.Judge(need, facet, SpeedCount.Changes(need, facet));
-        return high.Verdict is Verdict.Fails or Verdict.Unknown ? high : SpeedCount.Missing(need, facet) ?? high;
+        if (need.Site.SpeedsUsed is { } used && facet.Speeds < used) return Finding.Fails($"{used} speeds are used, and the motor has {facet.Speeds}: it serves only where the controls use no more.");
+        var all = EverySpeed.Of(HighSpeedMatch.Judge(need, facet, SpeedCount.Changes(need, facet)), LowerSpeedMatch.Judge(need, facet));
+        return all.Verdict is Verdict.Fails or Verdict.Unknown ? all : SpeedCount.Missing(need, facet) ?? all;
     }
 }

@@ -16,6 +16,9 @@ public enum StartingBasis
 
     /// <summary>Taken as 6 times the full-load amps (UL/IEC 60730-1, from memory).</summary>
     SixTimes,
+
+    /// <summary>Of an electronically commutated motor: it ramps up, so that it starts at about its full-load amps (practice); what its electronics draw as they are switched on is not known.</summary>
+    RampsUp,
 }
 
 /// <summary>What the starting current reads.</summary>
@@ -25,8 +28,8 @@ public readonly record struct StartingCurrentFacet(MotorAmps LockedRotor, Starti
 
 /// <summary>Does the circuit stand the motor's locked-rotor amps, at each start?</summary>
 /// <remarks>
-/// Judged apart from full-load amps, sums likewise. Not marked, they follow from the code letter, else they are 6 times full load; so is the rating of a contact marked for full-load amps only, but a part
-/// fails only what is marked. Without a contact's rating, over 20 % more than the old plate's is to be checked (IEC 60034-1's tolerance of locked-rotor amps); plates rarely give them, and then the running current speaks for both.
+/// The greatest amps of its speeds count: it may be started on any of them. Judged apart from full-load amps, sums likewise. Not marked, they follow from the code letter, else they are 6 times full load; so is the rating of a contact marked for full-load amps only, but a part
+/// fails only what is marked. An electronically commutated motor ramps up: 6 times full load would be a false figure for it, and a contact waits for its maker's. Without a contact's rating, over 20 % more than the old plate's is to be checked (IEC 60034-1's tolerance of locked-rotor amps); plates rarely give them, and then the running current speaks for both.
 /// </remarks>
 public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCurrentFacet>("Starting current", isDeciding: false, CircuitSources.StartingCurrent, new(0.3, 0.5, 0.3))
 {
@@ -41,36 +44,40 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         var marked = MotorAmps.LockedRotor(part);
         if (marked.Rows.Count > 0) return new(marked, StartingBasis.Marked);
         var lettered = MotorAmps.Of(part, row => ByCodeLetter(part, row));
-        return lettered.Rows.Count > 0 ? new(lettered, StartingBasis.CodeLetter) : new(MotorAmps.Of(part, SixTimes), StartingBasis.SixTimes);
+        return lettered.Rows.Count > 0 ? new(lettered, StartingBasis.CodeLetter)
+            : part.Type == MotorType.ElectronicallyCommutated ? new(MotorAmps.FullLoad(part), StartingBasis.RampsUp)
+            : new(MotorAmps.Of(part, SixTimes), StartingBasis.SixTimes);
     }
 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, StartingCurrentFacet facet) =>
         facet.LockedRotor.Rows.Count == 0
-            ? Finding.Unknown(Side.Part, "lockedRotorAmps", $"The part's locked-rotor amps are not given, and neither code letter nor full-load amps tell them.")
+            ? Finding.Unknown(Side.Part, "lockedRotorAmps", $"The part's locked-rotor amps are not given, and neither a code letter nor full-load amps tell them.")
             : facet.LockedRotor.Connections.ForPhases(phases => Judge(need, facet, AmpsThere.Of(facet.LockedRotor, need, phases, facet.LockedRotor.Connections.Taps)));
 
     private static Finding Judge(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
         if (CircuitDevice.Deciding(CircuitDevice.LockedRotor(need.Site), amps) is not { } tightest) return AgainstOld(need, facet, amps);
+        if (facet.Basis == StartingBasis.RampsUp) return Finding.Unknown(Side.Part, "lockedRotorAmps", $"An electronically commutated motor ramps up to its {amps.Most:0.##} A (practice); what it draws when it is switched on is not given, and the {tightest.Name} stands {tightest.Carries:0.#} A.");
         if (tightest.Takes(amps.Most)) return With(Finding.Meets(Sentence(facet, tightest, amps)), tightest, amps);
         if (tightest.NeverTakes(amps.Least)) return With(Finding.Fails(Sentence(facet, tightest, amps)), tightest, amps);
         var missing = !tightest.IsMarked ? tightest.Field : tightest.OthersAreMarked ? amps.Missing : "otherLockedRotorAmps";
-        return Finding.Unknown(Side.Site, missing, $"{tightest.Load(amps.Most)} at the start, {How(facet.Basis)}, may be more than the {tightest.Name} stands: {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
+        return Finding.Unknown(Side.Site, missing, $"It starts with {tightest.Load(amps.Most)}, {How(facet.Basis)}: that may be more than the {tightest.Name} stands, {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
     }
 
     private static Finding AgainstOld(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
-        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(MotorAmps.LockedRotor(need.Plate), need, facet.LockedRotor.Connections.Taps) is not { } old)
+        if (facet.Basis == StartingBasis.RampsUp) return Finding.Meets($"An electronically commutated motor ramps up: it starts at about its {amps.Most:0.##} A of full load (practice).");
+        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(MotorAmps.LockedRotor(need.Plate), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
         {
-            return Finding.Meets($"{amps.Most:0.##} A at the start, {How(facet.Basis)}; no contact's rating and no old plate's amps stand against it, and the running amps are judged by themselves.");
+            return Finding.Meets($"It starts with {amps.Most:0.##} A, {How(facet.Basis)}. No rating of the contact is given: its running amps are judged instead.");
         }
 
-        Change[] changes = Within.AtMost(amps.Most, old * Tolerance) ? [] : [new(CircuitChanges.CheckStart, $"see that contact and fuse stand {amps.Most:0.##} A at the start, where the old motor took {old:0.##} A")];
-        return Finding.MeetsWith(changes, $"{amps.Most:0.##} A at the start, and the old motor took {old:0.##} A; up to 20 % more is within the tolerance of such amps.") with
+        Change[] changes = Within.AtMost(amps.Most, old.Amps * Tolerance) ? [] : [new(CircuitChanges.CheckStart, $"see that contact and fuse stand {amps.Most:0.##} A at the start; the old motor took {old}")];
+        return Finding.MeetsWith(changes, $"It starts with {amps.Most:0.##} A, and the old motor took {old}; up to 20 % more is within the tolerance of such amps.") with
         {
-            Shortfall = Math.Clamp(((amps.Most / old) - 1) / (Tolerance - 1), 0, 1),
-            Margin = new((old * Tolerance) - amps.Most, "A"),
+            Shortfall = Math.Clamp(((amps.Most / old.Amps) - 1) / (Tolerance - 1), 0, 1),
+            Margin = new((old.Amps * Tolerance) - amps.Most, "A"),
         };
     }
 
@@ -78,12 +85,12 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         finding with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") };
 
     private static FormattableString Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
-        $"{device.Load(amps.Most)} at the start, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
+        $"It starts with {device.Load(amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
 
     private static string How(StartingBasis basis) => basis switch
     {
         StartingBasis.Marked => "as marked",
-        StartingBasis.CodeLetter => "by its code letter at most",
+        StartingBasis.CodeLetter => "at most, by its code letter",
         _ => "taken as 6 times full load",
     };
 

@@ -37,8 +37,8 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
         if (need.Site.SupplyFrequency is not { } supply)
         {
             return Takes(facet, 50) && Takes(facet, 60)
-                ? Finding.Meets($"Rated for {facet}: it takes either mains frequency.")
-                : Finding.Unknown(Side.Site, "supplyFrequency", $"Rated for {facet}: see whether the supply is 50 or 60 Hz.") with { Shortfall = Missed(need, facet) };
+                ? Finding.Meets($"It is rated for {facet} and takes either mains frequency.")
+                : Finding.Unknown(Side.Site, "supplyFrequency", $"It is rated for {facet}; the supply's frequency is not known.") with { Shortfall = Missed(need, facet) };
         }
 
         var hertz = Rounded.To(supply.Hertz, 2);

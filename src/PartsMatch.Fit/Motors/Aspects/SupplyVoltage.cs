@@ -36,12 +36,12 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
         if (best is { } choice && choice.Tap.Takes(choice.Supply.Volts)) return Takes(choice, old, facet);
         if (!supply.LinesMeasured)
         {
-            return Finding.Unknown(Side.Site, "volts", $"The taps take {Windows(taps)}: measure the volts at the motor's leads.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
+            return Finding.Unknown(Side.Site, "volts", $"It takes {Windows(taps)}; the volts there were not measured.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
         }
 
         if (taps.Any(tap => supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)))
         {
-            return Finding.Unknown(Side.Site, "neutralVolts", $"{supply.Available[0].Volts:0.#} V between lines is not what a tap takes ({Windows(taps)}): measure line to neutral, if a neutral is there.") with { Shortfall = 1 };
+            return Finding.Unknown(Side.Site, "neutralVolts", $"It takes {Windows(taps)}, not the {supply.Available[0].Volts:0.#} V between lines; line to neutral may suit it, if a neutral is there.") with { Shortfall = 1 };
         }
 
         var nearest = best!.Value;
@@ -84,7 +84,7 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
 
     private static string Connection(Between between) => between == Between.Lines ? "between lines" : "from line to neutral";
 
-    private static string Windows(Sequence<VoltTap> taps) => string.Join(", ", taps.Select(tap => FormattableString.Invariant($"{tap.Least:0.#} to {tap.Most:0.#} V")));
+    private static string Windows(Sequence<VoltTap> taps) => string.Join(" or ", taps.Select(tap => FormattableString.Invariant($"{tap.Least:0.#} to {tap.Most:0.#} V")));
 
     private static string Refused(SupplyVolts supply) =>
         supply.Refused.Count == 0 ? string.Empty : FormattableString.Invariant($" ({supply.Refused[0]:0.#} V to neutral is no leg to connect a motor to here)");

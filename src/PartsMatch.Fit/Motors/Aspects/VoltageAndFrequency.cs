@@ -29,7 +29,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     public override Finding Judge(MotorNeed need, VoltageAndFrequencyFacet facet)
     {
         var frequencyOff = facet.Frequency.Off(Rounded.Hertz(need.Site.SupplyFrequency));
-        if (frequencyOff is { } off && !Within.AtMost(off, SupplyWindows.MostFrequencyOff)) return Finding.Meets($"The frequency is {off * 100:0.0} % off, beyond its own 5 %: the sum is not asked.");
+        if (frequencyOff is { } off && !Within.AtMost(off, SupplyWindows.MostFrequencyOff)) return Finding.Meets($"The frequency is {off * 100:0.0} % off, beyond its own limit of 5 %, which decides by itself.");
         if (frequencyOff is < 1e-9) return Finding.Meets($"At the rated frequency the volts alone decide: up to 10 %.");
         if (facet.Connections.Taps.Count == 0) return Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.");
         return facet.Connections.ForPhases(phases => Judge(need, facet, phases, frequencyOff));
@@ -42,7 +42,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
         double? voltsOff = TapChoice.Best(taps, supply, null) is { } best && best.Tap.Takes(best.Supply.Volts) ? best.Off : null;
         if (voltsOff is { } easy && frequencyOff is null && Within.AtMost(easy, SupplyWindows.EasyVoltsOff))
         {
-            return Finding.Meets($"The volts are {easy * 100:0.0} % off: with the 5 % that the frequency may have, the sum stays within 10 %.");
+            return Finding.Meets($"The volts are {easy * 100:0.0} % off: even with the 5 % allowed for frequency, both together stay within 10 %.");
         }
 
         if (voltsOff is { } volts && frequencyOff is { } frequency && Within.AtMost(volts + frequency, Most)) return Sum(Finding.Meets, volts, frequency, need, facet);
@@ -52,7 +52,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
             return Finding.Unknown(Side.Site, "neutralVolts", $"Volts and frequency together may be 10 % off: measure line to neutral, if a neutral is there.");
         }
 
-        if (voltsOff is null) return Finding.Meets($"The volts are beyond their own 10 %: the sum is not asked.");
+        if (voltsOff is null) return Finding.Meets($"The volts are beyond their own limit of 10 %, which decides by itself.");
         if (frequencyOff is { } known) return Sum(Finding.Fails, voltsOff.Value, known, need, facet);
         return facet.Frequency.Hertz.Count == 0
             ? Finding.Unknown(Side.Part, "frequency", $"The volts are {voltsOff.Value * 100:0.0} % off; the part's frequency is not given.")

@@ -35,10 +35,10 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
 
     private static Finding OnThreePhases(MotorNeed need)
     {
-        if (need.Site.Volts is not { Count: 3 } volts) return Finding.Unknown(Side.Site, "volts", $"Unbalance takes the volts between all three pairs of lines: measure them; up to 1 % is free, 5 % the limit.");
+        if (need.Site.Volts is not { Count: 3 } volts) return Finding.Unknown(Side.Site, "volts", $"Unbalance needs all three voltages between lines; up to 1 % costs nothing, 5 % is the limit.");
         var percent = Physics.Unbalance.Percent(Rounded.To(volts[0].Volts, 1), Rounded.To(volts[1].Volts, 1), Rounded.To(volts[2].Volts, 1));
         var finding = UnbalanceDerating.Factor(percent) is { } factor
-            ? Finding.Meets($"The three voltages are {percent:0.00} % out of balance; up to 1 % is free, 5 % the limit.") with
+            ? Finding.Meets($"The three voltages are {percent:0.00} % out of balance; up to 1 % costs nothing, 5 % is the limit.") with
             {
                 CautionWords = Within.AtMost(percent, Easy)
                     ? null

@@ -14,7 +14,7 @@ internal static class MotorMends
     private static readonly IReadOnlyList<Func<MotorCase, MendFirst?>> All =
     [
         one => Supply.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
-            ? new("supplyOffTap", bad.Sentence, "Set the tap for the volts that are there, or have the supply mended.", MotorSources.Running) : null,
+            ? new("supplyOffTap", bad.Sentence, SupplyAtLeads.IsFarOff(one) ? "See why that motor was on these volts: read plate and meter again, and look whether the supply or the motor was changed." : "Set the tap for the volts that are there, or have the supply mended.", MotorSources.Running) : null,
         Unbalanced,
         one => one.Readings.ContactBurnt == true
             ? new("contactBurnt", "A pole of the contactor is burnt.", "Replace the contactor: a burnt pole starves the motor or takes a leg away.", ReadingSources.Killers) : null,

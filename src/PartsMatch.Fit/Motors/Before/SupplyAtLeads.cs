@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -17,6 +18,9 @@ public sealed class SupplyAtLeads() : ReadingRule<MotorCase>("Supply against the
         FormattableString limit = $"{tap.Least:0.#} to {tap.Most:0.#} V";
         return tap.Takes(volts)
             ? Ruling.Good($"{volts:0.#} V at its leads; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V.", limit)
-            : Ruling.Bad($"{volts:0.#} V at its leads; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V. Mend the supply or set the right tap first.", limit).NotThePart();
+            : Ruling.Bad($"{volts:0.#} V at its leads; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V. {(IsFarOff(one) ? $"A {tap} motor does not belong on {volts:0.#} V: find out why it was there" : "Mend the supply or set the right tap")} first.", limit).NotThePart();
     }
+
+    /// <summary>Whether the volts are so far off every tap that it cannot have run on them: then plate, supply or meter is wrong.</summary>
+    internal static bool IsFarOff(MotorCase one) => one.HasVolts == true && one.Taps.Count > 0 && !Within.AtMost(one.Taps.Min(tap => tap.Off(one.Volts.Average())), SupplyWindows.FurthestOff);
 }

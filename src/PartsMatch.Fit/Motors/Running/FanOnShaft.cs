@@ -62,7 +62,8 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
     /// </summary>
     private static Band? AmpsWatts(MotorNeed need, RatedPoint old, double amps, TypeBand type)
     {
-        var row = Ratings.Of(need.Plate).Rows.FirstOrDefault(one => one.FullLoadAmps is not null && (old.Tap is null || one.Volts is null || VoltTap.Of(one.Volts.Value) == old.Tap));
+        var row = Ratings.Of(need.Plate).Rows.Where(one => one.FullLoadAmps is not null && (old.Tap is null || one.Volts is null || VoltTap.Of(one.Volts.Value) == old.Tap))
+            .MinBy(one => Math.Abs((one.Speed?.RevolutionsPerMinute ?? old.Rpm) - old.Rpm));
         if (row?.FullLoadAmps is not { } plate || old.Tap is not { } tap) return null;
         var most = amps / plate.First.Amperes * old.VoltsRatio * old.ShaftWatts.High;
         var least = MotorInput.ShaftWatts(tap.High * old.VoltsRatio, amps, type.Efficiency, type.PowerFactor, need.Plate.Phase == Phases.Three).Low;

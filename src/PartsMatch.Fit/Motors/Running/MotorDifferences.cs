@@ -9,32 +9,41 @@ public static class MotorDifferences
 {
     private const string Lines = "each motor's torque line goes through its rated point (Kloss), with the square of the volts; the fan's torque goes with the square of speed";
 
-    /// <summary>A motor that runs at all runs on volts nearer to its plate's than this (practice).</summary>
-    private const double FurthestOff = 0.25;
-
     /// <summary>Speed, airflow, shaft power, share of the rating, amps and condensing split, each old against new; none when the plates tell too little.</summary>
     public static IReadOnlyList<Difference> Of(MotorNeed need, MotorSpec part)
     {
         if (OnTheFan.Of(need, RunningFacet.Of(part)).Run is not { } run) return [];
 
         // Volts so far from the old motor's plate that it cannot have run on them: plate or volts are wrong, and nothing is to be told from them.
-        if (run.Old.Tap is { } tap && tap.Off(run.Old.VoltsRatio * tap.High) > FurthestOff) return [];
+        if (run.Old.Tap is { } tap && tap.Off(run.Old.VoltsRatio * tap.High) > SupplyWindows.FurthestOff) return [];
         var assumed = Assumptions(need, run);
-        var airflow = run.Over(one => one.Airflow);
-        List<Difference> all =
+        var facet = RunningFacet.Of(part);
+        return
         [
-            new("speed", "Speed", "rpm", run.Over(one => one.OldRpm), run.Over(one => one.NewRpm), run.Over(one => one.NewRpm / one.OldRpm), assumed),
-            new("airflow", "Airflow", "%", Band.Exactly(100), airflow * 100, airflow, [.. assumed, "airflow goes with speed (fan laws) while coil and ducts stay as they are"]),
-            new("shaftPower", "Shaft power", "W", run.Over(one => one.OldWatts), run.Over(one => one.NewWatts), run.Over(one => one.NewWatts / one.OldWatts), assumed),
-            new("shareOfRating", "Share of its rating", "%", run.Over(one => one.OldShare) * 100, run.Over(one => one.NewShare) * 100, run.Over(one => one.NewShare / one.OldShare), assumed),
+            .. OnOneSpeed(need, part, run, assumed),
+            Split(need.Site, run.Over(one => one.Airflow), assumed),
+            .. SpeedPairs.Of(need, facet.Lower, facet.Means).SelectMany(pair => run.On(need, facet, pair) is { } lower ? OnLower(need, part, lower, pair.Name) : []),
         ];
+    }
+
+    private static IEnumerable<Difference> OnOneSpeed(MotorNeed need, MotorSpec part, OnTheFan run, IReadOnlyList<string> assumed)
+    {
+        var airflow = run.Over(one => one.Airflow);
+        yield return new("speed", "Speed", "rpm", run.Over(one => one.OldRpm), run.Over(one => one.NewRpm), run.Over(one => one.NewRpm / one.OldRpm), assumed);
+        yield return new("airflow", "Airflow", "%", Band.Exactly(100), airflow * 100, airflow, [.. assumed, "airflow goes with speed (fan laws) while coil and ducts stay as they are"]);
+        yield return new("shaftPower", "Shaft power", "W", run.Over(one => one.OldWatts), run.Over(one => one.NewWatts), run.Over(one => one.NewWatts / one.OldWatts), assumed);
+        yield return new("shareOfRating", "Share of its rating", "%", run.Over(one => one.OldShare) * 100, run.Over(one => one.NewShare) * 100, run.Over(one => one.NewShare / one.OldShare), assumed);
         if (RunningAmps.Of(need.Plate, run.Old, run.Over(one => one.OldWatts)) is { } old && RunningAmps.Of(part, run.New, run.Over(one => one.NewWatts)) is { } now)
         {
-            all.Add(new("amps", "Amps", "A", old, now, null, [.. assumed, RunningAmps.Assumption]));
+            yield return new("amps", "Amps", "A", old, now, null, [.. assumed, RunningAmps.Assumption]);
         }
+    }
 
-        all.Add(Split(need.Site, airflow, assumed));
-        return all;
+    /// <summary>The same on a lower speed in use, each figure named after it: speedOnLow. Airflow is against the old motor's on that speed.</summary>
+    private static IEnumerable<Difference> OnLower(MotorNeed need, MotorSpec part, OnTheFan run, SpeedName speed)
+    {
+        List<string> assumed = [.. Assumptions(need, run), "the fan is as heavy as on high: its torque goes with the square of speed"];
+        return OnOneSpeed(need, part, run, assumed).Select(one => one with { Name = $"{one.Name}On{speed.Name}", Title = $"{one.Title} on {speed.Word}" });
     }
 
     /// <summary>With several fans on the coil only one of them is changed.</summary>

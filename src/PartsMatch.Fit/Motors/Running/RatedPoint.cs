@@ -46,6 +46,29 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return (points, null);
     }
 
+    /// <summary>The same motor on one of its lower speeds.</summary>
+    /// <remarks>
+    /// A tap keeps the field's speed and slips more; a winding of its own has its own poles. Where the plate does not say which, both are possible. What amps tell of the power is of high speed only.
+    /// </remarks>
+    /// <param name="motor">The motor.</param>
+    /// <param name="lower">The lower speed.</param>
+    /// <param name="supplyHertz">The supply's frequency; null when unknown.</param>
+    /// <returns>None where its speed or power is not known, or its speed is of no pole count.</returns>
+    public IReadOnlyList<RatedPoint> OnLower(RunningFacet motor, LowerSpeed lower, double? supplyHertz)
+    {
+        if (lower is not { Rpm: > 0 and var rpm, Watts: > 0 and var watts }) return [];
+        var slower = this with { Rpm = rpm, ShaftWatts = AtShaft(motor, watts) };
+        if (SynchronousRpm is null) return [slower];
+        var own = PoleCounts.Of(rpm, HertzAt(motor, Rpm, supplyHertz)).Select(poles => (double?)PoleCounts.Synchronous(poles, HertzAt(motor, Rpm, supplyHertz))).FirstOrDefault();
+        double?[] possible = motor.Means switch
+        {
+            SpeedMeans.TappedWinding => [SynchronousRpm],
+            SpeedMeans.SeparateWindings => [own],
+            _ => [SynchronousRpm, own],
+        };
+        return [.. possible.OfType<double>().Where(synchronous => synchronous > rpm).Distinct().Select(synchronous => slower with { SynchronousRpm = synchronous })];
+    }
+
     /// <summary>The speed at which it runs a fan, rpm.</summary>
     /// <param name="load">The fan's torque at this motor's rated speed over its rated torque; above 0.</param>
     /// <param name="breakdown">One value of its breakdown torque's band.</param>
@@ -74,12 +97,15 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
 
     private static double? SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        var hertz = motor.Rpm.First(point => point.Value.Equals(rpm)).Hertz;
-        if (double.IsNaN(hertz)) hertz = supplyHertz ?? double.NaN;
+        var hertz = HertzAt(motor, rpm, supplyHertz);
         if (double.IsNaN(hertz)) return null;
         var possible = motor.Poles is { } known ? [known] : PoleCounts.Of(rpm, hertz);
         return possible.Count > 0 && PoleCounts.Synchronous(possible[0], hertz) is var synchronous && synchronous > rpm ? synchronous : null;
     }
+
+    /// <summary>The frequency at which a motor is rated for a speed, or else the supply's, Hz; NaN when neither is known.</summary>
+    private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz) =>
+        motor.Rpm.First(point => point.Value.Equals(rpm)).Hertz is var hertz && double.IsNaN(hertz) ? supplyHertz ?? double.NaN : hertz;
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
     /// <param name="motor">The motor.</param>
@@ -88,15 +114,23 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     public static IReadOnlyList<Band> ShaftWattsOf(RunningFacet motor, double? supplyHertz)
     {
         if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
-        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
-        return [.. HighSpeed.At(motor.Watts, supplyHertz).Select(watts => motor.Meaning switch
-        {
-            PowerMeaning.Output => Band.Exactly(watts),
-            PowerMeaning.Input => Narrowed(efficiency * watts),
-            _ => Narrowed(new(efficiency.Low * watts, watts)),
-        })];
+        return [.. HighSpeed.At(motor.Watts, supplyHertz).Select(watts => motor.Meaning == PowerMeaning.Output ? Band.Exactly(watts) : Narrowed(AtShaft(motor, watts)))];
 
         // Where both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.
         Band Narrowed(Band byPower) => motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
+    }
+
+    /// <summary>What a power on its plate comes to at the shaft, W: a band where it is, or may be, what the motor takes.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <param name="watts">The power on its plate, W.</param>
+    public static Band AtShaft(RunningFacet motor, double watts)
+    {
+        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
+        return motor.Meaning switch
+        {
+            PowerMeaning.Output => Band.Exactly(watts),
+            PowerMeaning.Input => efficiency * watts,
+            _ => new(efficiency.Low * watts, watts),
+        };
     }
 }

@@ -20,7 +20,7 @@ public static class RunningAmps
         var type = TypeBands.Likely(motor);
         var voltAmps = MotorInput.VoltAmps(tap.High * at.VoltsRatio, 1, motor.Phase == Phases.Three);
         var byType = shaftWatts / type.ShaftShare * (1 / voltAmps);
-        if (PlateAmps(motor, tap) is not { } plate) return byType;
+        if (PlateAmps(motor, tap, at.Rpm) is not { } plate) return byType;
 
         // Up to its rating a motor takes at most its plate's amps, and beyond in proportion; off the plate's volts it takes more either way:
         // lower volts for the same power, higher ones for its magnetisation.
@@ -28,10 +28,10 @@ public static class RunningAmps
         return new(Math.Min(byType.Low, most), most);
     }
 
-    private static double? PlateAmps(MotorSpec motor, VoltTap tap)
+    private static double? PlateAmps(MotorSpec motor, VoltTap tap, double rpm)
     {
         var row = Ratings.Of(motor).Rows.Where(one => one.FullLoadAmps is not null && (one.Volts is not { } volts || VoltTap.Of(volts) == tap))
-            .MaxBy(one => one.Speed?.RevolutionsPerMinute ?? 0);
+            .MinBy(one => Math.Abs((one.Speed?.RevolutionsPerMinute ?? rpm) - rpm));
         return row?.FullLoadAmps is { } amps ? Math.Max(amps.First.Amperes, amps.Last.Amperes) : null;
     }
 }

@@ -15,6 +15,8 @@ namespace PartsMatch.Fit.Motors.Running;
 /// <param name="Breakdown">Breakdown torque over rated torque, to 0.01; null when unknown.</param>
 /// <param name="WattsByAmps">Shaft power as far as amps tell, W; null where the power at the shaft is given, or amps tell nothing.</param>
 /// <param name="ServiceFactor">Service factor, to 0.01; null when unknown.</param>
+/// <param name="Lower">Its speeds below the highest; empty for a motor of one.</param>
+/// <param name="Means">How it has several speeds; null when unknown, or when it has no lower one.</param>
 public readonly record struct RunningFacet(
     TapsFacet Connections,
     Sequence<AtFrequency> Rpm,
@@ -25,18 +27,26 @@ public readonly record struct RunningFacet(
     int? Poles,
     double? Breakdown,
     Band? WattsByAmps,
-    double? ServiceFactor)
+    double? ServiceFactor,
+    Sequence<LowerSpeed> Lower,
+    SpeedMeans? Means)
 {
     /// <summary>What it is for a motor.</summary>
-    public static RunningFacet Of(MotorSpec motor) => new(
-        TapsFacet.Of(motor),
-        HighSpeed.Rpm(motor),
-        HighSpeed.Watts(motor),
-        motor.PowerMeaning,
-        motor.Type,
-        MotorKinds.HasRunCapacitor(motor),
-        motor.Poles,
-        motor.BreakdownTorque is { } breakdown ? Rounded.To(breakdown.DecimalFractions, 2) : null,
-        motor.Power is null || motor.PowerMeaning != PowerMeaning.Output ? ShaftByAmps.Of(motor) : null,
-        motor.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null);
+    public static RunningFacet Of(MotorSpec motor)
+    {
+        var lower = LowerSpeeds.Of(motor);
+        return new(
+            TapsFacet.Of(motor),
+            HighSpeed.Rpm(motor),
+            HighSpeed.Watts(motor),
+            motor.PowerMeaning,
+            motor.Type,
+            MotorKinds.HasRunCapacitor(motor),
+            motor.Poles,
+            motor.BreakdownTorque is { } breakdown ? Rounded.To(breakdown.DecimalFractions, 2) : null,
+            motor.Power is null || motor.PowerMeaning != PowerMeaning.Output ? ShaftByAmps.Of(motor) : null,
+            motor.ServiceFactor is { } factor ? Rounded.To(factor, 2) : null,
+            lower,
+            lower.Count > 0 ? motor.SpeedMeans : null);
+    }
 }

@@ -20,8 +20,8 @@ internal sealed class GraphEndpoint(
 
     public static void Map(WebApplication app)
     {
-        app.Map(Address, (HttpContext context, GraphEndpoint endpoint) => endpoint.AnswerAsync(context)).WithMetadata(new RefusalWriter(WriteRefusalAsync));
-        app.MapGet($"{Address}/schema", () => TypedResults.Text(PrintedSchema.Text(app.Services), "text/plain"));
+        app.Map(Address, (HttpContext context, GraphEndpoint endpoint) => endpoint.AnswerAsync(context)).WithMetadata(new RefusalWriter(WriteRefusalAsync), new ForPrograms());
+        app.MapGet($"{Address}/schema", () => TypedResults.Text(PrintedSchema.Text(app.Services), "text/plain")).WithMetadata(new ForPrograms());
     }
 
     private static Task WriteRefusalAsync(HttpContext context, int status, string code, string message) =>
@@ -70,7 +70,7 @@ internal sealed class GraphEndpoint(
                 return;
             }
 
-            if (Caller.Of(context).KeyLabel is null)
+            if (Caller.Of(context).Bearer is null)
             {
                 context.Response.Headers[HeaderNames.WWWAuthenticate] = "Bearer";
                 await WriteAsync(context, mediaType, StatusCodes.Status401Unauthorized, Failed(Codes.KeyNeeded, "Writing needs a key. Send it as: Authorization: Bearer <key>."));
@@ -86,7 +86,7 @@ internal sealed class GraphEndpoint(
             OperationName = asked.OperationName,
             Variables = asked.Variables,
             Extensions = asked.Extensions,
-            UserContext = new CallerContext(Caller.Of(context).KeyLabel),
+            UserContext = new CallerContext(Caller.Of(context).Bearer),
             RequestServices = context.RequestServices,
             Timeout = TimeSpan.FromSeconds(limits.Value.Seconds),
             TimeoutAction = TimeoutAction.ReturnTimeoutError,

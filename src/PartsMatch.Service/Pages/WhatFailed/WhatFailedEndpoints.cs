@@ -22,7 +22,7 @@ internal static class WhatFailedEndpoints
         app.MapPost(Path, async (HttpContext context, Catalogues catalogues) =>
         {
             var shelf = catalogues.Shelf;
-            var form = Typed.Of(await context.Request.ReadFormAsync(context.RequestAborted));
+            var form = await Typed.ReadAsync(context);
             var read = NeedTyped.Of(form).Read(shelf);
             var wrong = Wrong(shelf, read);
             if (wrong.Any) return Show(shelf, read, wrong);

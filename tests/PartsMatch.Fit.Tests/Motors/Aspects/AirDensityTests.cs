@@ -64,14 +64,14 @@ public sealed class AirDensityTests : MotorAspectTests<AirDensity>
     public void The_question_names_height_and_air()
     {
         var finding = MeetsWith([PlaceChanges.AskAltitude], site: "altitude=5000 ft");
-        finding.Changes[0].Text.ShouldBe("ask for the maker's word on 1524 m (5000 ft), or see that the air stays below 34.8 °C (95 °F)");
+        finding.Changes[0].Text.ShouldBe("ask the maker whether it may run at 1524 m (5000 ft), or see that the air there stays below 34.8 °C (95 °F)");
         finding.Shortfall.ShouldBe(0.524, 1e-9);
         finding.Margin!.Value.Value.ShouldBe(-524, 1e-9);
     }
 
     [Fact]
     public void Air_of_a_freezer_is_17_8_percent_denser_than_fans_are_rated_in() =>
-        Meets(site: "airLeast=-10 °F").Caution.ShouldBe("At −23.3 °C (−10 °F) the air is 17.8 % denser than at 70 °F, and the fan takes so much more power: amps read while it is warmer say too little.");
+        Meets(site: "airLeast=-10 °F").Caution.ShouldBe("At −23.3 °C (−10 °F) the air is 17.8 % denser than at 70 °F, and the fan takes so much more power. Amps read while the air is still warm, as in a box that is being pulled down, say too little: read them again once it is cold.");
 
     // 294.26 K / 1.1 = 267.51 K, −5.6 °C: ten percent denser (practice). At 1000 m the pressure is 0.887 of sea level's, at 300 m 0.965 (ISO 2533): 1.178 times that, 1.045 and 1.136.
     [Theory]

@@ -89,7 +89,7 @@ public sealed class AmbientTests : MotorAspectTests<Ambient>
 
     [Fact]
     public void That_the_old_one_could_bear_the_cold_is_only_mentioned_where_the_new_one_is_silent() =>
-        Meets("ambientLeast=-30 °C").Caution.ShouldBe("How cold its air may be is not marked, for which the standards take −15 °C (5 °F); the old motor was made for −30 °C (−22 °F): ask before it goes into a freezer.");
+        Meets("ambientLeast=-30 °C").Caution.ShouldBe("Its lowest ambient is not marked; the standards then take −15 °C (5 °F); the old motor was made for −30 °C (−22 °F): ask before it goes into a freezer.");
 
     [Theory]
     [InlineData("airMost=55 °C; airLeast=-10 °C", "made for air up to 50 °C (122 °F); the air there gets to 55 °C (131 °F)")]

@@ -31,11 +31,9 @@ public sealed class BladeTests : MotorAspectTests<Blade>
     [InlineData("rotation=CCW shaft end", "reversing")]
     public void What_the_entry_does_not_say_of_its_turn_is_asked_for(string part, string field) => Unknown(Side.Part, field, site: Direct, part: part);
 
-    [Theory]
-    [InlineData("drive=direct; bladeHand=CW shaft end", "bladeStays")]
-    [InlineData("bladeStays=yes; bladeHand=CW shaft end", "drive")]
-    public void Whether_that_blade_is_the_motor_s_is_asked_before_it_fails_one(string site, string field) =>
-        Unknown(Side.Site, field, site: site, part: "rotation=CCW shaft end; reversing=fixed");
+    [Fact]
+    public void Whether_that_blade_sits_on_the_motor_is_asked_before_it_fails_one() =>
+        Unknown(Side.Site, "drive", site: "bladeHand=CW shaft end", part: "rotation=CCW shaft end; reversing=fixed");
 
     [Theory]
     [InlineData("")]
@@ -60,14 +58,14 @@ public sealed class BladeTests : MotorAspectTests<Blade>
             [PlaceChanges.CheckBladePower],
             site: "bladeStays=no; drive=direct; bladeDiameter=24 in; newBladeDiameter=22 in; newBladeBore=1/2 in; blades=4; bladePitch=27 °; turnNeeded=CW shaft end");
         var change = finding.Changes[0];
-        change.Text.ShouldBe("take a blade of 4 blades, as the old one, at 27 °, made to turn clockwise facing the shaft, and see by the amps that it is not too much for the motor");
+        change.Text.ShouldBe("see by the amps that the new blade is not too much for the motor: choose one like the old, with 4 blades and a pitch of 27 °, made to turn clockwise facing the shaft");
         change.Kit.ShouldHaveSingleItem().What.ShouldBe("blade, 22 in (558.8 mm), 1/2 in (12.7 mm) bore");
     }
 
     [Fact]
     public void Of_an_old_blade_nobody_described_the_new_one_is_taken_like_it() =>
         MeetsWith([PlaceChanges.CheckBladePower], site: "bladeStays=no").Changes[0].Text
-            .ShouldBe("take a blade of as many blades as the old one at its pitch, and see by the amps that it is not too much for the motor");
+            .ShouldBe("see by the amps that the new blade is not too much for the motor: choose one like the old, with as many blades and the same pitch");
 
     [Fact]
     public void A_new_blade_s_power_is_not_judged_here() =>

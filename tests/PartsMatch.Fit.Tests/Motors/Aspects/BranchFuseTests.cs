@@ -31,7 +31,7 @@ public sealed class BranchFuseTests : MotorAspectTests<BranchFuse>
     {
         // 300 % of 1 A is 3 A, but 15 A is the smallest breaker.
         const string part = "type=shaded pole; voltage=115 V; phase=1; fullLoadAmps=1 A";
-        Meets(site: "volts=115 V; fuse=15 A", part: part).Sentence.ShouldBe("1 A, on a 15 A fuse; 1.25 to 15 A suits.");
+        Meets(site: "volts=115 V; fuse=15 A", part: part).Sentence.ShouldBe("It takes 1 A: a fuse of 1.25 to 15 A suits, and 15 A is there.");
         MeetsWith([CircuitChanges.CheckFuse], site: "volts=115 V; fuse=20 A", part: part).Changes[0].Text.ShouldContain("15 A is the most");
     }
 
@@ -53,12 +53,12 @@ public sealed class BranchFuseTests : MotorAspectTests<BranchFuse>
     [Theory]
 
     // Table 430.250, 5 hp at 230 V: 15.2 A instead of the plate's 13 A, so 19 A is the least; 300 % = 45.6 A gives 50 A.
-    [InlineData("type=three-phase induction; speed=1750 rpm; speeds=1", "15.2 A by the code's table, on a 40 A fuse; 19 to 50 A suits.")]
+    [InlineData("type=three-phase induction; speed=1750 rpm; speeds=1", "By the code's table it counts as 15.2 A: a fuse of 19 to 50 A suits, and 40 A is there.")]
 
     // Slow and two-speed motors, and types of which nothing is known, go by the plate: 16.25 A; 39 A gives 40 A.
-    [InlineData("type=three-phase induction; speed=1160 rpm; speeds=1", "13 A, on a 40 A fuse; 16.25 to 40 A suits.")]
-    [InlineData("type=three-phase induction; speed=1750 rpm; speeds=2", "13 A, on a 40 A fuse; 16.25 to 40 A suits.")]
-    [InlineData("speed=1750 rpm; speeds=1", "13 A, on a 40 A fuse; 16.25 to 40 A suits.")]
+    [InlineData("type=three-phase induction; speed=1160 rpm; speeds=1", "It takes 13 A: a fuse of 16.25 to 40 A suits, and 40 A is there.")]
+    [InlineData("type=three-phase induction; speed=1750 rpm; speeds=2", "It takes 13 A: a fuse of 16.25 to 40 A suits, and 40 A is there.")]
+    [InlineData("speed=1750 rpm; speeds=1", "It takes 13 A: a fuse of 16.25 to 40 A suits, and 40 A is there.")]
     public void The_codes_table_counts_for_fast_ordinary_motors(string kind, string sentence) =>
         Meets(site: "volts=230 V; fuse=40 A", part: $"{kind}; power=5 hp; voltage=230 V; phase=3; frequency=60 Hz; fullLoadAmps=13 A").Sentence.ShouldBe(sentence);
 

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Aspects;
 using PartsMatch.Fit.Motors.Running;
 
@@ -42,6 +43,17 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
         Answer(Old, $"{At230}; measuredSpeed=1075 rpm", Part(300 / (load * times))).ShouldBe(answer);
     }
 
+    // 1.03 times the old load on the same rating: named, with a caution, and not passed over. Old 300 W at its full load (measured 1075 rpm), part 300 / 1.03 = 291.3 W.
+    [Fact]
+    public void A_load_a_little_over_the_rating_is_said_and_minded()
+    {
+        var finding = Judge(Old, $"{At230}; measuredSpeed=1075 rpm", Part(291.3));
+        finding.Verdict.ShouldBe(Verdict.Meets);
+        finding.Sentence.ShouldEndWith("and 100 % is its limit: up to 5 % over it cannot be told apart from it (practice).");
+        finding.Caution!.ShouldContain("clamp its amps");
+        Judge(Old, $"{At230}; measuredSpeed=1075 rpm", Old).Caution.ShouldBeNull();
+    }
+
     // 1140 against 1075 rpm: 1.0605³ = 1.193 times the power (fan laws).
     [Fact]
     public void A_faster_motor_of_the_same_power_may_be_overloaded() => Answer(Old, $"{At230}; drive=direct", Part(300, 1140)).ShouldBe("Unknown Site measuredSpeed");
@@ -76,6 +88,20 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     {
         const string motor = "type=three-phase induction; power=2 hp; speed=1725 rpm; poles=4; frequency=60 Hz; voltage=230 V; phase=three-phase; breakdownTorque=200 %; powerMeaning=output";
         Answer(motor, $"{volts}; supplyFrequency=60 Hz", motor).ShouldBe(answer);
+    }
+
+    // The fan takes 70 to 100 % of 300 W at 1075 rpm, and (900/1075)³ = 0.587 of that at 900 rpm: 123 to 176 W.
+    [Theory]
+    [InlineData("300/180 W", "speedsUsed=2", "Meets")]
+    [InlineData("300/150 W", "speedsUsed=2", "Unknown Site measuredSpeed")]
+    [InlineData("300/90 W", "speedsUsed=2; drive=direct", "Fails")]
+    [InlineData("300/90 W", "speedsUsed=1", "Meets")]
+    public void The_same_fan_is_judged_on_low_speed_where_it_is_used(string power, string used, string answer)
+    {
+        const string old = $"type=PSC; power=300/180 W; speed=1075/900 rpm; speeds=2; speedMeans=tapped; {Rest}";
+        var part = old.Replace("300/180 W", power, StringComparison.Ordinal);
+        Answer(old, $"{At230}; {used}", part).ShouldBe(answer);
+        if (answer == "Fails") Judge(old, $"{At230}; {used}", part).Sentence.ShouldStartWith("On low, 900 rpm: the fan would load it beyond its rating");
     }
 
     [Theory]

@@ -36,7 +36,7 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
 
     [Fact]
     public void The_sentence_names_load_and_limit() =>
-        Fails(site: "volts=115 V; contactFullLoadAmps=10 A; otherFullLoadAmps=6 A", part: Two).Sentence.ShouldBe("4.2 A, and 6 A of other motors; the contact carries 10 A.");
+        Fails(site: "volts=115 V; contactFullLoadAmps=10 A; otherFullLoadAmps=6 A", part: Two).Sentence.ShouldBe("It takes 4.2 A, 10.2 A with the other motors; the contact carries 10 A.");
 
     [Fact]
     public void Where_the_tap_is_not_measured_a_contact_fails_only_what_is_too_much_on_every_tap()
@@ -66,7 +66,7 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
     public void More_than_5_percent_over_the_old_amps_is_to_be_checked(string old, bool isChecked)
     {
         var plate = $"voltage=115 V; phase=1; fullLoadAmps={old}";
-        if (isChecked) MeetsWith([CircuitChanges.CheckCircuit], plate, part: Two).Changes[0].Text.ShouldBe("see that wire, fuse and contact suit 4.2 A, where the old motor took 3.99 A");
+        if (isChecked) MeetsWith([CircuitChanges.CheckCircuit], plate, part: Two).Changes[0].Text.ShouldBe("see that wire, fuse and contact suit 4.2 A; the old motor took 3.99 A");
         else Meets(plate, part: Two);
     }
 
@@ -103,9 +103,23 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
     {
         const string site = "volts=460 V; overloadInCircuit=yes";
         const string part = "voltage=460 V; phase=3; fullLoadAmps=1.8 A; serviceFactor=1.15";
-        MeetsWith([CircuitChanges.SetOverload], "voltage=460 V; phase=3; fullLoadAmps=2.2 A", site, part).Changes[0].Text.ShouldBe("set the overload to 1.8 A and to 2.25 A at most (NFPA 70 430.32)");
+        MeetsWith([CircuitChanges.SetOverload], "voltage=460 V; phase=3; fullLoadAmps=2.2 A", site, part).Changes[0].Text.ShouldBe("set the overload to 1.8 A, 2.25 A at most (NFPA 70 430.32)");
         MeetsWith([CircuitChanges.CheckCircuit, CircuitChanges.SetOverload], "voltage=460 V; phase=3; fullLoadAmps=1.5 A", site, part);
         Meets("voltage=460 V; phase=3; fullLoadAmps=1.8 A", site, part);
+    }
+
+    // 1.05 × 2.8 A = 2.94 A.
+    [Theory]
+    [InlineData("5.4/2.94 A", false)]
+    [InlineData("5.4/2.95 A", true)]
+    [InlineData("5/2 A", false)]
+    public void Amps_of_low_speed_are_held_against_the_old_ones_of_low_speed(string amps, bool isChecked)
+    {
+        const string plate = "voltage=230 V; phase=1; power=3/4-1/3 hp; speed=1725/1140 rpm; fullLoadAmps=5.4/2.8 A";
+        var part = plate.Replace("5.4/2.8 A", amps, StringComparison.Ordinal);
+        if (!isChecked) Meets(plate, "volts=230 V; speedsUsed=2", part);
+        else MeetsWith([CircuitChanges.CheckCircuit], plate, "volts=230 V; speedsUsed=2", part).Changes[0].Text.ShouldBe("see that what switches low suits 2.95 A, where the old motor took 2.8 A");
+        Meets(plate, "volts=230 V; speedsUsed=1", part);
     }
 
     [Fact]
@@ -115,6 +129,24 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
     public void More_amps_never_lower_the_shortfall() => Check.One(Config.QuickThrowOnFailure, Prop.ForAll(
         Gen.Choose(1, 200).Two().ToArbitrary(),
         two => Shortfall(Math.Max(two.Item1, two.Item2)).ShouldBeGreaterThanOrEqualTo(Shortfall(Math.Min(two.Item1, two.Item2)))));
+
+    // Worked by hand: 4 A at 115 V are as many volt-amperes as 2 A at 230 V. The other way round wire and contact carry the amps, whatever the volts.
+    [Theory]
+    [InlineData("115 V", "4 A", "230 V", "2.1 A", false)]
+    [InlineData("115 V", "4 A", "230 V", "2.2 A", true)]
+    [InlineData("230 V", "2 A", "115 V", "4 A", true)]
+    [InlineData("208 V", "2 A", "230 V", "2.1 A", false)]
+    public void Amps_at_far_fewer_volts_are_compared_by_the_power_they_carried(string oldVolts, string oldAmps, string volts, string amps, bool isChecked)
+    {
+        var (plate, site, part) = ($"voltage={oldVolts}; phase=1; fullLoadAmps={oldAmps}", $"volts={volts}", $"voltage={volts}; phase=1; fullLoadAmps={amps}");
+        if (isChecked) MeetsWith([CircuitChanges.CheckCircuit], plate, site, part);
+        else Meets(plate, site, part);
+    }
+
+    [Fact]
+    public void Both_volts_are_named_where_they_are_far_apart() =>
+        Meets("voltage=115 V; phase=1; fullLoadAmps=4 A", "volts=230 V", "voltage=230 V; phase=1; fullLoadAmps=2 A").Sentence
+            .ShouldBe("It takes 2 A, and the old motor took 4 A at 115 V, as much as 2 A at 230 V; up to 5 % more counts as the same.");
 
     private static double Shortfall(int tenths) => Judge("voltage=115 V; phase=1; fullLoadAmps=4 A", "volts=115 V; contactFullLoadAmps=10 A", FormattableString.Invariant($"voltage=115 V; phase=1; fullLoadAmps={tenths / 10.0} A")).Shortfall;
 }

@@ -35,6 +35,12 @@ public sealed class ShaftToHubTests : BodyAspectTests<ShaftToHub, FormFacet>
     [InlineData("shaftForm=round", "", "", "Meets")]
     public void An_unknown_counts_only_where_a_key_may_be_needed(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    [Theory]
+    [InlineData("shaftForm=keyway", "bladeStays=no", "shaftForm=flat", "Unknown Site newHubHoldsOn")]
+    [InlineData("shaftForm=keyway", "bladeStays=no; hubHoldsOn=keyway; newHubHoldsOn=flat", "shaftForm=flat", "Meets")]
+    [InlineData("shaftForm=flat", "bladeStays=no; newHubHoldsOn=keyway", "shaftForm=flat", "Fails")]
+    public void Where_the_blade_goes_the_new_hub_counts(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
     [Fact]
     public void A_set_screw_stays_clear_of_a_keyway() =>
         Judge("", "hubHoldsOn=round", "shaftForm=keyway").Caution.ShouldNotBeNull().ShouldContain("keyway");

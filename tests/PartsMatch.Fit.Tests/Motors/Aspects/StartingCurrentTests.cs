@@ -30,7 +30,7 @@ public sealed class StartingCurrentTests : MotorAspectTests<StartingCurrent>
     public void Not_marked_they_are_6_times_full_load_and_the_sentence_says_so()
     {
         // 6 × 2 = 12 A.
-        Meets(site: "volts=230 V; contactLockedRotorAmps=12 A", part: Unmarked).Sentence.ShouldBe("12 A at the start, taken as 6 times full load; the contact stands 12 A.");
+        Meets(site: "volts=230 V; contactLockedRotorAmps=12 A", part: Unmarked).Sentence.ShouldBe("It starts with 12 A, taken as 6 times full load; the contact stands 12 A.");
         Fails(site: "volts=230 V; contactLockedRotorAmps=11.9 A", part: Unmarked);
     }
 
@@ -83,6 +83,16 @@ public sealed class StartingCurrentTests : MotorAspectTests<StartingCurrent>
     {
         Meets("voltage=230 V; phase=1; lockedRotorAmps=3 A", part: Unmarked);
         Meets("voltage=230 V; phase=1; fullLoadAmps=1 A", part: Marked);
+    }
+
+    // Practice: its electronics ramp it up. 6 × 2 = 12 A would be a false figure for it.
+    [Fact]
+    public void An_electronically_commutated_motor_ramps_up_and_is_not_taken_as_6_times_full_load()
+    {
+        const string electronic = $"type=ECM; {Unmarked}";
+        Meets(site: "volts=230 V", part: electronic).Sentence.ShouldBe("An electronically commutated motor ramps up: it starts at about its 2 A of full load (practice).");
+        Unknown(Side.Part, "lockedRotorAmps", site: "volts=230 V; contactLockedRotorAmps=11 A", part: electronic);
+        Fails(site: "volts=230 V; contactLockedRotorAmps=8.9 A", part: $"type=ECM; {Marked}");
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public sealed class VoltageUnbalanceTests : MotorAspectTests<VoltageUnbalance>
     {
         // Published: mean 459 V, deviation 9 V. Figure 14-1 gives 0.95 at 2 %.
         var finding = Meets(site: "volts=460/467/450 V", part: "phase=3");
-        finding.Sentence.ShouldBe("The three voltages are 1.96 % out of balance; up to 1 % is free, 5 % the limit.");
+        finding.Sentence.ShouldBe("The three voltages are 1.96 % out of balance; up to 1 % costs nothing, 5 % is the limit.");
         finding.Caution!.ShouldStartWith("At 1.96 % unbalance a three-phase motor carries 0.95 of its power");
         finding.Margin!.Value.Value.ShouldBe(5 - (900.0 / 459), 1e-9);
     }

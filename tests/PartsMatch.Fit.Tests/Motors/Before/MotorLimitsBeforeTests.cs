@@ -163,6 +163,18 @@ public sealed class MotorLimitsBeforeTests
     public void Legs_take_like_currents_within_10_percent(string amps, ReadingVerdict verdict) =>
         Asked.Verdict<AmpsBalance>($"leadVolts=460/461/459 V; turns=yes; motorAmps={amps}", Asked.Three).ShouldBe(verdict);
 
+    // Practice: a motor that runs at all runs on volts within a quarter of its plate's. 208 V is 54.8 % under 460 V, 202 V 12.2 % under 230 V.
+    [Theory]
+    [InlineData("460 V", "208 V", "A 460 V motor does not belong on 208 V: find out why it was there first.", "See why that motor was on these volts")]
+    [InlineData("230 V", "202 V", "Mend the supply or set the right tap first.", "Set the tap for the volts that are there")]
+    public void A_motor_on_volts_it_cannot_have_run_on_is_wondered_at_and_not_reset(string plate, string volts, string says, string mend)
+    {
+        var diagnosis = Asked.Of($"leadVolts={volts}", $"voltage={plate}; phase=1");
+        diagnosis.Conclusion.ShouldBe(Conclusion.NotThePart);
+        diagnosis.Sentence.ShouldEndWith(says);
+        diagnosis.MendFirst.Single(one => one.Name == "supplyOffTap").Mend.ShouldStartWith(mend);
+    }
+
     [Fact]
     public void What_killed_it_is_named_with_what_to_mend()
     {

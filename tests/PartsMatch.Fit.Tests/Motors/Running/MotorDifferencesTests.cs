@@ -60,6 +60,23 @@ public sealed class MotorDifferencesTests
         amps.New.Value.Low.ShouldBeInRange(0.9, 1.5);
     }
 
+    // Fan laws, worked by hand: an electronic motor holds 1100 and 700 rpm; shaft power is (700/1100)³ = 0.2577 of that on high, 0.7 to 1 × 373 W there: 67.3 to 96.1 W. A new one of 735 rpm on low: 1.05 in speed and air, 1.158 in power.
+    [Fact]
+    public void Low_speed_has_figures_of_its_own_where_it_is_used()
+    {
+        const string motor = $"type=ECM; power=1/2-1/4 hp; speed=1100/700 rpm; speeds=2; speedMeans=electronic; fullLoadAmps=4/2 A; {Rest}";
+        const string site = "volts=230 V; supplyFrequency=60 Hz; speedsUsed=2";
+        var differences = Differ(motor, site, motor.Replace("1100/700", "1100/735", StringComparison.Ordinal));
+        differences.Keys.ShouldBe(["speed", "airflow", "shaftPower", "shareOfRating", "amps", "condensingSplit", "speedOnLow", "airflowOnLow", "shaftPowerOnLow", "shareOfRatingOnLow", "ampsOnLow"]);
+        differences["speedOnLow"].Title.ShouldBe("Speed on low");
+        differences["shaftPowerOnLow"].Old!.Value.Low.ShouldBe(67.3, 0.05);
+        differences["shaftPowerOnLow"].Old!.Value.High.ShouldBe(96.1, 0.05);
+        differences["airflowOnLow"].Ratio!.Value.Middle.ShouldBe(1.05, 1e-6);
+        differences["shaftPowerOnLow"].Ratio!.Value.Middle.ShouldBe(1.157625, 1e-6);
+        differences["ampsOnLow"].New!.Value.High.ShouldBe(2, 1e-9);
+        Differ(motor, "volts=230 V; supplyFrequency=60 Hz; speedsUsed=1", motor).Keys.ShouldNotContain("speedOnLow");
+    }
+
     [Fact]
     public void Every_estimate_says_what_it_assumes() =>
         Differ(Old, "supplyFrequency=60 Hz", Old).Values.ShouldAllBe(one => one.Assumptions.Any(words => words.Contains("70 to 100 %", StringComparison.Ordinal)) && one.Assumptions.Any(words => words.Contains("none were measured", StringComparison.Ordinal)));

@@ -1,0 +1,43 @@
+using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+
+namespace PartsMatch.Service.Access;
+
+/// <summary>The cookie of one who signed in. It holds the label of the key and nothing else, sealed.</summary>
+internal static class SignInCookie
+{
+    public const string Name = "signed-in";
+
+    /// <summary>From the last visit on: a counter signs in once, a phone that is lost is out two weeks later.</summary>
+    private static readonly TimeSpan Kept = TimeSpan.FromDays(14);
+
+    private const string Label = "label";
+
+    public static void Configure(CookieAuthenticationOptions options)
+    {
+        options.Cookie.Name = Name;
+        options.Cookie.HttpOnly = true;
+        // Not Strict: whoever opens a fit sheet from a message would seem signed out. Lax comes with such a link, and never with what another site posts.
+        options.Cookie.SameSite = SameSiteMode.Lax;
+        options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        options.ExpireTimeSpan = Kept;
+        options.SlidingExpiration = true;
+        options.Events.OnValidatePrincipal = RejectLostKeysAsync;
+    }
+
+    /// <summary>The label of the key; null for one who did not sign in.</summary>
+    public static string? LabelIn(ClaimsPrincipal user) => user.FindFirstValue(Label);
+
+    public static Task BeginAsync(HttpContext context, string label) =>
+        context.SignInAsync(Name, new(new ClaimsIdentity([new Claim(Label, label)], Name)), new() { IsPersistent = true });
+
+    public static Task EndAsync(HttpContext context) => context.SignOutAsync(Name);
+
+    private static Task RejectLostKeysAsync(CookieValidatePrincipalContext context)
+    {
+        var keys = context.HttpContext.RequestServices.GetRequiredService<KeyRing>();
+        if (LabelIn(context.Principal!) is not { } label || !keys.Has(label)) context.RejectPrincipal();
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,129 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Threading.Channels;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.Extensions.Options;
+using Microsoft.Net.Http.Headers;
+using PartsMatch.Service.Access;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Hosting;
+
+namespace PartsMatch.Service.Exchange;
+
+/// <summary>POST /import/{kind}: a table in, a report out; with take=true, and a key, what is good of it is written.</summary>
+internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLimits> limits)
+{
+    public async Task AnswerAsync(HttpContext context, CatalogueTable table)
+    {
+        context.Response.Headers.CacheControl = "no-store";
+        if (ImportAsked.Read(context.Request.Query) is not { } asked)
+        {
+            await Problems.WriteAsync(context, StatusCodes.Status400BadRequest, Codes.RequestMalformed, "take is true or false, and seen a whole number that a preview told.");
+        }
+        else if (asked.Take && KeyLabel(context) is null)
+        {
+            context.Response.Headers.WWWAuthenticate = "Bearer";
+            await Problems.WriteAsync(context, StatusCodes.Status401Unauthorized, Codes.KeyNeeded, "Writing needs a key. Send it as: Authorization: Bearer <key>.");
+        }
+        else if (!IsCsv(context.Request.ContentType))
+        {
+            await Problems.WriteAsync(context, StatusCodes.Status415UnsupportedMediaType, Codes.MediaTypeUnsupported, "Send the table as text/csv in UTF-8.");
+        }
+        else
+        {
+            var file = await BodyAsync(context);
+            if (file is null) await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A file has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
+            else await ImportAsync(context, table, asked, file.Value);
+        }
+    }
+
+    /// <summary>Only a key that was sent with this request counts: what a browser sends of its own accord, a cookie, never writes here.</summary>
+    private static string? KeyLabel(HttpContext context) => context.Request.Headers.Authorization.Count > 0 ? Caller.Of(context).KeyLabel : null;
+
+    private static bool IsCsv(string? contentType) =>
+        MediaTypeHeaderValue.TryParse(contentType, out var type)
+        && type.MediaType.Equals("text/csv", StringComparison.OrdinalIgnoreCase)
+        && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The body, unless it is longer than a file may be.</summary>
+    private async Task<ReadOnlyMemory<byte>?> BodyAsync(HttpContext context)
+    {
+        var most = limits.Value.Bytes;
+        if (context.Request.ContentLength > most) return null;
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } server) server.MaxRequestBodySize = null;
+        var body = new MemoryStream((int)(context.Request.ContentLength ?? 0));
+        var some = new byte[81_920];
+        for (int length; (length = await context.Request.Body.ReadAsync(some, context.RequestAborted)) > 0;)
+        {
+            if (body.Length + length > most) return null;
+            body.Write(some, 0, length);
+        }
+
+        return body.GetBuffer().AsMemory(0, (int)body.Length);
+    }
+
+    private async Task ImportAsync(HttpContext context, CatalogueTable table, ImportAsked asked, ReadOnlyMemory<byte> file)
+    {
+        var stop = context.RequestAborted;
+        // The newest word is enough: nobody waits for one that was overtaken.
+        var told = Channel.CreateBounded<ImportProgress>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropOldest });
+        var progress = new Telling(told.Writer);
+        var importing = asked.Take
+            ? import.TakeAsync(table, file, KeyLabel(context)!, asked.Seen, progress, stop)
+            : import.PreviewAsync(table, file, progress, stop);
+        _ = importing.ContinueWith(_ => told.Writer.Complete(), CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
+        var inLines = context.Request.Headers.Accept.Any(accept => accept?.Contains(ExchangeJson.Lines, StringComparison.OrdinalIgnoreCase) == true);
+        await foreach (var come in told.Reader.ReadAllAsync(stop))
+        {
+            if (inLines) await WriteLineAsync(context, come);
+        }
+
+        var answer = await importing;
+        if (!answer.IsGiven) await RefuseAsync(context, answer.Refusals);
+        else if (inLines) await WriteLineAsync(context, answer.Value);
+        else await context.Response.WriteAsJsonAsync(answer.Value, ExchangeJson.Options, stop);
+    }
+
+    /// <summary>Once lines are on their way, a problem is the last of them.</summary>
+    private static Task RefuseAsync(HttpContext context, IReadOnlyList<Refusal> refusals)
+    {
+        var (code, message) = (refusals[0].Code, string.Join(' ', refusals.Select(refusal => refusal.Message)));
+        var status = code switch
+        {
+            Codes.StoreFailed => StatusCodes.Status503ServiceUnavailable,
+            Codes.RequestTooLarge => StatusCodes.Status413PayloadTooLarge,
+            _ => StatusCodes.Status422UnprocessableEntity,
+        };
+        var errors = refusals.Select(refusal => new RowComplaint(refusal.At, refusal.Code, refusal.Message)).ToList();
+        return context.Response.HasStarted
+            ? WriteLineAsync(context, new { status, detail = message, code, errors })
+            : Problems.WriteAsync(context, status, code, message, KeyValuePair.Create("errors", (object?)errors));
+    }
+
+    private static async Task WriteLineAsync<T>(HttpContext context, T line)
+    {
+        context.Response.ContentType ??= ExchangeJson.Lines;
+        await JsonSerializer.SerializeAsync(context.Response.Body, line, ExchangeJson.Options, context.RequestAborted);
+        await context.Response.WriteAsync("\n", context.RequestAborted);
+        await context.Response.Body.FlushAsync(context.RequestAborted);
+    }
+
+    private sealed class Telling(ChannelWriter<ImportProgress> told) : IProgress<ImportProgress>
+    {
+        public void Report(ImportProgress value) => told.TryWrite(value);
+    }
+
+    /// <summary>What the address asks for.</summary>
+    private sealed record ImportAsked(bool Take, long? Seen)
+    {
+        /// <summary>Null when it is neither.</summary>
+        public static ImportAsked? Read(IQueryCollection query)
+        {
+            var (take, seen) = (query["take"].ToString(), query["seen"].ToString());
+            long sequence = 0;
+            return take is "" or "true" or "false" && (seen.Length == 0 || long.TryParse(seen, NumberStyles.None, CultureInfo.InvariantCulture, out sequence))
+                ? new(take == "true", seen.Length == 0 ? null : sequence)
+                : null;
+        }
+    }
+}

@@ -1,0 +1,88 @@
+using System.Runtime.InteropServices;
+using System.Text;
+using System.Text.Unicode;
+using PartsMatch.Service.Counter;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Exchange;
+
+/// <summary>A file that is a table of ours, looked through once: what is wrong with it as a whole is known before any row is judged.</summary>
+internal sealed class ImportFile
+{
+    private const int MostRowsNamed = 5;
+
+    private readonly ReadOnlyMemory<byte> _text;
+    private readonly Dictionary<string, List<int>> _rowsOf = new(StringComparer.Ordinal);
+
+    private ImportFile(ReadOnlyMemory<byte> text, IReadOnlyList<string> notes) => (_text, Notes) = (text, notes);
+
+    /// <summary>What is to be known of it, though it keeps nothing from being read.</summary>
+    public IReadOnlyList<string> Notes { get; }
+
+    public int RowCount { get; private set; }
+
+    public static Answer<ImportFile> Open(ReadOnlyMemory<byte> bytes, CatalogueTable table, ExchangeLimits limits)
+    {
+        if (bytes.Length > limits.Bytes) return new Refusal(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A file has at most {limits.Bytes} bytes. Split it, and repeat the header."));
+        if (WrongBytes(bytes.Span) is { } wrong) return new Refusal(Codes.NotATable, string.Empty, wrong);
+        var hasMark = bytes.Span.StartsWith(Encoding.UTF8.Preamble);
+        var text = hasMark ? bytes[Encoding.UTF8.Preamble.Length..] : bytes;
+        using var reader = ReaderOf(text);
+        var (header, rows) = CsvText.Read(reader);
+        var (missing, refusals) = TableColumns.Check(header, table);
+        if (refusals.Count > 0) return Answer<ImportFile>.Refused(refusals);
+
+        List<string> notes = [];
+        if (hasMark) notes.Add("The file begins with a byte order mark; it says nothing here and is left aside.");
+        if (missing.Count > 0) notes.Add($"The file has no column {string.Join(", ", missing)}: the catalogue keeps what it has there, and of a new number it is unknown.");
+        var file = new ImportFile(text, notes);
+        foreach (var row in rows)
+        {
+            if (++file.RowCount > limits.Rows) return new Refusal(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A file has at most {limits.Rows} rows. Split it, and repeat the header."));
+            if (table.IsOncePerNumber) file.Note(row);
+        }
+
+        return file;
+    }
+
+    public IEnumerable<SurveyedRow> Rows()
+    {
+        using var reader = ReaderOf(_text);
+        foreach (var row in CsvText.Read(reader).Rows) yield return new(row, TwiceOf(row));
+    }
+
+    private void Note(CsvRow row)
+    {
+        if (PartNumber.Key(row[CatalogueTable.Number]) is not { Length: > 0 } key || row.Wrong is not null) return;
+        if (_rowsOf.TryGetValue(key, out var rows)) rows.Add(row.Number);
+        else _rowsOf.Add(key, [row.Number]);
+    }
+
+    /// <summary>Which of several rows is meant nobody can tell, so none of them is taken.</summary>
+    private RowComplaint? TwiceOf(CsvRow row) =>
+        _rowsOf.TryGetValue(PartNumber.Key(row[CatalogueTable.Number]), out var rows) && rows.Count > 1
+            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{row[CatalogueTable.Number].Trim()} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
+            : null;
+
+    /// <summary>Reads the bytes where they are, if they are an array's.</summary>
+    private static StreamReader ReaderOf(ReadOnlyMemory<byte> text)
+    {
+        var bytes = MemoryMarshal.TryGetArray(text, out var held) ? held : text.ToArray();
+        return new(new MemoryStream(bytes.Array!, bytes.Offset, bytes.Count, writable: false), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: false);
+    }
+
+    private static string? WrongBytes(ReadOnlySpan<byte> bytes)
+    {
+        if (bytes.StartsWith("PK\u0003\u0004"u8)) return "This is a spreadsheet's own file, not a table as text. Save it as CSV in UTF-8.";
+        if (bytes.StartsWith(Encoding.Unicode.Preamble) || bytes.StartsWith(Encoding.BigEndianUnicode.Preamble)) return "The file is in UTF-16. Save it as CSV in UTF-8.";
+        if (Utf8.IsValid(bytes)) return null;
+        var line = 1;
+        while (Rune.DecodeFromUtf8(bytes, out var letter, out var length) == System.Buffers.OperationStatus.Done)
+        {
+            if (letter.Value == '\n') line++;
+            bytes = bytes[length..];
+        }
+
+        return FormattableString.Invariant($"The file is not in UTF-8: line {line} holds a byte that is no letter there. Save it as CSV in UTF-8.");
+    }
+}

@@ -1,0 +1,44 @@
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Hosting;
+
+namespace PartsMatch.Service.Exchange;
+
+/// <summary>Does a file's header name the columns of a table? All that is wrong is told at once; a column that is not known is never left aside.</summary>
+internal static class TableColumns
+{
+    /// <returns>The columns that are not there and need not be, and what is wrong.</returns>
+    public static (IReadOnlyList<string> Missing, IReadOnlyList<Refusal> Wrong) Check(IReadOnlyList<string> header, CatalogueTable table)
+    {
+        if (header.All(string.IsNullOrEmpty)) return ([], [new(Codes.Empty, string.Empty, $"The file is empty. Its first row names the columns: {string.Join(", ", table.Columns)}.")]);
+        if (Separator(header) is { } separator) return ([], [new(Codes.NotATable, string.Empty, $"The cells are parted by {separator}, as spreadsheets set to some languages write them. Save the file with commas between the cells, and with points in numbers.")]);
+
+        var missing = table.Columns.Where(column => !Has(header, column)).ToList();
+        var unknown = header.Index().Where(pair => !Has(table.Columns, pair.Item)).ToList();
+        var others = CatalogueTable.All.FirstOrDefault(other => other != table && header.All(name => Has(other.Columns, name)));
+        List<Refusal> wrong =
+        [
+            .. unknown.Where(pair => pair.Item.Length == 0).Select(pair => new Refusal(Codes.Empty, string.Empty, FormattableString.Invariant($"Column {pair.Index + 1} has no name. Name it, or take it out."))),
+            .. unknown.Where(pair => pair.Item.Length > 0).Select(pair => new Refusal(Codes.UnknownField, pair.Item, Unknown(pair.Item, table, others))),
+            .. header.GroupBy(name => name, StringComparer.OrdinalIgnoreCase).Where(same => same.Key.Length > 0 && same.Count() > 1).Select(same => new Refusal(Codes.GivenTwice, same.Key, $"There are {same.Count()} columns “{same.Key}”. Leave one of them.")),
+            .. missing.Where(column => Has(table.Needed, column)).Select(column => new Refusal(Codes.ColumnMissing, column, $"There is no column “{column}”, and without it no row can be read.")),
+        ];
+        return (missing, wrong);
+    }
+
+    private static string Unknown(string name, CatalogueTable table, CatalogueTable? others)
+    {
+        if (others is not null) return $"There is no column “{name}” in the table {table.Kind}. The file looks like the table {others.Kind}.";
+        var near = Spelling.Nearest(name, table.Columns);
+        return near.Count > 0 ? $"There is no column “{name}”. Did you mean {string.Join(" or ", near)}?" : $"There is no column “{name}”. The columns are: {string.Join(", ", table.Columns)}.";
+    }
+
+    /// <summary>Where the whole header is one cell, what stands between its names.</summary>
+    private static string? Separator(IReadOnlyList<string> header) => header switch
+    {
+        [var one] when one.Contains(';', StringComparison.Ordinal) => "semicolons",
+        [var one] when one.Contains('\t', StringComparison.Ordinal) => "tabs",
+        _ => null,
+    };
+
+    private static bool Has(IEnumerable<string> names, string name) => names.Contains(name, StringComparer.OrdinalIgnoreCase);
+}

@@ -1,0 +1,12 @@
+namespace PartsMatch.Service.Pages;
+
+/// <summary>Back to where one was.</summary>
+internal static class Back
+{
+    /// <summary>Only ever to a page of this service: an address of another server is not followed, nor one that a browser might take for one.</summary>
+    public static IResult To(string? address) => new SeeOther(address is not null && IsOurs(address) ? address : "/");
+
+    /// <summary>Browsers read a backslash as a slash, and leave out tabs and line ends: "/\t/host" leads to host (URL standard).</summary>
+    private static bool IsOurs(string address) =>
+        address.All(letter => letter is > ' ' and < '\x7f') && address.StartsWith('/') && (address.Length == 1 || address[1] is not ('/' or '\\'));
+}

@@ -1,0 +1,41 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages.Needs;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Pages.Parts;
+
+/// <summary>All that the catalogue says of a part, and how it came to say so.</summary>
+public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> successors, IReadOnlyList<PartEdit> history)
+{
+    public CatalogueEntry Part => part;
+
+    public StoredPart Stored => part.Stored;
+
+    /// <summary>What replaced it, with the address of the page where the catalogue has it.</summary>
+    public IReadOnlyList<Successor> Successors => successors;
+
+    public IReadOnlyList<PartEdit> History => history;
+
+    public PartEdit? Latest => history.Count > 0 ? history[0] : null;
+
+    public bool IsRetired => Stored.Status == PartStatus.Retired;
+
+    public IReadOnlyList<Deduction> Deductions { get; } = part.Family.Deduce(part.Spec).Deductions;
+
+    public IReadOnlyList<Contradiction> Contradictions { get; } = part.Family.Contradictions(part.Spec);
+
+    public string Replacements => new NeedTyped(part.Family, string.Empty, string.Empty, Stored.Number, [], []).To(Pages.Replacements.ReplacementsEndpoints.Path);
+
+    public string Change => PartAddress.Of(Stored.Number, PartAddress.Change);
+
+    public string Retire => PartAddress.Of(Stored.Number, PartAddress.Retire);
+
+    public static PartModel Of(Shelf shelf, CatalogueEntry part, IReadOnlyList<PartEdit> history) =>
+        new(part, [.. part.Stored.SupersededBy.Select(by => new Successor(by, shelf.Find(by.Number) is { } there ? PartAddress.Of(there.Stored.Number) : null))], history);
+}
+
+/// <summary>What replaced a part.</summary>
+/// <param name="By">Its number, who says so, and since when.</param>
+/// <param name="Address">Its page; null when the catalogue does not have it.</param>
+public sealed record Successor(Supersession By, string? Address);
