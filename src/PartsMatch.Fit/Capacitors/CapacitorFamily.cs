@@ -14,7 +14,7 @@ public static class CapacitorFamily
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,
         Contradictions = _ => [],
-        SiteContradictions = (_, _) => [],
+        SiteContradictions = MotorAgainstCan.Find,
         WillDiffer = (_, _) => [],
         Drawings = CapacitorDrawings.Of,
         Steps = CapacitorSteps.Of,

@@ -21,8 +21,8 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>A unit that is never meant at these labels: horsepower is never input. Null when all are.</summary>
     public string? NeverIn { get; init; }
 
-    /// <summary>Whether its figure yields to any other of the field: P1 120 W stands beside P2 75 W and does not contradict it.</summary>
-    public bool Yields { get; init; }
+    /// <summary>The field that its figure goes to where the plate gives another figure of its own field: P1 120 W beside P2 75 W is the input power. Null when two figures contradict one another.</summary>
+    public string? YieldsTo { get; init; }
 
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
@@ -46,6 +46,19 @@ public sealed record PlateTail(string Field, double Least, double Most, params s
 
     /// <summary>Whether a figure, a slash and a usual second figure say the field by themselves: 10/370 on a capacitor's can, but not on a motor.</summary>
     public bool NeedsNoLabel { get; init; }
+}
+
+/// <summary>Marks that tell two figures of a field apart: the Δ and Y of 230Δ/400Y V, the words of LOW VOLTS 115 HIGH VOLTS 230.</summary>
+/// <param name="Field">The field's name.</param>
+/// <param name="First">The marks of the figure that stands first in its value.</param>
+/// <param name="Second">The marks of the other.</param>
+public sealed record PlateMarks(string Field, IReadOnlyList<string> First, IReadOnlyList<string> Second)
+{
+    /// <summary>Whether the first is the lesser of the two, as volts in delta are; else the greater, as amps in delta are. Marks the other way round say nothing.</summary>
+    public bool FirstIsLess { get; init; } = true;
+
+    /// <summary>What such marks say of a second field; null when nothing.</summary>
+    public NamedText? Says { get; init; }
 }
 
 /// <summary>What a field's value can be on a plate of this family: narrower than what its form reads.</summary>
@@ -84,8 +97,17 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Second figures that belong to a field.</summary>
     public IReadOnlyList<PlateTail> Tails { get; init; } = [];
 
-    /// <summary>Names of steps, each before its own figure of one field: HI 1075 LO 825 RPM.</summary>
+    /// <summary>Names of steps, the highest first, each before its own figure or figures: HI 1075 LO 825 RPM.</summary>
     public IReadOnlyList<string> Steps { get; init; } = [];
+
+    /// <summary>The field that a figure without a label belongs to when it stands beside labelled ones behind the name of a step: HI 1/3 HP 1075 LO 1/6 HP 825. Null when there is none.</summary>
+    public string? StepsOf { get; init; }
+
+    /// <summary>Marks that tell two figures of a field apart.</summary>
+    public IReadOnlyList<PlateMarks> Marks { get; init; } = [];
+
+    /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
 
     /// <summary>Fields, in their order, whose figures plates print side by side without any label: 208-230/1/60 is volts, phases and hertz.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Groups { get; init; } = [];

@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Motors;
 /// <summary>Which published connections go with a motor: only where a standard fixes its lead marks. Fan motors with coloured leads have none.</summary>
 internal static class MotorConnections
 {
-    /// <summary>Volts of two taps stand as 1 to 2, or as 1 to √3, within so much (practice).</summary>
+    /// <summary>Volts of two taps stand as 1 to 2 within so much (practice).</summary>
     private const double RatioWithin = 0.05;
 
     private static readonly HashSet<ChangeKind> OfTheTurn = [BodyChanges.Reverse, BodyChanges.SeeTurn];
@@ -40,8 +40,7 @@ internal static class MotorConnections
         if (part.LeadMarks is [LeadNames.Coloured]) return [];
         if (part.Phase == Phases.Three)
         {
-            var isStarDelta = HasIecTerminals(part) && Within.Ratio(high / low, Math.Sqrt(3), 1 + RatioWithin);
-            return isStarDelta ? Rows(volts, LeadMarks.IecSixTerminals)
+            return HasSixIecTerminals(part) ? Rows(volts, LeadMarks.IecSixTerminals)
 
                 // For high volts star and triangle are connected alike: one drawing does.
                 : isDouble && !HasIecTerminals(part) ? volts == ConnectedVolts.High ? Rows(volts, LeadMarks.NemaNineLeadsWye) : Rows(volts, LeadMarks.NemaNineLeadsWye, LeadMarks.NemaNineLeadsDelta)
@@ -64,6 +63,10 @@ internal static class MotorConnections
         : HasIecTerminals(part) && part.Type == MotorType.PermanentSplitCapacitor ? Rows(ConnectedVolts.Only, LeadMarks.IecRunCapacitor)
         : HasNemaSinglePhaseLeads(part) && part.Voltage is { Count: 1 } ? OfTurn(need, Rows(ConnectedVolts.Only, LeadMarks.NemaSinglePhase))
         : [];
+
+    /// <summary>Whether delta and star are joined at U1 to W2.</summary>
+    internal static bool HasSixIecTerminals(MotorSpec part) =>
+        part.StarDelta == true && StarAndDelta.AreVolts(part) && HasIecTerminals(part) && part.LeadMarks is not [LeadNames.Coloured];
 
     private static bool HasNemaSinglePhaseLeads(MotorSpec part) =>
         !HasIecTerminals(part) && part.Type is MotorType.SplitPhase or MotorType.CapacitorStart or MotorType.CapacitorStartCapacitorRun;

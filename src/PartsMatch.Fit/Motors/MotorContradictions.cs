@@ -11,7 +11,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     internal const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, PowerOfAmps, PowerOfType, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerOfType, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];
@@ -21,7 +21,12 @@ public static class MotorContradictions
         foreach (var name in Ratings.Of(spec).Unpaired)
         {
             var field = Shape<MotorSpec>.Of.Find(name)!;
-            string[] beside = name == "power" ? ["speed"] : spec.Speed is { Count: > 1 } ? ["voltage", "speed"] : ["voltage"];
+            string[] beside = name switch
+            {
+                "power" => ["speed"],
+                "inputPower" => ["power"],
+                _ => spec.Speed is { Count: > 1 } ? ["voltage", "speed"] : ["voltage"],
+            };
             var others = string.Join(" and ", beside.Select(other => Shape<MotorSpec>.Of.Find(other)!.TextOf(spec)).OfType<string>());
             yield return new([name, .. beside], $"{field.Label} {field.TextOf(spec)} cannot be paired with {(others.Length > 0 ? others : "anything else on the plate")}: there is not one figure for each.", MotorSources.SideBySide);
         }
@@ -87,10 +92,18 @@ public static class MotorContradictions
         }
     }
 
+    private static IEnumerable<Contradiction> StarDeltaOfVolts(MotorSpec spec)
+    {
+        if (spec is not { StarDelta: true, Voltage: { } volts } || StarAndDelta.AreVolts(spec)) yield break;
+        yield return new(["starDelta", "voltage"], $"Δ and Y belong to two voltages that stand 1 to √3, such as 230/400 V, but the plate says {Deducing.Text(volts)}.", MotorSources.StarDelta);
+    }
+
+    private static IEnumerable<Contradiction> PowerOfFactor(MotorSpec spec) => PowerOfAmps(spec).Any() ? [] : PowerBalance.OfPowerFactor(spec);
+
     /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone.</summary>
     private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
     {
-        if (spec.PowerMeaning is not { } meaning || ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any()) yield break;
+        if (spec.PowerMeaning is not { } meaning || ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any() || PowerOfFactor(spec).Any()) yield break;
         var type = TypeBands.Likely(spec);
         foreach (var (_, watts) in HighSpeed.Watts(spec))
         {

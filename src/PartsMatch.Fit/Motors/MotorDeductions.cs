@@ -10,7 +10,7 @@ public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
     public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) =>
-        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
+        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, PowerBalance.Meaning, PowerBalance.Efficiency, StandardOfMarks, StarDeltaOfVolts, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
 
     /// <summary>What follows for the site from the old motor.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>
@@ -33,6 +33,20 @@ public static class MotorDeductions
         {
             yield return Plate("powerMeaning", PowerMeaning.Output, "a three-phase motor's rated power is at the shaft", MotorSources.ShaftPower, spec.Type is null ? "phase" : "type", "power");
         }
+    }
+
+    /// <summary>Only what stands on the plate tells whose habits it follows: volts that are 1 to √3 do not.</summary>
+    private static IEnumerable<Deduction> StandardOfMarks(MotorSpec spec)
+    {
+        if (spec.StarDelta != true || spec.LeadMarks?.Contains(LeadNames.NemaMarks) == true) yield break;
+        yield return Plate("standard", PlateStandard.Iec, "Δ and Y beside the volts are a habit of IEC plates", MotorSources.IecHabit, "starDelta");
+    }
+
+    /// <summary>What is marked by NEMA's habits has no delta and star between its volts.</summary>
+    private static IEnumerable<Deduction> StarDeltaOfVolts(MotorSpec spec)
+    {
+        if (spec.Phase != Phases.Three || spec.Standard == PlateStandard.Nema || spec.LeadMarks?.Contains(LeadNames.NemaMarks) == true || !StarAndDelta.AreVolts(spec)) yield break;
+        yield return Plate("starDelta", true, $"{Deducing.Text(spec.Voltage!)} stand 1 to √3: the lower is for delta, the higher for star", MotorSources.StarDelta, "voltage", "phase");
     }
 
     /// <summary>Several speeds, or powers, on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>

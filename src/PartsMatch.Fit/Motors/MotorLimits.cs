@@ -24,7 +24,8 @@ internal static class MotorLimits
     public static IReadOnlyList<PlateLimit> All { get; } =
     [
         PlateLimit.Of<Figures<Power>>("power", "from 1 W to 200 kW, rows at most 10 times apart", Rows),
-        PlateLimit.Of<Figures<RotationalSpeed>>("speed", "from 250 to 6000 rpm", all => all.All(speed => Within.Span(speed.RevolutionsPerMinute, 250, 6000))),
+        PlateLimit.Of<Figures<Power>>("inputPower", "from 1 W to 200 kW, rows at most 10 times apart", Rows),
+        PlateLimit.Of<Figures<RotationalSpeed>>("speed", "from 250 to 6000 rpm, without decimals", all => all.All(speed => Within.Span(speed.RevolutionsPerMinute, 250, 6000) && double.IsInteger(speed.RevolutionsPerMinute))),
         PlateLimit.Of<int>("speeds", "from 1 to 8 speeds", count => count is >= 1 and <= 8) with { IsAbsolute = true },
         PlateLimit.Of<int>("poles", "an even number from 2 to 24", count => count is >= 2 and <= 24 && int.IsEvenInteger(count)) with { IsAbsolute = true },
         PlateLimit.Of<int>("shaftEnds", "1 or 2 shaft ends", count => count is 1 or 2) with { IsAbsolute = true },

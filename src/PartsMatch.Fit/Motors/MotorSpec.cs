@@ -27,6 +27,10 @@ public sealed record MotorSpec : Spec
     [Field("Kind of power", "Horsepower is shaft output. Watts on small fan and IEC plates are often input: P1 or W IN is input, P2 or W OUT is output.", Group = Rating)]
     public PowerMeaning? PowerMeaning { get; init; }
 
+    /// <summary>What it draws where the plate gives that beside its power, one figure a rating row.</summary>
+    [Field("Input power", "W IN or P1 on a plate that gives the output besides: what the motor takes from the line.", Group = Rating, Example = "120 W")]
+    public Figures<Power>? InputPower { get; init; }
+
     /// <summary>Full-load speed, one figure a rating row.</summary>
     [Field("Speed", "RPM on the plate, at full load; 1725/1140 stands for two speeds.", Group = Rating)]
     public Figures<RotationalSpeed>? Speed { get; init; }
@@ -54,6 +58,10 @@ public sealed record MotorSpec : Spec
     /// <summary>Volts it can be connected for.</summary>
     [Field("Voltage", "Volts on the plate: 115, 208-230, 115/208-230 ... Each is a way to connect it.", Group = Supply)]
     public Taps? Voltage { get; init; }
+
+    /// <summary>Whether its two voltages are for delta, the lower, and star, the higher.</summary>
+    [Field("Delta and star", "Δ/Y beside two voltages 1 to 1.73 apart, such as 230/400: the lower is for delta, the higher for star.", Group = Supply)]
+    public bool? StarDelta { get; init; }
 
     /// <summary>Which of the voltages it is connected for as it ships.</summary>
     [Field("Connected for", "Which of its voltages a new motor is connected for when it leaves the box.", Group = Supply)]

@@ -6,6 +6,10 @@ namespace PartsMatch.Fit.Motors;
 /// <summary>The words of motors' plates.</summary>
 public static class MotorVocabulary
 {
+    private static readonly string[] Delta = ["Δ", "D", "DELTA", "TRIANGLE"];
+
+    private static readonly string[] Star = ["Y", "STAR", "WYE"];
+
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(MotorLabels.All, MotorWords.All)
     {
@@ -13,6 +17,16 @@ public static class MotorVocabulary
         Strangers = MotorWords.Strangers,
         Fillers = MotorWords.Fillers,
         Steps = ["HI", "HIGH", "MED HI", "MED", "MEDIUM", "MED LO", "LO", "LOW"],
+        StepsOf = "speed",
+
+        // The same winding takes 1/√3 of the volts in delta, and √3 of the amps (IEC 60034-8).
+        Marks =
+        [
+            new("voltage", ["LOW", "LO"], ["HIGH", "HI"]),
+            new("voltage", Delta, Star) { Says = new("starDelta", "yes") },
+            new("fullLoadAmps", Delta, Star) { FirstIsLess = false, Says = new("starDelta", "yes") },
+        ],
+        Pairs = [["speed", "speeds"], ["voltage", "speeds"]],
         Groups = [["voltage", "phase", "frequency"], ["voltage", "frequency", "phase"]],
         Limits = MotorLimits.All,
 

@@ -11,9 +11,15 @@ internal static class MotorWords
 
     private static readonly (string Words, string Value)[] Turned =
         [.. from direction in (string[])["CW", "CCW"]
-            from end in (string[])["LE", "LEAD END", "SE", "SHAFT END", "DE", "DRIVE END", "ODE", "OSE", "OLE", "OPP LE", "OPP SE", "OPP DE"]
+            from end in (string[])["LE", "LEAD END", "SE", "SHAFT END", "DE", "DRIVE END", "ODE", "OSE", "OLE", "OPP LE", "OPP SE", "OPP DE", "OPE"]
             from facing in (string[])["", "FACING ", "VIEWED FROM "]
             select ($"{facing}{end} {direction}", $"{direction} {end}")];
+
+    /// <summary>Classes by their temperature (IEC 60085), which newer plates print; only behind a label, for 120 and 130 may be volts.</summary>
+    private static readonly (string Words, string Letter)[] Heat =
+        [.. from label in (string[])["TH CL", "THERM CL", "THERMAL CLASS", "TH KL", "IS KL", "ISO KL", "INS CL", "INS CLASS", "INSULATION CLASS", "CL", "CLASS"]
+            from heat in ((string Degrees, string Letter)[])[("105", "A"), ("120", "E"), ("130", "B"), ("155", "F"), ("180", "H")]
+            select ($"{label} {heat.Degrees}", heat.Letter)];
 
     private static readonly string[] Colours =
         ["BLACK", "BLK", "WHITE", "WHT", "WHI", "RED", "BLUE", "BLU", "YELLOW", "YEL", "ORANGE", "ORN", "ORG", "BROWN", "BRN", "PURPLE", "PUR", "PRP", "VIOLET", "VIO", "PINK", "PNK", "GRAY", "GREY", "GRY"];
@@ -42,8 +48,11 @@ internal static class MotorWords
         new("shaftEnds", "SINGLE SHAFT", "1"), new("shaftEnds", "DOUBLE SHAFT", "2"), new("shaftEnds", "DUAL SHAFT", "2"), new("shaftEnds", "DBL SHAFT", "2"),
         // IEC 60034-7: feet and a flange; feet and a tapped face.
         new("mounts", "IM B35", "rigid base, flange"), new("mounts", "B35", "rigid base, flange"), new("mounts", "IM B34", "rigid base, tapped face"), new("mounts", "B34", "rigid base, tapped face"),
-        new("phase", "3X", "3"), new("phase", "3AC", "3"), new("phase", "1AC", "1"),
+        // M is the sign of a motor in the circles of IEC 60617.
+        new("phase", "3X", "3"), new("phase", "3AC", "3"), new("phase", "1AC", "1"), new("phase", "M 3~", "3"), new("phase", "M 1~", "1"), new("phase", "3~ M", "3"), new("phase", "1~ M", "1"),
+        .. Heat.Select(heat => new PlateWord("insulation", heat.Words, heat.Letter)),
         new("standard", "EN 60034", "IEC"), new("standard", "EN 60034-1", "IEC"), new("standard", "IEC/EN 60034-1", "IEC"), new("standard", "IEC 34-1", "IEC"),
+        new("protection", "TH PROT", "thermal"), new("protection", "TH PROTECTED", "thermal"),
         new("runCapacitor", "NO CAP", "none"), new("runCapacitor", "NO CAPACITOR", "none"),
     ];
 
@@ -57,7 +66,7 @@ internal static class MotorWords
     /// <summary>Words that say nothing of any field: star and delta beside volts, lines, ground and speeds beside leads.</summary>
     public static IReadOnlyList<string> Fillers { get; } =
     [
-        "Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR", "L1", "L2", "L3", "LINE 1", "LINE 2", "N", "PE", "GND", "GROUND", "GRN", "GREEN", "GRN/YEL", "COM", "COMMON", "HI", "HIGH", "MED", "LO", "LOW",
+        "AC", "Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR", "L1", "L2", "L3", "LINE 1", "LINE 2", "N", "PE", "GND", "GROUND", "GRN", "GREEN", "GRN/YEL", "COM", "COMMON", "HI", "HIGH", "MED", "LO", "LOW",
     ];
 
     /// <summary>Words that announce what no field holds; they take the figures behind them along.</summary>

@@ -53,6 +53,7 @@ public sealed class Ratings
 
         List<string> unpaired = [];
         if (spec.Power is { Count: > 1 } && spec.Speed is { Count: > 1 } && spec.Power.Count != spec.Speed.Count) unpaired.Add("power");
+        if (spec is { InputPower.Count: > 1 } && spec.InputPower.Count != (spec.Power?.Count ?? spec.InputPower.Count)) unpaired.Add("inputPower");
         if (fullLoad.IsUnpaired) unpaired.Add("fullLoadAmps");
         if (lockedRotor.IsUnpaired) unpaired.Add("lockedRotorAmps");
         return new(rows, unpaired);

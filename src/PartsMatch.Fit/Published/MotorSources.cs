@@ -32,6 +32,18 @@ public static class MotorSources
     /// <summary>A motor gives less than it takes.</summary>
     public static Source Energy { get; } = new("Power out is less than volts × amps × √phases in", SourceStatus.Derived);
 
+    /// <summary>Watts in by volts, amps and power factor.</summary>
+    public static Source LineWatts { get; } = new("Watts from the line are volts × amps × cos φ (× √3 for three phases); plates round within 5 %", SourceStatus.Practice);
+
+    /// <summary>Output over input.</summary>
+    public static Source Efficiency { get; } = new("Efficiency is power out over power in", SourceStatus.Derived);
+
+    /// <summary>Delta for the lower volts, star for the higher.</summary>
+    public static Source StarDelta { get; } = new("IEC 60034-8: one winding takes 1/√3 of the volts in delta that it takes in star", SourceStatus.Memory);
+
+    /// <summary>Δ and Y beside volts.</summary>
+    public static Source IecHabit { get; } = new("Plates by IEC 60034-1 print Δ and Y beside their volts; NEMA's print two voltages 1 to 2", SourceStatus.Practice);
+
     /// <summary>The old motor ran there.</summary>
     public static Source OldMotorRan { get; } = new("What the old motor ran on is there", SourceStatus.Practice);
 

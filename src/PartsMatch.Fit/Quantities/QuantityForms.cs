@@ -28,7 +28,7 @@ public static class QuantityForms
 
     /// <summary>Speed of a shaft; 1 to 100 000 rpm.</summary>
     public static QuantityForm<RotationalSpeed> Speed { get; } = Single<RotationalSpeed>(
-        "a speed", "1075 rpm", 1, 100_000, new(RotationalSpeedUnit.RevolutionPerMinute, "rpm", 0, false, "r/min", "/min", "1/min", "min-1", "min⁻¹", "u/min", "upm", "tr/min", "r.p.m."));
+        "a speed", "1075 rpm", 1, 100_000, new(RotationalSpeedUnit.RevolutionPerMinute, "rpm", 0, false, "r/min", "rev/min", "/min", "1/min", "min-1", "min⁻¹", "u/min", "upm", "tr/min", "r.p.m."));
 
     /// <summary>Capacitance; 0.01 to 10 000 µF.</summary>
     public static QuantityForm<ElectricCapacitance> Capacitance { get; } = Single<ElectricCapacitance>(

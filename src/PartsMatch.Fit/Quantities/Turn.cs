@@ -20,14 +20,14 @@ public enum MotorEnd
     Shaft,
 
     /// <summary>Looking at the end opposite the shaft, where the leads mostly come out.</summary>
-    [Words("lead end", "LE", "opposite shaft end", "opp shaft end", "OPP SE", "OSE", "opposite drive end", "opp drive end", "OPP DE", "ODE", "non-drive end", "NDE")]
+    [Words("lead end", "LE", "opposite shaft end", "opp shaft end", "OPP SE", "OSE", "opposite drive end", "opp drive end", "OPP DE", "ODE", "opposite pulley end", "opp pulley end", "OPP PE", "OPE", "non-drive end", "NDE")]
     Lead,
 }
 
 /// <summary>A turn as a plate gives it. Plates often name no end: then the turn is unknown, and nothing is assumed.</summary>
 /// <param name="Direction">The direction named.</param>
 /// <param name="SeenFrom">The end named, or null.</param>
-/// <remarks>The same turn has opposite names from the two ends (geometry); abbreviations of the ends: public pages on motor plates.</remarks>
+/// <remarks>The same turn has opposite names from the two ends (geometry); abbreviations of the ends: public pages on motor plates; OPE, opposite the pulley end, is practice.</remarks>
 public sealed record Turn(Direction Direction, MotorEnd? SeenFrom) : IHaveTextForm<Turn>
 {
     /// <inheritdoc/>

@@ -19,7 +19,7 @@ internal static class FitSheetView
         var isOld = sheet.GetProperty("oldPart") is { ValueKind: JsonValueKind.Object } old && old.Text("number") == part.Text("number");
         if (!isOld) foreach (var line in Terminal.Superseded(part)) console.WriteLine(line);
         var likelihood = sheet.GetProperty("likelihood") is { ValueKind: JsonValueKind.Number } percent ? $" Likelihood{(sheet.Text("fit") == "CANT_TELL_YET" ? " so far" : string.Empty)} {percent.GetInt32()} %, from {sheet.Text("likelihoodFrom")}." : string.Empty;
-        console.WriteLine($"It {Terminal.FitSentence(sheet.Text("fit"))}.{likelihood}");
+        console.WriteLine($"It {Terminal.FitSentence(sheet)}.{likelihood}");
 
         var changes = sheet.Each("changes").ToList();
         if (changes.Count > 0) console.WriteLine("To change or check:");

@@ -35,7 +35,7 @@ internal static class ReplacementsView
                 (row + 1).ToString(CultureInfo.InvariantCulture),
                 part.Text("number") + (Terminal.StatusWords(part) is { } status ? $" ({status})" : string.Empty),
                 part.Text("maker"),
-                Terminal.FitWords(nodes[row].Text("fit")),
+                Terminal.FitWords(nodes[row]),
                 $"{nodes[row].GetProperty("likelihood").GetInt32()} %",
                 toDo.Count > 0 ? string.Join("; ", toDo) : always.Count + alwaysChecked.Count > 0 ? "only what stands above" : "nothing",
                 nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } onHand ? onHand.GetInt32().ToString(CultureInfo.InvariantCulture) : "?",

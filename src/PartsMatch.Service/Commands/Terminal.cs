@@ -37,7 +37,19 @@ internal static class Terminal
     public static IEnumerable<string> Superseded(JsonElement part) =>
         part.Each("supersededBy").Select(by => $"{part.Text("number")} was replaced by {by.Text("number")} on {by.Text("on")} (source: {by.Text("saidBy")}).");
 
-    public static string FitWords(string fit) => fit switch
+    /// <summary>What only must be looked at is no change: a part that waits for nothing else fits once that is checked.</summary>
+    public static string FitWords(JsonElement judged) => NeedsChecksOnly(judged) ? "fits once checked" : FitWords(judged.Text("fit"));
+
+    public static string FitSentence(JsonElement judged)
+    {
+        if (!NeedsChecksOnly(judged)) return FitSentence(judged.Text("fit"));
+        var open = judged.Each("findings").Where(finding => finding.Text("verdict") is "UNKNOWN" or "MEETS_WITH_CHANGES").Select(finding => finding.Text("title")).ToList();
+        return $"fits as it is, once this is checked: {string.Join(", ", open.Select(title => char.ToLowerInvariant(title[0]) + title[1..]))}";
+    }
+
+    private static bool NeedsChecksOnly(JsonElement judged) => judged.Text("fit") == "FITS_WITH_CHANGES" && judged.Each("changes").All(change => change.GetProperty("isCheck").GetBoolean());
+
+    private static string FitWords(string fit) => fit switch
     {
         "DROP_IN" => "drop-in",
         "FITS_WITH_CHANGES" => "fits with changes",
@@ -45,7 +57,7 @@ internal static class Terminal
         _ => "doesn't fit",
     };
 
-    public static string FitSentence(string fit) => fit switch
+    private static string FitSentence(string fit) => fit switch
     {
         "DROP_IN" => "is a drop-in",
         "CANT_TELL_YET" => "may fit: something that decides it is not known yet",

@@ -1,4 +1,5 @@
 using Microsoft.Net.Http.Headers;
+using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Store;
@@ -16,9 +17,9 @@ internal static class ExchangeEndpoints
 
     public static void MapExchange(this WebApplication app)
     {
-        app.MapGet("/export/{kind}.csv", ExportAsync);
+        app.MapGet("/export/{kind}.csv", ExportAsync).WithMetadata(new ForPrograms());
         app.MapPost("/import/{kind}", (HttpContext context, string kind, ImportEndpoint endpoint) =>
-            CatalogueTable.Find(kind) is { } table ? endpoint.AnswerAsync(context, table) : NoSuchTableAsync(context, kind));
+            CatalogueTable.Find(kind) is { } table ? endpoint.AnswerAsync(context, table) : NoSuchTableAsync(context, kind)).WithMetadata(new ForPrograms());
     }
 
     private static async Task ExportAsync(HttpContext context, string kind, PartStore store)

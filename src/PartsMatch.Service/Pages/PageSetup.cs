@@ -3,11 +3,12 @@ using System.Text.Unicode;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PartsMatch.Service.Pages.Compare;
-using PartsMatch.Service.Pages.Proofs;
 using PartsMatch.Service.Pages.Parts;
+using PartsMatch.Service.Pages.Proofs;
 using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Pages.Sheets;
 using PartsMatch.Service.Pages.SignIn;
+using PartsMatch.Service.Pages.Tables;
 using PartsMatch.Service.Pages.WhatFailed;
 
 namespace PartsMatch.Service.Pages;
@@ -20,6 +21,7 @@ internal static class PageSetup
         // Letters of all scripts stand in a page as they are: µ is one character, not six.
         services.AddSingleton(HtmlEncoder.Create(UnicodeRanges.All));
         services.AddRazorComponents();
+        services.AddSingleton<ImportJobs>();
         // A page goes packed over a thin connection; not over TLS of this process's own, where the length of what is packed could tell of what is in it (BREACH).
         services.AddResponseCompression(packing => packing.MimeTypes = ["text/html", "text/css", "image/svg+xml"]);
     }
@@ -37,6 +39,7 @@ internal static class PageSetup
         PartEndpoints.Map(app);
         PartWriteEndpoints.Map(app);
         RetireEndpoints.Map(app);
+        TableEndpoints.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>

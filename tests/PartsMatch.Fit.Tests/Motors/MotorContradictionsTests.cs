@@ -32,6 +32,8 @@ public sealed class MotorContradictionsTests
     // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).
     [InlineData("frame=48; shaftDiameter=5/8 in", "frame, shaftDiameter", "NEMA MG 1 4.4.1")]
     [InlineData("frame=IEC 71; shaftDiameter=11 mm", "frame, shaftDiameter", "from memory")]
+    [InlineData("starDelta=yes; voltage=230/460 V; phase=3", "starDelta, voltage", "1 to √3")]
+    [InlineData("starDelta=yes; voltage=400 V; phase=3", "starDelta, voltage", "says 400 V")]
     [InlineData("power=3/4-1/2-1/3 hp; speed=1725/1140 rpm", "power, speed", "1725/1140 rpm")]
     [InlineData("voltage=115/230 V; fullLoadAmps=1/2/3 A", "fullLoadAmps, voltage", "115/230 V")]
     [InlineData("lockedRotorAmps=1/2/3 A", "lockedRotorAmps, voltage", "anything else")]

@@ -34,6 +34,15 @@ public sealed class MotorDeductionsTests
     [InlineData("power=250 W", "")]
     [InlineData("power=0.37 kW; type=SCIM", "phase=three-phase; powerMeaning=output")]
     [InlineData("speed=1725/1140 rpm", "speeds=2")]
+
+    // IEC 60034-8, from memory: 230 × √3 = 398; 240 × √3 = 416.
+    [InlineData("voltage=230/400 V; phase=3", "starDelta=yes")]
+    [InlineData("voltage=230/400 V; starDelta=yes", "standard=IEC")] // practice
+    [InlineData("voltage=220-240/380-415 V; phase=3; standard=IEC", "starDelta=yes")]
+    [InlineData("voltage=230/460 V; phase=3", "")]
+    [InlineData("voltage=230/400 V; phase=1", "")]
+    [InlineData("voltage=230/400 V; phase=3; standard=NEMA", "")]
+    [InlineData("voltage=230/400 V; phase=3; leadMarks=NEMA marks", "")]
     [InlineData("speed=900/1075 rpm", "")]
     [InlineData("speed=1075/1075 rpm", "speeds=1")]
     [InlineData("power=3/4-1/3 hp", "powerMeaning=output; speeds=2")]

@@ -79,6 +79,14 @@ public sealed class ConnectionDiagramTests
             diagram => diagram.ShouldContain("reversed\nL1 ──── T2\nL2 ──── T1\nL3 ──── T3"));
 
     [Fact]
+    public void Delta_and_star_on_the_plate_are_drawn_with_iec_terminals_unless_the_leads_are_named_otherwise()
+    {
+        const string marked = "type=three-phase induction; power=0.37 kW; speed=1380 rpm; voltage=230/400 V; starDelta=yes; phase=3; frequency=50 Hz";
+        OfMotor(marked, "volts=400 V; supplyPhase=3", marked).Single(SupplyChanges.CheckTap).Diagram!.ShouldContain("join ┬─ U2\n     ├─ V2\n     └─ W2");
+        OfMotor(marked, "volts=400 V; supplyPhase=3", $"{marked}; leadMarks=coloured").Single(SupplyChanges.CheckTap).Diagram.ShouldBeNull();
+    }
+
+    [Fact]
     public void An_iec_motor_for_230_and_400_volts_is_drawn_as_delta_on_230()
     {
         const string iec = "type=three-phase induction; power=0.37 kW; speed=1380 rpm; voltage=230/400 V; connectedFor=400 V; phase=3; frequency=50 Hz; standard=IEC";

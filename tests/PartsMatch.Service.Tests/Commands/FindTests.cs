@@ -21,6 +21,17 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     }
 
     [Fact]
+    public async Task A_capacitor_that_waits_for_a_look_only_is_not_headed_as_if_it_needed_a_change()
+    {
+        const string Can = "find --kind capacitor \"5 MFD 370 VAC 60HZ\" --motor-asks-for 7.5/370";
+        (await demo.Run(Can)).Output.ShouldContain("fits once checked");
+        var sheet = (await demo.Run(Can + " --sheet 1")).Output;
+        sheet.ShouldContain("It fits as it is, once this is checked: can and strap, can height.");
+        sheet.ShouldContain("Doubt: The old capacitor is marked 5 µF 370 V, the motor's plate asks for 7.5 µF 370 V");
+        sheet.ShouldNotContain("fits with changes");
+    }
+
+    [Fact]
     public async Task A_plate_alone_says_once_what_to_find_out_before_any_part_is_sure()
     {
         var ran = await demo.Run(Plate);

@@ -30,6 +30,25 @@ internal static class FigureText
             && first >= 100 && second >= 100 && Within.Ratio(first, second, WidestList);
     }
 
+    /// <summary>A text without the commas that part thousands, 1,075; null when it has none, or another comma.</summary>
+    public static string? WithoutThousands(string text)
+    {
+        var pieces = text.Split(',');
+        if (pieces.Length == 1) return null;
+        for (var at = 1; at < pieces.Length; at++)
+        {
+            var before = DigitsAtEnd(pieces[at - 1]);
+            var stands = pieces[at - 1].Length - before;
+            if (before is < 1 or > 3 || (stands == 0 ? at > 1 : pieces[at - 1][stands - 1] == '.') || DigitsAtStart(pieces[at]) != 3) return null;
+        }
+
+        return string.Concat(pieces);
+    }
+
+    private static int DigitsAtStart(string text) => text.AsSpan().IndexOfAnyExceptInRange('0', '9') is >= 0 and var end ? end : text.Length;
+
+    private static int DigitsAtEnd(string text) => text.Length - 1 - text.AsSpan().LastIndexOfAnyExceptInRange('0', '9');
+
     private static bool IsProper(ReadOnlySpan<char> text) => Fraction(text) is { Whole: null } parts && parts.Above < parts.Below;
 
     /// <summary>The parts of 1-1/2 or 1/4 at the start of a text that has no other figure; null for anything else.</summary>

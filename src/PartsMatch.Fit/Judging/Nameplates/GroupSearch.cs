@@ -1,24 +1,36 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Reads figures that stand side by side without labels because everybody knows their order: 115/1/60, 208-230/1/60, 230-1-50.</summary>
-internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
+/// <summary>Reads figures that stand side by side without labels because everybody knows their order: 115/1/60, 208-230/1/60, 230-1-50; or with that of the last: 1075/3SPD.</summary>
+internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader, FigureReach reach)
 {
     /// <summary>All groups.</summary>
     public IEnumerable<Placement> All()
     {
-        if (lexicon.Groups.Count == 0) yield break;
+        if (lexicon.Groups.Count + lexicon.Pairs.Count == 0) yield break;
         for (var from = 0; from < plate.Count; from++)
         {
             if (plate.RunsOn(from) || !plate.BeginsChunk(from)) continue;
-            foreach (var to in reach.Ends(from).Where(to => to == plate.Count || plate.BeginsChunk(to)))
+            foreach (var to in reach.Ends(from))
             {
-                foreach (var group in lexicon.Groups)
+                var isWhole = to == plate.Count || plate.BeginsChunk(to);
+                foreach (var group in isWhole ? lexicon.Groups : [])
                 {
                     if (At(from, to, group) is { } placement) yield return placement;
+                }
+
+                foreach (var pair in lexicon.Pairs)
+                {
+                    if (LabelOf(pair[^1], from, to) is { } label && At(from, to, pair) is { } placement) yield return Labelled(placement, label.End);
                 }
             }
         }
     }
+
+    private Match? LabelOf(Field last, int from, int to) =>
+        Match.Longest(matches, to, node => node.Labels.Exists(label => label.Field == last)) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
+
+    private static Placement Labelled(Placement group, int to) =>
+        new(group.From, to, LabelStands.Behind, 0, [.. group.Values.Select(value => value with { Where = [new(group.From, to)] })]);
 
     /// <summary>The last figures are one each; all before them belong to the first field, 208-230/460-3-60.</summary>
     private Placement? At(int from, int to, IReadOnlyList<Field> group)

@@ -5,9 +5,13 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>A vocabulary and the forms of a shape's fields, put in order for reading; made once a family.</summary>
 internal sealed class Lexicon
 {
+    /// <summary>Letters of the longest symbol of a unit: HP, KW, HZ.</summary>
+    private const int LongestSymbol = 2;
+
     private readonly Dictionary<string, PlateLimit> limits;
     private readonly Dictionary<Field, UnitSet> units;
     private readonly ILookup<Field, PlateVague> vague;
+    private readonly HashSet<Field> markedBySteps = [];
 
     /// <summary>Orders a vocabulary.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
@@ -19,11 +23,16 @@ internal sealed class Lexicon
         vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
+        Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
+        ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var label in vocabulary.Labels) AddLabel(label);
         AddWords(vocabulary);
         foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
-        foreach (var step in vocabulary.Steps) Tree.Add(step).IsStep = true;
+        for (var step = 0; step < vocabulary.Steps.Count; step++) Tree.Add(vocabulary.Steps[step]).Step = step;
+        StepsOf = vocabulary.StepsOf is { } stepped ? FieldOf(stepped) : null;
+        Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
+        foreach (var marks in vocabulary.Marks) AddMarks(marks);
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
     }
 
@@ -39,6 +48,15 @@ internal sealed class Lexicon
     /// <summary>Fields whose figures stand side by side without a label.</summary>
     public IReadOnlyList<IReadOnlyList<Field>> Groups { get; }
 
+    /// <summary>Fields whose figures stand side by side before the label of the last.</summary>
+    public IReadOnlyList<IReadOnlyList<Field>> Pairs { get; }
+
+    /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
+    public Field? StepsOf { get; }
+
+    /// <summary>Fields that a figure may belong to by its unit alone.</summary>
+    public IReadOnlyList<Field> ByUnit { get; }
+
     /// <summary>The units of all second figures.</summary>
     public UnitSet TailUnits { get; }
 
@@ -48,6 +66,12 @@ internal sealed class Lexicon
     /// <summary>Values of a field without those that only say less than another of them.</summary>
     public List<string> Finest(Field field, IReadOnlyList<string> values) =>
         [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
+
+    /// <summary>Fields whose figures are told apart by marks.</summary>
+    public IReadOnlyList<Field> Marked { get; }
+
+    /// <summary>Whether names of steps tell a field's figures apart: LOW and HIGH beside volts are marks.</summary>
+    public bool TakesSteps(Field field) => !markedBySteps.Contains(field);
 
     /// <summary>The spellings of a field's units.</summary>
     public UnitSet UnitsOf(Field field) => units[field];
@@ -74,7 +98,7 @@ internal sealed class Lexicon
         var field = FieldOf(label.Field);
         foreach (var word in label.Labels)
         {
-            Tree.Add(word).Labels.Add(new(label, field, label.Unit ?? (units[field].Contains(word) ? word : null)));
+            Tree.Add(word).Labels.Add(Entry(label, field, word, label.Unit ?? (units[field].Contains(word) ? word : null)));
         }
 
         if (!label.ByUnit) return;
@@ -83,7 +107,20 @@ internal sealed class Lexicon
         foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(Characters.SpellsWords) && !unit.Any(char.IsAsciiDigit)))
         {
             var entries = Tree.Add(unit).Labels;
-            if (entries.All(entry => entry.Field != field)) entries.Add(new(label, field, unit));
+            if (entries.All(entry => entry.Field != field)) entries.Add(Entry(label, field, unit, unit));
+        }
+    }
+
+    private LabelEntry Entry(PlateLabel label, Field field, string word, string? unit) => new(label, field, unit, word.Count(char.IsLetter) <= LongestSymbol && units[field].Contains(word));
+
+    private void AddMarks(PlateMarks marks)
+    {
+        var field = FieldOf(marks.Field);
+        foreach (var (word, isFirst) in marks.First.Select(word => (word, true)).Concat(marks.Second.Select(word => (word, false))))
+        {
+            var node = Tree.Add(word);
+            node.Marks.Add(new(marks, field, isFirst));
+            if (node.Step is not null) markedBySteps.Add(field);
         }
     }
 

@@ -39,7 +39,7 @@ public sealed class NameplateReader
             return Refused(ComplaintCode.TooLong, $"{text[..LongestQuote]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
         }
 
-        var findings = new Mending(text, lexicon, slips => Read(new PlateText(text, slips))).Best();
+        var findings = new Mending(text, lexicon, slips => Read(new PlateText(text, lexicon, slips))).Best();
         return findings.Fields.Count + findings.Contradictions.Count + findings.Complaints.Count > 0 ? findings : findings with { Complaints = [NothingRead(text)] };
     }
 

@@ -40,8 +40,8 @@ internal sealed record Placement(int From, int To, LabelStands Stands, int Cost,
     /// <summary>What was announced but could not be read; null for all others.</summary>
     public Unread? Unread { get; init; }
 
-    /// <summary>Whether it is left over where the plate says its field otherwise: the watts in beside the watts out.</summary>
-    public bool Yields { get; init; }
+    /// <summary>The field that its value goes to where the plate says its own field otherwise: the watts in beside the watts out. Null when it stays.</summary>
+    public Field? YieldsTo { get; init; }
 
     /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
     public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));

@@ -35,7 +35,7 @@ internal sealed class PlacementSearch
 
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, reader, reach).All(), .. new StepSearch(plate, matches, reader).All(), .. new UnreadSearch(plate, matches).All()];
+        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
     }
 
     private void AddAt(int from)
@@ -132,7 +132,7 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { Yields = label.Label.Yields });
+        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } other ? lexicon.FieldOf(other) : null });
     }
 
     /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>

@@ -14,14 +14,17 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>All findings.</summary>
     public PlateFindings Findings()
     {
-        var others = choice.Certain.Where(placement => !placement.Yields).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
-        var taken = choice.Certain.Where(placement => !placement.Yields || !placement.Values.Any(value => others.Contains(value.Field)));
-        foreach (var group in taken.SelectMany(placement => placement.Values).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
+        var others = choice.Certain.Where(placement => placement.YieldsTo is null).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
+        foreach (var group in choice.Certain.SelectMany(placement => Yielded(placement, others)).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
         return new(fields, Leftovers(), contradictions, complaints);
     }
+
+    /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
+    private static IReadOnlyList<PlacedValue> Yielded(Placement placement, HashSet<Field> others) =>
+        placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }] : placement.Values;
 
     private int Order(Field field) => lexicon.Shape.Fields.TakeWhile(other => other != field).Count();
 
@@ -57,8 +60,10 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         var (field, figure) = (unread.Label.Field, unread.Figure);
         if (fields.Exists(read => read.Field == field) || complaints.Exists(complaint => complaint.Field == field.Name) || contradictions.Exists(contradiction => contradiction.Fields.Contains(field.Name))) return;
         var typed = Quote(figure.From, figure.To);
-        complaints.Add(new(ComplaintCode.Unreadable, field.Name, typed, $"{field.Label}: {reader.Wrong(field, plate.Slice(figure.From, figure.To), unread.Label.Unit, typed)}."));
+        complaints.Add(new(ComplaintCode.Unreadable, field.Name, typed, $"{field.Label}: {(plate.IsAtStop(figure.From) ? AtStop(typed) : reader.Wrong(field, plate.Slice(figure.From, figure.To), unread.Label.Unit, typed))}."));
     }
+
+    private static string AtStop(string typed) => $"the stop before “{typed}” may be a decimal point, or belong to the word before it; write 0.{typed}, or leave a space";
 
     /// <summary>Complains of a figure that can be read in part only.</summary>
     private void Complain(Placement cut)

@@ -13,12 +13,12 @@ internal sealed class PlateText
     private readonly bool[] figures;
 
     /// <summary>Cuts a text, with some slips in it mended; it takes time in proportion to its length.</summary>
-    public PlateText(string text, params IReadOnlyList<Slip> slips)
+    public PlateText(string text, Lexicon lexicon, params IReadOnlyList<Slip> slips)
     {
         Text = text;
         this.slips = slips;
         plain = Slip.MendedIn(Quantities.PlainSigns.In(text), slips);
-        Tokens = new TokenScan(plain).All();
+        Tokens = new TokenScan(plain, lexicon).All();
         chunkEnds = new int[Tokens.Count];
         chunkStarts = new int[Tokens.Count];
         for (var at = 0; at < Tokens.Count; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
@@ -53,10 +53,12 @@ internal sealed class PlateText
     public TextSpan Span(int from, int to)
     {
         var (start, end) = (Tokens[from].From, Tokens[to - 1].End);
-        var inside = Text.AsSpan(start, end - start);
 
-        // The bracket of CCW (LE) and the last stop of T.P. belong to it.
-        if (end < Text.Length && ((Text[end] == ')' && inside.LastIndexOf('(') > inside.LastIndexOf(')')) || (Text[end] == '.' && inside.Contains('.') && char.IsLetter(Text[end - 1])))) end++;
+        // The brackets of CCW (LE), (XQ) LISTED and (KEYED), and the last stop of T.P., belong to it.
+        if (end < Text.Length && Opening(Text[end]) is { } opening && IsOpen(Text.AsSpan(start, end - start), opening, Text[end])) end++;
+        else if (start > 0 && Closing(Text[start - 1]) is { } closing && Closes(Text.AsSpan(start, end - start), Text[start - 1], closing)) start--;
+        else if (start > 0 && end < Text.Length && Closing(Text[start - 1]) == Text[end]) (start, end) = (start - 1, end + 1);
+        else if (end < Text.Length && Text[end] == '.' && Text.AsSpan(start, end - start).Contains('.') && char.IsLetter(Text[end - 1])) end++;
         return new(Text[start..end], start, end - start);
     }
 
@@ -85,9 +87,20 @@ internal sealed class PlateText
     /// <summary>Whether there is a number from a token to the end of its chunk.</summary>
     public bool HasFigures(int at) => figures[at];
 
+    /// <summary>Whether nothing but a stop parts a figure from the letters before it: hp.25 may be a quarter, CL.155 is an abbreviation.</summary>
+    public bool IsAtStop(int at) => Is(at - 1, TokenKind.Word) && Gap(at) is ".";
+
     /// <summary>Whether two tokens that follow each other stand on one line.</summary>
     public bool SameLine(int at) => at > 0 && Tokens[at - 1].Line == Tokens[at].Line;
 
     /// <summary>Whether tokens are all that stands on their line.</summary>
     public bool FillLine(int from, int to) => !SameLine(from) && (to == Count || !SameLine(to)) && Tokens[from].Line == Tokens[to - 1].Line;
+
+    private static char? Opening(char closing) => closing switch { ')' => '(', ']' => '[', '}' => '{', _ => null };
+
+    private static char? Closing(char opening) => opening switch { '(' => ')', '[' => ']', '{' => '}', _ => null };
+
+    private static bool IsOpen(ReadOnlySpan<char> text, char opening, char closing) => text.LastIndexOf(opening) > text.LastIndexOf(closing);
+
+    private static bool Closes(ReadOnlySpan<char> text, char opening, char closing) => text.IndexOf(closing) is >= 0 and var at && text[..at].IndexOf(opening) < 0;
 }

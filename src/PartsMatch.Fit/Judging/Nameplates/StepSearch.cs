@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads figures that stand behind the names of steps: HI 1075 LO 825 RPM, HP HIGH 1/3 LOW 1/6. Neither figure is the field's value without the other.</summary>
-internal sealed class StepSearch(PlateText plate, IReadOnlyList<Match>[] matches, ValueReader reader)
+internal sealed class StepSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader)
 {
     /// <summary>No motor has more speeds.</summary>
     private const int MostSteps = 8;
@@ -31,6 +31,7 @@ internal sealed class StepSearch(PlateText plate, IReadOnlyList<Match>[] matches
 
     private IEnumerable<Placement> Read(Match label, Steps steps, int begin, int end, LabelStands stands) =>
         from entry in label.Node.Labels
+        where lexicon.TakesSteps(entry.Field)
         let text = reader.Read(entry.Field, steps.Figures, entry.Unit)
         where text is not null
         select new Placement(begin, end, stands, 0, new PlacedValue(entry.Field, text, new Stretch(begin, end)));
@@ -38,12 +39,12 @@ internal sealed class StepSearch(PlateText plate, IReadOnlyList<Match>[] matches
     /// <summary>Two steps or more, each with its figure, on one line.</summary>
     private Steps? From(int from)
     {
-        var figures = new List<string>();
+        var figures = new SortedDictionary<int, string>();
         WordNode? behindEach = null;
         var at = from;
-        while (figures.Count < MostSteps && Step(at) is { } figure && plate.Is(figure, TokenKind.Number) && plate.SameLine(figure) && (at == from || plate.SameLine(at)))
+        while (figures.Count < MostSteps && Step(at) is { End: var figure } step && plate.Is(figure, TokenKind.Number) && plate.SameLine(figure) && (at == from || plate.SameLine(at)))
         {
-            figures.Add(plate.Slice(figure, figure + 1).ToString());
+            if (!figures.TryAdd(step.Node.Step!.Value, plate.Slice(figure, figure + 1).ToString())) return null;
             at = figure + 1;
 
             // HI 1075 RPM LO 825 RPM: the unit stands behind each; RPM HI 1075 LO 825 A HI 2.1: the A begins another row.
@@ -53,20 +54,10 @@ internal sealed class StepSearch(PlateText plate, IReadOnlyList<Match>[] matches
             at = unit.End;
         }
 
-        return figures.Count > 1 ? new(at, string.Join(" / ", figures)) : null;
+        return figures.Count > 1 ? new(at, string.Join(" / ", figures.Values)) : null;
     }
 
-    /// <summary>The token behind the name of a step.</summary>
-    private int? Step(int at)
-    {
-        if (at >= plate.Count) return null;
-        foreach (var match in matches[at])
-        {
-            if (match.Node.IsStep) return match.End;
-        }
-
-        return null;
-    }
+    private Match? Step(int at) => Match.Longest(matches, at, node => node.Step is not null);
 
     private IEnumerable<Match> Labels(int at) => at >= plate.Count ? [] : matches[at].Where(match => match.Node.Labels.Count > 0);
 }

@@ -12,7 +12,7 @@ internal enum TokenKind
     /// <summary>One sign that is neither, and no separator: °, %, ~, an emoji.</summary>
     Sign,
 
-    /// <summary>A figure of which a part cannot be read: 107_, 1/?, 2##.</summary>
+    /// <summary>A figure of which a part cannot be read, 107_, 1/?, 2##, or a hole where something stood: [burnt].</summary>
     Burnt,
 }
 

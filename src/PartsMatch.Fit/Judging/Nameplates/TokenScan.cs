@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Cuts a text into tokens, from left to right, without looking back further than a character.</summary>
-internal sealed class TokenScan(string text)
+internal sealed class TokenScan(string text, Lexicon lexicon)
 {
     /// <summary>No figure of a plate is longer, holes and all.</summary>
     private const int LongestBurnt = 40;
@@ -23,6 +23,12 @@ internal sealed class TokenScan(string text)
                 if (here != '\r' || At(at + 1) != '\n') line++;
                 parted = true;
                 at++;
+            }
+            else if (Holes.End(text, at, lexicon) is { } hole)
+            {
+                parted = true;
+                Add(TokenKind.Burnt, hole);
+                parted = true;
             }
             else if (BurntEnd() is { } burnt)
             {

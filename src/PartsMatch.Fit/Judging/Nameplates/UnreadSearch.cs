@@ -6,6 +6,9 @@ internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] match
     /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
     private const int Worth = 2;
 
+    /// <summary>What a label with a hole is worth less than one with a figure.</summary>
+    private const int LessThanRead = 1;
+
     /// <summary>All such pairs. Some of them can be read after all; then the reading is worth more.</summary>
     public IEnumerable<Placement> All()
     {
@@ -50,6 +53,7 @@ internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] match
 
     private bool IsFigure(int at) => plate.Is(at, TokenKind.Number) || plate.Is(at, TokenKind.Burnt);
 
-    private static Placement Pair(Match label, Stretch figure, int from, int to, LabelStands stands) =>
-        new(from, to, stands, Cover.WorthOnly(to - from, Worth)) { Unread = new(label.Node.Labels[0], figure) };
+    /// <summary>A hole is what its label announces, as a figure would be: HZ [burnt] 60 A [burnt] is no 60 A. A figure that cannot be is more likely another label's.</summary>
+    private Placement Pair(Match label, Stretch figure, int from, int to, LabelStands stands) =>
+        new(from, to, stands, plate.Is(figure.From, TokenKind.Burnt) && figure.To == figure.From + 1 ? LessThanRead : Cover.WorthOnly(to - from, Worth)) { Unread = new(label.Node.Labels[0], figure) };
 }

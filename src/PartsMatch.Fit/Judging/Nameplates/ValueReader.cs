@@ -17,8 +17,14 @@ internal sealed class ValueReader(Lexicon lexicon)
         if (text.Length > LongestValue) return null;
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
-        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
+        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
     }
+
+    /// <summary>1,075 RPM: the comma that parts thousands, where a decimal one cannot be meant.</summary>
+    private string? InThousands(Field field, string given, string? unit) =>
+        FigureText.WithoutThousands(given) is { } whole && Try(field, given.Replace(',', '.'), unit) is null ? Try(field, whole, unit) : null;
+
+    private string? Try(Field field, string given, string? unit) => Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
 
     /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it.</summary>
     /// <param name="field">The field.</param>

@@ -58,10 +58,10 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
     {
         foreach (var end in reach.Ends(from))
         {
-            if (!IsTail(from, end, label.Field) && reader.Read(label.Field, plate.Slice(from, end), label.Unit) is { } bare) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && Figure(from, end, label, label.Unit) is { } bare) found.Add(new(end, bare));
             if (UnitEnd(end, label.Field) is { } unit)
             {
-                if (reader.Read(label.Field, plate.Slice(from, unit), null) is { } text) found.Add(new(unit, text));
+                if (Figure(from, unit, label, null) is { } text) found.Add(new(unit, text));
 
                 // 115 V / 230 V: the unit behind each figure.
                 if (plate.Is(unit, TokenKind.Number) && Gaps.JoinsFigures(plate.Gap(unit)))
@@ -73,6 +73,14 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
 
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
         }
+    }
+
+    /// <summary>A figure with or without its unit. The stop of hp.25 is a decimal point, for a symbol has no stop; that of CAP.5 may be either, and then nothing is read.</summary>
+    private string? Figure(int from, int to, LabelEntry label, string? unit)
+    {
+        var whole = reader.Read(label.Field, plate.Slice(from, to), unit);
+        if (!plate.IsAtStop(from) || reader.Read(label.Field, $".{plate.Slice(from, to)}", unit) is not { } behindPoint) return whole;
+        return whole is null || (label.IsSymbol && plate.Gap(from - 1) is not ".") ? behindPoint : null;
     }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>

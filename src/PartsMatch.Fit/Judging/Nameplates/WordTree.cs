@@ -4,12 +4,19 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <param name="Label">What the vocabulary says of it.</param>
 /// <param name="Field">Its field.</param>
 /// <param name="Unit">The unit of a figure at it that has none: the label's own, when it is a unit.</param>
-internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit);
+/// <param name="IsSymbol">Whether it is a unit's symbol, which is no abbreviation and has no stop: HP, A, KW.</param>
+internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, bool IsSymbol);
 
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
 internal sealed record WordEntry(Field Field, string Value);
+
+/// <summary>A mark of one of two connections.</summary>
+/// <param name="Marks">What the vocabulary says of the two.</param>
+/// <param name="Field">The field whose figures they tell apart.</param>
+/// <param name="IsFirst">Whether it is the mark of the first.</param>
+internal sealed record MarkEntry(PlateMarks Marks, Field Field, bool IsFirst);
 
 /// <summary>Where a word of the vocabulary ends, or may go on.</summary>
 internal sealed class WordNode
@@ -35,17 +42,32 @@ internal sealed class WordNode
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
 
-    /// <summary>Whether it names one of several steps.</summary>
-    public bool IsStep { get; set; }
+    /// <summary>Which of several steps it names, the highest first; null when none.</summary>
+    public int? Step { get; set; }
+
+    /// <summary>The marks of connections that it is.</summary>
+    public List<MarkEntry> Marks { get; } = [];
 
     /// <summary>Whether a word ends here.</summary>
-    public bool Ends => IsStranger || IsFiller || IsStep || Labels.Count + Words.Count > 0;
+    public bool Ends => IsStranger || IsFiller || Step is not null || Labels.Count + Words.Count + Marks.Count > 0;
 }
 
 /// <summary>A word of the vocabulary found in a text.</summary>
 /// <param name="End">The token behind it.</param>
 /// <param name="Node">What it means.</param>
-internal readonly record struct Match(int End, WordNode Node);
+internal readonly record struct Match(int End, WordNode Node)
+{
+    /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
+    public static Match? Longest(IReadOnlyList<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
+    {
+        for (var last = at < matches.Length ? matches[at].Count - 1 : -1; last >= 0; last--)
+        {
+            if (isOfKind(matches[at][last].Node)) return matches[at][last];
+        }
+
+        return null;
+    }
+}
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>
 internal sealed class WordTree

@@ -47,13 +47,14 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
         var olds = LowerSpeeds.FullLoadAmps(need.Plate);
         foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
         {
-            if (pair.Row is not { } row || facet.LowerFullLoad[row] is not { Rows.Count: > 0 } marked || OldAmps.Of(olds[pair.OldRow], need, taps) is not { } old) continue;
-            var amps = AmpsThere.Of(marked, need, phases, taps).Most;
-            Change[] changes = OldAmps.IsNoMore(amps, old) ? [] : [new(CircuitChanges.CheckCircuit, $"see that what switches {pair.Name.Word} suits {amps:0.##} A, where the old motor took {old:0.##} A")];
-            yield return Finding.MeetsWith(changes, $"On {pair.Name}: {amps:0.##} A, and the old motor took {old:0.##} A; up to 5 % more is the same.") with
+            if (pair.Row is not { } row || facet.LowerFullLoad[row] is not { Rows.Count: > 0 } marked) continue;
+            var there = AmpsThere.Of(marked, need, phases, taps);
+            if (OldAmps.Of(olds[pair.OldRow], need, taps, there) is not { } old) continue;
+            Change[] changes = old.IsNotExceededBy(there.Most) ? [] : [new(CircuitChanges.CheckCircuit, $"see that what switches {pair.Name.Word} suits {there.Most:0.##} A; the old motor took {old}")];
+            yield return Finding.MeetsWith(changes, $"On {pair.Name} it takes {there.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same.") with
             {
-                Shortfall = OldAmps.Shortfall(amps, old),
-                Margin = new((old * OldAmps.Same) - amps, "A"),
+                Shortfall = old.Shortfall(there.Most),
+                Margin = new((old.Amps * OldAmps.Same) - there.Most, "A"),
             };
         }
     }

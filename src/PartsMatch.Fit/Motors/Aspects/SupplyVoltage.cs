@@ -6,7 +6,9 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// <summary>What the supply voltage aspect reads.</summary>
 /// <param name="Connections">Taps and phases.</param>
 /// <param name="ConnectedFor">The taps it may ship connected for; empty when unknown.</param>
-public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence<VoltTap> ConnectedFor);
+/// <param name="IsStarDelta">Whether the lower of its two taps is for delta, the higher for star.</param>
+/// <param name="HasIecTerminals">Whether its terminals are then called U1 to W2.</param>
+public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence<VoltTap> ConnectedFor, bool IsStarDelta = false, bool HasIecTerminals = false);
 
 /// <summary>Which of the available voltages does a tap take?</summary>
 /// <remarks>
@@ -19,7 +21,7 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
     public override LookedAt Fields { get; } = new(["voltage", "connectedFor"], ["volts", "neutralVolts", "supplyArrangement"]);
 
     /// <inheritdoc/>
-    public override SupplyVoltageFacet Read(MotorSpec part) => new(TapsFacet.Of(part), VoltTap.Of(part.ConnectedFor));
+    public override SupplyVoltageFacet Read(MotorSpec part) => new(TapsFacet.Of(part), VoltTap.Of(part.ConnectedFor), part.StarDelta == true && StarAndDelta.AreVolts(part), MotorConnections.HasSixIecTerminals(part));
 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, SupplyVoltageFacet facet) =>
@@ -61,8 +63,8 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
 
         // What the old motor was on is not known: left between lines, this one would burn.
         if (old is null && supply.Between == Between.LineAndNeutral) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, never between lines"));
-        if (several && facet.ConnectedFor.Count == 0) changes.Add(new(SupplyChanges.CheckTap, $"see that it is connected for {tap}"));
-        else if (several && !facet.ConnectedFor.Contains(tap)) changes.Add(new(SupplyChanges.SetTap, $"set the {tap} tap; it ships connected for {facet.ConnectedFor[0]}"));
+        if (several && facet.ConnectedFor.Count == 0) changes.Add(facet.IsStarDelta ? new Change(SupplyChanges.CheckTap, $"see that it is joined {Joined(tap, facet)}") : new(SupplyChanges.CheckTap, $"see that it is connected for {tap}"));
+        else if (several && !facet.ConnectedFor.Contains(tap)) changes.Add(new(SupplyChanges.SetTap, $"set the {tap} tap{(facet.IsStarDelta ? $": join it {Joined(tap, facet)}" : string.Empty)}; it ships connected for {facet.ConnectedFor[0]}"));
         return Finding.MeetsWith(changes, $"{Words(supply)}; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V.") with
         {
             Shortfall = Shortfall(choice),
@@ -72,6 +74,9 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
                 : null,
         };
     }
+
+    private static string Joined(VoltTap tap, SupplyVoltageFacet facet) =>
+        $"{StarAndDelta.Joined(tap.High >= facet.Connections.Taps.Max(one => one.High), facet.HasIecTerminals)} for {tap} between lines";
 
     private static double Shortfall(TapChoice choice) => SupplyWindows.Shortfall(choice.Off, SupplyWindows.EasyVoltsOff, SupplyWindows.MostVoltsOff);
 

@@ -92,7 +92,7 @@ public sealed record OnTheFan
         var powers = Band.Around(Old.ShaftWatts.Low / olds[0].ShaftWatts.Low, Old.ShaftWatts.High / olds[0].ShaftWatts.High);
         var onLower = onHigh * powers * Math.Pow(olds[0].Rpm / Old.Rpm, 3);
         var fan = Fan with { LoadAt = _ => onLower };
-        return new(olds[0], news[0], fan, [.. olds.SelectMany(old => news.SelectMany(one => CasesOf(fan, old, one, Sheave(need, Old, New), diameter)))]) { Limit = Limit, IsDerated = IsDerated };
+        return new(olds[0], news[0], fan, [.. olds.SelectMany(old => news.SelectMany(one => CasesOf(fan, old, one, Sheave(need, Old, New), diameter)))]) { Rating = Rating, IsDerated = IsDerated };
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>

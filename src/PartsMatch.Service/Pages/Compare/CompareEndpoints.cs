@@ -24,7 +24,7 @@ internal static class CompareEndpoints
         });
         app.MapPost(Path, async (HttpContext context, Catalogues catalogues) =>
         {
-            var form = Typed.Of(await context.Request.ReadFormAsync(context.RequestAborted));
+            var form = await Typed.ReadAsync(context);
             return new SeeOther(OfOldPart(form, catalogues.Shelf).To(Path, new NamedText(SheetEndpoints.Part, form[SheetEndpoints.Part].Trim())));
         });
     }

@@ -37,7 +37,7 @@ internal static class ProofPages
         {
             app.MapPost(path, async (HttpContext context, Catalogues catalogues) =>
             {
-                var form = Typed.Of(await context.Request.ReadFormAsync(context.RequestAborted));
+                var form = await Typed.ReadAsync(context);
                 return new SeeOther(NeedTyped.Of(form).Read(catalogues.Shelf).To(path, new Fit.Judging.NamedText(Part, form[Part])));
             });
         }

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Needs;
@@ -23,6 +24,8 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
     public InstallNotes Notes => judged.Notes;
 
     public IReadOnlyList<Difference> Differences { get; } = judged.Need.Family.WillDiffer(judged.Need.Reading.Need, judged.Part.Spec);
+
+    public IReadOnlyList<Drawing> Drawings { get; } = judged.Need.Family.Drawings(judged.Need.Reading.Need, judged.Part.Spec);
 
     /// <summary>The stages that have steps or cautions, in working order, with the number of each step.</summary>
     public IReadOnlyList<(Stage Stage, IReadOnlyList<Caution> Cautions, IReadOnlyList<(int Number, Step Step)> Steps)> Stages { get; } =

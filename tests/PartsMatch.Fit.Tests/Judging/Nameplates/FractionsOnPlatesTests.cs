@@ -57,7 +57,7 @@ public sealed class FractionsOnPlatesTests
     [InlineData("h.p. 1/0", "power", "“1/0”")]
     [InlineData("H.P. 1\u20440", "power", "“1\u20440”")]
     [InlineData("90000 r.p.m.", "speed", "“90000”")]
-    [InlineData("R.P.M. 1,075", "speed", "“1,075”")]
+    [InlineData("R.P.M. 850,600", "speed", "“850,600”")]
     [InlineData("AMB 900", "ambientMost", "“900”")]
     public void A_complaint_quotes_the_figure_as_it_was_typed(string plate, string field, string quoted)
     {

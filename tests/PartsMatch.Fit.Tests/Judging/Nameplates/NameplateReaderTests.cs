@@ -29,6 +29,8 @@ public sealed class NameplateReaderTests
     [InlineData("CWLE", "CW lead end")]
     [InlineData("CWOSE", "CW lead end")]
     [InlineData("CWODE", "CW lead end")]
+    [InlineData("CWOPE", "CW lead end")] // opposite the pulley end: practice
+    [InlineData("CCW OPE", "CCW lead end")]
     [InlineData("CW LE", "CW lead end")]
     [InlineData("CCW OPP LE", "CCW shaft end")]
     [InlineData("ROT CW/SE", "CW shaft end")]
@@ -59,7 +61,9 @@ public sealed class NameplateReaderTests
     [InlineData("HP -1/4", "power", "-1/4")]
     [InlineData("RPM 90000", "speed", "90000")]
     [InlineData("VOLTS 99999999999999999999999999999999", "voltage", "99999")]
-    [InlineData("RPM 1,075", "speed", "1,075")]
+    [InlineData("W 1,500", "power", "1,500")]
+    [InlineData("RPM 1075,825", "speed", "1075,825")]
+    [InlineData("RPM 1075,5", "speed", "1075,5")]
     [InlineData("AMB 900C", "ambientMost", "900C")]
     public void A_named_figure_that_cannot_be_is_a_complaint_and_no_value(string plate, string field, string quoted)
     {

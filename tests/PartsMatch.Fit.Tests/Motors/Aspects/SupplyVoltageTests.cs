@@ -124,6 +124,22 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
     [Fact]
     public void A_single_phase_motor_takes_the_pair_of_lines_that_suits_it_best() => Meets(site: "volts=205/206/207 V", part: "voltage=230 V; phase=1");
 
+    // IEC 60034-8, from memory: star joins the ends W2, U2 and V2, delta each end to the next beginning.
+    [Theory]
+    [InlineData("400 V", "230 V", "standard=IEC", "set the 400 V tap: join it in star (W2-U2-V2 bridged) for 400 V between lines; it ships connected for 230 V")]
+    [InlineData("230 V", "400 V", "standard=IEC", "set the 230 V tap: join it in delta (U1-W2, V1-U2 and W1-V2 bridged) for 230 V between lines; it ships connected for 400 V")]
+    [InlineData("400 V", "230 V", "starDelta=yes; leadMarks=coloured", "set the 400 V tap: join it in star for 400 V between lines; it ships connected for 230 V")]
+    [InlineData("400 V", "230 V", "standard=NEMA", "set the 400 V tap; it ships connected for 230 V")]
+    public void Volts_that_stand_1_to_root_3_are_joined_in_delta_or_star(string supply, string ships, string marks, string text)
+    {
+        var part = $"voltage=230/400 V; phase=3; {marks}";
+        MeetsWith([SupplyChanges.SetTap], site: $"volts={supply}", part: $"{part}; connectedFor={ships}").Changes[0].Text.ShouldBe(text);
+    }
+
+    [Fact]
+    public void Which_of_delta_and_star_it_is_joined_in_is_seen_where_nothing_says() =>
+        MeetsWith([SupplyChanges.CheckTap], site: "volts=400 V", part: "voltage=230/400 V; phase=3; starDelta=yes").Changes[0].Text.ShouldBe("see that it is joined in star (W2-U2-V2 bridged) for 400 V between lines");
+
     [Fact]
     public void Several_taps_ask_for_the_right_one_to_be_set()
     {

@@ -1,0 +1,67 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.Extensions.Options;
+using PartsMatch.Service.Access;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Exchange;
+using PartsMatch.Service.Pages.Errors;
+using PartsMatch.Service.Pages.Fields;
+
+namespace PartsMatch.Service.Pages.Tables;
+
+/// <summary>The catalogue's tables, out and in: a file is previewed first, and its good rows are taken only when asked.</summary>
+internal static class TableEndpoints
+{
+    public const string Path = "/tables";
+    public const string Kind = "kind";
+    public const string File = "file";
+    private const string SendAgain = "This page was open for too long, or you signed in anew meanwhile. Choose the file again, and send it once more.";
+
+    public static void Map(WebApplication app)
+    {
+        app.MapGet(Path, () => PageSetup.Page<TablesPage>(new TablesModel(Complaints.None)));
+        app.MapPost(Path, SendAsync).WithMetadata(new NeedsKey());
+        app.MapGet($"{Path}/{{name}}", (HttpContext context, string name, ImportJobs jobs) =>
+            jobs.Find(name, Caller.Of(context).KeyLabel!) is { } job ? ShowAsync(name, job) : Task.FromResult(Gone())).WithMetadata(new NeedsKey());
+        app.MapPost($"{Path}/{{name}}", TakeAsync).WithMetadata(new NeedsKey());
+    }
+
+    private static async Task<IResult> SendAsync(HttpContext context, ImportJobs jobs, IAntiforgery antiforgery, IOptions<ExchangeLimits> limits)
+    {
+        var most = limits.Value.Bytes;
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } server) server.MaxRequestBodySize = most + FormOverhead;
+        context.Features.Set<IFormFeature>(new FormFeature(context.Request, new FormOptions { MultipartBodyLengthLimit = most + FormOverhead }));
+        var form = await Typed.ReadAsync(context);
+        if (!await antiforgery.IsRequestValidAsync(context)) return Refuse(File, Codes.RequestMalformed, SendAgain, StatusCodes.Status400BadRequest);
+        if (CatalogueTable.Find(form[Kind]) is not { } table) return Refuse(Kind, Codes.NoSuchPage, "Choose which table it is.");
+        if (context.Request.Form.Files.GetFile(File) is not { Length: > 0 } sent) return Refuse(File, Codes.Empty, "Choose a file: a table of comma-separated values in UTF-8.");
+        if (sent.Length > most) return Refuse(File, Codes.RequestTooLarge, FormattableString.Invariant($"A file has at most {most} bytes. Split it, and repeat the header."));
+        using var bytes = new MemoryStream((int)sent.Length);
+        await sent.CopyToAsync(bytes, context.RequestAborted);
+        return jobs.Begin(table, bytes.GetBuffer().AsMemory(0, (int)bytes.Length), Caller.Of(context).KeyLabel!) is { } name
+            ? new SeeOther($"{Path}/{name}")
+            : Refuse(File, Codes.TooSlow, "Other files are being read at the moment. Send it again in a minute.", StatusCodes.Status503ServiceUnavailable);
+    }
+
+    /// <summary>What stands round a file in a form: names, boundaries, the token.</summary>
+    private const int FormOverhead = 64 * 1024;
+
+    private static async Task<IResult> TakeAsync(HttpContext context, string name, ImportJobs jobs, IAntiforgery antiforgery)
+    {
+        if (jobs.Find(name, Caller.Of(context).KeyLabel!) is not { } job) return Gone();
+        if (!await antiforgery.IsRequestValidAsync(context)) return ErrorModel.Page(StatusCodes.Status400BadRequest, "This page was open for too long, or you signed in anew meanwhile. Nothing was done.");
+        job.Take();
+        return new SeeOther($"{Path}/{name}");
+    }
+
+    private static async Task<IResult> ShowAsync(string name, ImportJob job)
+    {
+        var answer = job.Done is { } done ? await done : null;
+        return PageSetup.Page<ImportPage>(new ImportModel(name, job, answer?.Value, answer?.Refusals ?? []), answer?.Refusals.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
+    }
+
+    private static IResult Gone() => ErrorModel.Page(StatusCodes.Status404NotFound, "This file is not kept any more: files are kept for half an hour, and only for whoever sent them. What was taken of it is in the catalogue. Send it again to see what is left.");
+
+    private static IResult Refuse(string input, string code, string message, int status = StatusCodes.Status422UnprocessableEntity) =>
+        PageSetup.Page<TablesPage>(new TablesModel(Complaints.Of([new(code, input, message)])), status);
+}

@@ -1,0 +1,77 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Motors;
+
+/// <summary>Power in, power out, volts, amps and cos φ of one plate. 230 V × 0.55 A × 0.95 = 120.2 W, √3 × 400 V × 1.05 A × 0.75 = 545.6 W: worked by hand; the types' bands are from memory, plates' rounding of 5 % is practice.</summary>
+public sealed class PowerBalanceTests
+{
+    private const string Line = "; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95; phase=1";
+
+    private static NeedReading Need(string plate) => MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), []));
+
+    private static string? Deduced(string plate, string field) => Need(plate).Deductions.SingleOrDefault(deduction => deduction.Side == Side.Plate && deduction.Field == field)?.Text;
+
+    [Theory]
+    [InlineData("power=120 W", "input")]
+    [InlineData("power=126 W", "input")] // 5 % over is 126.2
+    [InlineData("power=114.3 W", "input")] // 5 % under is 114.2
+    [InlineData("power=75 W; type=PSC", "output")] // 62 %, and such a motor has 35 to 70 %
+    [InlineData("power=75 W", "output")]
+    [InlineData("power=100 W; type=PSC", null)] // 83 %: neither the same nor what it gives
+    [InlineData("power=20 W; type=PSC", null)] // 17 %
+    [InlineData("power=1/8 hp", "output")] // horsepower is at the shaft
+    public void Volts_amps_and_power_factor_tell_watts_in_from_watts_out(string power, string? meaning) => Deduced(power + Line, "powerMeaning").ShouldBe(meaning);
+
+    [Fact]
+    public void Nothing_follows_where_the_phases_or_the_power_factor_are_not_known()
+    {
+        Deduced("power=120 W; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95", "powerMeaning").ShouldBeNull();
+        Deduced("power=120 W; voltage=230 V; fullLoadAmps=0.55 A; phase=1", "powerMeaning").ShouldBeNull();
+    }
+
+    [Theory]
+    [InlineData("power=121 W; powerMeaning=output; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95; phase=1", "120 W")]
+    [InlineData("power=126.3 W; powerMeaning=input; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95; phase=1", "120 W")]
+    [InlineData("power=0.55 kW; voltage=400 V; fullLoadAmps=1.05 A; powerFactor=0.75; phase=3", "546 W")]
+    public void More_watts_than_volts_amps_and_power_factor_come_to_contradict_them(string plate, string says)
+    {
+        var found = Need(plate).Contradictions.ShouldHaveSingleItem();
+        found.Fields.ShouldBe(["power", "voltage", "fullLoadAmps", "powerFactor"]);
+        found.Sentence.ShouldContain(says);
+        found.Source.ShouldBe(MotorSources.LineWatts);
+    }
+
+    [Theory]
+    [InlineData("power=126 W; powerMeaning=input; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95; phase=1")]
+    [InlineData("power=80 W; powerMeaning=output; voltage=230 V; fullLoadAmps=0.55 A; powerFactor=0.95; phase=1")]
+    [InlineData("power=0.37 kW; voltage=230/400 V; fullLoadAmps=1.05 A; powerFactor=0.75; phase=3")] // the amps are those of 400 V
+    [InlineData("power=90 W; powerMeaning=output; inputPower=180 W")]
+    [InlineData("power=90/60 W; powerMeaning=output; inputPower=180/130 W; speed=1400/900 rpm")]
+    [InlineData("power=9 W; powerMeaning=output; inputPower=38 W; type=shaded pole")] // 24 % of 10 to 30 %
+    [InlineData("power=90 W; powerMeaning=output; inputPower=180 W; efficiency=51 %")]
+    public void Figures_that_can_all_be_true_contradict_nothing(string plate) => Need(plate).Contradictions.ShouldBeEmpty();
+
+    [Theory]
+    [InlineData("power=180 W; powerMeaning=output; inputPower=90 W", "power, inputPower", "gives less than it takes")]
+    [InlineData("power=90 W; powerMeaning=output; inputPower=90 W", "power, inputPower", "gives less than it takes")]
+    [InlineData("power=90 W; powerMeaning=output; inputPower=180 W; type=shaded pole", "power, inputPower, type", "an efficiency of 50 %, where a shaded pole motor has 10 to 30 %")]
+    [InlineData("power=1/4 hp; inputPower=500 W; efficiency=60 %", "power, inputPower, efficiency", "37 %, but the plate says 60 %")] // 186.5 / 500
+    [InlineData("power=90/60 W; powerMeaning=output; inputPower=180/120/90 W; speed=1400/900 rpm", "inputPower, power", "cannot be paired")]
+    public void Power_in_and_out_must_go_together(string plate, string fields, string says)
+    {
+        var found = Need(plate).Contradictions.ShouldHaveSingleItem();
+        string.Join(", ", found.Fields).ShouldBe(fields);
+        found.Sentence.ShouldContain(says);
+    }
+
+    [Theory]
+    [InlineData("power=90 W; powerMeaning=output; inputPower=180 W", "50 %")]
+    [InlineData("power=1/4 hp; inputPower=290 W", "64.3 %")] // 186.5 / 290
+    [InlineData("power=180 W; powerMeaning=output; inputPower=90 W", null)]
+    [InlineData("power=90/60 W; powerMeaning=output; inputPower=180/130 W; speed=1400/900 rpm", null)]
+    [InlineData("power=90 W; powerMeaning=output", null)]
+    public void Efficiency_is_output_over_input(string plate, string? efficiency) => Deduced(plate, "efficiency").ShouldBe(efficiency);
+}
