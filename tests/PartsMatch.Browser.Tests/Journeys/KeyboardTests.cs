@@ -32,7 +32,7 @@ public sealed class KeyboardTests(Site site)
         await TabToAsync(visitor, "one => one.closest('.parts h3') !== null");
         var part = await visitor.Page.EvaluateAsync<string>("() => document.activeElement.innerText");
         await keyboard.PressAsync("Enter");
-        await visitor.Page.Locator("table.findings").WaitForAsync();
+        await visitor.Page.Locator("table.findings").First.WaitForAsync();
         part.ShouldEndWith(await visitor.HeadingAsync());
 
         // A step is ticked off by Space.
@@ -43,9 +43,8 @@ public sealed class KeyboardTests(Site site)
 
     [Theory]
     [MemberData(nameof(EveryPage.PagesAndLooks.Pages), MemberType = typeof(EveryPage.PagesAndLooks))]
-    public Task The_first_Tab_offers_to_skip_to_the_content(string page) => site.VisitAsync(Look.Phone, async visitor =>
+    public Task The_first_Tab_offers_to_skip_to_the_content(string page) => site.VisitAsync(page, Look.Phone, async (visitor, _) =>
     {
-        await visitor.GoAsync(SitePage.Named(page));
         await visitor.Page.Keyboard.PressAsync("Tab");
         var skip = visitor.Page.Locator(":focus");
         (await skip.InnerTextAsync()).ShouldBe("Skip to the content");
@@ -63,9 +62,8 @@ public sealed class KeyboardTests(Site site)
     /// <summary>Each stop shows where the focus is, in the order in which the page is read, and none is missed.</summary>
     [Theory]
     [MemberData(nameof(EveryPage.PagesAndLooks.Pages), MemberType = typeof(EveryPage.PagesAndLooks))]
-    public Task Tab_stops_at_everything_in_the_order_of_the_page_and_shows_where_it_is(string page) => site.VisitAsync(Look.Desk, async visitor =>
+    public Task Tab_stops_at_everything_in_the_order_of_the_page_and_shows_where_it_is(string page) => site.VisitAsync(page, Look.Desk, async (visitor, _) =>
     {
-        await visitor.GoAsync(SitePage.Named(page));
         var stops = await visitor.Page.EvaluateAsync<int>("""
             () => {
               window.stops = [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex="0"]')].filter(one => one.checkVisibility());

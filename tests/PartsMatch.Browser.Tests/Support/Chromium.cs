@@ -6,8 +6,8 @@ internal static class Chromium
     /// <summary>Names another place than the distribution's.</summary>
     public const string Variable = "PARTSMATCH_CHROMIUM";
 
-    /// <summary>Where Debian and Ubuntu's package puts it.</summary>
-    private const string UsualPlace = "/usr/bin/chromium";
+    /// <summary>Where Debian's packages put it. The one that never had a window, where it is there, opens a page in a fraction of the time.</summary>
+    private static readonly string[] UsualPlaces = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
 
     /// <summary>No sandbox, because tests often run as root in a container, where it cannot be had; nothing that would ask the network for anything but the pages.</summary>
     private static readonly string[] Arguments =
@@ -16,7 +16,7 @@ internal static class Chromium
         "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
-    public static string Place => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } place ? place : UsualPlace;
+    public static string Place => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } place ? place : UsualPlaces.FirstOrDefault(File.Exists) ?? UsualPlaces[^1];
 
     public static Task<IBrowser> StartAsync(IPlaywright playwright, string place)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using PartsMatch.Browser.Tests.EveryPage;
 using PartsMatch.Service.Tests.Support;
 using Xunit.Sdk;
 
@@ -12,7 +14,9 @@ public sealed class Site : IAsyncLifetime
     private readonly TestFolder _data = new();
     private RunningService _service = null!;
     private IPlaywright _playwright = null!;
+    private readonly ConcurrentDictionary<(string Page, string Look), Lazy<Task<Inspection>>> _inspections = [];
     private IBrowser _browser = null!;
+    private string? _signedIn;
 
     public Uri Origin { get; private set; } = null!;
 
@@ -23,10 +27,28 @@ public sealed class Site : IAsyncLifetime
         _browser = await Chromium.StartAsync(_playwright, Chromium.Place);
         _service = await starting;
         Origin = new Uri(_service.Address);
+        await SignInAsync(_service.Output.Split("shown this once: ")[1].Split('\n')[0].Trim());
     }
 
     /// <summary>Lets a new visitor, with no cookie and no history, do something; then asks what every visit has to keep: no error, nothing failed, nothing asked of another server.</summary>
-    public async Task VisitAsync(Look look, Func<Visitor, Task> visit)
+    public Task VisitAsync(Look look, Func<Visitor, Task> visit) => VisitAsync(look, hasKey: false, visit);
+
+    /// <summary>The same at a page of the list, signed in where it asks for that.</summary>
+    public Task VisitAsync(string page, Look look, Func<Visitor, SitePage, Task> visit) => VisitAsync(look, SitePage.Named(page).NeedsKey, async visitor =>
+    {
+        await visitor.GoAsync(SitePage.Named(page).Address, SitePage.Named(page).Status);
+        await visit(visitor, SitePage.Named(page));
+    });
+
+    /// <summary>What there is to be seen of a page, looked at once for all tests.</summary>
+    public Task<Inspection> InspectAsync(string page, string look) => _inspections.GetOrAdd((page, look), key => new(async () =>
+    {
+        Inspection? seen = null;
+        await VisitAsync(key.Page, Look.Named(key.Look), async (visitor, asked) => seen = await Inspection.OfAsync(visitor, asked, Look.Named(key.Look)));
+        return seen!;
+    })).Value;
+
+    private async Task VisitAsync(Look look, bool hasKey, Func<Visitor, Task> visit)
     {
         await using var context = await _browser.NewContextAsync(new()
         {
@@ -35,11 +57,22 @@ public sealed class Site : IAsyncLifetime
             ColorScheme = look.Scheme,
             JavaScriptEnabled = look.HasScript,
             Locale = "en-US",
+            StorageState = hasKey ? _signedIn : null,
         });
         var visitor = new Visitor(await context.NewPageAsync(), Origin);
         await visit(visitor);
         visitor.ShouldHaveMetNothingWrong();
     }
+
+    /// <summary>Once, as a person does; visitors with a key come with the cookie that this one got.</summary>
+    private Task SignInAsync(string key) => VisitAsync(Look.Desk, async visitor =>
+    {
+        await visitor.GoAsync("/sign-in");
+        await visitor.Field("key").FillAsync(key);
+        await visitor.PressAsync("Sign in");
+        await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).WaitForAsync();
+        _signedIn = await visitor.Page.Context.StorageStateAsync();
+    });
 
     public async ValueTask DisposeAsync()
     {

@@ -5,28 +5,38 @@ namespace PartsMatch.Browser.Tests.Support;
 /// <param name="Address">Path and query.</param>
 /// <param name="Status">What it answers.</param>
 /// <param name="MostBytes">What it may weigh over the wire with its stylesheets and pictures.</param>
-public sealed record SitePage(string Name, string Address, int Status = 200, int MostBytes = 100_000)
+/// <param name="NeedsKey">Whether only someone who signed in sees it.</param>
+/// <param name="HasOwnTitle">Whether no other page of the list is about the same thing.</param>
+public sealed record SitePage(string Name, string Address, int Status = 200, int MostBytes = 100_000, bool NeedsKey = false, bool HasOwnTitle = false)
 {
     /// <summary>The first page is the one that is opened on a roof with one bar of reception.</summary>
     private const int FirstPage = 60_000;
 
     public static IReadOnlyList<SitePage> All { get; } =
     [
-        new("what-failed", "/", MostBytes: FirstPage),
+        new("what-failed", "/", MostBytes: FirstPage, HasOwnTitle: true),
         new("what-failed-capacitor", "/?kind=capacitor", MostBytes: FirstPage),
-        new("read-back", Job.At("/")),
-        new("complaints", Job.At("/", "plate.speed=fast", "plate.bodyDiameter=wide", "site.hubBore=-1+in", "site.altitude=high"), Status: 422),
-        new("parts", Job.At("/replacements")),
-        new("parts-nothing-fits", "/replacements?text=HP+5+RPM+1075+V+12+PH+3&site.volts=690&site.supplyPhase=single-phase"),
-        new("parts-capacitor", "/replacements?kind=capacitor&text=45/5+MFD+440+VAC"),
-        new("sheet", Job.At("/sheet", $"part={Job.FittingPart}")),
-        new("sheet-does-not-fit", Job.At("/sheet", $"part={Job.UnfitPart}")),
-        new("before", "/before"),
+        new("what-failed-read-back", Job.At("/")),
+        new("what-failed-complaints", Job.At("/", "plate.speed=fast", "plate.bodyDiameter=wide", "site.hubBore=-1+in", "site.altitude=high"), Status: 422),
+        new("replacements", Job.At("/replacements"), HasOwnTitle: true),
+        new("replacements-nothing-fits", "/replacements?text=HP+5+RPM+1075+V+12+PH+3&site.volts=690&site.supplyPhase=single-phase"),
+        new("replacements-capacitor", "/replacements?kind=capacitor&text=45/5+MFD+440+VAC"),
+        new("sheet", Job.At("/sheet", $"part={Job.FittingPart}"), HasOwnTitle: true),
+        new("sheet-does-not-fit", Job.At("/sheet", $"part={Job.UnfitPart}"), HasOwnTitle: true),
+        new("before", "/before", HasOwnTitle: true),
         new("before-answered", Job.At("/before", "read.circuitCalls=yes", "read.leadVolts=0+V")),
-        new("after-answered", Job.At("/after", $"part={Job.FittingPart}", "read.motorAmps=9+A")),
+        new("after-answered", Job.At("/after", $"part={Job.FittingPart}", "read.motorAmps=9+A"), HasOwnTitle: true),
         new("after-complaints", Job.At("/after", "read.motorAmps=9+A"), Status: 422),
-        new("compare", "/compare"),
+        new("compare", "/compare", HasOwnTitle: true),
         new("compare-answered", $"/compare?old={Job.UnfitPart}&part={Job.FittingPart}"),
+        new("catalogue", "/parts", HasOwnTitle: true),
+        new("catalogue-part", $"/parts/{Job.FittingPart}", HasOwnTitle: true),
+        new("catalogue-new", "/parts/new", NeedsKey: true, HasOwnTitle: true),
+        new("catalogue-change", $"/parts/{Job.FittingPart}/change", NeedsKey: true, HasOwnTitle: true),
+        new("catalogue-retire", $"/parts/{Job.FittingPart}/retire", NeedsKey: true, HasOwnTitle: true),
+        new("sign-in", "/sign-in", HasOwnTitle: true),
+        new("not-found", "/no-such-page", Status: 404, HasOwnTitle: true),
+        new("key-needed", "/parts/new", Status: 401),
     ];
 
     public static SitePage Named(string name) => All.Single(page => page.Name == name);

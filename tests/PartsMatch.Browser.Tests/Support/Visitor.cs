@@ -44,8 +44,6 @@ public sealed class Visitor
         return response;
     }
 
-    public Task<IResponse> GoAsync(SitePage page) => GoAsync(page.Address, page.Status);
-
     /// <summary>What follows may be answered with this status.</summary>
     public void Expect(int status) => _expected.Add(status);
 

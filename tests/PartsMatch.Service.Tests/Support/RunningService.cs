@@ -5,6 +5,9 @@ namespace PartsMatch.Service.Tests.Support;
 /// <summary>The service as its program runs it, until it is disposed of.</summary>
 internal sealed class RunningService : IAsyncDisposable
 {
+    /// <summary>Seconds on a machine of its own; all test projects at once on two cores take their time.</summary>
+    private static readonly TimeSpan LongestStart = TimeSpan.FromMinutes(5);
+
     private readonly CancellationTokenSource _stop = new();
     private readonly Told _told = new();
     private Task<int> _running = null!;
@@ -18,7 +21,7 @@ internal sealed class RunningService : IAsyncDisposable
     {
         var service = new RunningService();
         service._running = Task.Run(() => Serving.RunAsync(args, service._told, TextWriter.Null, service._stop.Token));
-        await Task.WhenAny(service._running, service._told.Ready.Task).WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+        await Task.WhenAny(service._running, service._told.Ready.Task).WaitAsync(LongestStart, TestContext.Current.CancellationToken);
         service._running.IsCompleted.ShouldBeFalse("it is running");
         return service;
     }
