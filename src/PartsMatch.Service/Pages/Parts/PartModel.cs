@@ -25,7 +25,7 @@ public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> succ
 
     public IReadOnlyList<Contradiction> Contradictions { get; } = part.Family.Contradictions(part.Spec);
 
-    public string Replacements => new NeedTyped(part.Family, string.Empty, string.Empty, Stored.Number, [], []).To(Pages.Replacements.ReplacementsEndpoints.Path);
+    public string Replacements => new NeedTyped(part.Family, string.Empty, string.Empty, Stored.Number, [], [], []).To(Pages.Replacements.ReplacementsEndpoints.Path);
 
     public string Change => PartAddress.Of(Stored.Number, PartAddress.Change);
 

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
@@ -62,6 +63,6 @@ internal static class TableEndpoints
 
     private static IResult Gone() => ErrorModel.Page(StatusCodes.Status404NotFound, "This file is not kept any more: files are kept for half an hour, and only for whoever sent them. What was taken of it is in the catalogue. Send it again to see what is left.");
 
-    private static IResult Refuse(string input, string code, string message, int status = StatusCodes.Status422UnprocessableEntity) =>
+    private static RazorComponentResult<TablesPage> Refuse(string input, string code, string message, int status = StatusCodes.Status422UnprocessableEntity) =>
         PageSetup.Page<TablesPage>(new TablesModel(Complaints.Of([new(code, input, message)])), status);
 }
