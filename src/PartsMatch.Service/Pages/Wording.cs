@@ -18,6 +18,9 @@ internal static class Wording
         _ => "doesn't fit",
     };
 
+    /// <summary>A part of which nothing need be changed, only looked at, fits once that is done.</summary>
+    public static string Of(FitSheet sheet) => sheet.Fit == PartFit.FitsWithChanges && sheet.Changes.All(change => change.Kind.IsCheck) ? "fits once checked" : Of(sheet.Fit);
+
     /// <summary>A class of the stylesheet.</summary>
     public static string ClassOf(PartFit fit) => fit switch
     {

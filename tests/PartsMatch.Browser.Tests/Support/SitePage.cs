@@ -25,7 +25,7 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("sheet-does-not-fit", Job.At("/sheet", $"part={Job.UnfitPart}"), HasOwnTitle: true),
         new("before", "/before", HasOwnTitle: true),
         new("before-answered", Job.At("/before", "read.circuitCalls=yes", "read.leadVolts=0+V")),
-        new("after-answered", Job.At("/after", $"part={Job.FittingPart}", "read.motorAmps=9+A"), HasOwnTitle: true),
+        new("after-answered", Job.At("/after", $"part={Job.FittingPart}", "read.motorAmps=9+A", "read.refrigerant=R-404A", "read.condensingPressure=290+psi", "read.enteringAir=85+F"), HasOwnTitle: true),
         new("after-complaints", Job.At("/after", "read.motorAmps=9+A"), Status: 422),
         new("compare", "/compare", HasOwnTitle: true),
         new("compare-answered", $"/compare?old={Job.UnfitPart}&part={Job.FittingPart}"),
@@ -34,9 +34,9 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("catalogue-new", "/parts/new", NeedsKey: true, HasOwnTitle: true),
         new("catalogue-change", $"/parts/{Job.FittingPart}/change", NeedsKey: true, HasOwnTitle: true),
         new("catalogue-retire", $"/parts/{Job.FittingPart}/retire", NeedsKey: true, HasOwnTitle: true),
+        new("tables", "/tables", NeedsKey: true, HasOwnTitle: true),
         new("sign-in", "/sign-in", HasOwnTitle: true),
         new("not-found", "/no-such-page", Status: 404, HasOwnTitle: true),
-        new("key-needed", "/parts/new", Status: 401),
     ];
 
     public static SitePage Named(string name) => All.Single(page => page.Name == name);

@@ -6,7 +6,7 @@ namespace PartsMatch.Service.Tests.House;
 /// <summary>What the README shows is what its commands print.</summary>
 public sealed class ReadmeTests
 {
-    private const string Run = "dotnet run --project src/PartsMatch.Service -- ";
+    private const string Run = "dotnet run -c Release --project src/PartsMatch.Service -- ";
 
     [Theory]
     [InlineData("main job")]

@@ -54,6 +54,14 @@ internal sealed partial class Visitor(TestService service)
     public Task<Answered> PostAsync(string address, params (string Name, string Text)[] form) =>
         AskAsync(new(HttpMethod.Post, address) { Content = new FormUrlEncodedContent(form.Select(one => KeyValuePair.Create(one.Name, one.Text))) });
 
+    /// <summary>Sends the shown page's form with a file.</summary>
+    public Task<Answered> UploadAsync(string address, string file, string text, params (string Name, string Text)[] typed)
+    {
+        var form = new MultipartFormDataContent { { new StringContent(Hidden("token")), "token" }, { new StringContent(text), file, "table.csv" } };
+        foreach (var (name, value) in typed) form.Add(new StringContent(value), name);
+        return AskAsync(new(HttpMethod.Post, address) { Content = form });
+    }
+
     /// <summary>The value of a hidden input of the shown page.</summary>
     public string Hidden(string name) => WebUtility.HtmlDecode(Regex.Match(Page.Body, $"type=\"hidden\" name=\"{name}\" value=\"(?<value>[^\"]*)\"", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["value"].Value);
 

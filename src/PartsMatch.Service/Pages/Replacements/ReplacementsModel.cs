@@ -79,6 +79,9 @@ public sealed class ReplacementsModel
         ? Typed.To(ReplacementsEndpoints.Path, [new(ReplacementsEndpoints.After, Last), .. Only is { } one ? (NamedText[])[new(ReplacementsEndpoints.Fit, one.ToString())] : []])
         : null;
 
+    /// <summary>Whether a row is the very part that failed.</summary>
+    public bool IsOld(Row row) => Need.OldPart?.Stored.Number == row.Part.Stored.Number;
+
     public string SheetOf(Row row) => Typed.To(Sheets.SheetEndpoints.Path, new NamedText(Sheets.SheetEndpoints.Part, row.Part.Stored.Number));
 
     public string Change => Typed.To(WhatFailed.WhatFailedEndpoints.Path);

@@ -1,0 +1,94 @@
+using System.Net;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Pages;
+
+/// <summary>A table taken in by someone at a browser: looked at first, taken when asked, the same a second time.</summary>
+public sealed class TablePagesTests
+{
+    private const string Table = """
+        number,maker,title,status,power,speed
+        QN-900,Quennor,fan motor 1/2 hp,current,1/2 hp,1075 rpm
+        QN-901,Quennor,fan motor,current,a lot,fast
+        =QN-902,Quennor,<script>alert(1)</script>,current,1/4 hp,1075 rpm
+        """;
+
+    [Fact]
+    public async Task A_file_is_previewed_taken_when_asked_and_changes_nothing_a_second_time()
+    {
+        await using var service = await TestService.StartAsync();
+        var visitor = await Visitor.SignedInAsync(service);
+        await SendAsync(visitor);
+        visitor.Page.Body.ShouldContain("2 new");
+        visitor.Page.Body.ShouldContain("1 cannot be taken");
+        visitor.Page.Body.ShouldContain("<strong>Row 3</strong> QN-901");
+        visitor.Page.Body.ShouldContain("“a lot” is not");
+        visitor.Page.Body.ShouldContain("“fast” is not");
+        (await visitor.GetAsync("/parts/QN-900")).Status.ShouldBe(HttpStatusCode.NotFound, "a preview writes nothing");
+
+        await SendAsync(visitor);
+        await visitor.SendAsync(Action(visitor), []);
+        await DoneAsync(visitor, visitor.Page.Headers["Location"]);
+        visitor.Page.Body.ShouldContain("The file was taken");
+        (await visitor.GetAsync("/parts/QN-900")).Body.ShouldContain("fan motor 1/2 hp");
+        (await visitor.GetAsync("/parts?text=QN-902")).Body.ShouldNotContain("<script>");
+
+        await SendAsync(visitor);
+        visitor.Page.Body.ShouldContain("2 the same");
+        visitor.Page.Body.ShouldContain("There is nothing to take");
+    }
+
+    [Fact]
+    public async Task What_is_no_table_is_refused_with_what_would_be_right()
+    {
+        await using var service = await TestService.StartAsync();
+        var visitor = await Visitor.SignedInAsync(service);
+        await visitor.GetAsync("/tables");
+        await visitor.UploadAsync("/tables", "file", "number;maker;title", ("kind", "motor"));
+        (await DoneAsync(visitor, visitor.Page.Headers["Location"])).Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        visitor.Page.Body.ShouldContain("role=\"alert\"");
+        visitor.Page.Body.ShouldContain("comma");
+    }
+
+    [Fact]
+    public async Task Without_a_key_or_the_forms_token_no_file_is_looked_at()
+    {
+        await using var service = await TestService.StartAsync();
+        var stranger = new Visitor(service);
+        (await stranger.GetAsync("/tables")).Body.ShouldNotContain("type=\"file\"");
+        (await stranger.UploadAsync("/tables", "file", Table, ("kind", "motor"))).Status.ShouldBe(HttpStatusCode.Unauthorized);
+        var visitor = await Visitor.SignedInAsync(service);
+        (await visitor.UploadAsync("/tables", "file", Table, ("kind", "motor"))).Status.ShouldBe(HttpStatusCode.BadRequest, "the page shown last held no token of this form");
+    }
+
+    [Fact]
+    public async Task A_file_is_shown_to_nobody_but_whoever_sent_it_and_not_for_ever()
+    {
+        await using var service = await TestService.StartAsync();
+        var visitor = await Visitor.SignedInAsync(service);
+        (await visitor.GetAsync("/tables/0123456789abcdef")).Status.ShouldBe(HttpStatusCode.NotFound);
+        visitor.Page.Body.ShouldContain("kept for half an hour");
+    }
+
+    private static async Task SendAsync(Visitor visitor)
+    {
+        await visitor.GetAsync("/tables");
+        await visitor.UploadAsync("/tables", "file", Table, ("kind", "motor"));
+        visitor.Page.Status.ShouldBe(HttpStatusCode.SeeOther);
+        await DoneAsync(visitor, visitor.Page.Headers["Location"]);
+    }
+
+    /// <summary>Looks again, as the page does by itself, until it is done.</summary>
+    private static async Task<Answered> DoneAsync(Visitor visitor, string address)
+    {
+        do
+        {
+            await visitor.GetAsync(address);
+        }
+        while (visitor.Page.Body.Contains("http-equiv=\"refresh\"", StringComparison.Ordinal));
+
+        return visitor.Page;
+    }
+
+    private static string Action(Visitor visitor) => System.Text.RegularExpressions.Regex.Match(visitor.Page.Body, "action=\"(?<at>/tables/[0-9a-f]+)\"", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["at"].Value;
+}
