@@ -46,8 +46,8 @@ internal static class AccessSetup
         app.UseMiddleware<AccessGate>();
     }
 
-    /// <summary>The one thing for which a proxy's word is taken: whoever makes it up only keeps a cookie of their own from plain HTTP.</summary>
-    private static bool IsBehindTls(HttpRequest request) =>
+    /// <summary>The one thing for which a proxy's word is taken: whoever makes it up only keeps a cookie of their own from plain HTTP, and spoils their own links.</summary>
+    public static bool IsBehindTls(HttpRequest request) =>
         request.IsHttps
         || request.Headers["X-Forwarded-Proto"].ToString().StartsWith("https", StringComparison.OrdinalIgnoreCase)
         || request.Headers["Forwarded"].ToString().Contains("proto=https", StringComparison.OrdinalIgnoreCase);

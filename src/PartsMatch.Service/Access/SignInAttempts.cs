@@ -4,7 +4,7 @@ using System.Net.Sockets;
 namespace PartsMatch.Service.Access;
 
 /// <summary>Slows those who guess keys: each address waits longer with every wrong one, and all addresses together get only so many tries a minute.</summary>
-/// <remarks>A key of 256 random bits is not found by guessing; this keeps guessing from costing anything, and from going unnoticed as a mere failed login.</remarks>
+/// <remarks>A key of 256 random bits is not found by guessing; this keeps those who try from costing the service anything.</remarks>
 internal sealed class SignInAttempts(TimeProvider clock)
 {
     private const int FreeOfWaiting = 5;

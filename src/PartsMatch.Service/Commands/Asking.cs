@@ -26,7 +26,7 @@ internal sealed class Asking : IAsyncDisposable
     public static Task<int> WithServiceAsync(string? folder, Func<Ask, Task<int>> use, TextWriter errors, CancellationToken stop) =>
         WithClientAsync(folder, client => use((query, variables, cancel) => AskAsync(client, query, variables, cancel)), errors, stop);
 
-    /// <summary>As above, for what is not asked in GraphQL.</summary>
+    /// <summary>As above, for what has an address of its own.</summary>
     public static Task<int> WithClientAsync(string? folder, Func<HttpClient, Task<int>> use, TextWriter errors, CancellationToken stop) => Serving.OrRefuseAsync(errors, async () =>
     {
         await using var service = await OpenAsync(folder, errors, stop);

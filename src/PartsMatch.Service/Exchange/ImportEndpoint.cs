@@ -20,7 +20,7 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
         {
             await Problems.WriteAsync(context, StatusCodes.Status400BadRequest, Codes.RequestMalformed, "take is true or false, and seen a whole number that a preview told.");
         }
-        else if (asked.Take && KeyLabel(context) is null)
+        else if (asked.Take && Caller.Of(context).Bearer is null)
         {
             context.Response.Headers.WWWAuthenticate = "Bearer";
             await Problems.WriteAsync(context, StatusCodes.Status401Unauthorized, Codes.KeyNeeded, "Writing needs a key. Send it as: Authorization: Bearer <key>.");
@@ -36,9 +36,6 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
             else await ImportAsync(context, table, asked, file.Value);
         }
     }
-
-    /// <summary>Only a key that was sent with this request counts: what a browser sends of its own accord, a cookie, never writes here.</summary>
-    private static string? KeyLabel(HttpContext context) => context.Request.Headers.Authorization.Count > 0 ? Caller.Of(context).KeyLabel : null;
 
     private static bool IsCsv(string? contentType) =>
         MediaTypeHeaderValue.TryParse(contentType, out var type)
@@ -69,7 +66,7 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
         var told = Channel.CreateBounded<ImportProgress>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropOldest });
         var progress = new Telling(told.Writer);
         var importing = asked.Take
-            ? import.TakeAsync(table, file, KeyLabel(context)!, asked.Seen, progress, stop)
+            ? import.TakeAsync(table, file, Caller.Of(context).Bearer!, asked.Seen, progress, stop)
             : import.PreviewAsync(table, file, progress, stop);
         _ = importing.ContinueWith(_ => told.Writer.Complete(), CancellationToken.None, TaskContinuationOptions.ExecuteSynchronously, TaskScheduler.Default);
         var inLines = context.Request.Headers.Accept.Any(accept => accept?.Contains(ExchangeJson.Lines, StringComparison.OrdinalIgnoreCase) == true);

@@ -10,7 +10,7 @@ internal static class UnitChoice
 
     public static void Map(WebApplication app) => app.MapPost("/units", (HttpContext context, [FromForm] string? units, [FromForm] string? back) =>
     {
-        var cookie = new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Secure = context.Request.IsHttps, MaxAge = Kept, Path = "/", IsEssential = true };
+        var cookie = new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, MaxAge = Kept, Path = "/", IsEssential = true };
         context.Response.Cookies.Append(Visit.UnitsCookie, units is "us" or "si" ? units : "given", cookie);
         return Back.To(back);
     }).DisableAntiforgery().WithMetadata(new OpenToAll());

@@ -16,7 +16,7 @@ public sealed record Visit(Units Units, string? KeyLabel, string Path, string Ad
     public static Visit Of(HttpContext context)
     {
         var request = context.Request;
-        return new(UnitsOf(request.Cookies[UnitsCookie]), Caller.Of(context).KeyLabel, request.Path, $"{request.Path}{request.QueryString}", $"{request.Scheme}://{request.Host}");
+        return new(UnitsOf(request.Cookies[UnitsCookie]), Caller.Of(context).KeyLabel, request.Path, $"{request.Path}{request.QueryString}", $"{(AccessSetup.IsBehindTls(request) ? Uri.UriSchemeHttps : Uri.UriSchemeHttp)}://{request.Host}");
     }
 
     /// <summary>us and si; anything else is as given.</summary>

@@ -21,7 +21,7 @@ public sealed class RoomsTests
     [InlineData("Fit", "UnitsNet")]
     [InlineData("Ranking", "")]
     [InlineData("Store", "LiteDB")]
-    [InlineData("Service", "CsvHelper, GraphQL, GraphQL.MicrosoftDI, GraphQL.SystemTextJson, Spectre.Console, System.CommandLine")]
+    [InlineData("Service", "CsvHelper, GraphQL, GraphQL.MicrosoftDI, GraphQL.SystemTextJson, QRCoder, Spectre.Console, System.CommandLine")]
     [InlineData("Demo", "Bogus, CsvHelper")]
     public void A_room_uses_only_its_libraries(string room, string libraries) =>
         References(room, "PackageReference").Where(name => !name.EndsWith("Analyzers", StringComparison.Ordinal)).Order(StringComparer.Ordinal)

@@ -99,7 +99,7 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         var text = string.Concat(Enumerable.Repeat("HP 1/4 ", 720));
         var page = await PostAsync("/", ("kind", "motor"), ("text", text), ("then", "find"));
         page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
-        page.Body.ShouldContain("a plate's text may have 4000");
+        page.Body.ShouldContain("a plate&#x27;s text may have 4000");
         page.Body.ShouldContain(text.Trim());
     }
 

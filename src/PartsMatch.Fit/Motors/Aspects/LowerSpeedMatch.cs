@@ -49,7 +49,6 @@ internal static class LowerSpeedMatch
         if (need.Site.BladeStays == false || MayVary(facet.Means) || MayVary(need.Plate.SpeedMeans)) return Finding.MeetsWith([check], $"On {name}: {rated:0} rpm in place of {old:0} rpm is more than 5 % off: what the fan comes to there is to be seen.") with { Shortfall = 1, Margin = margin };
         var finding = need.Plate.SpeedMeans is null ? Finding.Unknown(Side.Plate, "speedMeans", sentence)
             : facet.Means is null ? Finding.Unknown(Side.Part, "speedMeans", sentence)
-            : need.Site.BladeStays is null ? Finding.Unknown(Side.Site, "bladeStays", sentence)
             : Finding.Fails(sentence);
         return finding with { Shortfall = shortfall, Margin = margin };
     }

@@ -101,7 +101,7 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
         const string old = $"type=PSC; power=300/180 W; speed=1075/900 rpm; speeds=2; speedMeans=tapped; {Rest}";
         var part = old.Replace("300/180 W", power, StringComparison.Ordinal);
         Answer(old, $"{At230}; {used}", part).ShouldBe(answer);
-        if (answer == "Fails") Judge(old, $"{At230}; {used}", part).Sentence.ShouldStartWith("On low, 900 rpm: the fan would load it beyond its rating");
+        if (answer == "Fails") Judge(old, $"{At230}; {used}", part).Sentence.ShouldStartWith("On low, 900 rpm: the fan would load it over its rating");
     }
 
     [Theory]

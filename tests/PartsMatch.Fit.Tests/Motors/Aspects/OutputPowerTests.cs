@@ -70,7 +70,7 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
     public void Two_sizes_up_on_low_are_to_be_checked_there()
     {
         var finding = MeetsWith([SupplyChanges.CheckOversize], plate: TwoSpeeds, part: "power=3/4-3/4 hp; speed=1725/1140 rpm");
-        finding.Changes[0].Text.ShouldBe("see that circuit, mount and low speed suit 3/4 hp on low in place of 1/3 hp");
+        finding.Changes[0].Text.ShouldBe("check that circuit, mount and low speed suit 3/4 hp on low in place of 1/3 hp");
         finding.Sentence.ShouldStartWith("On low, 1140 rpm: 3/4 hp is 2 standard sizes over");
     }
 
@@ -121,7 +121,7 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
     public void An_unknown_on_one_speed_stays_unknown_unless_another_fails()
     {
         const string plate = "power=400/200 W; powerMeaning=output; speed=1725/1140 rpm";
-        Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=9000/210 W; speed=1725/1140 rpm").Sentence.ShouldStartWith("On low, 1140 rpm: the part gives");
+        Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=9000/210 W; speed=1725/1140 rpm").Sentence.ShouldStartWith("On low, 1140 rpm: as far as its plate tells, the part gives");
         Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=410/400 W; speed=1725/1140 rpm");
         Fails(plate: plate, part: "power=410/190 W; speed=1725/1140 rpm");
         Unknown(Side.Plate, "powerMeaning", plate: "power=400/200 W; speed=1725/1140 rpm", part: "power=9000/150 W; powerMeaning=output; speed=1725/1140 rpm");
@@ -136,7 +136,7 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
         const string old = "type=PSC; power=300/200 W; powerMeaning=output; speed=1075/900 rpm; speeds=2; speedMeans=tapped; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
         const string there = "volts=230 V; supplyFrequency=60 Hz; drive=direct; measuredSpeed=1110 rpm";
         var part = old.Replace("300/200 W", power, StringComparison.Ordinal);
-        if (isEnough) Meets(plate: old, site: there, part: part).Sentence.ShouldContain("On low, 900 rpm: 150 W is less than the old motor's 200 W, but by 1110 rpm measured the fan takes only");
+        if (isEnough) Meets(plate: old, site: there, part: part).Sentence.ShouldContain("On low, 900 rpm: 150 W is less than the old motor's 200 W, but by 1110 rpm measured the fan takes no more than");
         else Fails(plate: old, site: there, part: part);
         Fails(plate: old, site: there.Replace("; measuredSpeed=1110 rpm", string.Empty, StringComparison.Ordinal), part: part);
     }

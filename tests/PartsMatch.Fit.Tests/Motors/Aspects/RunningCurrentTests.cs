@@ -118,7 +118,7 @@ public sealed class RunningCurrentTests : MotorAspectTests<RunningCurrent>
         const string plate = "voltage=230 V; phase=1; power=3/4-1/3 hp; speed=1725/1140 rpm; fullLoadAmps=5.4/2.8 A";
         var part = plate.Replace("5.4/2.8 A", amps, StringComparison.Ordinal);
         if (!isChecked) Meets(plate, "volts=230 V; speedsUsed=2", part);
-        else MeetsWith([CircuitChanges.CheckCircuit], plate, "volts=230 V; speedsUsed=2", part).Changes[0].Text.ShouldBe("see that what switches low suits 2.95 A, where the old motor took 2.8 A");
+        else MeetsWith([CircuitChanges.CheckCircuit], plate, "volts=230 V; speedsUsed=2", part).Changes[0].Text.ShouldBe("see that what switches low suits 2.95 A; the old motor took 2.8 A");
         Meets(plate, "volts=230 V; speedsUsed=1", part);
     }
 

@@ -102,7 +102,8 @@ public sealed class SpeedTests : MotorAspectTests<Speed>
         Fails($"{plate}; speedMeans=separate windings", Direct, $"{part}; speedMeans=separate windings").Sentence.ShouldBe("On low, 1140 rpm: 850 rpm in place of 1140 rpm is 25.4 % off, and 5 % is the limit.");
         Unknown(Side.Plate, "speedMeans", plate, Direct, part);
         Unknown(Side.Part, "speedMeans", $"{plate}; speedMeans=separate windings", Direct, part);
-        Unknown(Side.Site, "bladeStays", $"{plate}; speedMeans=separate windings", part: $"{part}; speedMeans=separate windings");
+        // A blade of which nothing is said stays.
+        Fails($"{plate}; speedMeans=separate windings", part: $"{part}; speedMeans=separate windings");
         MeetsWith([SupplyChanges.CheckLowSpeed], $"{plate}; speedMeans=separate windings", Direct, $"{part}; speedMeans=tapped");
         MeetsWith([SupplyChanges.CheckLowSpeed], $"{plate}; speedMeans=separate windings", "bladeStays=no; drive=direct", $"{part}; speedMeans=separate windings");
     }
