@@ -12,13 +12,16 @@ namespace PartsMatch.Browser.Tests.Support;
 public sealed class Site : IAsyncLifetime
 {
     private readonly TestFolder _data = new();
+    private readonly ConcurrentDictionary<(string Page, string Look), Lazy<Task<Inspection>>> _inspections = [];
     private RunningService _service = null!;
     private IPlaywright _playwright = null!;
-    private readonly ConcurrentDictionary<(string Page, string Look), Lazy<Task<Inspection>>> _inspections = [];
     private IBrowser _browser = null!;
     private string? _signedIn;
 
     public Uri Origin { get; private set; } = null!;
+
+    /// <summary>For writing, as the service told it at its start.</summary>
+    public string Key { get; private set; } = null!;
 
     public async ValueTask InitializeAsync()
     {
@@ -27,7 +30,8 @@ public sealed class Site : IAsyncLifetime
         _browser = await Chromium.StartAsync(_playwright, Chromium.Place);
         _service = await starting;
         Origin = new Uri(_service.Address);
-        await SignInAsync(_service.Output.Split("shown this once: ")[1].Split('\n')[0].Trim());
+        Key = _service.Output.Split("shown this once: ")[1].Split('\n')[0].Trim();
+        await KeepSignedInAsync();
     }
 
     /// <summary>Lets a new visitor, with no cookie and no history, do something; then asks what every visit has to keep: no error, nothing failed, nothing asked of another server.</summary>
@@ -65,12 +69,10 @@ public sealed class Site : IAsyncLifetime
     }
 
     /// <summary>Once, as a person does; visitors with a key come with the cookie that this one got.</summary>
-    private Task SignInAsync(string key) => VisitAsync(Look.Desk, async visitor =>
+    private Task KeepSignedInAsync() => VisitAsync(Look.Desk, async visitor =>
     {
         await visitor.GoAsync("/sign-in");
-        await visitor.Field("key").FillAsync(key);
-        await visitor.PressAsync("Sign in");
-        await visitor.Page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).WaitForAsync();
+        await visitor.SignInAsync(Key);
         _signedIn = await visitor.Page.Context.StorageStateAsync();
     });
 

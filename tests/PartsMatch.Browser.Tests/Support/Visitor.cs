@@ -49,6 +49,14 @@ public sealed class Visitor
 
     public Task PressAsync(string button) => Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
 
+    /// <summary>At the page that asks for a key.</summary>
+    public async Task SignInAsync(string key)
+    {
+        await Field("key").FillAsync(key);
+        await PressAsync("Sign in");
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).WaitForAsync();
+    }
+
     public ILocator Field(string name) => Page.Locator($"[id=\"{name}\"]");
 
     public Task<string> HeadingAsync() => Page.Locator("h1").InnerTextAsync();
