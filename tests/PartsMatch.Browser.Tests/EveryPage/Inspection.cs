@@ -37,6 +37,8 @@ public sealed record Inspection(
     {
         RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa", "best-practice"] },
         Rules = new() { [SevenToOne] = new() { Enabled = true } },
+        // Of what passed one example is enough; writing down each would take most of the time.
+        ResultTypes = [ResultType.Violations, ResultType.Incomplete],
     };
 
     /// <summary>Of the page that a visitor is at, first as it comes, then with all that is folded opened.</summary>
