@@ -70,6 +70,69 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Fact]
+    public async Task An_old_number_takes_with_it_what_the_text_before_it_gave()
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", "QN-100"), ("shown", Plate), ("plate.power", "1/4 hp"), ("plate.speed", "1075 rpm"), ("plate.bodyLength", "4 in"), ("site.volts", "202 V"), ("then", "read"));
+        Location(answer).ShouldBe("/?kind=motor&old=QN-100&plate.bodyLength=4+in&site.volts=202+V");
+    }
+
+    [Theory]
+    [InlineData("old", "QN-100")]
+    [InlineData("shown", Plate)]
+    public async Task An_emptied_box_stays_empty(string hidden, string stood)
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", ""), (hidden, stood), ("plate.power", "1/2 hp"), ("then", "read"));
+        Location(answer).ShouldBe("/?kind=motor&plate.power=1/2+hp");
+    }
+
+    [Fact]
+    public async Task A_text_that_only_contradicts_itself_is_answered_with_the_contradiction()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", "HP 1/4 HP 1/3"), ("then", "find"));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("1/3");
+        page.Body.ShouldNotContain("No part has the number");
+    }
+
+    [Fact]
+    public async Task A_text_that_no_link_can_hold_is_shown_all_the_same()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", $"{Plate} {new string('Q', 2100)}"), ("then", "read"));
+        page.Status.ShouldBe(HttpStatusCode.OK);
+        page.Body.ShouldContain(new string('Q', 2100));
+    }
+
+    [Fact]
+    public async Task The_list_says_what_was_mended_and_what_was_left_over()
+    {
+        var page = await GetAsync($"/replacements?kind=motor&text={Uri.EscapeDataString($"{Plate} QXZZW")}");
+        page.Body.ShouldContain("“6O” was taken for 60");
+        page.Body.ShouldContain("“QXZZW”");
+    }
+
+    [Theory]
+    [InlineData("/before")]
+    [InlineData("/after")]
+    public async Task A_text_of_which_nothing_is_read_is_no_plate_to_hold_readings_against(string path)
+    {
+        var page = await GetAsync($"{path}?kind=motor&text=QN-100X&read.leadVolts=0+V&part=QN-300");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("No part has the number “QN-100X”");
+        page.Body.ShouldContain("name=\"read.leadVolts\" value=\"0 V\"");
+    }
+
+    [Theory]
+    [InlineData("/before", "read.leadVolts")]
+    [InlineData("/compare", "old")]
+    public async Task What_no_link_can_hold_is_said_and_kept(string path, string input)
+    {
+        var page = await PostAsync(path, ("kind", "motor"), (input, new string('9', 3000)));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("no link can hold it");
+        page.Body.ShouldContain(new string('9', 3000));
+    }
+
+    [Fact]
     public async Task All_that_is_wrong_is_said_at_once_beside_its_field_and_nothing_typed_is_lost()
     {
         var page = await PostAsync("/", ("kind", "motor"), ("text", Plate), ("plate.shaftDiameter", "half"), ("site.volts", "plenty"), ("then", "find"));

@@ -78,14 +78,14 @@ public sealed class TablePagesTests
         await DoneAsync(visitor, visitor.Page.Headers["Location"]);
     }
 
-    /// <summary>Looks again, as the page does by itself, until it is done.</summary>
+    /// <summary>Looks again until it is done.</summary>
     private static async Task<Answered> DoneAsync(Visitor visitor, string address)
     {
         do
         {
             await visitor.GetAsync(address);
         }
-        while (visitor.Page.Body.Contains("http-equiv=\"refresh\"", StringComparison.Ordinal));
+        while (visitor.Page.Body.Contains("<progress", StringComparison.Ordinal));
 
         return visitor.Page;
     }

@@ -29,6 +29,10 @@ public sealed class Complaints
             _ => at,
         });
 
+    /// <summary>More is filled in than a link can hold.</summary>
+    public static Complaints TooLongForALink(string input) =>
+        Of([new(Codes.TooLong, input, FormattableString.Invariant($"So much is filled in that no link can hold it ({Link.Longest} characters). Leave out what decides least."))]);
+
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
 

@@ -66,16 +66,18 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         return link.Length <= Link.Longest ? link : Link.To(path, [.. more, .. (this with { Shown = string.Empty }).Inputs]);
     }
 
+    /// <summary>Whether a link of it holds the plate's text as well.</summary>
+    public bool IsWholeIn(string link) => Shown.Length == 0 || link.Contains($"{ShownName}=", StringComparison.Ordinal);
+
     /// <summary>With its text read into fields; one that is a part's number becomes the old part. What was typed into a field stays; what an earlier text gave goes with that text.</summary>
     public NeedTyped Read(Shelf shelf)
     {
         if (Text.Length == 0) return this;
-        if (shelf.Find(Text) is { } old) return this with { Family = old.Family, StrangeKind = null, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number };
         if (Text == Shown) return this with { Text = string.Empty };
+        if (shelf.Find(Text) is { } old) return InPlaceOf(old);
         var reading = Family.ReadNameplate(Text);
         if (reading.Complaints.Any(Counter.Needs.IsOfTheWhole)) return this;
-        var before = Shown.Length > 0 ? FieldsOf(Family.ReadNameplate(Shown)) : [];
-        var typed = Plate.Except(before).ToList();
+        var typed = TypedAlone();
         return this with
         {
             Text = string.Empty,
@@ -84,6 +86,17 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
             Plate = [.. typed, .. FieldsOf(reading).Where(field => !typed.Exists(one => one.Name == field.Name))],
         };
     }
+
+    /// <summary>The box is empty: neither a text nor a number stands for the old part any more. Fields stand as they are shown.</summary>
+    public NeedTyped WithEmptyBox() => this with { Shown = string.Empty, OldNumber = string.Empty };
+
+    /// <summary>The catalogue says what the old part was; of what was typed only that stays which no earlier text gave, and of another kind nothing.</summary>
+    private NeedTyped InPlaceOf(CatalogueEntry old) => old.Family == Family
+        ? this with { StrangeKind = null, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number, Plate = TypedAlone() }
+        : new(old.Family, string.Empty, string.Empty, old.Stored.Number, [], [], []);
+
+    /// <summary>Fields of the plate that the text before did not give.</summary>
+    private List<NamedText> TypedAlone() => [.. Plate.Except(Shown.Length > 0 ? FieldsOf(Family.ReadNameplate(Shown)) : [])];
 
     private static IEnumerable<NamedText> FieldsOf(NameplateReading reading) => reading.Fields.Select(field => new NamedText(field.Field.Name, field.Text));
 }

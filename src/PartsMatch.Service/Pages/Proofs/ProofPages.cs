@@ -18,6 +18,7 @@ internal static class ProofPages
         {
             var need = NeedTyped.Of(Typed.Of(context.Request.Query)).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return Before(new(need, NeedComplaints.NothingIn(need)), null);
             if (need.ReadingsGiven is not { } readings) return Before(new(need, Complaints.None), null);
             var answer = proofs.BeforeCondemning(need.Given, readings);
             return Before(new(need, Complaints.OfNeed(answer.Refusals)), answer.Value);
@@ -27,20 +28,23 @@ internal static class ProofPages
             var query = Typed.Of(context.Request.Query);
             var need = NeedTyped.Of(query).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return After(new(need, NeedComplaints.NothingIn(need), query[Part]), null);
             if (need.ReadingsGiven is not { } readings) return After(new(need, Complaints.None, query[Part]), null);
             var answer = query[Part].Length > 0
                 ? proofs.AfterSwap(need.Given, query[Part], readings)
                 : new Refusal(Codes.Empty, Part, "Name the part that was put in: its plate's amps and volts are what it is held against.");
             return After(new(need, Complaints.OfNeed(answer.Refusals), query[Part]), answer.Value);
         });
-        foreach (var path in (string[])[BeforePath, AfterPath])
-        {
-            app.MapPost(path, async (HttpContext context, Catalogues catalogues) =>
-            {
-                var form = await Typed.ReadAsync(context);
-                return new SeeOther(NeedTyped.Of(form).Read(catalogues.Shelf).To(path, new Fit.Judging.NamedText(Part, form[Part])));
-            });
-        }
+        app.MapPost(BeforePath, (HttpContext context, Catalogues catalogues) => SendOnAsync(context, catalogues, BeforePath, model => Before(model, null)));
+        app.MapPost(AfterPath, (HttpContext context, Catalogues catalogues) => SendOnAsync(context, catalogues, AfterPath, model => After(model, null)));
+    }
+
+    private static async Task<IResult> SendOnAsync(HttpContext context, Catalogues catalogues, string path, Func<ProofModel, IResult> show)
+    {
+        var form = await Typed.ReadAsync(context);
+        var need = NeedTyped.Of(form).Read(catalogues.Shelf);
+        var link = need.To(path, new Fit.Judging.NamedText(Part, form[Part]));
+        return link.Length <= Link.Longest ? new SeeOther(link) : show(new(need, Complaints.TooLongForALink(string.Empty), form[Part]));
     }
 
     private static RazorComponentResult<BeforePage> Before(ProofModel model, Diagnosed? found) => PageSetup.Page<BeforePage>(model with { Diagnosed = found }, model.Status);

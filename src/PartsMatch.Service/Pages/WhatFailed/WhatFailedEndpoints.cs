@@ -23,11 +23,16 @@ internal static class WhatFailedEndpoints
         {
             var shelf = catalogues.Shelf;
             var form = await Typed.ReadAsync(context);
-            var read = NeedTyped.Of(form).Read(shelf);
+            var typed = NeedTyped.Of(form);
+            var read = typed.Text.Length == 0 ? typed.WithEmptyBox() : typed.Read(shelf);
             var wrong = Wrong(shelf, read);
             if (wrong.Any) return Show(shelf, read, wrong);
-            var link = read.To(form["then"] == Find ? Replacements.ReplacementsEndpoints.Path : Path);
-            return link.Length <= Link.Longest ? new SeeOther(link) : Show(shelf, read, TooLong);
+            var goesOn = form["then"] == Find;
+            var link = read.To(goesOn ? Replacements.ReplacementsEndpoints.Path : Path);
+            if (link.Length > Link.Longest) return Show(shelf, read, Complaints.TooLongForALink("text"));
+
+            // A text that no link can hold is shown at once, or it would be lost.
+            return goesOn || read.IsWholeIn(link) ? new SeeOther(link) : Show(shelf, read, Complaints.None);
         });
     }
 
@@ -35,19 +40,11 @@ internal static class WhatFailedEndpoints
     public static IResult Show(Shelf shelf, NeedTyped typed, Complaints complaints) =>
         PageSetup.Page<WhatFailedPage>(new WhatFailedModel(typed, shelf, complaints), complaints.Any ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
 
-    private static Complaints TooLong { get; } = Complaints.Of([new(Codes.TooLong, "text", "So many fields are filled in that no link can hold them (2,000 characters). Leave out what decides least.")]);
-
     private static Complaints Wrong(Shelf shelf, NeedTyped typed)
     {
-        if (typed.StrangeKind is { } kind) return Complaints.Of([new(Codes.KindMismatch, string.Empty, $"There is no kind of part called “{Shortened(kind)}”. Choose the kind above; what is shown is for a {typed.Family.Title}.")]);
-        if (typed.IsEmpty) return Complaints.Of([new(Codes.Empty, "text", NothingIn(typed))]);
+        if (typed.StrangeKind is { } kind) return Complaints.Of([new(Codes.KindMismatch, string.Empty, $"There is no kind of part called “{NeedComplaints.Shortened(kind)}”. Choose the kind above; what is shown is for a {typed.Family.Title}.")]);
+        if (typed.IsEmpty) return NeedComplaints.NothingIn(typed);
         var need = Counter.Needs.Read(shelf, typed.Given);
         return need.IsGiven ? Complaints.None : Complaints.OfNeed(need.Refusals);
     }
-
-    private static string NothingIn(NeedTyped typed) => typed.Shown.Length == 0
-        ? "Nothing is typed yet: the plate's text, the old part's number, or a field below."
-        : $"No part has the number “{Shortened(typed.Shown)}”, and as a plate's text nothing in it could be read. Type figures with their words, such as 1/4 HP 1075 RPM 208-230 V, or fill in fields below.";
-
-    private static string Shortened(string text) => text.Length <= 40 ? text : $"{text[..40]}…";
 }

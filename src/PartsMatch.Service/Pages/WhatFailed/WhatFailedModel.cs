@@ -40,8 +40,6 @@ public sealed class WhatFailedModel
     /// <summary>Fields of the plate that are known: they stand first.</summary>
     public IReadOnlyList<Field> ReadFields => [.. Family.SpecShape.Fields.Where(one => Plate.TextOf(one).Length > 0)];
 
-    public IEnumerable<Contradiction> Contradictions => (Nameplate?.Contradictions ?? []).Concat(Reading?.Contradictions ?? []).DistinctBy(one => one.Sentence);
-
     public IEnumerable<Deduction> Deductions(Side side) => Reading?.Deductions.Where(one => one.Side == side) ?? [];
 
     public static IReadOnlyList<Family> Kinds => Families.All;
