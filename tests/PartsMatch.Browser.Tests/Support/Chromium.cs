@@ -16,7 +16,7 @@ internal static class Chromium
         "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
-    public static string Place => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } place ? place : UsualPlaces.FirstOrDefault(File.Exists) ?? UsualPlaces[^1];
+    public static string Place => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } place ? place : UsualPlaces.FirstOrDefault(File.Exists) ?? UsualPlaces[0];
 
     public static Task<IBrowser> StartAsync(IPlaywright playwright, string place)
     {
@@ -25,5 +25,5 @@ internal static class Chromium
     }
 
     private static string Missing(string place) =>
-        $"There is no Chromium at {place}, and these tests look at the pages in one. Install it with: apt-get install --yes chromium fonts-dejavu-core (as root), or say where it is in {Variable}.";
+        $"There is no Chromium at {place}, and these tests look at the pages in one. Install it with: apt-get install --yes chromium-headless-shell fonts-dejavu-core (as root), or say where it is in {Variable}.";
 }
