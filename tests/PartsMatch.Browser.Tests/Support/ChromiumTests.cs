@@ -8,6 +8,6 @@ public sealed class ChromiumTests
         using var playwright = await Playwright.CreateAsync();
         var told = await Should.ThrowAsync<InvalidOperationException>(() => Chromium.StartAsync(playwright, "/no/such/place/chromium"));
         told.Message.ShouldContain("/no/such/place/chromium");
-        told.Message.ShouldContain("apt-get install --yes chromium fonts-dejavu-core");
+        told.Message.ShouldContain("apt-get install --yes chromium-headless-shell fonts-dejavu-core");
     }
 }
