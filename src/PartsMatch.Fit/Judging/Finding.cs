@@ -37,7 +37,7 @@ public sealed record Finding
     /// <summary>The distance to the limit, where it is a number.</summary>
     public Margin? Margin { get; init; }
 
-    /// <summary>What must be changed or checked on the part.</summary>
+    /// <summary>What must be changed or checked on the part; of an unknown, what most likely must.</summary>
     public IReadOnlyList<Change> Changes { get; private init; } = [];
 
     /// <summary>What is missing when the answer is unknown.</summary>
@@ -70,6 +70,9 @@ public sealed record Finding
 
     /// <summary>A field is missing, and its possible values give different answers.</summary>
     public static Finding Unknown(Side side, string field, FormattableString sentence) => new(Verdict.Unknown, sentence) { Missing = [new(side, field)] };
+
+    /// <summary>The same, where what is known already tells the change or check that most likely follows: nobody shall have to ask again before hearing of it.</summary>
+    public static Finding Unknown(Side side, string field, IReadOnlyList<Change> likely, FormattableString sentence) => Unknown(side, field, sentence) with { Changes = likely };
 
     /// <summary>The part does not meet the aspect.</summary>
     public static Finding Fails(FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };

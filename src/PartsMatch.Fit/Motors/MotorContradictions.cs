@@ -61,11 +61,16 @@ public static class MotorContradictions
         foreach (var (hertz, rpm) in HighSpeed.Rpm(spec).Where(point => !double.IsNaN(point.Hertz)))
         {
             var fastest = PoleCounts.Synchronous(2, hertz);
+            var possible = PoleCounts.Of(rpm, hertz);
             if (!Within.AtMost(rpm, fastest))
             {
                 yield return new(["speed", "frequency"], FormattableString.Invariant($"{rpm:0} rpm is above {fastest:0} rpm, the synchronous speed of two poles at {hertz:0.##} Hz: no induction motor runs faster."), MotorSources.Synchronous);
             }
-            else if (PoleCounts.Of(rpm, hertz).Count == 0)
+            else if (possible.Count > 0 && possible.All(count => Within.AtLeast(rpm, PoleCounts.Synchronous(count, hertz))))
+            {
+                yield return new(["speed", "frequency"], FormattableString.Invariant($"{rpm:0} rpm is the synchronous speed of {possible[0]} poles at {hertz:0.##} Hz, and an induction motor never reaches synchronous speed: it slips. The plate may give the speed of its field, or the motor be of another type."), MotorSources.Synchronous);
+            }
+            else if (possible.Count == 0)
             {
                 yield return new(["speed", "frequency"], FormattableString.Invariant($"{rpm:0} rpm at {hertz:0.##} Hz is not within 16 % below the synchronous speed of any pole count."), MotorSources.Slip);
             }

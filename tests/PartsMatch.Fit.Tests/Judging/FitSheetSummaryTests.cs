@@ -19,6 +19,17 @@ public sealed class FitSheetSummaryTests
         Summary("HP 1/3 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 ROT CCWSE REVERSIBLE PSC CAP 5/370 TEAO SHAFT 1/2 IN").ShouldContain("otation (");
 
     [Fact]
+    public void Without_measured_volts_the_tap_that_it_ships_connected_for_is_named()
+    {
+        var family = Families.Find("motor")!;
+        var need = family.ReadNeed(new("HP 1/3 RPM 1075 V 208-230 PH 1 HZ 60 A 2.1 PSC CAP 5/370", [], [])).Need;
+        var part = family.ReadSpec([new("type", "PSC"), new("power", "1/3 hp"), new("speed", "1075 rpm"), new("voltage", "115/208-230 V"), new("connectedFor", "115 V"), new("phase", "1"), new("frequency", "60 Hz")]).Spec;
+        var summary = family.Judge(need, part).Summary;
+        summary.ShouldStartWith("Change supply voltage (the old motor was for 208-230 V: set the 208-230 V tap; it ships connected for 115 V; measure the supply)");
+        summary.ShouldContain("not known yet: supply voltage");
+    }
+
+    [Fact]
     public void What_stands_in_the_way_is_named() =>
         Summary("HP 1/3 RPM 1075 V 460 PH 3 HZ 60 ROT CWSE SHAFT 5/8 IN").ShouldStartWith("It does not fit: ");
 

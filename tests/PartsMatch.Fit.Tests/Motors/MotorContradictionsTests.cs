@@ -11,6 +11,12 @@ public sealed class MotorContradictionsTests
     [InlineData("type=PSC; speed=3650 rpm; frequency=60 Hz", "speed, frequency", "3600 rpm")]
     [InlineData("type=PSC; speed=3100 rpm; frequency=50 Hz", "speed, frequency", "3000 rpm")]
 
+    // Worked by hand: 120 × 60 / 4 = 1800 rpm, / 6 = 1200 rpm, 120 × 50 / 4 = 1500 rpm; an induction motor slips (IEC 60034-1 and NEMA MG 1 rate by full-load speed, from memory).
+    [InlineData("type=three-phase induction; phase=3; speed=1800 rpm; frequency=60 Hz", "speed, frequency", "never reaches synchronous speed")]
+    [InlineData("type=PSC; speed=1200 rpm; frequency=60 Hz", "speed, frequency", "1200 rpm is the synchronous speed of 6 poles at 60 Hz")]
+    [InlineData("type=PSC; speed=1500 rpm; frequency=50 Hz", "speed, frequency", "never reaches synchronous speed")]
+    [InlineData("type=PSC; speed=3600 rpm; frequency=60 Hz", "speed, frequency", "2 poles")]
+
     // From memory: slip up to about 16 %; 0.84 × 1800 = 1512 rpm, and six poles end at 1200.
     [InlineData("type=PSC; speed=1500 rpm; frequency=60 Hz", "speed, frequency", "16 %")]
     [InlineData("runCapacitor=5/370; speed=1500 rpm; frequency=60 Hz", "speed, frequency", "16 %")]
@@ -51,6 +57,9 @@ public sealed class MotorContradictionsTests
     [InlineData("type=ECM; speed=1500 rpm; frequency=60 Hz")]
     [InlineData("speed=1500 rpm; frequency=60 Hz")]
     [InlineData("type=PSC; speed=1500 rpm")]
+    [InlineData("type=ECM; speed=1800 rpm; frequency=60 Hz")]
+    [InlineData("phase=3; speed=1800 rpm; frequency=60 Hz")]
+    [InlineData("type=three-phase induction; phase=3; speed=1795 rpm; frequency=60 Hz")]
     [InlineData("type=PSC; speed=1075/900/750 rpm; frequency=60 Hz")]
 
     // Worked by hand: 373 W of 460 VA is possible (facts on motor input: efficiency × power factor 0.81).

@@ -45,6 +45,14 @@ public sealed class MotorNotesTests
     }
 
     [Fact]
+    public void A_tap_that_is_only_likely_is_one_step_and_the_volts_are_still_found_out()
+    {
+        var notes = OfMotor(site: "drive=direct", part: TwoTaps);
+        notes.Single(SupplyChanges.SetTap).Words.ShouldEndWith("set the 208-230 V tap; it ships connected for 115 V; measure the supply");
+        notes.Steps.Count(step => step.Words == "find out at the site: volts measured").ShouldBe(1);
+    }
+
+    [Fact]
     public void A_drop_in_has_no_bench_step_and_no_change()
     {
         var (sheet, notes) = Of("motor", Motor, Place, Motor);

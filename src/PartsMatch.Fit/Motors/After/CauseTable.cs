@@ -116,7 +116,7 @@ public static class CauseTable
         new("unlikeLegs", "Unlike legs", "Look at contactor poles and terminals, and at single-phase loads on one leg.", Evidence.AmpsOver,
             [new(Evidence.AmpsOver, 1), new(Evidence.VoltsUnlike, 7)]),
         new("fanTooHeavy", "The fan is too much for the motor", "Compare blade diameter, pitch, depth and speed with the old ones: power goes with the cube of speed.", Evidence.AmpsOver,
-            [new(Evidence.AmpsOver, 3), new(Evidence.Slow, 4), new(Evidence.Backwards, 1)]),
+            [new(Evidence.AmpsOver, 3), new(Evidence.Slow, 4)]),
         new("wrongCapacitor", "Wrong or weak run capacitor", "Measure it, and compare with the new motor's plate.", Evidence.AmpsOver,
             [new(Evidence.AmpsOver, 2), new(Evidence.Slow, 3)]),
     ];

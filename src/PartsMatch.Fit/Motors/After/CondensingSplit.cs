@@ -24,6 +24,7 @@ public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split"
     public override Ruling Judge(SwapCase one)
     {
         var readings = one.Readings;
+        if (EvaporatorAfter.IsWaitedFor(readings)) return Ruling.NotApplicable($"The evaporator fans do not run yet, as on a warm box they do not by design: until they do, the split means nothing.");
         if (readings is { EnteringAir: null, CondensingPressure: null }) return Ruling.CantTell($"The split of an air-cooled condenser was not measured: condensing pressure, entering air, refrigerant.");
         if (readings.EnteringAir is not { } air) return Ruling.CantTell($"The air entering the condenser was not measured.");
         if (readings.CondensingPressure is not { } pressure) return Ruling.CantTell($"The condensing pressure was not measured.");
@@ -37,7 +38,7 @@ public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split"
 
     /// <summary>The figures that are judged; null where no split can be told, or where a head-pressure control makes it mean nothing.</summary>
     internal static SplitFigures? Figures(SwapCase one) =>
-        one.Readings.EnteringAir is { } air && one.At(one.Readings.CondensingPressure) is { } saturation && saturation.Dew >= air && ByControl(one, air) is null
+        one.Readings.EnteringAir is { } air && one.At(one.Readings.CondensingPressure) is { } saturation && saturation.Dew >= air && ByControl(one, air) is null && !EvaporatorAfter.IsWaitedFor(one.Readings)
             ? SplitFigures.Of(one, air, saturation) : null;
 
     /// <summary>What a head-pressure control makes of the split; null when it leaves it alone.</summary>

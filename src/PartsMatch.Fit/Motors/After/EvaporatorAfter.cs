@@ -30,6 +30,10 @@ public sealed class EvaporatorAfter() : ReadingRule<SwapCase>("Evaporator", Read
             : Ruling.Good($"The suction evaporates at {Degrees.Of(suction.Dew)} (dew); the design is {Degrees.Of(design)}, and {Degrees.Apart(WarmKelvin)} over it still passes.", $"within {Degrees.Apart(WarmKelvin)} of the design");
     }
 
+    /// <summary>Whether the evaporator's fans stand still on a box that is warm, or of which nobody knows that it is cold: then no pressure means anything yet.</summary>
+    internal static bool IsWaitedFor(MotorReadings readings) =>
+        readings.EvaporatorFansRun == false && (readings is { BoxTemperature: null } or { BoxSetpoint: null } || IsWarm(readings));
+
     /// <summary>Whether the box is far over its setpoint.</summary>
     internal static bool IsWarm(MotorReadings readings) =>
         readings is { BoxTemperature: { } box, BoxSetpoint: { } setpoint } && IsOver(box, setpoint);

@@ -38,7 +38,7 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
         if (best is { } choice && choice.Tap.Takes(choice.Supply.Volts)) return Takes(choice, old, facet);
         if (!supply.LinesMeasured)
         {
-            return Finding.Unknown(Side.Site, "volts", $"It takes {Windows(taps)}; the volts there were not measured.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
+            return Finding.Unknown(Side.Site, "volts", ByOldPlate(need, facet), $"It takes {Windows(taps)}; the volts there were not measured.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
         }
 
         if (taps.Any(tap => supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)))
@@ -57,14 +57,12 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
     private static Finding Takes(TapChoice choice, Between? old, SupplyVoltageFacet facet)
     {
         var (tap, supply) = choice;
-        var several = facet.Connections.Taps.Count > 1;
         List<Change> changes = [];
         if (old is { } before && before != supply.Between) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, where the old motor was {Connection(before)}"));
 
         // What the old motor was on is not known: left between lines, this one would burn.
         if (old is null && supply.Between == Between.LineAndNeutral) changes.Add(new(SupplyChanges.Reconnect, $"connect it {Connection(supply.Between)}, never between lines"));
-        if (several && facet.ConnectedFor.Count == 0) changes.Add(facet.IsStarDelta ? new Change(SupplyChanges.CheckTap, $"see that it is joined {Joined(tap, facet)}") : new(SupplyChanges.CheckTap, $"see that it is connected for {tap}"));
-        else if (several && !facet.ConnectedFor.Contains(tap)) changes.Add(new(SupplyChanges.SetTap, $"set the {tap} tap{(facet.IsStarDelta ? $": join it {Joined(tap, facet)}" : string.Empty)}; it ships connected for {facet.ConnectedFor[0]}"));
+        if (OfTap(tap, facet) is var (kind, words)) changes.Add(new(kind, words));
         return Finding.MeetsWith(changes, $"{Words(supply)}; the {tap} tap takes {tap.Least:0.#} to {tap.Most:0.#} V.") with
         {
             Shortfall = Shortfall(choice),
@@ -73,6 +71,22 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
                 ? (FormattableString)$"At {supply.Volts:0.#} V, {choice.Off * 100:0.0} % off {tap}, it runs, but speed, torque and heat will not necessarily be as rated (NEMA MG 1 12.44)."
                 : null,
         };
+    }
+
+    /// <summary>What has to be done about the taps to have it on this one; null when nothing has.</summary>
+    private static (ChangeKind Kind, FormattableString Words)? OfTap(VoltTap tap, SupplyVoltageFacet facet)
+    {
+        if (facet.Connections.Taps.Count < 2 || facet.ConnectedFor.Contains(tap)) return null;
+        if (facet.ConnectedFor.Count > 0) return (SupplyChanges.SetTap, $"set the {tap} tap{(facet.IsStarDelta ? $": join it {Joined(tap, facet)}" : string.Empty)}; it ships connected for {facet.ConnectedFor[0]}");
+        return (SupplyChanges.CheckTap, facet.IsStarDelta ? (FormattableString)$"see that it is joined {Joined(tap, facet)}" : $"see that it is connected for {tap}");
+    }
+
+    /// <summary>The tap that takes the whole of the old motor's only one: most likely it is the one to set, and whoever hands the part out shall hear that it ships for another.</summary>
+    private static IReadOnlyList<Change> ByOldPlate(MotorNeed need, SupplyVoltageFacet facet)
+    {
+        if (VoltTap.Of(need.Plate.Voltage) is not [var old]) return [];
+        var covering = facet.Connections.Taps.Where(tap => tap.Low <= old.Low && tap.High >= old.High).OrderBy(tap => tap.High - tap.Low).ToList();
+        return covering.Count > 0 && OfTap(covering[0], facet) is var (kind, words) ? [new(kind, $"the old motor was for {old}: {words}; measure the supply")] : [];
     }
 
     private static string Joined(VoltTap tap, SupplyVoltageFacet facet) =>

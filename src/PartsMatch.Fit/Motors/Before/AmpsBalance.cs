@@ -15,7 +15,7 @@ public sealed class AmpsBalance() : ReadingRule<MotorCase>("Balance of the amps"
     public override Ruling? Judge(MotorCase one)
     {
         if (one.HasVolts != true || one.TakesNoCurrent != false || Of(one.Amps) is not { } ruling) return null;
-        if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
+        if (ruling.Verdict != ReadingVerdict.Bad || one.HasLegWithoutCurrent) return ruling;
         return Windings.AreGood(one)
             ? ruling.NotThePart()
             : ruling.ThenRead(Windings.NextField(one), "The legs take unlike currents. Power off, leads apart, measure the three windings: if they are alike, look at contactor and supply.");

@@ -4,7 +4,7 @@ using PartsMatch.Fit.Published;
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it take more than its plate says while it turns?</summary>
-/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good is it the load.</remarks>
+/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good is it the load. On two legs of three it is neither, which is another rule.</remarks>
 public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", ReadingSources.AmpsAgainstPlate)
 {
     private static readonly CapacitorUnderLoad Capacitor = new();
@@ -12,7 +12,7 @@ public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the p
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)
     {
-        if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false }) return null;
+        if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false, HasLegWithoutCurrent: false }) return null;
         var ruling = PlateAmps.Judge(one.Amps, one.FullLoadAmps, one.Need.Plate.ServiceFactor);
         if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
         if (one is { HasCapacitor: not false, IsElectronic: false } && Capacitor.Judge(one) is not { Verdict: ReadingVerdict.Good })

@@ -12,7 +12,7 @@ public static class MotorBefore
     public static IReadOnlyList<ReadingRule<MotorCase>> Rules { get; } =
     [
         new ShaftByHand(), new InsulationToEarth(), new SinglePhaseWindings(), new ThreePhaseWindings(),
-        new VoltsAtLeads(), new SupplyAtLeads(), new SupplyBalance(),
+        new VoltsAtLeads(), new SupplyAtLeads(), new SupplyBalance(), new LegWithoutCurrent(),
         new HotWithoutCurrent(), new NoCurrent(), new CommandOfElectronics(), new CapacitorUnderLoad(), new StandsStill(), new AmpsOverPlate(), new AmpsBalance(),
     ];
 

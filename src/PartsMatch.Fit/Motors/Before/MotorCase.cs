@@ -21,6 +21,8 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
     /// <summary>The same where they are not known, A (practice).</summary>
     private const double NoAmpsAtAll = 0.05;
 
+    private const int AllLegs = 3;
+
     /// <summary>From this share of its marked locked-rotor amps on it stands still (practice).</summary>
     private const double LockedShare = 0.8;
 
@@ -33,8 +35,9 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
     /// <summary>Amps of its lines; empty when not read.</summary>
     public IReadOnlyList<double> Amps { get; } = [.. Readings.MotorAmps?.Legs.Select(amps => amps.Amperes) ?? []];
 
-    /// <summary>Whether it is a three-phase motor.</summary>
-    public bool? IsThreePhase { get; } = (Need.Plate.Phase ?? MotorKinds.PhasesOf(Need.Plate.Type)) is { } phases ? phases == Phases.Three : null;
+    /// <summary>Whether it is a three-phase motor: by its plate; where that is silent, three lines with amps of their own tell.</summary>
+    public bool? IsThreePhase { get; } =
+        (Need.Plate.Phase ?? MotorKinds.PhasesOf(Need.Plate.Type)) is { } phases ? phases == Phases.Three : Readings.MotorAmps?.Legs.Count == AllLegs ? true : null;
 
     /// <summary>Whether it has electronics of its own.</summary>
     public bool IsElectronic => Need.Plate.Type == MotorType.ElectronicallyCommutated;
@@ -47,6 +50,13 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
 
     /// <summary>Whether it takes no current; a leg with some is enough to say it does.</summary>
     public bool? TakesNoCurrent => Amps.Count == 0 ? null : !Within.AtLeast(Amps.Max(), Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
+
+    /// <summary>Whether one line of a three-phase motor takes no current while another does: it runs, or hums, on two.</summary>
+    public bool HasLegWithoutCurrent =>
+        IsThreePhase == true && Amps.Count == AllLegs && TakesNoCurrent == false && !Within.AtLeast(Amps.Min(), Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
+
+    /// <summary>Whether the volts of the three legs lie so far apart that one of them is lost, not only unlike.</summary>
+    public bool HasLostLeg => HasVolts == true && Volts.Count == AllLegs && SupplyBalance.IsLost(Volts);
 
     /// <summary>Whether it stands still with current in it.</summary>
     public bool? IsStalled =>

@@ -16,6 +16,8 @@ internal static class MotorMends
         one => Supply.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
             ? new("supplyOffTap", bad.Sentence, SupplyAtLeads.IsFarOff(one) ? "See why that motor was on these volts: read plate and meter again, and look whether the supply or the motor was changed." : "Set the tap for the volts that are there, or have the supply mended.", MotorSources.Running) : null,
         Unbalanced,
+        one => one is { HasVolts: true, HasLegWithoutCurrent: true, HasLostLeg: false }
+            ? new("legWithoutCurrent", FormattableString.Invariant($"{one.Amps[0]:0.###}, {one.Amps[1]:0.###} and {one.Amps[2]:0.###} A: one leg takes no current."), "Look at the contactor pole, the fuse and the joints of that leg, and replace what is open or burnt: a motor on two legs burns.", ReadingSources.AmpsUnbalance) : null,
         one => one.Readings.ContactBurnt == true
             ? new("contactBurnt", "A pole of the contactor is burnt.", "Replace the contactor: a burnt pole starves the motor or takes a leg away.", ReadingSources.Killers) : null,
         one => Capacitor.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
@@ -41,9 +43,14 @@ internal static class MotorMends
     private static MendFirst? Unbalanced(MotorCase one)
     {
         if (one.HasVolts != true || one.Volts.Count != 3 || SupplyBalance.Of(one.Volts) is not { Verdict: not ReadingVerdict.Good } ruling) return null;
-        var added = one.Volts.Min() > 0 ? Unbalance.AddedRisePercent(Unbalance.Percent(one.Volts[0], one.Volts[1], one.Volts[2])) : (double?)null;
-        var heat = added is { } percent ? FormattableString.Invariant($" Its winding gets about {percent:0} % hotter by that.") : string.Empty;
-        return new("supplyUnbalanced", ruling.Sentence + heat, "Balance the legs: look at contactor poles, loose terminals, and single-phase loads on one leg.", ReadingSources.AddedRise);
+        if (one.HasLostLeg) return new("legLost", $"{ruling.Sentence} On two legs a winding gets far hotter than it stands.", "Find the open fuse, contactor pole or joint of that leg, and mend it before any motor runs there.", ReadingSources.VoltsUnbalance);
+
+        // Twice the square holds for a few percent only.
+        var percent = Unbalance.Percent(one.Volts[0], one.Volts[1], one.Volts[2]);
+        var heat = Within.AtMost(percent, SupplyBalance.MostPercent)
+            ? FormattableString.Invariant($"about {Unbalance.AddedRisePercent(percent):0} % hotter by that")
+            : "far hotter by that than it stands";
+        return new("supplyUnbalanced", $"{ruling.Sentence} Its winding gets {heat}.", "Balance the legs: look at contactor poles, loose terminals, and single-phase loads on one leg.", ReadingSources.AddedRise);
     }
 
     /// <summary>The one that is there is marked for another µF than the plate asks for.</summary>

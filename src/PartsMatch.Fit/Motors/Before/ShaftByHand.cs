@@ -12,7 +12,8 @@ public sealed class ShaftByHand() : ReadingRule<MotorCase>("Turning by hand", Re
         true => Ruling.Good($"It turns freely by hand.", $"turns without dragging or grinding"),
         false when one.Readings.BladeClear == false => Ruling.Bad($"It binds by hand, but the blade touches its ring or guard: set the blade free first, then try the shaft again.", $"turns without dragging or grinding").NotThePart(),
         false => Ruling.Bad($"It binds by hand with the power off: its bearings have failed, where nothing drags on the blade.", $"turns without dragging or grinding").ThePartHasFailed(),
-        null when one.HasVolts == true && one.IsStalled == true => Ruling.Read("spinsFreely", "It has current and stands still. Power off and locked out, turn it by hand: if it binds, it is the bearings; if it spins free, the capacitor comes next."),
+        null when one is { HasVolts: true, IsStalled: true, HasLegWithoutCurrent: false } =>
+            Ruling.Read("spinsFreely", $"It has current and stands still. Power off and locked out, turn it by hand: if it binds, it is the bearings; if it spins free, {(one.IsElectronic ? "its command and its electronics come" : one.HasCapacitor == false ? "the windings come" : "the capacitor comes")} next."),
         null when one is { HasVolts: false, Readings.Control: CircuitState.HighPressureTripped } =>
             Ruling.Read("spinsFreely", "The high-pressure control tripped, and a seized condenser fan trips it. Power off and locked out, turn the fan by hand."),
         null => null,

@@ -17,7 +17,7 @@ public sealed class StandsStill() : ReadingRule<MotorCase>("Starting", ReadingSo
         if (one is not { HasVolts: true, TakesNoCurrent: not true }) return null;
         if (one.IsStalled is not { } stalled) return one.TakesNoCurrent is null ? null : Ruling.Read("turns", "It takes current: does it turn?");
         if (!stalled) return Ruling.Good($"It turns.");
-        if (one.Readings.SpinsFreely != true || one.IsElectronic) return null;
+        if (one.Readings.SpinsFreely != true || one.IsElectronic || one.HasLegWithoutCurrent) return null;
         return Capacitor.Judge(one) switch
         {
             null when one.HasCapacitor == false => WithoutCapacitor(one),
@@ -28,7 +28,7 @@ public sealed class StandsStill() : ReadingRule<MotorCase>("Starting", ReadingSo
 
     private static Ruling? WithoutCapacitor(MotorCase one)
     {
-        if (!Windings.AreGood(one)) return Ruling.Read(Windings.NextField(one), "It stands still, spins free, and the capacitor is not the cause. Power off, leads apart, measure the windings.");
+        if (!Windings.AreGood(one)) return Ruling.Read(Windings.NextField(one), $"It stands still{(one.HasCapacitor == false ? " and spins free" : ", spins free, and the capacitor is not the cause")}. Power off, leads apart, measure the windings.");
         if (Supply.Judge(one) is not { Verdict: ReadingVerdict.Good })
         {
             return Ruling.CantTell($"It stands still though shaft, capacitor and windings are good; whether its volts are right is not known.").ThenRead("voltage", "Read the volts on the plate: a motor on the wrong tap may stand still.", Side.Plate);

@@ -12,6 +12,7 @@ public sealed class SupplyAtLeads() : ReadingRule<MotorCase>("Supply against the
     public override Ruling? Judge(MotorCase one)
     {
         if (one.HasVolts != true) return null;
+        if (one.HasLostLeg) return Ruling.NotApplicable($"A leg is lost: the mean of the three says nothing about the tap.");
         var volts = one.Volts.Average();
         if (one.Taps.Count == 0) return Ruling.CantTell($"{volts:0.#} V at its leads; the plate's volts are not known.");
         var tap = one.Taps.MinBy(each => each.Off(volts));
@@ -22,5 +23,5 @@ public sealed class SupplyAtLeads() : ReadingRule<MotorCase>("Supply against the
     }
 
     /// <summary>Whether the volts are so far off every tap that it cannot have run on them: then plate, supply or meter is wrong.</summary>
-    internal static bool IsFarOff(MotorCase one) => one.HasVolts == true && one.Taps.Count > 0 && !Within.AtMost(one.Taps.Min(tap => tap.Off(one.Volts.Average())), SupplyWindows.FurthestOff);
+    internal static bool IsFarOff(MotorCase one) => one is { HasVolts: true, HasLostLeg: false } && one.Taps.Count > 0 && !Within.AtMost(one.Taps.Min(tap => tap.Off(one.Volts.Average())), SupplyWindows.FurthestOff);
 }

@@ -13,6 +13,9 @@ public sealed class SupplyBalance() : ReadingRule<MotorCase>("Balance of the vol
     internal const double MostPercent = 5;
     private const int AllLegs = 3;
 
+    /// <summary>Unlike loads never pull legs further apart than this share of the greatest; an open fuse or pole does (practice).</summary>
+    private const double MostApart = 0.25;
+
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)
     {
@@ -23,14 +26,16 @@ public sealed class SupplyBalance() : ReadingRule<MotorCase>("Balance of the vol
             : null;
     }
 
+    /// <summary>Whether a leg is lost: dead, or left with what comes back through windings. No mean and no percentage of such readings means anything.</summary>
+    internal static bool IsLost(IReadOnlyList<double> legs) => !Within.AtMost(1 - (legs.Min() / legs.Max()), MostApart);
+
     /// <summary>What three readings line to line say.</summary>
     internal static Ruling Of(IReadOnlyList<double> legs)
     {
-        // A dead leg shows 0 V, which no percentage is taken of.
-        var percent = legs.Min() > 0 ? Unbalance.Percent(legs[0], legs[1], legs[2]) : double.PositiveInfinity;
         FormattableString limit = $"at most {EasyPercent} %; never over {MostPercent} %";
         var shown = FormattableString.Invariant($"{legs[0]:0.#}, {legs[1]:0.#} and {legs[2]:0.#} V");
-        if (double.IsInfinity(percent)) return Ruling.Bad($"{shown}: a leg is dead. Look at fuses and contactor.", limit);
+        if (IsLost(legs)) return Ruling.Bad($"{shown}: a leg is {(legs.Min() > 0 ? "lost, and what is read there comes back through windings" : "dead")}. Look at fuses and contactor poles upstream.", limit);
+        var percent = Unbalance.Percent(legs[0], legs[1], legs[2]);
         return Within.AtMost(percent, EasyPercent) ? Ruling.Good($"{shown} are {percent:0.##} % out of balance; up to {EasyPercent} % needs no derating.", limit)
             : !Within.AtMost(percent, MostPercent) ? Ruling.Bad($"{shown} are {percent:0.##} % out of balance, over {MostPercent} %: mend the supply before any motor runs on it.", limit)
             : Ruling.CantTell($"{shown} are {percent:0.##} % out of balance: over {EasyPercent} % a motor carries only {UnbalanceDerating.Factor(Math.Min(percent, MostPercent)):0.00} of its rated power, and over {MostPercent} % none should run.", limit);

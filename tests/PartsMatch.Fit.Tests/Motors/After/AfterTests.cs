@@ -196,6 +196,23 @@ public sealed class AfterTests
         check.Sentence.ShouldContain("add no refrigerant");
     }
 
+    [Fact]
+    public void While_the_evaporator_fans_of_a_warm_box_stand_still_the_split_has_no_verdict_and_no_causes()
+    {
+        const string warm = $"{Split}; enteringAir=95 °F; fansOnCoil=3; fansRunning=2; bladeClear=yes; leadVolts=228 V; motorAmps=2 A; boxTemperature=70 °F; boxSetpoint=35 °F";
+        var waiting = Report($"{warm}; evaporatorFansRun=no");
+        waiting.Readings.Single(check => check.Title == "Condensing split").Verdict.ShouldBe(ReadingVerdict.NotApplicable);
+        waiting.Causes.ShouldBeEmpty();
+        waiting.Drawings.ShouldBeEmpty();
+        waiting.Readings.Where(check => check.Title is "Blade" or "Volts under load" or "Amps").ShouldAllBe(check => check.Verdict == ReadingVerdict.Good);
+        Report($"{warm}; evaporatorFansRun=yes").Causes.ShouldNotBeEmpty();
+        Verdict<CondensingSplit>($"{Split}; enteringAir=95 °F; boxTemperature=36 °F; boxSetpoint=35 °F; evaporatorFansRun=no").ShouldBe(ReadingVerdict.Bad);
+    }
+
+    [Fact]
+    public void A_fan_that_turns_backwards_is_not_called_too_heavy_for_it() =>
+        Report("leadVolts=228 V; motorAmps=2.6 A; turnsRightWay=no", site: "fanKind=propeller").Causes.Single(cause => cause.Name == "fanTooHeavy").Evidence.ShouldHaveSingleItem();
+
     // Practice: 10 °F. Computed: R-134a at 18.43 psig evaporates at 20.0 °F.
     [Theory]
     [InlineData("boxTemperature=45 °F; boxSetpoint=35 °F", null)]

@@ -162,6 +162,18 @@ public sealed class SupplyVoltageTests : MotorAspectTests<SupplyVoltage>
     public void Without_a_reading_a_part_that_covers_the_old_taps_comes_first(string old, string tap, double shortfall) =>
         Unknown(Side.Site, "volts", plate: $"voltage={old}", part: $"voltage={tap}; phase=1").Shortfall.ShouldBe(shortfall, 1e-9);
 
+    // Nothing is passed without a reading; what the old plate makes likely is said all the same.
+    [Theory]
+    [InlineData("208-230 V", "voltage=115/208-230 V; connectedFor=115 V", "the old motor was for 208-230 V: set the 208-230 V tap; it ships connected for 115 V; measure the supply")]
+    [InlineData("230 V", "voltage=115/208-230 V; connectedFor=115 V", "the old motor was for 230 V: set the 208-230 V tap; it ships connected for 115 V; measure the supply")]
+    [InlineData("208-230 V", "voltage=115/208-230 V", "the old motor was for 208-230 V: see that it is connected for 208-230 V; measure the supply")]
+    [InlineData("208-230 V", "voltage=115/208-230 V; connectedFor=208-230 V", null)]
+    [InlineData("208-230 V", "voltage=115/230 V; connectedFor=115 V", null)]
+    [InlineData("208-230 V", "voltage=208-230 V", null)]
+    [InlineData("115/208-230 V", "voltage=115/208-230 V; connectedFor=115 V", null)]
+    public void Without_a_reading_the_tap_that_the_old_plate_makes_likely_is_named(string old, string part, string? text) =>
+        Unknown(Side.Site, "volts", plate: $"voltage={old}; phase=1", part: $"{part}; phase=1").Changes.Select(change => change.Text).ShouldBe(text is null ? [] : [text]);
+
     [Fact]
     public void A_part_without_volts_is_unknown() => Unknown(Side.Part, "voltage", site: "volts=230 V", part: "phase=1");
 

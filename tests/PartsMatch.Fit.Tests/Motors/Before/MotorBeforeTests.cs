@@ -87,6 +87,36 @@ public sealed class MotorBeforeTests
     [InlineData("leadVolts=460/462/461 V; turns=yes; motorAmps=1.8/1.8/1.2 A; ohmsOneToTwo=10 Ω; ohmsTwoToThree=10 Ω; ohmsOneToThree=10 Ω", Conclusion.NotThePart, null)]
     public void A_three_phase_motor_wants_all_three_legs(string readings, Conclusion conclusion, string? next) => Is(Asked.Of(readings, Asked.Three), conclusion, next);
 
+    // Practice: a motor on two legs of three; the supply's leg is looked at first, and only ohms condemn the motor.
+    [Theory]
+    [InlineData("leadVolts=460 V; turns=yes; motorAmps=1.9/0/1.9 A", Conclusion.ReadNext, "leadVolts")]
+    [InlineData("leadVolts=460 V; hums=yes; motorAmps=3/0/3 A", Conclusion.ReadNext, "leadVolts")]
+    [InlineData("leadVolts=460/230/230 V; turns=yes; motorAmps=1.9/0/1.9 A", Conclusion.NotThePart, null)]
+    [InlineData("leadVolts=460/462/461 V; turns=yes; motorAmps=1.9/0/1.9 A", Conclusion.ReadNext, "ohmsOneToTwo")]
+    [InlineData("leadVolts=460/462/461 V; hums=yes; motorAmps=3/0/3 A", Conclusion.ReadNext, "ohmsOneToTwo")]
+    [InlineData("leadVolts=460/462/461 V; hums=yes; motorAmps=3/0.09/3 A; spinsFreely=yes", Conclusion.ReadNext, "ohmsOneToTwo")]
+    [InlineData("leadVolts=460/462/461 V; hums=yes; motorAmps=3/0/3 A; ohmsOneToTwo=open; ohmsTwoToThree=open; ohmsOneToThree=10 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("leadVolts=460/462/461 V; hums=yes; spinsFreely=yes; motorAmps=3/0/3 A; ohmsOneToTwo=10 Ω; ohmsTwoToThree=10 Ω; ohmsOneToThree=10 Ω", Conclusion.NotThePart, null)]
+    public void A_three_phase_motor_with_a_leg_without_current_runs_on_two(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Asked.Of(readings, Asked.Three);
+        Is(diagnosis, conclusion, next);
+        diagnosis.MendFirst.Count(mend => mend.Mend.Contains("contactor pole", StringComparison.Ordinal)).ShouldBe(1);
+        string[] said = [diagnosis.Sentence, diagnosis.Next?.Why ?? "", .. diagnosis.Checks.Select(check => check.Sentence)];
+        said.ShouldAllBe(sentence => !sentence.Contains("capacitor", StringComparison.Ordinal) && !sentence.Contains("shorted", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Three_amps_at_a_plate_that_does_not_say_its_phases_are_those_of_a_three_phase_motor() =>
+        Is(Asked.Of("leadVolts=460/462/461 V; hums=yes; motorAmps=3/0/3 A", "voltage=460 V"), Conclusion.ReadNext, "ohmsOneToTwo");
+
+    [Theory]
+    [InlineData(Asked.ShadedPole, "leadVolts=116 V; hums=yes; motorAmps=1.5 A")]
+    [InlineData(Asked.ShadedPole, "leadVolts=116 V; hums=yes; motorAmps=1.5 A; spinsFreely=yes")]
+    [InlineData(Asked.Three, "leadVolts=460/462/461 V; motorAmps=6 A; turns=no")]
+    [InlineData(Asked.Three, "leadVolts=460/462/461 V; motorAmps=6 A; turns=no; spinsFreely=yes")]
+    public void A_motor_without_a_capacitor_is_never_asked_about_one(string plate, string readings) => Asked.Of(readings, plate).Sentence.ShouldNotContain("capacitor");
+
     [Fact]
     public void What_condemns_stands_before_what_clears_a_blown_fuse_does_not_clear_the_winding_that_blew_it() =>
         Asked.Of($"{Dead}; insulationToEarth=0 MΩ").Conclusion.ShouldBe(Conclusion.PartHasFailed);

@@ -175,6 +175,29 @@ public sealed class MotorLimitsBeforeTests
         diagnosis.MendFirst.Single(one => one.Name == "supplyOffTap").Mend.ShouldStartWith(mend);
     }
 
+    // Practice: legs more than a quarter apart are a lost leg. 0.75 × 460 = 345 V.
+    [Theory]
+    [InlineData("460/230/230 V", true)]
+    [InlineData("460/344.9/460 V", true)]
+    [InlineData("460/345/460 V", false)]
+    [InlineData("460/0/460 V", true)]
+    public void A_lost_leg_is_not_taken_for_the_wrong_supply(string volts, bool isLost)
+    {
+        var diagnosis = Asked.Of($"leadVolts={volts}", Asked.Three);
+        diagnosis.Conclusion.ShouldBe(Conclusion.NotThePart);
+        diagnosis.Sentence.Contains("Look at fuses and contactor poles upstream", StringComparison.Ordinal).ShouldBe(isLost, diagnosis.Sentence);
+        diagnosis.MendFirst.Any(mend => mend.Name == "legLost").ShouldBe(isLost);
+        if (isLost) diagnosis.MendFirst.ShouldHaveSingleItem().Cause.ShouldEndWith("far hotter than it stands.");
+        if (isLost) diagnosis.Checks.Select(check => check.Sentence).ShouldAllBe(sentence => !sentence.Contains("does not belong", StringComparison.Ordinal));
+    }
+
+    // NEMA MG 1 14.36, from memory: 2 × 5² = 50 % at 5 %; beyond it the formula says nothing.
+    [Theory]
+    [InlineData("300/315/285 V", "about 50 % hotter by that.")]
+    [InlineData("300/316/284 V", "far hotter by that than it stands.")]
+    public void The_heat_of_unlike_legs_is_worked_out_up_to_5_percent_only(string volts, string heat) =>
+        Asked.Of($"leadVolts={volts}", "phase=3").MendFirst.Single(mend => mend.Name == "supplyUnbalanced").Cause.ShouldEndWith(heat);
+
     [Fact]
     public void What_killed_it_is_named_with_what_to_mend()
     {
