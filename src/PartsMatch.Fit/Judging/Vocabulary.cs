@@ -21,6 +21,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>A unit that is never meant at these labels: horsepower is never input. Null when all are.</summary>
     public string? NeverIn { get; init; }
 
+    /// <summary>A field whose figure and unit behind the label show that it is not meant (0,09 kW In 0,95 A: In is the rated current); nor is it before a figure when it follows one (SHAFT 1/2 IN 120 W: inches). Null when it always is.</summary>
+    public string? NeverBefore { get; init; }
+
     /// <summary>The field that its figure goes to where the plate gives another figure of its own field: P1 120 W beside P2 75 W is the input power. Null when two figures contradict one another.</summary>
     public string? YieldsTo { get; init; }
 
@@ -93,6 +96,12 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
     public IReadOnlyList<string> Fillers { get; init; } = [];
+
+    /// <summary>Words that deny the word before them: REVERSIBLE NO. They must be among the strangers, labels, words or fillers, too.</summary>
+    public IReadOnlyList<string> Denials { get; init; } = [];
+
+    /// <summary>What values are when a slip was mended in them: narrower than the limits, for 114 horsepower are sooner a lost slash.</summary>
+    public IReadOnlyList<PlateLimit> Usual { get; init; } = [];
 
     /// <summary>Second figures that belong to a field.</summary>
     public IReadOnlyList<PlateTail> Tails { get; init; } = [];

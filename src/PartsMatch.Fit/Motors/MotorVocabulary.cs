@@ -29,6 +29,8 @@ public static class MotorVocabulary
         Pairs = [["speed", "speeds"], ["voltage", "speeds"]],
         Groups = [["voltage", "phase", "frequency"], ["voltage", "frequency", "phase"]],
         Limits = MotorLimits.All,
+        Usual = [StandardHorsepower.Limit],
+        Denials = ["NO"],
 
         Vague =
         [

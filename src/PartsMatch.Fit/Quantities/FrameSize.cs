@@ -17,6 +17,7 @@ public enum FrameSystem
 /// <remarks>NEMA MG 1 4.2: suffix Y is a special mounting and Z a special shaft: the number then promises only the shaft height. C is a face with tapped holes; H a longer foot; T the 1964 series.</remarks>
 public sealed record FrameSize(FrameSystem System, int Number, string Suffix) : IHaveTextForm<FrameSize>
 {
+    private static readonly HashSet<int> FractionalHorsepower = [42, 48, 56];
     private static readonly HashSet<int> IecOnly = [63, 71, 80, 90, 100, 112, 132, 160];
 
     /// <inheritdoc/>
@@ -31,6 +32,8 @@ public sealed record FrameSize(FrameSystem System, int Number, string Suffix) : 
 
         public override string Example => "48Y";
 
+        public override bool MayBeginWithLetter => true;
+
         public override TextReading<FrameSize> Read(string text)
         {
             var refused = TextReading<FrameSize>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
@@ -39,11 +42,14 @@ public sealed record FrameSize(FrameSystem System, int Number, string Suffix) : 
             if (iec) given = given[3..].Trim(' ', '-');
             else if (given.StartsWith("NEMA", StringComparison.Ordinal)) given = given[4..].Trim(' ', '-');
 
-            // A letter before the number is the maker's own and promises nothing (MG 1 gives it no meaning).
+            // A letter before the number of a small motor is the maker's own and promises nothing (MG 1 gives it no meaning): S56C. Before 43T it would sooner be a 1.
+            var isPrefixed = !iec && given.Length > 2 && char.IsAsciiLetterUpper(given[0]) && char.IsAsciiDigit(given[1]);
+            if (isPrefixed) given = given[1..];
             var digits = given.TakeWhile(char.IsAsciiDigit).Count();
             var suffix = given[digits..].Trim();
             if (digits is < 2 or > 4 || suffix.Length > 4 || !suffix.All(char.IsAsciiLetterUpper)) return refused;
             var number = int.Parse(given[..digits], global::System.Globalization.CultureInfo.InvariantCulture);
+            if (isPrefixed && !FractionalHorsepower.Contains(number)) return refused;
             var system = iec || (IecOnly.Contains(number) && suffix is "" or "S" or "M" or "L") ? FrameSystem.Iec : FrameSystem.Nema;
             if (system == FrameSystem.Iec ? number is < 40 or > 450 : number < 42) return refused;
             return TextReading<FrameSize>.Of(new(system, number, suffix));

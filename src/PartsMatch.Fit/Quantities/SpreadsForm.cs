@@ -11,6 +11,11 @@ namespace PartsMatch.Fit.Quantities;
 public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? widestRatio) : TextForm<Figures<Spread<T>>>
     where T : struct, IQuantity
 {
+    /// <summary>The least and greatest ratio of two taps: √3 and 2 with a tenth of slack (practice).</summary>
+    private const double LeastTaps = 1.6;
+
+    private const double MostTaps = 2.2;
+
     /// <inheritdoc/>
     public override string Expected => $"{one.Expected}, or several, such as {example}";
 
@@ -38,6 +43,11 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         {
             var value = one.Make(figure.Number, unit, text);
             if (!value.IsRead) return TextReading<Figures<Spread<T>>>.Refused(value.Wrong!);
+            if (open && figure.Joiner == '-' && widestRatio is { } widest && IsNeitherSpanNorTaps(spreads[^1].First, value.Value, widest))
+            {
+                return TextReading<Figures<Spread<T>>>.Refused($"“{text.Trim()}” is too wide for a span; with a slash it is two figures, and with the word “to” a wide span");
+            }
+
             if (open && Joins(spreads[^1].First, figure.Joiner, value.Value))
             {
                 spreads[^1] = Order(spreads[^1].First, value.Value);
@@ -79,6 +89,13 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         '-' or '/' when widestRatio is { } widest => Within.Ratio(Number(first), Number(next), widest),
         _ => false,
     };
+
+    /// <summary>A dash joins a span, or parts two taps in 2:1 or √3:1; 20-230 and 208-23 have lost a digit.</summary>
+    private bool IsNeitherSpanNorTaps(T first, T next, double widest)
+    {
+        var (one, other) = (Number(first), Number(next));
+        return !Within.Ratio(one, other, widest) && (Within.Ratio(one, other, LeastTaps) || !Within.Ratio(one, other, MostTaps));
+    }
 
     /// <summary>The ends of a span of volts stand low to high; amps stay as they stand, beside the volts they belong to.</summary>
     private Spread<T> Order(T first, T last) => widestRatio is not null && Number(last) < Number(first) ? new(last, first) : new(first, last);

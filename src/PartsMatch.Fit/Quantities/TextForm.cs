@@ -32,6 +32,9 @@ public abstract class TextForm
     /// <summary>Whether 1/4 is a quarter to it (horsepower, inches) rather than two figures.</summary>
     public virtual bool TakesFractions => false;
 
+    /// <summary>Whether a letter may touch its figure's front (frames, S56C), so that none there is mistaken for a digit.</summary>
+    public virtual bool MayBeginWithLetter => false;
+
     /// <summary>Reads a text; never throws, whatever the text.</summary>
     public abstract TextReading<object> ReadAny(string text);
 

@@ -33,6 +33,21 @@ internal static class Characters
         _ => null,
     };
 
+    /// <summary>Whether a bar stands for a slash: it touches one digit on either side, 1|4.</summary>
+    public static bool IsBarStroke(string text, int at) => text[at] is '|' or '¦' && IsBetweenSingles(text, at);
+
+    /// <summary>Whether a letter or bar that is drawn as a stroke touches one digit on either side: 1I4, but not 1l40.</summary>
+    public static bool IsSlashStroke(string text, int at) => text[at] is 'I' or 'i' or 'l' or '|' or '¦' && IsBetweenSingles(text, at);
+
+    /// <summary>Whether one digit and no more stands on either side of a character.</summary>
+    private static bool IsBetweenSingles(string text, int at)
+    {
+        return IsSingle(at - 1, at - 2) && IsSingle(at + 1, at + 2);
+
+        bool IsSingle(int digit, int beyond) => digit >= 0 && digit < text.Length && char.IsAsciiDigit(text[digit])
+            && (beyond < 0 || beyond >= text.Length || !(char.IsAsciiDigit(text[beyond]) || text[beyond] is '|' or '¦' or ',' || JoinsFigures(text[beyond])));
+    }
+
     /// <summary>What may stand inside a run of figures: 115/208-230, 45+5, 2.1. A comma may not: it parts 1075,60HZ as often as it is a decimal one.</summary>
     public static bool JoinsFigures(char character) => character is '/' or '-' or '–' or '+' or '&' or '.';
 

@@ -3,6 +3,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Takes back figures of which a slash parts a piece that nothing was read from: HP 1 / 0 is no whole horsepower, 1-1 / 2 A are not two.</summary>
 internal static class CutFigures
 {
+    /// <summary>Digits of the longest figure that has decimals; so many behind a comma are thousands, or another figure: PH 1,825 RPM.</summary>
+    private const int MostDigits = 3;
+
     /// <summary>The choice without such readings.</summary>
     public static Choice TakenBack(PlateText plate, Choice choice)
     {
@@ -14,6 +17,21 @@ internal static class CutFigures
         bool Cuts(int behind, int left) => left >= 0 && left < plate.Count && !read[left] && IsParted(plate, behind);
     }
 
-    /// <summary>Whether nothing but a slash stands between a number and the one before it.</summary>
-    public static bool IsParted(PlateText plate, int at) => plate.Is(at - 1, TokenKind.Number) && plate.Is(at, TokenKind.Number) && plate.SameLine(at) && plate.Gap(at).Trim() is "/";
+    /// <summary>Whether nothing but a slash or a dash stands between a number and the one before it: 20 -230, 20 - 230.</summary>
+    public static bool IsParted(PlateText plate, int at) =>
+        plate.Is(at - 1, TokenKind.Number) && plate.Is(at, TokenKind.Number) && plate.SameLine(at)
+        && (plate.Gap(at).Trim() is "/" or "-" or "–" || (plate.Gap(at) is " " && plate.Slice(at, at + 1)[0] is '-' or '−'));
+
+    /// <summary>Whether a decimal comma, 2,1, or the bar of 1|4 stands before a number: what touches it on both sides is one figure. That of 1075,60HZ is none, for so long a figure has no decimals.</summary>
+    public static bool IsTorn(PlateText plate, int at)
+    {
+        if (!plate.Is(at - 1, TokenKind.Number) || !plate.Is(at, TokenKind.Number)) return false;
+        if (plate.Gap(at) is "|" or "¦") return !plate.BeginsChunk(at);
+        if (plate.Gap(at) is not ",") return false;
+        var before = plate.Slice(at - 1, at);
+        var behind = plate.Slice(at, at + 1);
+        var last = before.Length - 1 - before.LastIndexOfAnyExceptInRange('0', '9');
+        var first = behind.IndexOfAnyExceptInRange('0', '9') is var end and >= 0 ? end : behind.Length;
+        return last is > 0 and <= MostDigits && first is > 0 and < MostDigits;
+    }
 }

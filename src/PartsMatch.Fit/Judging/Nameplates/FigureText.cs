@@ -17,10 +17,14 @@ internal static class FigureText
     {
         if (VulgarFractions.SpeltOut(text.ToString(), takesFractions) is not { } written) return null;
         if (Fraction(WithoutSpaces(written)) is not { } parts) return written;
+        if (takesFractions && parts.Whole is null && HasLostDash(parts.Above, parts.Below)) return null;
         return takesFractions
             ? parts.Whole is null && parts.Above > parts.Below && parts.Below > 0 ? written.Replace("/", " / ", StringComparison.Ordinal) : written
             : parts.Whole is not null && parts.Above < parts.Below && parts.Below <= 64 && int.IsPow2(parts.Below) ? null : written;
     }
+
+    /// <summary>11/2 HP may be one and a half, its dash lost, sooner than eleven and two.</summary>
+    private static bool HasLostDash(int above, int below) => above is > 10 and < 100 && below is 2 or 3 or 4 or 8 && above % 10 is > 0 and var rest && rest < below;
 
     /// <summary>Whether two figures may be items of one list: 1/4, 1/6 or 1075, 850; not 1075, 230.</summary>
     public static bool AreAlike(ReadOnlySpan<char> one, ReadOnlySpan<char> other)

@@ -9,6 +9,7 @@ internal sealed class Lexicon
     private const int LongestSymbol = 2;
 
     private readonly Dictionary<string, PlateLimit> limits;
+    private readonly Dictionary<string, PlateLimit> usual;
     private readonly Dictionary<Field, UnitSet> units;
     private readonly ILookup<Field, PlateVague> vague;
     private readonly HashSet<Field> markedBySteps = [];
@@ -19,6 +20,8 @@ internal sealed class Lexicon
     {
         Shape = shape;
         limits = vocabulary.Limits.ToDictionary(limit => FieldOf(limit.Field).Name);
+        usual = vocabulary.Usual.ToDictionary(limit => FieldOf(limit.Field).Name);
+        Denials = vocabulary.Denials.Select(Tree.Add).ToHashSet();
         Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
         vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
@@ -62,6 +65,12 @@ internal sealed class Lexicon
 
     /// <summary>The limit of a field's values on plates; null when its form says all.</summary>
     public PlateLimit? LimitOf(Field field) => limits.GetValueOrDefault(field.Name);
+
+    /// <summary>What a field's value must be when a part of its figure was mended; null when its limit says all.</summary>
+    public PlateLimit? UsualOf(Field field) => usual.GetValueOrDefault(field.Name);
+
+    /// <summary>The words that deny the one before them.</summary>
+    public IReadOnlySet<WordNode> Denials { get; }
 
     /// <summary>Values of a field without those that only say less than another of them.</summary>
     public List<string> Finest(Field field, IReadOnlyList<string> values) =>

@@ -30,8 +30,17 @@ internal sealed class Mending(string text, Lexicon lexicon, Func<IReadOnlyList<S
         return best;
     }
 
-    private static bool IsBetter(PlateFindings mended, PlateFindings before) =>
-        before.Fields.All(field => mended.Fields.Any(other => other.Field == field.Field && other.Text == field.Text)) && mended.Contradictions.Count <= before.Contradictions.Count;
+    private bool IsBetter(PlateFindings mended, PlateFindings before) =>
+        mended.Fields.All(MayBeMended) && before.Fields.All(field => mended.Fields.Any(other => other.Field == field.Field && other.Text == field.Text)) && mended.Contradictions.Count <= before.Contradictions.Count;
+
+    /// <summary>Whether a figure stays likely with what was mended in it: no letter before a frame's number, no slash where fractions are not printed, and nothing beyond what is usual.</summary>
+    private bool MayBeMended(ReadField read)
+    {
+        if (read.Mended.Count == 0) return true;
+        if (read.Field.Form.MayBeginWithLetter && read.Mended.Any(mended => char.IsLetter(mended.Typed[0]))) return false;
+        if (!read.Field.Form.TakesFractions && read.Mended.Any(mended => mended.ReadAs.Contains('/') && !mended.Typed.Contains('/'))) return false;
+        return lexicon.UsualOf(read.Field) is not { } usual || (read.Field.Form.ReadAny(read.Text).Value is { } value && usual.Holds(value));
+    }
 
     private static bool Uses(PlateFindings findings, Slip slip) => findings.Fields.Any(field => field.Spans.Any(span => span.From <= slip.From && slip.From < span.From + span.Length));
 }

@@ -35,7 +35,8 @@ internal sealed class PlacementSearch
 
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        return [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
+        return Denied.TakenBack(plate, lexicon, matches, all.FindAll(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To)));
     }
 
     private void AddAt(int from)
@@ -118,6 +119,7 @@ internal sealed class PlacementSearch
 
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
     {
+        if (label.Label.NeverBefore is { } never && ((stands == LabelStands.Behind && HasFigureBehind(labelAt.To, lexicon.FieldOf(never))) || (stands == LabelStands.Before && label.Label.Unit is null && plate.Is(labelAt.From - 1, TokenKind.Number) && plate.SameLine(labelAt.From)))) return;
         if (label.Label.NeverIn is { } unit && found.Text.EndsWith(unit, StringComparison.Ordinal)) return;
         var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
         var placed = new List<PlacedValue>(1);
@@ -134,6 +136,9 @@ internal sealed class PlacementSearch
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
         simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } other ? lexicon.FieldOf(other) : null });
     }
+
+    /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>
+    private bool HasFigureBehind(int at, Field field) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null);
 
     /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>
     private int Joins(int from, int to)

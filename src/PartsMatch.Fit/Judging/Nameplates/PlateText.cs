@@ -90,6 +90,10 @@ internal sealed class PlateText
     /// <summary>Whether nothing but a stop parts a figure from the letters before it: hp.25 may be a quarter, CL.155 is an abbreviation.</summary>
     public bool IsAtStop(int at) => Is(at - 1, TokenKind.Word) && Gap(at) is ".";
 
+    /// <summary>Whether a figure is one digit with a stop behind it: the decimals of A 2. may be lost.</summary>
+    public bool LosesDecimals(int from, int to) =>
+        to == from + 1 && Tokens[from].Length == 1 && char.IsAsciiDigit(plain[Tokens[from].From]) && Tokens[from].End < plain.Length && plain[Tokens[from].End] == '.';
+
     /// <summary>Whether two tokens that follow each other stand on one line.</summary>
     public bool SameLine(int at) => at > 0 && Tokens[at - 1].Line == Tokens[at].Line;
 

@@ -13,7 +13,7 @@ internal sealed record Slip(int From, int To)
         for (var from = 0; from < plain.Length; from++)
         {
             var to = from;
-            while (to < plain.Length && IsPart(plain[to])) to++;
+            while (to < plain.Length && (IsPart(plain[to]) || Characters.IsBarStroke(plain, to))) to++;
             if (to == from) continue;
             if (Trimmed(plain, from, to, lexicon) is { } slip) yield return slip;
             from = to;
@@ -27,7 +27,7 @@ internal sealed record Slip(int From, int To)
         var mended = plain.ToCharArray();
         foreach (var slip in slips)
         {
-            for (var at = slip.From; at < slip.To; at++) mended[at] = Characters.DigitLike(plain[at]) ?? plain[at];
+            for (var at = slip.From; at < slip.To; at++) mended[at] = Characters.IsSlashStroke(plain, at) ? '/' : Characters.DigitLike(plain[at]) ?? plain[at];
         }
 
         return new(mended);
@@ -43,7 +43,7 @@ internal sealed record Slip(int From, int To)
         while (from < to && !char.IsAsciiDigit(mended[to - 1])) to--;
         for (var at = from; at < to; at++)
         {
-            if (Characters.DigitLike(span.Text[at - span.From]) is not null) return (from, to - from);
+            if (span.Text[at - span.From] is var typed && (Characters.DigitLike(typed) is not null || typed is '|' or '¦')) return (from, to - from);
         }
 
         return (from, 0);
@@ -66,7 +66,16 @@ internal sealed record Slip(int From, int To)
         else if (behind > to && !lexicon.Knows(plain.AsSpan(to, behind - to))) return null;
 
         var figure = plain.AsSpan(from, to - from);
-        return figure.IndexOfAny(Characters.DigitLikes) >= 0 && !lexicon.Knows(figure) ? new(from, to) : null;
+        var hasStroke = false;
+        for (var at = from; at < to; at++)
+        {
+            // A stroke between single digits is a lost slash sooner than a 1; in a longer figure, 1l40, it is a 1.
+            if (!Characters.IsSlashStroke(plain, at)) continue;
+            if (to - from != 3) return null;
+            hasStroke = true;
+        }
+
+        return (hasStroke || figure.IndexOfAny(Characters.DigitLikes) >= 0) && !lexicon.Knows(figure) ? new(from, to) : null;
     }
 
     private static bool IsFigure(char character) => char.IsAsciiDigit(character) || Characters.DigitLike(character) is not null;

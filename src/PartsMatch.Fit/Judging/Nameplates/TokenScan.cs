@@ -63,7 +63,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         else if (Characters.IsSeparator(here))
         {
             // A comma between digits may be a decimal one, and so may that of O,37: what stands on its two sides is read together or not at all.
-            parted |= Characters.Divides(here) && !(here == ',' && (Characters.IsFigure(Before()) || Characters.DigitLike(Before()) is not null) && Characters.IsFigure(At(at + 1)));
+            parted |= Characters.Divides(here) && !(here == ',' && (Characters.IsFigure(Before()) || Characters.DigitLike(Before()) is not null) && Characters.IsFigure(At(at + 1))) && !Characters.IsBarStroke(text, at);
             at++;
         }
         else if (Characters.IsQuote(here) && !Characters.IsFigure(Before()))

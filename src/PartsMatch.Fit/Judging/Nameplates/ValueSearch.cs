@@ -33,6 +33,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
         }
 
         if (plate.Is(from, TokenKind.Number)) AddFigures(from, label, found);
+        else if (label.Field.Form.MayBeginWithLetter) AddPrefixed(from, label.Field, found);
         AddWords(from, label.Field, found);
         return found;
     }
@@ -46,6 +47,16 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
                 if (word.Field == field && reader.Read(field, word.Value, null) is { } text) found.Add(new(match.End, text));
             }
         }
+    }
+
+    /// <summary>FR S56C: a letter that touches the figure.</summary>
+    private void AddPrefixed(int from, Field field, List<Found> found)
+    {
+        if (plate.Tokens[from].Length > 1 || !plate.Is(from + 1, TokenKind.Number) || !plate.Gap(from + 1).IsEmpty) return;
+        var figure = from + 2;
+        var end = UnitEnd(figure, field) ?? figure;
+        if (reader.Read(field, plate.Slice(from, end), null) is { } text) found.Add(new(end, text));
+        else if (reader.Read(field, plate.Slice(from, figure), null) is { } bare) found.Add(new(figure, bare));
     }
 
     private void AddWording(int from, Field field, List<Found> found)
@@ -78,6 +89,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyLis
     /// <summary>A figure with or without its unit. The stop of hp.25 is a decimal point, for a symbol has no stop; that of CAP.5 may be either, and then nothing is read.</summary>
     private string? Figure(int from, int to, LabelEntry label, string? unit)
     {
+        if (plate.LosesDecimals(from, to) && label.Field.Form.ValueType != typeof(int) && label.Field.Form.Choices.Count == 0) return null;
         var whole = reader.Read(label.Field, plate.Slice(from, to), unit);
         if (!plate.IsAtStop(from) || reader.Read(label.Field, $".{plate.Slice(from, to)}", unit) is not { } behindPoint) return whole;
         return whole is null || (label.IsSymbol && plate.Gap(from - 1) is not ".") ? behindPoint : null;

@@ -26,7 +26,7 @@ public sealed class MendedSlipsTests
     [InlineData("2.lA", "fullLoadAmps=2.1 A", "2.l", "2.1")]
     [InlineData("O,37 KW", "power=0.37 kW", "O,37", "0,37")]
     [InlineData("CAP 5/37O", "runCapacitor=5 µF 370 V", "5/37O", "5/370")]
-    [InlineData("FR S6C", "frame=56C", "S6", "56")]
+    [InlineData("FR 4BY", "frame=48Y", "4B", "48")]
     [InlineData("SF 1.IS", "serviceFactor=1.15", "1.IS", "1.15")]
     [InlineData("AMB 4OC", "ambientMost=40 °C", "4O", "40")]
     public void A_slip_is_mended_and_told(string plate, string read, string typed, string readAs)
