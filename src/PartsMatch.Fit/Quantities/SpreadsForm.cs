@@ -11,9 +11,7 @@ namespace PartsMatch.Fit.Quantities;
 public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? widestRatio) : TextForm<Figures<Spread<T>>>
     where T : struct, IQuantity
 {
-    /// <summary>The least and greatest ratio of two taps: √3 and 2 with a tenth of slack (practice).</summary>
-    private const double LeastTaps = 1.6;
-
+    /// <summary>The greatest ratio of two taps with a dash between: 2 with a tenth of slack (practice).</summary>
     private const double MostTaps = 2.2;
 
     /// <inheritdoc/>
@@ -90,11 +88,11 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         _ => false,
     };
 
-    /// <summary>A dash joins a span, or parts two taps in 2:1 or √3:1; 20-230 and 208-23 have lost a digit.</summary>
+    /// <summary>A dash joins a span, or parts two taps up to 2:1; 20-230 and 208-23 have lost a digit.</summary>
     private bool IsNeitherSpanNorTaps(T first, T next, double widest)
     {
         var (one, other) = (Number(first), Number(next));
-        return !Within.Ratio(one, other, widest) && (Within.Ratio(one, other, LeastTaps) || !Within.Ratio(one, other, MostTaps));
+        return !Within.Ratio(one, other, Math.Max(widest, MostTaps));
     }
 
     /// <summary>The ends of a span of volts stand low to high; amps stay as they stand, beside the volts they belong to.</summary>
