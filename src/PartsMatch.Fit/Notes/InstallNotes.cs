@@ -8,6 +8,9 @@ namespace PartsMatch.Fit.Notes;
 /// <param name="Cautions">What to mind, in working order, each said once.</param>
 public sealed record InstallNotes(IReadOnlyList<Step> Steps, IReadOnlyList<KitItem> Kit, IReadOnlyList<Caution> Cautions)
 {
+    /// <summary>The stages that have a step or a caution, in working order. A caution counts without a step beside it.</summary>
+    public IReadOnlyList<Stage> Stages => [.. Steps.Select(step => step.Stage).Concat(Cautions.Select(caution => caution.Stage)).Distinct().Order()];
+
     /// <summary>None: a part that does not fit is not put in.</summary>
     public static InstallNotes None { get; } = new([], [], []);
 

@@ -24,6 +24,13 @@ public sealed class MotorNotesTests
     }
 
     [Fact]
+    public void A_caution_counts_at_a_stage_that_has_no_step()
+    {
+        var notes = new InstallNotes([new(Stage.MakeSafe, "lock it"), new(Stage.Wire, "join its leads")], [], [new(Stage.Bench, "Warm it first."), new(Stage.Wire, "Earth it first.")]);
+        notes.Stages.ShouldBe([Stage.MakeSafe, Stage.Bench, Stage.Wire]);
+    }
+
+    [Fact]
     public void Steps_stand_in_working_order_and_begin_with_the_lock()
     {
         var notes = OfMotor(plate: With(Motor, "rotation", "CCW shaft end"), part: With(With(TwoTaps, "reversing", "plug"), "shaftDiameter", "3/8 in"));

@@ -41,7 +41,4 @@ public sealed class Complaints
 
     /// <summary>What is wrong with one input.</summary>
     public IReadOnlyList<string> At(string input) => [.. _all.Where(one => one.Input.Equals(input, StringComparison.OrdinalIgnoreCase)).Select(one => one.Message)];
-
-    /// <summary>Whether an input of a record is wrong.</summary>
-    public bool AnyUnder(string prefix, IEnumerable<string> names) => names.Any(name => At($"{prefix}.{name}").Count > 0);
 }

@@ -5,9 +5,14 @@ using PartsMatch.Service.Counter;
 namespace PartsMatch.Service.Pages.Sheets;
 
 /// <summary>A question with what the old part was, what the site is, and what the new part is.</summary>
-public sealed class Comparison(NeedRead need, CatalogueEntry part, AspectFinding found)
+public sealed class Comparison(NeedRead need, Spec part, AspectFinding found)
 {
-    private readonly Spec _new = need.Family.Deduce(part.Spec).Spec;
+    /// <summary>What asks for something, is not known, or fails stands first. What is deduced of the part is deduced once for all.</summary>
+    public static IReadOnlyList<Comparison> AllOf(NeedRead need, CatalogueEntry part, FitSheet sheet)
+    {
+        var deduced = need.Family.Deduce(part.Spec).Spec;
+        return [.. sheet.Findings.OrderBy(one => one.Finding.Verdict == Verdict.Meets).Select(one => new Comparison(need, deduced, one))];
+    }
 
     public Aspect Aspect => found.Aspect;
 
@@ -19,7 +24,7 @@ public sealed class Comparison(NeedRead need, CatalogueEntry part, AspectFinding
 
     public string There(Units units) => Texts(need.Family.SiteShape, Aspect.Fields.Site, need.Reading.Need.Site, units);
 
-    public string New(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, _new, units);
+    public string New(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, part, units);
 
     private static string Texts(Shape shape, IEnumerable<string> fields, object record, Units units) =>
         string.Join("; ", fields.Select(name => shape.Find(name)!.TextOf(record, units)).OfType<string>());

@@ -30,13 +30,15 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
     /// <summary>The stages that have steps or cautions, in working order, with the number of each step.</summary>
     public IReadOnlyList<(Stage Stage, IReadOnlyList<Caution> Cautions, IReadOnlyList<(int Number, Step Step)> Steps)> Stages { get; } =
     [
-        .. judged.Notes.Steps.Select((step, at) => (Number: at + 1, Step: step)).GroupBy(one => one.Step.Stage)
-            .Select(stage => (stage.Key, (IReadOnlyList<Caution>)[.. judged.Notes.Cautions.Where(caution => caution.Stage == stage.Key)], (IReadOnlyList<(int, Step)>)[.. stage])),
+        .. judged.Notes.Stages.Select(stage => (
+            stage,
+            (IReadOnlyList<Caution>)[.. judged.Notes.Cautions.Where(caution => caution.Stage == stage)],
+            (IReadOnlyList<(int, Step)>)[.. judged.Notes.Steps.Select((step, at) => (Number: at + 1, Step: step)).Where(one => one.Step.Stage == stage)])),
     ];
 
     /// <summary>The questions that ask for something, or are not known, or fail; then those that are met as it is.</summary>
     public IReadOnlyList<Comparison> Comparisons { get; } =
-        [.. judged.Explained.Sheet.Findings.OrderBy(one => one.Finding.Verdict == Verdict.Meets).Select(one => new Comparison(judged.Need, judged.Part, one))];
+        Comparison.AllOf(judged.Need, judged.Part, judged.Explained.Sheet);
 
     public IEnumerable<Missing> ToFindOut => Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).SelectMany(one => one.Finding.Missing).Distinct();
 
