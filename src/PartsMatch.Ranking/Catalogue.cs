@@ -1,75 +1,183 @@
-using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking;
 
 /// <summary>An immutable snapshot of one family's parts, held in columns: a query that has taken one is not disturbed by writes.</summary>
-/// <remarks>Every spec is deduced once, when it comes in; what is judged is the facets read from it.</remarks>
+/// <remarks>
+/// Every spec is deduced once, when it comes in; what is kept is the facets read from it. Most rows are sorted by their facets, those that came since stand in a tail that is
+/// walked one by one, and rows out of date are left where they are: <see cref="Sorted"/> makes order again.
+/// </remarks>
 public sealed class Catalogue
 {
-    private readonly Row[] rows;
-    private readonly Dictionary<string, int> rowOf;
+    /// <summary>Below so many rows in the tail or out of date it is not worth sorting anew.</summary>
+    private const int FewUnsorted = 256;
 
-    private Catalogue(Family family, IEnumerable<Row> all)
+    private const int NoPlace = -1;
+    private const int NoPart = -1;
+
+    private readonly PartNumbers numbers;
+    private readonly Column<PartState> states;
+    private readonly Column<StockCell> stock;
+    private readonly int outOfDate;
+
+    private Catalogue(Family family)
     {
         Family = family;
-        rows = [.. all];
-        rowOf = rows.Select((row, index) => (row.Part.Number, index)).ToDictionary(pair => pair.Number, pair => pair.index, StringComparer.Ordinal);
-        Columns = [.. family.Aspects.Select((_, aspect) => Column.Of([.. rows.Select(row => row.Facets[aspect])]))];
+        Facets = [.. family.Aspects.Select(_ => new FacetTable())];
+        (numbers, states, stock) = (new(), Column<PartState>.Empty, Column<StockCell>.Empty);
+        Rows = SortedRows.Of([], [.. Facets.Select(_ => 0)], [.. Facets.Select(_ => Array.Empty<int>())]);
+        Tail = TailRows.Empty;
+    }
+
+    private Catalogue(Catalogue before, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, int outOfDate)
+    {
+        (Family, numbers, Facets) = (before.Family, before.numbers, facets);
+        (Rows, Tail, this.states, this.stock, this.outOfDate) = (rows, tail, states, stock, outOfDate);
     }
 
     /// <summary>The family of all its parts.</summary>
     public Family Family { get; }
 
-    /// <summary>How many parts it has, retired ones included.</summary>
-    public int Count => rows.Length;
+    /// <summary>How many parts are offered: each has one row that is not out of date.</summary>
+    public int Offered => Rows.Count + Tail.All.Length - outOfDate;
 
-    /// <summary>Its parts, retired ones included, in the order in which they came.</summary>
-    public IEnumerable<CataloguePart> Parts => rows.Select(row => row.Part);
+    /// <summary>Whether so many rows came or went since the sorting, over 1 %, that sorting anew is worth it.</summary>
+    public bool WantsSorting => Tail.All.Length + outOfDate > Math.Max(FewUnsorted, Rows.Count / 100);
 
-    /// <summary>One column an aspect, in the family's order.</summary>
-    internal IReadOnlyList<Column> Columns { get; }
+    /// <summary>How large it is.</summary>
+    public CatalogueFigures Figures => new(Rows.Count, Tail.All.Length, Rows.Bytes, [.. Facets.Select(table => table.Count)]);
 
-    /// <summary>Makes a snapshot. Of parts with the same number the last one counts.</summary>
+    /// <summary>The distinct facets of every aspect, in the family's order.</summary>
+    internal FacetTable[] Facets { get; }
+
+    internal SortedRows Rows { get; }
+
+    internal TailRows Tail { get; }
+
+    /// <summary>Makes a sorted snapshot. Of parts with the same number the last one counts.</summary>
     /// <param name="family">The family whose specs the parts have.</param>
     /// <param name="parts">The parts.</param>
-    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => new Catalogue(family, []).With(parts);
+    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => new Catalogue(family).With(parts).Sorted();
 
     /// <summary>A new snapshot with parts added, or put in the place of those with the same number; to retire a part is to put it in as not offered.</summary>
-    /// <remarks>Only the parts that come in are deduced and read; the columns are coded anew, so that facets that no part carries any more do not stay.</remarks>
+    /// <remarks>They come into the tail: see <see cref="WantsSorting"/>.</remarks>
     public Catalogue With(IEnumerable<CataloguePart> changed)
     {
-        var merged = new OrderedDictionary<string, Row>(rows.Select(row => KeyValuePair.Create(row.Part.Number, row)), StringComparer.Ordinal);
-        var shared = Columns.Select(column => column.Facets.ToDictionary(facet => facet)).ToList();
-        foreach (var row in changed.AsParallel().AsOrdered().Select(Read)) merged[row.Part.Number] = row.Sharing(shared);
-        return new(Family, merged.Values);
-    }
-
-    /// <summary>The part of a number, letter for letter; null when there is none.</summary>
-    public CataloguePart? Find(string number) => rowOf.TryGetValue(number, out var row) ? rows[row].Part : null;
-
-    /// <summary>The part in a row.</summary>
-    internal CataloguePart PartAt(int row) => rows[row].Part;
-
-    private Row Read(CataloguePart part)
-    {
-        var deduced = Family.Deduce(part.Spec).Spec;
-        return new(part, [.. Family.Aspects.Select(aspect => aspect.FacetOf(deduced))]);
-    }
-
-    private sealed record Row(CataloguePart Part, object[] Facets)
-    {
-        /// <summary>The same row with the facet that others carry already in the place of one that equals it: so columns are coded by reference.</summary>
-        /// <remarks>Hashing every facet of 100,000 rows anew with each group of an import took as long as all the rest of it.</remarks>
-        public Row Sharing(List<Dictionary<object, object>> shared)
+        var tail = Tail.All.ToBuilder();
+        var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
+        foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(Read))
         {
-            for (var aspect = 0; aspect < Facets.Length; aspect++)
-            {
-                ref var kept = ref CollectionsMarshal.GetValueRefOrAddDefault(shared[aspect], Facets[aspect], out _);
-                Facets[aspect] = kept ??= Facets[aspect];
-            }
-
-            return this;
+            var index = numbers.IndexOf(part.Number);
+            if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
+            became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
+            if (part.IsOffered) tail.Add(new(index, CodesOf(facets)));
         }
+
+        return new(this, Facets, Rows, new(tail.ToImmutable()), states.With(became), stock, gone);
+    }
+
+    /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
+    /// <param name="lines">The last one said of a number counts.</param>
+    public Catalogue WithStock(IEnumerable<KeyValuePair<string, Stock>> lines)
+    {
+        var known = lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart);
+        return new(this, Facets, Rows, Tail, states, stock.With([.. known]), outOfDate);
+    }
+
+    /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
+    public Catalogue Sorted()
+    {
+        List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
+        var tables = Facets.Select(_ => new FacetTable()).ToArray();
+        var codes = new int[Facets.Length][];
+        Parallel.For(0, Facets.Length, aspect => codes[aspect] = Recode(aspect, live, tables[aspect]));
+        var rows = SortedRows.Of([.. live.Select(PartAt)], [.. tables.Select(table => table.Count)], codes);
+        var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)] with { Place = row }));
+        return new(this, tables, rows, TailRows.Empty, states.With([.. placed]), stock, outOfDate: 0);
+    }
+
+    /// <summary>
+    /// A snapshot of the same parts as one that was made by writes while the sorting went on: a sorting need not be waited for.
+    /// </summary>
+    /// <param name="before">The snapshot that this is the sorting of.</param>
+    /// <param name="now">One made of it since, by <see cref="With"/> and <see cref="WithStock"/>.</param>
+    public Catalogue CaughtUp(Catalogue before, Catalogue now)
+    {
+        var tail = Tail.All.ToBuilder();
+        var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
+        for (var part = 0; part < now.states.Count; part++)
+        {
+            var state = now.states[part];
+            if (state == before.StateOf(part)) continue;
+            if (StateOf(part).IsOffered) gone++;
+            became[part] = state with { Place = state.IsOffered ? Rows.Count + tail.Count : NoPlace };
+            if (state.IsOffered) tail.Add(new(part, CodesOf([.. Facets.Select((_, aspect) => now.FacetAt(state.Place, aspect))])));
+        }
+
+        return new(this, Facets, Rows, new(tail.ToImmutable()), states.With(became), now.stock, gone);
+    }
+
+    /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
+    public bool? IsOffered(string number) => Find(number) is { } part ? states[part].IsOffered : null;
+
+    /// <summary>Walks over all rows.</summary>
+    internal void Walk<TWalk>(ref TWalk walk)
+        where TWalk : IWalk
+    {
+        Rows.Walk(ref walk);
+        Tail.Walk(ref walk, Rows.Aspects, Rows.Count);
+    }
+
+    /// <summary>The part of a number; null when there is none.</summary>
+    internal int? Find(string number) => numbers.Find(number) is { } part && states[part].Standing != Standing.Absent ? part : null;
+
+    internal string NumberOf(int part) => numbers[part];
+
+    internal PartState StateOf(int part) => states[part];
+
+    internal StockCell StockOf(int part) => stock[part];
+
+    internal Stock StockOf(string number)
+    {
+        var cell = Find(number) is { } part ? stock[part] : default;
+        return new(cell.OnHand, cell.Price);
+    }
+
+    /// <summary>The code of the facet that the part in a place carries.</summary>
+    internal int CodeAt(int place, int aspect) => place < Rows.Count ? Rows.CodeOf(place, aspect) : Tail.All[place - Rows.Count].Codes[aspect];
+
+    private object FacetAt(int place, int aspect) => Facets[aspect][CodeAt(place, aspect)];
+
+    private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
+
+    private int[] Recode(int aspect, List<int> places, FacetTable table)
+    {
+        var (codeOf, codes) = (new int[Facets[aspect].Count], new int[places.Count]);
+        codeOf.AsSpan().Fill(-1);
+        foreach (var (row, place) in places.Index())
+        {
+            var code = CodeAt(place, aspect);
+            if (codeOf[code] < 0) codeOf[code] = table.CodeOf(Facets[aspect][code]);
+            codes[row] = codeOf[code];
+        }
+
+        return codes;
+    }
+
+    private int[] CodesOf(object[] facets) => [.. facets.Select((facet, aspect) => Facets[aspect].CodeOf(facet))];
+
+    private (CataloguePart Part, object[] Facets) Read(CataloguePart part)
+    {
+        if (!part.IsOffered) return (part, []);
+        var deduced = Family.Deduce(part.Spec).Spec;
+        return (part, [.. Family.Aspects.Select(aspect => aspect.FacetOf(deduced))]);
     }
 }
+
+/// <summary>How large a snapshot is.</summary>
+/// <param name="Sorted">Sorted rows.</param>
+/// <param name="Tail">Rows that came since.</param>
+/// <param name="RowBytes">Bytes held for the sorted rows: codes, order and marks, without numbers, stock and facets.</param>
+/// <param name="Facets">Distinct facets of every aspect, in the family's order.</param>
+public sealed record CatalogueFigures(int Sorted, int Tail, long RowBytes, IReadOnlyList<int> Facets);

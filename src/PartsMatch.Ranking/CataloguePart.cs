@@ -16,7 +16,4 @@ public sealed record Stock(int? OnHand, decimal? Price)
 {
     /// <summary>Neither is known: also the stock of a part that has no line.</summary>
     public static Stock Unknown { get; } = new(null, null);
-
-    /// <summary>Whether at least one piece is known to be there.</summary>
-    public bool IsAtHand => OnHand > 0;
 }

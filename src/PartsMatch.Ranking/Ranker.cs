@@ -1,18 +1,20 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking;
 
 /// <summary>Ranks a catalogue's parts for a need: gates first, then the score of what passes.</summary>
 /// <remarks>
-/// A straightforward walk over every row. Pure and safe to call from many threads. Stock is keyed by part number, a part without a line has unknown stock.
-/// Catalogue and weights must be of one family; anything else is a programmer's mistake and throws.
+/// Pure and safe to call from many threads. Catalogue and weights must be of one family; anything else is a programmer's mistake and throws.
+/// What it answers is what judging every part in full, dropping those that fail and sorting the rest would answer.
 /// </remarks>
 public static class Ranker
 {
     private const int MostFailuresOfAMiss = 2;
+    private const int NoPart = -1;
 
     /// <summary>A page of the parts that pass every aspect.</summary>
-    public static RankingPage Rank(Catalogue catalogue, Weights weights, IReadOnlyDictionary<string, Stock> stock, RankingQuery query)
+    public static RankingPage Rank(Catalogue catalogue, Weights weights, RankingQuery query)
     {
         Demand(catalogue.Family, weights);
         if (query.First < 0) throw new ArgumentOutOfRangeException(nameof(query), "The number of parts asked for is negative.");
@@ -24,68 +26,55 @@ public static class Ranker
             after = key;
         }
 
+        // One more than asked for tells whether a page follows.
+        var best = new BestParts<SortKey>(query.First + 1, SortKey.BestFirst);
         var answers = new Answers(catalogue, query.Need, weights);
-        var best = new PriorityQueue<int, SortKey>(SortKey.WorstFirst);
-        var following = 0;
-        foreach (var row in OfferedRows(catalogue, query.LeftOut))
-        {
-            var (_, score, fit) = answers.Walk(row, mostFailures: 0);
-            if (fit == PartFit.DoesntFit || query.Include?.Contains(fit) == false) continue;
-            var part = catalogue.PartAt(row);
-            var line = stock.GetValueOrDefault(part.Number, Stock.Unknown);
-            var key = new SortKey(weights.PercentOf(score), SortKey.SupplyOf(part, line), line.Price, part.Number);
-            if (after is { } last && SortKey.BestFirst.Compare(key, last) <= 0) continue;
-            following++;
-            if (best.Count < query.First) best.Enqueue(row, key);
-            else if (query.First > 0) best.EnqueueDequeue(row, key);
-        }
-
-        var parts = new RankedPart[best.Count];
-        while (best.TryDequeue(out var row, out var key))
-        {
-            var part = catalogue.PartAt(row);
-            var explained = Explained.Of(answers.SheetOf(row), weights);
-            parts[best.Count] = new(part, stock.GetValueOrDefault(part.Number, Stock.Unknown), weights.LikelihoodOf(explained.Score), explained, key.ToCursor(weights.Id));
-        }
-
-        return new RankingPage.Listed(parts, following > parts.Length);
+        var walk = new RankingWalk(catalogue, weights, query, answers, after, best);
+        catalogue.Walk(ref walk);
+        var found = best.Taken();
+        return new RankingPage.Listed(
+            [.. found.Take(query.First).Select(one => new RankedPart(
+                one.Key.Number, catalogue.StockOf(one.Key.Number), weights.Shown(one.Key.Percent), new(() => Explained.Of(answers.SheetOf(one.Place), weights)), one.Key.ToCursor(weights.Id)))],
+            HasNextPage: found.Count > query.First,
+            answers.Judged);
     }
 
-    /// <summary>How many offered parts there are of every fit: a walk over all parts, for when someone asks.</summary>
+    /// <summary>How many offered parts there are of every fit: a walk over all that does not fail, for when someone asks.</summary>
     /// <param name="catalogue">The parts.</param>
     /// <param name="need">The need.</param>
     /// <param name="leftOut">As in a <see cref="RankingQuery"/>.</param>
     public static IReadOnlyDictionary<PartFit, int> CountByFit(Catalogue catalogue, Need need, string? leftOut = null)
     {
         var counts = Enum.GetValues<PartFit>().ToDictionary(fit => fit, _ => 0);
-        var answers = new Answers(catalogue, need, weights: null);
-        foreach (var row in OfferedRows(catalogue, leftOut)) counts[answers.Walk(row, mostFailures: 0).Fit]++;
+        var left = leftOut is null ? null : catalogue.Find(leftOut);
+        var walk = new CountingWalk(catalogue, new(catalogue, need, weights: null), left ?? NoPart, counts);
+        catalogue.Walk(ref walk);
+        counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left is { } part && catalogue.StateOf(part).IsOffered ? 1 : 0);
         return counts;
     }
 
     /// <summary>The offered parts that come nearest when nothing fits: those with one failed aspect, then those with two; within each the best score of the rest, then at hand before to order before discontinued, then price, number.</summary>
     /// <param name="catalogue">The parts.</param>
     /// <param name="weights">What the aspects that do not fail cost.</param>
-    /// <param name="stock">What is at hand.</param>
     /// <param name="need">The need.</param>
     /// <param name="first">How many at most, 0 or more.</param>
     /// <param name="leftOut">As in a <see cref="RankingQuery"/>.</param>
-    public static IReadOnlyList<NearestMiss> NearestMisses(Catalogue catalogue, Weights weights, IReadOnlyDictionary<string, Stock> stock, Need need, int first, string? leftOut = null)
+    public static IReadOnlyList<NearestMiss> NearestMisses(Catalogue catalogue, Weights weights, Need need, int first, string? leftOut = null)
     {
         Demand(catalogue.Family, weights);
         ArgumentOutOfRangeException.ThrowIfNegative(first);
         var answers = new Answers(catalogue, need, weights);
-        return [.. OfferedRows(catalogue, leftOut)
-            .Select(row => (row, part: catalogue.PartAt(row), walk: answers.Walk(row, MostFailuresOfAMiss)))
-            .Where(one => one.walk.Failures is > 0 and <= MostFailuresOfAMiss)
-            .Select(one => (one.row, one.part, one.walk, stock: stock.GetValueOrDefault(one.part.Number, Stock.Unknown)))
-            .OrderBy(one => one.walk.Failures)
-            .ThenByDescending(one => one.walk.Score.Millionths)
-            .ThenBy(one => SortKey.SupplyOf(one.part, one.stock))
-            .ThenBy(one => one.stock.Price, Comparer<decimal?>.Create(SortKey.ComparePrices))
-            .ThenBy(one => one.part.Number, StringComparer.Ordinal)
-            .Take(first)
-            .Select(one => new NearestMiss(one.part, one.stock, Explained.Of(answers.SheetOf(one.row), weights)))];
+        var left = leftOut is null ? NoPart : catalogue.Find(leftOut) ?? NoPart;
+        List<NearestMiss> misses = [];
+        for (var failures = 1; failures <= MostFailuresOfAMiss && misses.Count < first; failures++)
+        {
+            var best = new BestParts<MissKey>(first - misses.Count, MissKey.BestFirst);
+            var walk = new MissesWalk(catalogue, answers, failures, left, best);
+            catalogue.Walk(ref walk);
+            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Number, catalogue.StockOf(one.Key.Number), Explained.Of(answers.SheetOf(one.Place), weights))));
+        }
+
+        return misses;
     }
 
     /// <summary>Judges and scores one part, of the catalogue or not, with what can be deduced from its spec.</summary>
@@ -94,9 +83,6 @@ public static class Ranker
         Demand(family, weights);
         return Explained.Of(family.Judge(need, spec), weights);
     }
-
-    private static IEnumerable<int> OfferedRows(Catalogue catalogue, string? leftOut) =>
-        Enumerable.Range(0, catalogue.Count).Where(row => catalogue.PartAt(row) is { IsOffered: true } part && part.Number != leftOut);
 
     private static void Demand(Family family, Weights weights)
     {

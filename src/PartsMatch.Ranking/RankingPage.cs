@@ -11,18 +11,34 @@ namespace PartsMatch.Ranking;
 public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After, string? LeftOut = null);
 
 /// <summary>A part in its place in a ranking.</summary>
-/// <param name="Part">The part.</param>
-/// <param name="Stock">What is at hand, at what price.</param>
-/// <param name="Likelihood">How likely it does the job.</param>
-/// <param name="Explained">Its findings, and what each takes from the score.</param>
-/// <param name="Cursor">Its place, to go on after.</param>
-public sealed record RankedPart(CataloguePart Part, Stock Stock, Likelihood Likelihood, Explained Explained, string Cursor);
+/// <param name="number">Its number.</param>
+/// <param name="stock">What is at hand, at what price.</param>
+/// <param name="likelihood">How likely it does the job.</param>
+/// <param name="explained">Its findings, and what each takes from the score.</param>
+/// <param name="cursor">Its place, to go on after.</param>
+public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, string cursor)
+{
+    /// <summary>Its number.</summary>
+    public string Number => number;
+
+    /// <summary>What is at hand, at what price.</summary>
+    public Stock Stock => stock;
+
+    /// <summary>How likely it does the job.</summary>
+    public Likelihood Likelihood => likelihood;
+
+    /// <summary>Its findings, and what each takes from the score: put together when first asked for.</summary>
+    public Explained Explained => explained.Value;
+
+    /// <summary>Its place, to go on after.</summary>
+    public string Cursor => cursor;
+}
 
 /// <summary>A part that does not fit, and comes nearest to it.</summary>
-/// <param name="Part">The part.</param>
+/// <param name="Number">Its number.</param>
 /// <param name="Stock">What is at hand, at what price.</param>
 /// <param name="Explained">Its findings; the score is that of the aspects that do not fail.</param>
-public sealed record NearestMiss(CataloguePart Part, Stock Stock, Explained Explained)
+public sealed record NearestMiss(string Number, Stock Stock, Explained Explained)
 {
     /// <summary>What stands in the way: one failed aspect or two.</summary>
     public IReadOnlyList<AspectFinding> InTheWay { get; } = [.. Explained.Sheet.Failures];
@@ -42,7 +58,8 @@ public abstract record RankingPage
     /// <summary>The best parts after the cursor, best first.</summary>
     /// <param name="Parts">The parts.</param>
     /// <param name="HasNextPage">Whether more parts follow.</param>
-    public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage) : RankingPage;
+    /// <param name="FacetsJudged">How many distinct facets were judged to find them.</param>
+    public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage, int FacetsJudged) : RankingPage;
 
     /// <summary>The cursor belongs to other weights, whose order this is not: begin again.</summary>
     public sealed record CursorExpired : RankingPage;

@@ -34,11 +34,8 @@ internal readonly record struct SortKey(int Percent, Supply Supply, decimal? Pri
         return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
     });
 
-    /// <summary>Orders the worse before the better: the head of a queue of the best ones is the next to go.</summary>
-    public static Comparer<SortKey> WorstFirst { get; } = Comparer<SortKey>.Create((one, other) => BestFirst.Compare(other, one));
-
     /// <summary>How a part can be had, as far as the counter's stock is known.</summary>
-    public static Supply SupplyOf(CataloguePart part, Stock stock) => stock.IsAtHand ? Supply.AtHand : part.IsMade ? Supply.ToOrder : Supply.NoMore;
+    public static Supply SupplyOf(bool isMade, int? onHand) => onHand > 0 ? Supply.AtHand : isMade ? Supply.ToOrder : Supply.NoMore;
 
     /// <summary>The lower price first, an unknown one last.</summary>
     public static int ComparePrices(decimal? one, decimal? other) => (one, other) switch

@@ -32,11 +32,14 @@ public sealed class Weights
 
     private readonly Dictionary<string, AspectWeight> byAspect;
 
+    private readonly Lazy<Score[]> leastScores;
+
     private Weights(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
     {
         (Kind, Origin, MadeOn, Intercept) = (family.Kind, origin, madeOn, intercept);
         byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.GetValueOrDefault(aspect.Name) ?? aspect.DefaultWeight);
         Id = IdOf(this);
+        leastScores = new(() => [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)]);
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
@@ -83,13 +86,35 @@ public sealed class Weights
         finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect.Name]);
 
     /// <summary>The likelihood of a part that passes every aspect: a logistic of intercept and score, in whole percent, halves up, 1 to 99.</summary>
-    public Likelihood LikelihoodOf(Score score) => new(PercentOf(score), IsHandSet);
+    public Likelihood LikelihoodOf(Score score) => Shown(PercentOf(score));
+
+    internal Likelihood Shown(int percent) => new(percent, IsHandSet);
+
+    /// <summary>The least score that shows as so many percent or more: what cannot reach it need not be looked at.</summary>
+    internal Score LeastScoreOf(int percent) => leastScores.Value[percent];
 
     internal int PercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
 
     internal static bool IsIntercept(double value) => value is >= -MostIntercept and <= MostIntercept;
 
     internal static bool IsWeight(double value) => value is >= 0 and <= MostWeight;
+
+    /// <summary>Found by halving, since it is the rounded logistic itself that must agree.</summary>
+    private Score FindLeastScoreOf(int percent)
+    {
+        // Scores below this show 1 % whatever the intercept: e^−60.
+        var (low, high) = (-(long)((MostIntercept + 60) * 1e6), 0L);
+        if (PercentOf(new(low)) >= percent) return new(long.MinValue);
+        if (PercentOf(new(high)) < percent) return new(1);
+        while (high - low > 1)
+        {
+            var middle = (low + high) / 2;
+            if (PercentOf(new(middle)) >= percent) high = middle;
+            else low = middle;
+        }
+
+        return new(high);
+    }
 
     private static string IdOf(Weights weights)
     {

@@ -18,7 +18,7 @@ public sealed record Case(Family Family, IReadOnlyList<CataloguePart> Parts, IRe
         string? after = null;
         while (true)
         {
-            var page = Ranker.Rank(Catalogue, Weights, Stock, new(Need, null, pageSize, after)).ShouldBeOfType<RankingPage.Listed>();
+            var page = Ranker.Rank(Catalogue.WithStock(Stock), Weights, new(Need, null, pageSize, after)).ShouldBeOfType<RankingPage.Listed>();
             all.AddRange(page.Parts);
             if (!page.HasNextPage) return all;
             page.Parts.Count.ShouldBe(pageSize);

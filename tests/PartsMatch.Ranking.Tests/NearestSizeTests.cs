@@ -28,8 +28,8 @@ public sealed class NearestSizeTests
         var catalogue = Catalogue.Of(family, [new("A-OTHER", Spec(family, With(Motor, other)), IsOffered: true), new("B-SAME", Spec(family, old), IsOffered: true)]);
         var need = family.ReadNeed(new(null, Texts(old), Texts(site))).Need;
 
-        var page = Ranker.Rank(catalogue, Weights.HandSet(family), new Dictionary<string, Stock>(), new(need, null, 10, null)).ShouldBeOfType<RankingPage.Listed>();
-        page.Parts[0].Part.Number.ShouldBe("B-SAME");
+        var page = Ranker.Rank(catalogue, Weights.HandSet(family), new(need, null, 10, null)).ShouldBeOfType<RankingPage.Listed>();
+        page.Parts[0].Number.ShouldBe("B-SAME");
     }
 
     private static string With(string texts, string text) => string.Join("; ", texts.Split("; ").Select(one => one.Split('=')[0] == text.Split('=')[0] ? text : one));

@@ -108,9 +108,9 @@ public sealed class RankerTests
             Gaskets.Part("ONE-NEAR", thickness: 11, bore: 7),
         ]);
 
-        var misses = Ranker.NearestMisses(catalogue, HandSet, NoStock, Gaskets.Need(), 10);
+        var misses = Ranker.NearestMisses(catalogue, HandSet, Gaskets.Need(), 10);
 
-        misses.Select(miss => $"{miss.Part.Number}: {string.Join(" ", miss.InTheWay.Select(one => one.Aspect.Name))}")
+        misses.Select(miss => $"{miss.Number}: {string.Join(" ", miss.InTheWay.Select(one => one.Aspect.Name))}")
             .ShouldBe(["ONE-NEAR: thickness", "ONE-FAR: hardness", "TWO: bore thickness"]);
         misses[0].InTheWay[0].Finding.Sentence.ShouldBe("6 steps apart; 5 are the most.");
     }
@@ -120,10 +120,10 @@ public sealed class RankerTests
     {
         var catalogue = Catalogue.Of(Family, [Gaskets.Part("OLD"), Gaskets.Part("NEW"), Gaskets.Part("MISS", bore: 11)]);
 
-        Ranker.Rank(catalogue, HandSet, NoStock, new(Gaskets.Need(), null, 10, null)).ShouldBeOfType<RankingPage.Listed>().Parts.Count.ShouldBe(2);
-        Ranker.Rank(catalogue, HandSet, NoStock, new(Gaskets.Need(), null, 10, null, "OLD")).ShouldBeOfType<RankingPage.Listed>().Parts.Single().Part.Number.ShouldBe("NEW");
+        Ranker.Rank(catalogue, HandSet, new(Gaskets.Need(), null, 10, null)).ShouldBeOfType<RankingPage.Listed>().Parts.Count.ShouldBe(2);
+        Ranker.Rank(catalogue, HandSet, new(Gaskets.Need(), null, 10, null, "OLD")).ShouldBeOfType<RankingPage.Listed>().Parts.Single().Number.ShouldBe("NEW");
         Ranker.CountByFit(catalogue, Gaskets.Need(), "OLD").Values.Sum().ShouldBe(2);
-        Ranker.NearestMisses(catalogue, HandSet, NoStock, Gaskets.Need(), 10, "MISS").ShouldBeEmpty();
+        Ranker.NearestMisses(catalogue, HandSet, Gaskets.Need(), 10, "MISS").ShouldBeEmpty();
     }
 
     [Fact]
@@ -167,21 +167,21 @@ public sealed class RankerTests
             var english = First(null);
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
             First(null).Cursor.ShouldBe(english.Cursor);
-            First(english.Cursor).Part.Number.ShouldBe("B");
+            First(english.Cursor).Number.ShouldBe("B");
         }
         finally
         {
             CultureInfo.CurrentCulture = before;
         }
 
-        RankedPart First(string? after) => Ranker.Rank(catalogue, HandSet, stock, new(Gaskets.Need(), null, 1, after)).ShouldBeOfType<RankingPage.Listed>().Parts.ShouldHaveSingleItem();
+        RankedPart First(string? after) => Ranker.Rank(catalogue.WithStock(stock), HandSet, new(Gaskets.Need(), null, 1, after)).ShouldBeOfType<RankingPage.Listed>().Parts.ShouldHaveSingleItem();
     }
 
     [Fact]
     public void Weights_of_another_kind_are_a_programmers_mistake()
     {
         var other = Families.All[0];
-        Should.Throw<ArgumentException>(() => Ranker.Rank(Catalogue.Of(Family, []), Weights.HandSet(other), NoStock, new(Gaskets.Need(), null, 10, null)));
+        Should.Throw<ArgumentException>(() => Ranker.Rank(Catalogue.Of(Family, []), Weights.HandSet(other), new(Gaskets.Need(), null, 10, null)));
     }
 
     [Theory]
@@ -193,7 +193,7 @@ public sealed class RankerTests
         var catalogue = Catalogue.Of(family, [new("BLANK", family.ReadSpec([]).Spec, true)]);
 
         var counts = Ranker.CountByFit(catalogue, need);
-        var page = Ranker.Rank(catalogue, weights, NoStock, new(need, null, 10, null)).ShouldBeOfType<RankingPage.Listed>();
+        var page = Ranker.Rank(catalogue, weights, new(need, null, 10, null)).ShouldBeOfType<RankingPage.Listed>();
 
         counts.Values.Sum().ShouldBe(1);
         page.Parts.Count.ShouldBe(1 - counts[PartFit.DoesntFit]);
@@ -201,8 +201,8 @@ public sealed class RankerTests
     }
 
     private static RankingPage Page(Weights weights, string? after) =>
-        Ranker.Rank(Catalogue.Of(Family, [Gaskets.Part("A"), Gaskets.Part("B")]), weights, NoStock, new(Gaskets.Need(), null, 1, after));
+        Ranker.Rank(Catalogue.Of(Family, [Gaskets.Part("A"), Gaskets.Part("B")]), weights, new(Gaskets.Need(), null, 1, after));
 
     private static IEnumerable<string> Numbers(IEnumerable<CataloguePart> parts, IReadOnlyDictionary<string, Stock> stock) =>
-        Ranker.Rank(Catalogue.Of(Family, parts), HandSet, stock, new(Gaskets.Need(), null, 10, null)).ShouldBeOfType<RankingPage.Listed>().Parts.Select(part => part.Part.Number);
+        Ranker.Rank(Catalogue.Of(Family, parts).WithStock(stock), HandSet, new(Gaskets.Need(), null, 10, null)).ShouldBeOfType<RankingPage.Listed>().Parts.Select(part => part.Number);
 }

@@ -1,3 +1,5 @@
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter;
@@ -6,6 +8,8 @@ namespace PartsMatch.Service.Counter;
 internal sealed class Catalogues : IDisposable
 {
     private readonly PartStore _store;
+    private readonly Lock _publishing = new();
+    private readonly HashSet<Family> _beingSorted = [];
     private volatile Shelf _shelf;
 
     public Catalogues(PartStore store)
@@ -23,5 +27,30 @@ internal sealed class Catalogues : IDisposable
 
     public void Dispose() => _store.Changed -= Follow;
 
-    private void Follow(object? sender, CatalogueChangedEventArgs change) => _shelf = _shelf.With(change.After, change.Parts, change.Stock);
+    private void Follow(object? sender, CatalogueChangedEventArgs change)
+    {
+        lock (_publishing)
+        {
+            _shelf = _shelf.With(change.After, change.Parts, change.Stock);
+            foreach (var family in Families.All)
+            {
+                if (_shelf.Of(family).WantsSorting && _beingSorted.Add(family)) _ = SortAsync(family);
+            }
+        }
+    }
+
+    /// <summary>Sorts in the background; what is written meanwhile stands in the tail.</summary>
+    private async Task SortAsync(Family family)
+    {
+        var before = _shelf.Of(family);
+        try
+        {
+            var sorted = await Task.Run(before.Sorted);
+            lock (_publishing) _shelf = _shelf.WithSorted(family, sorted.CaughtUp(before, _shelf.Of(family)));
+        }
+        finally
+        {
+            lock (_publishing) _beingSorted.Remove(family);
+        }
+    }
 }

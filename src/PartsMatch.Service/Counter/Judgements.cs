@@ -23,12 +23,12 @@ public sealed class RankedParts(NeedRead need, Shelf shelf, Weights weights, Ran
 
     public bool HasNext => page.HasNextPage;
 
-    public IEnumerable<(CatalogueEntry Part, RankedPart Ranked)> Parts => page.Parts.Select(ranked => (shelf.Find(ranked.Part.Number)!, ranked));
+    public IEnumerable<(CatalogueEntry Part, RankedPart Ranked)> Parts => page.Parts.Select(ranked => (shelf.Find(ranked.Number)!, ranked));
 
     public IReadOnlyDictionary<PartFit, int> CountByFit() => Ranker.CountByFit(shelf.Of(need.Family), need.Reading.Need, need.OldPartHadNoMore);
 
     public IEnumerable<(CatalogueEntry Part, NearestMiss Miss)> NearestMisses(int first) =>
-        Ranker.NearestMisses(shelf.Of(need.Family), weights, shelf.Stock, need.Reading.Need, first, need.OldPartHadNoMore).Select(miss => (shelf.Find(miss.Part.Number)!, miss));
+        Ranker.NearestMisses(shelf.Of(need.Family), weights, need.Reading.Need, first, need.OldPartHadNoMore).Select(miss => (shelf.Find(miss.Number)!, miss));
 }
 
 /// <summary>What is asked at the counter: which part will do, and why.</summary>
@@ -40,7 +40,7 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         var need = Needs.Read(shelf, given);
         if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
         var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore);
-        return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], shelf.Stock, query) switch
+        return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], query) switch
         {
             RankingPage.Listed page => new RankedParts(need.Value, shelf, weights[given.Family], page),
             RankingPage.CursorExpired => new Refusal(Codes.CursorExpired, "after", "This cursor belongs to an order that was since replaced by another. Begin again without it."),

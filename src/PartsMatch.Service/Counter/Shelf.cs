@@ -13,13 +13,9 @@ public sealed class Shelf
     private readonly CatalogueSnapshot _stored;
     private readonly ImmutableDictionary<Family, Catalogue> _catalogues;
 
-    private Shelf(CatalogueSnapshot stored, ImmutableDictionary<Family, Catalogue> catalogues, ImmutableDictionary<string, Stock> stock) =>
-        (_stored, _catalogues, Stock) = (stored, catalogues, stock);
+    private Shelf(CatalogueSnapshot stored, ImmutableDictionary<Family, Catalogue> catalogues) => (_stored, _catalogues) = (stored, catalogues);
 
     public long Revision => _stored.Revision;
-
-    /// <summary>What is at hand, by the key of a part's number.</summary>
-    public ImmutableDictionary<string, Stock> Stock { get; }
 
     /// <summary>Every part, retired ones too, in the order of their numbers.</summary>
     public IEnumerable<CatalogueEntry> Parts => _stored.Parts.Select(Show).OfType<CatalogueEntry>();
@@ -35,10 +31,12 @@ public sealed class Shelf
 
     internal static Shelf Of(CatalogueSnapshot stored)
     {
-        var empty = new Shelf(stored, Families.All.ToImmutableDictionary(family => family, family => Catalogue.Of(family, [])), ImmutableDictionary<string, Stock>.Empty);
-        return empty.With(stored, stored.Parts, stored.AllStock);
+        var empty = new Shelf(stored, Families.All.ToImmutableDictionary(family => family, family => Catalogue.Of(family, [])));
+        var all = empty.With(stored, stored.Parts, []);
+        return new(stored, all._catalogues.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Sorted()));
     }
 
+    /// <summary>The shelf after a group of writes: the parts and the stock lines of which anything was said.</summary>
     internal Shelf With(CatalogueSnapshot stored, IReadOnlyCollection<StoredPart> parts, IReadOnlyCollection<StockLine> stock)
     {
         var catalogues = _catalogues.ToBuilder();
@@ -47,8 +45,14 @@ public sealed class Shelf
             if (changed.Key is { } family) catalogues[family] = catalogues[family].With(changed.AsParallel().AsOrdered().Select(part => InRanking(family, part)));
         }
 
-        return new(stored, catalogues.ToImmutable(), Stock.SetItems(stock.Select(line => KeyValuePair.Create(PartNumber.Key(line.Number), new Stock(line.OnHand, line.Price)))));
+        // A line may have been said before its part was there.
+        List<KeyValuePair<string, Stock>> lines = [.. parts.Select(part => stored.Stock(part.Number)).OfType<StockLine>().Concat(stock).Select(line => KeyValuePair.Create(PartNumber.Key(line.Number), new Stock(line.OnHand, line.Price)))];
+        foreach (var family in Families.All) catalogues[family] = catalogues[family].WithStock(lines);
+        return new(stored, catalogues.ToImmutable());
     }
+
+    /// <summary>The same shelf with a family's parts sorted anew.</summary>
+    internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted));
 
     private static CataloguePart InRanking(Family family, StoredPart part) =>
         new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);

@@ -1,0 +1,51 @@
+using System.Runtime.InteropServices;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking.Engine;
+
+/// <summary>Looks for the parts with so many failed aspects, no more and no fewer: the same walk, with failures to spend.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly struct MissesWalk(Catalogue catalogue, Answers answers, int failures, int leftOut, BestParts<MissKey> best) : IWalk
+{
+    private readonly Score[] sums = new Score[catalogue.Facets.Length + 1];
+    private readonly int[] spent = new int[catalogue.Facets.Length + 1];
+
+    /// <inheritdoc/>
+    public bool Enter(int depth, int aspect, int code)
+    {
+        var answer = answers.At(aspect, code);
+        sums[depth + 1] = sums[depth] + answer.Contribution;
+        spent[depth + 1] = spent[depth] + (answer.Fit == PartFit.DoesntFit ? 1 : 0);
+        return spent[depth + 1] <= failures && !(best.IsFull && sums[depth + 1].Millionths < best.Worst.Score.Millionths);
+    }
+
+    /// <inheritdoc/>
+    public bool IsWanted(int part, int place, int depth) =>
+        catalogue.StateOf(part).Place == place && part != leftOut && best.Admits(KeyOf(part, sums[depth]));
+
+    /// <inheritdoc/>
+    public void Take(int part, int place)
+    {
+        if (spent[^1] == failures) best.Offer(place, KeyOf(part, sums[^1]));
+    }
+
+    private MissKey KeyOf(int part, Score score)
+    {
+        var stock = catalogue.StockOf(part);
+        return new(score, SortKey.SupplyOf(catalogue.StateOf(part).Standing == Standing.Made, stock.OnHand), stock.Price, catalogue.NumberOf(part));
+    }
+}
+
+/// <summary>What parts with equally many failures are sorted by: the score of the rest, supply, price (unknown last), number.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct MissKey(Score Score, Supply Supply, decimal? Price, string Number)
+{
+    /// <summary>Orders the better before the worse.</summary>
+    public static Comparer<MissKey> BestFirst { get; } = Comparer<MissKey>.Create((one, other) =>
+    {
+        var order = other.Score.Millionths.CompareTo(one.Score.Millionths);
+        if (order == 0) order = one.Supply.CompareTo(other.Supply);
+        if (order == 0) order = SortKey.ComparePrices(one.Price, other.Price);
+        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+    });
+}

@@ -1,0 +1,164 @@
+namespace PartsMatch.Ranking.Engine;
+
+/// <summary>Rows sorted by their facets' codes: a prefix tree that is kept as a list. Immutable.</summary>
+/// <remarks>
+/// Of every row it is known how many leading facets it shares with the row before. A prefix that is not wanted takes all its rows with it: the next row to look at is the next
+/// one that shares no more than the prefix without its last facet, and is found by searching bytes, first those that summarise 64 rows each.
+/// Aspects with very many facets stand last, whatever the family's order, and are asked only of parts that may still win.
+/// </remarks>
+internal sealed class SortedRows
+{
+    /// <summary>From so many distinct facets on an aspect stands behind those with fewer: judging them would cost more than they turn away.</summary>
+    public const int Many = 2048;
+
+    private const int SummaryBits = 6;
+
+    private readonly int[] aspects;
+    private readonly int[] parts;
+    private readonly ushort[] codes;
+    private readonly (int Slot, bool IsWide)[] slots;
+    private readonly byte[] shared;
+    private readonly byte[] leastShared;
+    private readonly int[] depthOf;
+    private readonly int stride;
+    private readonly int fewDepth;
+
+    private SortedRows(int[] aspects, int fewDepth, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
+    {
+        (this.aspects, this.fewDepth, this.parts, this.codes, this.slots, this.shared) = (aspects, fewDepth, parts, codes, slots, shared);
+        depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
+        stride = slots.Sum(slot => slot.IsWide ? 2 : 1);
+        leastShared = [.. shared.Chunk(1 << SummaryBits).Select(rows => rows.Min())];
+    }
+
+    /// <summary>How many rows there are.</summary>
+    public int Count => parts.Length;
+
+    /// <summary>The aspects in the order in which the rows are sorted by them.</summary>
+    public IReadOnlyList<int> Aspects => aspects;
+
+    /// <summary>Bytes held for all rows.</summary>
+    public long Bytes => (4L * parts.Length) + (2L * codes.Length) + shared.Length + leastShared.Length;
+
+    /// <summary>Sorts rows.</summary>
+    /// <param name="parts">The part of every row.</param>
+    /// <param name="facets">How many distinct facets each aspect has.</param>
+    /// <param name="codesOf">Of every aspect, the code of every row.</param>
+    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, int[][] codesOf)
+    {
+        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] >= Many)];
+        var order = Order(parts.Length, ordered, facets, codesOf);
+        var (slots, stride) = (new (int Slot, bool IsWide)[ordered.Length], 0);
+        foreach (var (depth, aspect) in ordered.Index())
+        {
+            var isWide = facets[aspect] > ushort.MaxValue + 1;
+            slots[depth] = (stride, isWide);
+            stride += isWide ? 2 : 1;
+        }
+
+        var packed = new ushort[(long)stride * parts.Length];
+        var sharing = new byte[parts.Length];
+        for (var row = 0; row < order.Length; row++)
+        {
+            var (from, isShared) = (order[row], row > 0);
+            for (var depth = 0; depth < ordered.Length; depth++)
+            {
+                var code = codesOf[ordered[depth]][from];
+                var (slot, isWide) = slots[depth];
+                packed[((long)row * stride) + slot] = (ushort)code;
+                if (isWide) packed[((long)row * stride) + slot + 1] = (ushort)(code >> 16);
+                isShared = isShared && codesOf[ordered[depth]][order[row - 1]] == code;
+                if (isShared) sharing[row]++;
+            }
+        }
+
+        return new(ordered, facets.Count(count => count < Many), [.. order.Select(row => parts[row])], packed, slots, sharing);
+    }
+
+    /// <summary>The code of the facet that a row carries.</summary>
+    public int CodeOf(int row, int aspect) => CodeAt(row, depthOf[aspect]);
+
+    private int CodeAt(int row, int depth)
+    {
+        var (slot, isWide) = slots[depth];
+        var at = ((long)row * stride) + slot;
+        return isWide ? codes[at] | (codes[at + 1] << 16) : codes[at];
+    }
+
+    /// <summary>The part of a row.</summary>
+    public int PartAt(int row) => parts[row];
+
+    /// <summary>Walks over all rows, prefix by prefix.</summary>
+    public void Walk<TWalk>(ref TWalk walk)
+        where TWalk : IWalk
+    {
+        var (row, known) = (0, 0);
+        while (row < parts.Length)
+        {
+            var depth = Math.Min(shared[row], known);
+            known = Follow(ref walk, row, depth, out var goesOn);
+            row = goesOn ? row + 1 : NextSharing(row + 1, atMost: known);
+        }
+    }
+
+    /// <summary>Goes down along one row's facets.</summary>
+    /// <param name="walk">What judges.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="depth">How many of its facets were entered already.</param>
+    /// <param name="goesOn">Whether the next row is to be looked at; else no row with the same facets up to where it ended.</param>
+    /// <returns>How many of its facets are entered now.</returns>
+    private int Follow<TWalk>(ref TWalk walk, int row, int depth, out bool goesOn)
+        where TWalk : IWalk
+    {
+        goesOn = true;
+        for (var isAsked = false; ; depth++)
+        {
+            if (depth >= fewDepth && !isAsked)
+            {
+                if (!walk.IsWanted(parts[row], row, depth)) return depth;
+                isAsked = true;
+            }
+
+            if (depth == aspects.Length)
+            {
+                walk.Take(parts[row], row);
+                return depth;
+            }
+
+            if (walk.Enter(depth, aspects[depth], CodeAt(row, depth))) continue;
+            goesOn = false;
+            return depth;
+        }
+    }
+
+    /// <summary>The first row from one on that shares no more than so many facets with the row before it; the number of rows when there is none.</summary>
+    private int NextSharing(int row, int atMost)
+    {
+        if (row >= shared.Length) return shared.Length;
+        var summary = (row >> SummaryBits) + 1;
+        var found = shared.AsSpan(row, Math.Min(summary << SummaryBits, shared.Length) - row).IndexOfAnyInRange((byte)0, (byte)atMost);
+        if (found >= 0) return row + found;
+        if (summary >= leastShared.Length) return shared.Length;
+        var further = leastShared.AsSpan(summary).IndexOfAnyInRange((byte)0, (byte)atMost);
+        if (further < 0) return shared.Length;
+        row = (summary + further) << SummaryBits;
+        return row + shared.AsSpan(row, Math.Min(1 << SummaryBits, shared.Length - row)).IndexOfAnyInRange((byte)0, (byte)atMost);
+    }
+
+    /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
+    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, int[][] codesOf)
+    {
+        int[] order = [.. Enumerable.Range(0, count)];
+        var sorted = new int[count];
+        foreach (var aspect in aspects.Reverse())
+        {
+            var next = new int[facets[aspect] + 1];
+            foreach (var code in codesOf[aspect]) next[code + 1]++;
+            for (var code = 1; code < next.Length; code++) next[code] += next[code - 1];
+            foreach (var row in order) sorted[next[codesOf[aspect][row]]++] = row;
+            (order, sorted) = (sorted, order);
+        }
+
+        return order;
+    }
+}
