@@ -136,7 +136,7 @@ public sealed class Catalogue
 
     internal PartState StateOf(int part) => states[part];
 
-    internal StockCell StockOf(int part) => stock[part];
+    internal OfferKey OfferOf(int part) => new(OfferKey.SupplyOf(states[part].Standing == Standing.Made, stock[part].OnHand), stock[part].Price, numbers[part]);
 
     internal Stock StockOf(string number)
     {

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Engine;
+using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking;
 
@@ -26,17 +27,26 @@ public static class Ranker
             after = key;
         }
 
-        // One more than asked for tells whether a page follows.
-        var best = new BestParts<SortKey>(query.First + 1, SortKey.BestFirst);
         var answers = new Answers(catalogue, query.Need, weights);
-        var walk = new RankingWalk(catalogue, weights, query, answers, after, best);
-        catalogue.Walk(ref walk);
-        var found = best.Taken();
-        return new RankingPage.Listed(
-            [.. found.Take(query.First).Select(one => new RankedPart(
-                one.Key.Number, catalogue.StockOf(one.Key.Number), weights.Shown(one.Key.Percent), new(() => Explained.Of(answers.SheetOf(one.Place), weights)), one.Key.ToCursor(weights.Id)))],
-            HasNextPage: found.Count > query.First,
-            answers.Judged);
+        var aspects = catalogue.Facets.Length;
+        if (query.Completions.IsNone) return Walked(new PlainPrefix(answers, weights, aspects), place => Explained.Of(answers.SheetOf(place), weights));
+        var completed = new CompletedAnswers(catalogue, answers, query.Completions, weights);
+        return Walked(new CompletedPrefix(completed, weights, aspects), completed.ExplainedAt);
+
+        RankingPage.Listed Walked<TPrefix>(TPrefix prefix, Func<int, Explained> explain)
+            where TPrefix : struct, IPrefix
+        {
+            // One more than asked for tells whether a page follows.
+            var best = new BestParts<SortKey>(query.First + 1, SortKey.BestFirst);
+            var walk = new RankingWalk<TPrefix>(catalogue, query, prefix, after, best);
+            catalogue.Walk(ref walk);
+            var found = best.Taken();
+            return new(
+                [.. found.Take(query.First).Select(one => new RankedPart(
+                    one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), one.Key.ToCursor(weights.Id)))],
+                HasNextPage: found.Count > query.First,
+                answers.Judged);
+        }
     }
 
     /// <summary>How many offered parts there are of every fit: a walk over all that does not fail, for when someone asks.</summary>
@@ -71,17 +81,24 @@ public static class Ranker
             var best = new BestParts<MissKey>(first - misses.Count, MissKey.BestFirst);
             var walk = new MissesWalk(catalogue, answers, failures, left, best);
             catalogue.Walk(ref walk);
-            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Number, catalogue.StockOf(one.Key.Number), Explained.Of(answers.SheetOf(one.Place), weights))));
+            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights))));
         }
 
         return misses;
     }
 
     /// <summary>Judges and scores one part, of the catalogue or not, with what can be deduced from its spec.</summary>
-    public static Explained Explain(Family family, Weights weights, Need need, Spec spec)
+    public static Explained Explain(Family family, Weights weights, Need need, Spec spec) => Explain(family, weights, need, Completions.None, spec);
+
+    /// <summary>Judges and scores one part, of the catalogue or not, for a need with unknowns.</summary>
+    public static Explained Explain(Family family, Weights weights, Need need, Completions completions, Spec spec)
     {
         Demand(family, weights);
-        return Explained.Of(family.Judge(need, spec), weights);
+        var sheet = family.Judge(need, spec);
+        if (completions.IsNone) return Explained.Of(sheet, weights);
+        var deduced = family.Deduce(spec).Spec;
+        var answers = family.Aspects.Select((aspect, index) => CompletedAnswer.Of(aspect, aspect.FacetOf(deduced), completions, completions.GroupsByAspect[index], weights));
+        return Explained.Of(sheet, [.. answers], completions, weights);
     }
 
     private static void Demand(Family family, Weights weights)

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking;
 
@@ -8,7 +9,11 @@ namespace PartsMatch.Ranking;
 /// <param name="First">How many parts at most, 0 or more.</param>
 /// <param name="After">The cursor of the last part seen; null for the beginning.</param>
 /// <param name="LeftOut">The number of a part that is not offered this time: the old one, where it can be had no more; null for none.</param>
-public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After, string? LeftOut = null);
+public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int First, string? After, string? LeftOut = null)
+{
+    /// <summary>What the need may be, where it leaves something open: <see cref="KnownMachines.Complete"/> tells.</summary>
+    public Completions Completions { get; init; } = Completions.None;
+}
 
 /// <summary>A part in its place in a ranking.</summary>
 /// <param name="number">Its number.</param>

@@ -27,4 +27,18 @@ public readonly record struct Score(long Millionths)
 /// <summary>How likely a part does the job the first time.</summary>
 /// <param name="Percent">Whole percent, 1 to 99: neither is ever certain.</param>
 /// <param name="IsHandSet">Whether it comes from hand-set weights and not from outcomes: say so wherever it shows.</param>
-public sealed record Likelihood(int Percent, bool IsHandSet);
+/// <param name="Machines">Over how many known machines it was averaged, since the plate does not tell enough; 0 when it is the need's own.</param>
+public sealed record Likelihood(int Percent, bool IsHandSet, int Machines = 0);
+
+/// <summary>The mean of a likelihood over known machines, those that the part fails counting as nothing.</summary>
+/// <param name="Sum">Over all that it passes, in billionths of a machine.</param>
+/// <param name="Machines">How many machines there are.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct MeanLikelihood(long Sum, int Machines)
+{
+    /// <summary>A certain likelihood, in billionths.</summary>
+    public const double Whole = 1e9;
+
+    /// <summary>In whole percent, halves up, 1 to 99.</summary>
+    public int Percent => Machines == 0 ? 1 : (int)Math.Clamp(((200 * Sum / Machines) + (long)Whole) / (2 * (long)Whole), 1, 99);
+}

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Unicode;
+using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking;
 
@@ -21,7 +22,7 @@ internal enum Supply
 
 /// <summary>What a ranking is sorted by, best first: likelihood as shown, supply, price (unknown last), number. No two parts share one.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct SortKey(int Percent, Supply Supply, decimal? Price, string Number)
+internal readonly record struct SortKey(int Percent, OfferKey Offer)
 {
     private const int MostCursorCharacters = 2048;
 
@@ -29,28 +30,14 @@ internal readonly record struct SortKey(int Percent, Supply Supply, decimal? Pri
     public static Comparer<SortKey> BestFirst { get; } = Comparer<SortKey>.Create((one, other) =>
     {
         var order = other.Percent.CompareTo(one.Percent);
-        if (order == 0) order = one.Supply.CompareTo(other.Supply);
-        if (order == 0) order = ComparePrices(one.Price, other.Price);
-        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+        return order == 0 ? OfferKey.BestFirst.Compare(one.Offer, other.Offer) : order;
     });
-
-    /// <summary>How a part can be had, as far as the counter's stock is known.</summary>
-    public static Supply SupplyOf(bool isMade, int? onHand) => onHand > 0 ? Supply.AtHand : isMade ? Supply.ToOrder : Supply.NoMore;
-
-    /// <summary>The lower price first, an unknown one last.</summary>
-    public static int ComparePrices(decimal? one, decimal? other) => (one, other) switch
-    {
-        (null, null) => 0,
-        (null, _) => 1,
-        (_, null) => -1,
-        ({ } price, { } otherPrice) => price.CompareTo(otherPrice),
-    };
 
     /// <summary>The key as an opaque text that stands in a link, with the weights that it belongs to.</summary>
     public string ToCursor(string weightsId)
     {
-        var price = Price?.ToString(CultureInfo.InvariantCulture);
-        return Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{weightsId}|{Percent}|{(int)Supply}|{price}|{Number}")));
+        var price = Offer.Price?.ToString(CultureInfo.InvariantCulture);
+        return Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{weightsId}|{Percent}|{(int)Offer.Supply}|{price}|{Offer.Number}")));
     }
 
     /// <summary>Reads a cursor; null when it is none. Never throws.</summary>
@@ -64,9 +51,9 @@ internal readonly record struct SortKey(int Percent, Supply Supply, decimal? Pri
         if (Encoding.UTF8.GetString(bytes).Split('|', 5) is not [var weightsId, var percentText, "0" or "1" or "2", var priceText, { Length: > 0 } number] fields) return null;
         if (!int.TryParse(percentText, NumberStyles.None, CultureInfo.InvariantCulture, out var percent)) return null;
         var supply = (Supply)(fields[2][0] - '0');
-        if (priceText.Length == 0) return (new(percent, supply, null, number), weightsId);
+        if (priceText.Length == 0) return (new(percent, new(supply, null, number)), weightsId);
         return decimal.TryParse(priceText, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
-            ? (new(percent, supply, price, number), weightsId)
+            ? (new(percent, new(supply, price, number)), weightsId)
             : null;
     }
 }

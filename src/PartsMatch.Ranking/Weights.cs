@@ -88,7 +88,10 @@ public sealed class Weights
     /// <summary>The likelihood of a part that passes every aspect: a logistic of intercept and score, in whole percent, halves up, 1 to 99.</summary>
     public Likelihood LikelihoodOf(Score score) => Shown(PercentOf(score));
 
-    internal Likelihood Shown(int percent) => new(percent, IsHandSet);
+    internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines);
+
+    /// <summary>The logistic of intercept and score in billionths: whole numbers, so that a mean does not depend on the order in which it is summed.</summary>
+    internal long ShareOf(Score score) => (long)Math.Round(MeanLikelihood.Whole / (1 + Math.Exp(-(Intercept + score.Value))));
 
     /// <summary>The least score that shows as so many percent or more: what cannot reach it need not be looked at.</summary>
     internal Score LeastScoreOf(int percent) => leastScores.Value[percent];

@@ -1,6 +1,4 @@
 using System.Globalization;
-using CsvHelper;
-using CsvHelper.Configuration;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -83,7 +81,7 @@ public sealed class DropInForItselfTests
         var family = Families.Find(kind)!;
         var checkedParts = 0;
         var others = new List<string>();
-        foreach (var (number, texts) in Rows(family))
+        foreach (var (number, texts) in DemoParts.Of(family))
         {
             var (read, complaints) = family.ReadSpec(texts);
             complaints.ShouldBeEmpty(number);
@@ -101,15 +99,4 @@ public sealed class DropInForItselfTests
     private static string Midpoint(Spread<UnitsNet.ElectricPotential> tap) => QuantityForms.Volts.Write(UnitsNet.ElectricPotential.FromVolts((tap.First.Volts + tap.Last.Volts) / 2));
 
     private static string AllLines(string volts, Phases phases) => phases == Phases.Three ? $"{volts[..^2]}/{volts[..^2]}/{volts}" : volts;
-
-    private static IEnumerable<(string Number, IReadOnlyList<NamedText> Texts)> Rows(Family family)
-    {
-        using var csv = new CsvReader(new StreamReader(Path.Combine(Repository.Root, "seed-data", $"{family.Kind}s.csv")), new CsvConfiguration(CultureInfo.InvariantCulture));
-        csv.Read();
-        csv.ReadHeader();
-        while (csv.Read())
-        {
-            yield return (csv.GetField("number")!, [.. family.SpecShape.Fields.Select(field => new NamedText(field.Name, csv.GetField(field.Name) ?? string.Empty))]);
-        }
-    }
 }

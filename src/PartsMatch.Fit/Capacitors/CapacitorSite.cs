@@ -23,7 +23,7 @@ public sealed record CapacitorSite : Site
     public Frequency? SupplyFrequency { get; init; }
 
     /// <summary>Hottest air round the can.</summary>
-    [Field("Hottest air", "The hottest air in the control box.", Group = Place)]
+    [Field("Hottest air", "The hottest air in the control box.", Group = Place, Tool = Tool.Meter)]
     public Temperature? AirMost { get; init; }
 
     /// <summary>Can that the strap there holds.</summary>
@@ -31,10 +31,10 @@ public sealed record CapacitorSite : Site
     public CanShape? StrapHolds { get; init; }
 
     /// <summary>Diameter that the strap there holds.</summary>
-    [Field("Strap's diameter", "Diameter of the can that the strap holds.", Group = Place)]
+    [Field("Strap's diameter", "Diameter of the can that the strap holds.", Group = Place, Tool = Tool.Tape)]
     public Length? StrapDiameter { get; init; }
 
     /// <summary>Room for its height.</summary>
-    [Field("Room for height", "Greatest height with terminals and wires.", Group = Place)]
+    [Field("Room for height", "Greatest height with terminals and wires.", Group = Place, Tool = Tool.Tape)]
     public Length? HeightRoom { get; init; }
 }

@@ -63,10 +63,10 @@ public sealed record CapacitorSpec : Spec
     public CanShape? Can { get; init; }
 
     /// <summary>Diameter, or width of an oval can.</summary>
-    [Field("Diameter", "Across the can; the wider way of an oval one.", Group = Body)]
+    [Field("Diameter", "Across the can; the wider way of an oval one.", Group = Body, Tool = Tool.Tape)]
     public Length? Diameter { get; init; }
 
     /// <summary>Height without terminals.</summary>
-    [Field("Height", "Of the can without its terminals.", Group = Body)]
+    [Field("Height", "Of the can without its terminals.", Group = Body, Tool = Tool.Tape)]
     public Length? Height { get; init; }
 }

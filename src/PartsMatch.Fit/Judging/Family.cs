@@ -69,6 +69,12 @@ public abstract class Family
     /// <summary>Readings of a spec that cannot all be true.</summary>
     public abstract IReadOnlyList<Contradiction> Contradictions(Spec spec);
 
+    /// <summary>
+    /// A need as it would be if the old part were a known one: what the need knows stays, the rest of the plate is filled in from the known part's spec, with what was deduced of it,
+    /// and what follows for the site follows from the whole.
+    /// </summary>
+    public abstract Need Complete(Need need, Spec machine);
+
     /// <summary>What will be different once a part runs in the old one's place: estimates with their bands; none when too little is known.</summary>
     public abstract IReadOnlyList<Difference> WillDiffer(Need need, Spec part);
 
@@ -194,6 +200,13 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 
     /// <inheritdoc/>
     public override IReadOnlyList<Contradiction> Contradictions(Spec spec) => rules.Contradictions((TSpec)spec);
+
+    /// <inheritdoc/>
+    public override Need Complete(Need need, Spec machine)
+    {
+        var plate = Shape<TSpec>.Of.Filled((TSpec)need.Plate, (TSpec)machine);
+        return new(plate, rules.DeduceSite(plate, (TSite)need.Site).Site);
+    }
 
     /// <inheritdoc/>
     public override IReadOnlyList<Difference> WillDiffer(Need need, Spec part) =>

@@ -18,6 +18,9 @@ public sealed class FieldAttribute(string label, string help) : Attribute
     /// <summary>The heading under which it stands, as a person reads a plate.</summary>
     public string Group { get; init; } = "General";
 
+    /// <summary>With what it is read.</summary>
+    public Tool Tool { get; init; } = Tool.Look;
+
     /// <summary>An example of the field's own, where its form's would mislead; null to take the form's.</summary>
     public string? Example { get; init; }
 }
@@ -33,7 +36,7 @@ public sealed class Field
         var type = property.PropertyType;
         Form = TextForms.Of(Nullable.GetUnderlyingType(type) ?? type);
         Name = char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
-        (Label, Help, Group) = (attribute.Label, attribute.Help, attribute.Group);
+        (Label, Help, Group, Tool) = (attribute.Label, attribute.Help, attribute.Group, attribute.Tool);
         Example = attribute.Example ?? Form.Example;
         Expected = Form.Expected.Replace(Form.Example, Example, StringComparison.Ordinal);
     }
@@ -49,6 +52,9 @@ public sealed class Field
 
     /// <summary>The heading under which it stands.</summary>
     public string Group { get; }
+
+    /// <summary>With what it is read.</summary>
+    public Tool Tool { get; }
 
     /// <summary>A text that reads, typical of the field.</summary>
     public string Example { get; }

@@ -14,11 +14,11 @@ public sealed record MotorSite : Site
     private const string Running = "Measured while it ran";
 
     /// <summary>Line-to-line volts measured at the motor's leads, one to three readings.</summary>
-    [Field("Volts measured", "At the motor's leads with the circuit called for, line to line: one reading, or all three of a three-phase supply as 460/467/450.", Group = Supply)]
+    [Field("Volts measured", "At the motor's leads with the circuit called for, line to line: one reading, or all three of a three-phase supply as 460/467/450.", Group = Supply, Tool = Tool.Meter)]
     public Figures<ElectricPotential>? Volts { get; init; }
 
     /// <summary>Line-to-neutral volts measured, one to three readings.</summary>
-    [Field("Volts to neutral", "Line to neutral, where a neutral is there and measured: 120, or all three legs as 120/120/208.", Group = Supply)]
+    [Field("Volts to neutral", "Line to neutral, where a neutral is there and measured: 120, or all three legs as 120/120/208.", Group = Supply, Tool = Tool.Meter)]
     public Figures<ElectricPotential>? NeutralVolts { get; init; }
 
     /// <summary>How the supply is arranged.</summary>
@@ -50,43 +50,43 @@ public sealed record MotorSite : Site
     public bool? BladeStays { get; init; }
 
     /// <summary>Bore of the hub.</summary>
-    [Field("Hub bore", "Bore of the blade's hub, without a bushing.", Group = Fan)]
+    [Field("Hub bore", "Bore of the blade's hub, without a bushing.", Group = Fan, Tool = Tool.Calipers)]
     public Length? HubBore { get; init; }
 
     /// <summary>What the hub holds on to.</summary>
-    [Field("Hub holds on", "What the hub's set screw or key sits on: flat, keyway or round.", Group = Fan)]
+    [Field("Hub holds on", "What the hub's set screw or key sits on: flat, keyway or round.", Group = Fan, Tool = Tool.Ladder)]
     public ShaftForm? HubHoldsOn { get; init; }
 
     /// <summary>Shaft length that reaches the blade's place.</summary>
-    [Field("Shaft needed", "Least length of shaft that puts the blade at its old depth in the ring.", Group = Fan)]
+    [Field("Shaft needed", "Least length of shaft that puts the blade at its old depth in the ring.", Group = Fan, Tool = Tool.Tape)]
     public Length? ShaftLengthNeeded { get; init; }
 
     /// <summary>Room for the shaft in front.</summary>
-    [Field("Room for shaft", "Greatest length of shaft that clears the guard.", Group = Fan)]
+    [Field("Room for shaft", "Greatest length of shaft that clears the guard.", Group = Fan, Tool = Tool.Tape)]
     public Length? ShaftRoom { get; init; }
 
     /// <summary>Blade diameter.</summary>
-    [Field("Blade diameter", "Tip to tip.", Group = Fan, Example = "24 in")]
+    [Field("Blade diameter", "Tip to tip.", Group = Fan, Example = "24 in", Tool = Tool.Tape)]
     public Length? BladeDiameter { get; init; }
 
     /// <summary>Number of blades.</summary>
-    [Field("Blades", "How many blades.", Group = Fan, Example = "4")]
+    [Field("Blades", "How many blades.", Group = Fan, Example = "4", Tool = Tool.Ladder)]
     public int? Blades { get; init; }
 
     /// <summary>Pitch of the blades.</summary>
-    [Field("Blade pitch", "Angle of the blades, if it is stamped on the hub.", Group = Fan)]
+    [Field("Blade pitch", "Angle of the blades, if it is stamped on the hub.", Group = Fan, Tool = Tool.Ladder)]
     public Angle? BladePitch { get; init; }
 
     /// <summary>Which way the blades are pitched.</summary>
-    [Field("Blade hand", "The turn that the blade is made for, with the end it is seen from; often stamped CW or CCW on the hub.", Group = Fan)]
+    [Field("Blade hand", "The turn that the blade is made for, with the end it is seen from; often stamped CW or CCW on the hub.", Group = Fan, Tool = Tool.Ladder)]
     public Turn? BladeHand { get; init; }
 
     /// <summary>Depth of the blade in its ring.</summary>
-    [Field("Blade depth", "How far the blade's leading edge stands out of its ring, or the part of its width that is inside.", Group = Fan, Example = "1-1/2 in")]
+    [Field("Blade depth", "How far the blade's leading edge stands out of its ring, or the part of its width that is inside.", Group = Fan, Example = "1-1/2 in", Tool = Tool.Tape)]
     public Length? BladeDepth { get; init; }
 
     /// <summary>New blade's bore, where the blade is changed.</summary>
-    [Field("New blade bore", "Bore of the new blade's hub, where the old one does not stay.", Group = Fan)]
+    [Field("New blade bore", "Bore of the new blade's hub, where the old one does not stay.", Group = Fan, Tool = Tool.Calipers)]
     public Length? NewBladeBore { get; init; }
 
     /// <summary>What the new blade's hub holds on to, where the blade is changed.</summary>
@@ -94,7 +94,7 @@ public sealed record MotorSite : Site
     public ShaftForm? NewHubHoldsOn { get; init; }
 
     /// <summary>New blade's diameter, where the blade is changed.</summary>
-    [Field("New blade diameter", "Tip to tip of the new blade, where it does not stay.", Group = Fan)]
+    [Field("New blade diameter", "Tip to tip of the new blade, where it does not stay.", Group = Fan, Tool = Tool.Tape)]
     public Length? NewBladeDiameter { get; init; }
 
     /// <summary>How the place holds a motor.</summary>
@@ -102,27 +102,27 @@ public sealed record MotorSite : Site
     public Choices<MountKind>? MountThere { get; init; }
 
     /// <summary>Diameter that the band or cradle there takes.</summary>
-    [Field("Mount takes", "Body diameter that the band or ring there takes.", Group = Place)]
+    [Field("Mount takes", "Body diameter that the band or ring there takes.", Group = Place, Tool = Tool.Tape)]
     public Length? MountDiameter { get; init; }
 
     /// <summary>Stud circle of the bracket there.</summary>
-    [Field("Bracket's stud circle", "Across the centres of two opposite holes of the bracket.", Group = Place)]
+    [Field("Bracket's stud circle", "Across the centres of two opposite holes of the bracket.", Group = Place, Tool = Tool.Tape)]
     public Length? BracketStudCircle { get; init; }
 
     /// <summary>Bolt circle of the face there.</summary>
-    [Field("Face there", "Bolt circle of the face the motor is bolted to.", Group = Place)]
+    [Field("Face there", "Bolt circle of the face the motor is bolted to.", Group = Place, Tool = Tool.Tape)]
     public Length? FaceBoltCircleThere { get; init; }
 
     /// <summary>Pilot of the face there.</summary>
-    [Field("Face pilot there", "Diameter of the bore that centres the motor's face.", Group = Place, Example = "3 in")]
+    [Field("Face pilot there", "Diameter of the bore that centres the motor's face.", Group = Place, Example = "3 in", Tool = Tool.Calipers)]
     public Length? FacePilotThere { get; init; }
 
     /// <summary>Room for the body's length.</summary>
-    [Field("Room for body", "Greatest body length that fits.", Group = Place)]
+    [Field("Room for body", "Greatest body length that fits.", Group = Place, Tool = Tool.Tape)]
     public Length? BodyRoom { get; init; }
 
     /// <summary>Room for the body's diameter.</summary>
-    [Field("Room round the body", "Greatest body diameter that fits.", Group = Place)]
+    [Field("Room round the body", "Greatest body diameter that fits.", Group = Place, Tool = Tool.Tape)]
     public Length? BodyDiameterRoom { get; init; }
 
     /// <summary>Where the shaft points.</summary>
@@ -138,11 +138,11 @@ public sealed record MotorSite : Site
     public CoolingAir? CoolingAir { get; init; }
 
     /// <summary>Hottest air round the motor.</summary>
-    [Field("Hottest air", "The hottest air it will sit in: a condenser's leaving air counts.", Group = Place)]
+    [Field("Hottest air", "The hottest air it will sit in: a condenser's leaving air counts.", Group = Place, Tool = Tool.Meter)]
     public Temperature? AirMost { get; init; }
 
     /// <summary>Coldest air round the motor.</summary>
-    [Field("Coldest air", "The coldest air it will sit in.", Group = Place, Example = "-10 °F")]
+    [Field("Coldest air", "The coldest air it will sit in.", Group = Place, Example = "-10 °F", Tool = Tool.Meter)]
     public Temperature? AirLeast { get; init; }
 
     /// <summary>Altitude.</summary>
@@ -162,7 +162,7 @@ public sealed record MotorSite : Site
     public ElectricCurrent? ContactLockedRotorAmps { get; init; }
 
     /// <summary>Full-load amps of other motors on the same contact.</summary>
-    [Field("Other motors' amps", "Full-load amps of all the other motors on the same contact, added up.", Group = Circuit)]
+    [Field("Other motors' amps", "Full-load amps of all the other motors on the same contact, added up.", Group = Circuit, Tool = Tool.Meter)]
     public ElectricCurrent? OtherFullLoadAmps { get; init; }
 
     /// <summary>Locked-rotor amps of other motors on the same contact.</summary>
@@ -214,15 +214,15 @@ public sealed record MotorSite : Site
     public MeasuredFan? MeasuredOn { get; init; }
 
     /// <summary>Speed measured on the old or a sister fan.</summary>
-    [Field("Speed measured", "Speed of the old fan, or of a sister fan, with a tachometer.", Group = Running)]
+    [Field("Speed measured", "Speed of the old fan, or of a sister fan, with a tachometer.", Group = Running, Tool = Tool.Meter)]
     public RotationalSpeed? MeasuredSpeed { get; init; }
 
     /// <summary>Amps measured on the old or a sister fan.</summary>
-    [Field("Amps measured", "Amps of the old fan, or of a sister fan, with a clamp meter.", Group = Running)]
+    [Field("Amps measured", "Amps of the old fan, or of a sister fan, with a clamp meter.", Group = Running, Tool = Tool.Meter)]
     public ElectricCurrent? MeasuredAmps { get; init; }
 
     /// <summary>Input power measured on the old or a sister fan.</summary>
-    [Field("Power measured", "Input power of the old fan, or of a sister fan.", Group = Running)]
+    [Field("Power measured", "Input power of the old fan, or of a sister fan.", Group = Running, Tool = Tool.Meter)]
     public Power? MeasuredInput { get; init; }
 
     /// <summary>How many fans blow through the same coil.</summary>

@@ -112,31 +112,31 @@ public sealed record MotorSpec : Spec
     public Choices<MountKind>? Mounts { get; init; }
 
     /// <summary>Body diameter.</summary>
-    [Field("Body diameter", "Across the shell, not the band: wrap a tape round the body and divide by 3.14.", Group = Mounting)]
+    [Field("Body diameter", "Across the shell, not the band: wrap a tape round the body and divide by 3.14.", Group = Mounting, Tool = Tool.Tape)]
     public Length? BodyDiameter { get; init; }
 
     /// <summary>Body length without shaft.</summary>
-    [Field("Body length", "Length of the shell without the shaft.", Group = Mounting)]
+    [Field("Body length", "Length of the shell without the shaft.", Group = Mounting, Tool = Tool.Tape)]
     public Length? BodyLength { get; init; }
 
     /// <summary>Bolt circle of its studs.</summary>
-    [Field("Stud circle", "Across the centres of two opposite studs.", Group = Mounting)]
+    [Field("Stud circle", "Across the centres of two opposite studs.", Group = Mounting, Tool = Tool.Tape)]
     public Length? StudCircle { get; init; }
 
     /// <summary>Bolt circle of its face or flange.</summary>
-    [Field("Face bolt circle", "Across the centres of two opposite holes of the face or flange.", Group = Mounting)]
+    [Field("Face bolt circle", "Across the centres of two opposite holes of the face or flange.", Group = Mounting, Tool = Tool.Tape)]
     public Length? FaceBoltCircle { get; init; }
 
     /// <summary>Pilot diameter of its face or flange.</summary>
-    [Field("Face pilot", "Diameter of the turned rim that centres the face.", Group = Mounting)]
+    [Field("Face pilot", "Diameter of the turned rim that centres the face.", Group = Mounting, Tool = Tool.Calipers)]
     public Length? FacePilot { get; init; }
 
     /// <summary>Shaft diameter.</summary>
-    [Field("Shaft diameter", "Measured with calipers on the bare round shaft, not across the flat.", Group = ShaftGroup)]
+    [Field("Shaft diameter", "Measured with calipers on the bare round shaft, not across the flat.", Group = ShaftGroup, Tool = Tool.Calipers)]
     public Length? ShaftDiameter { get; init; }
 
     /// <summary>Shaft length from the mounting face.</summary>
-    [Field("Shaft length", "From the end bell to the tip.", Group = ShaftGroup)]
+    [Field("Shaft length", "From the end bell to the tip.", Group = ShaftGroup, Tool = Tool.Tape)]
     public Length? ShaftLength { get; init; }
 
     /// <summary>Whether the shaft may be cut.</summary>
@@ -148,7 +148,7 @@ public sealed record MotorSpec : Spec
     public ShaftForm? ShaftForm { get; init; }
 
     /// <summary>Length of the flat from the tip.</summary>
-    [Field("Flat length", "Length of the flat, from the tip of the shaft.", Group = ShaftGroup)]
+    [Field("Flat length", "Length of the flat, from the tip of the shaft.", Group = ShaftGroup, Tool = Tool.Tape)]
     public Length? FlatLength { get; init; }
 
     /// <summary>Shaft ends: 1 or 2.</summary>

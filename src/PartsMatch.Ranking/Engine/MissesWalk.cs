@@ -29,23 +29,17 @@ internal readonly struct MissesWalk(Catalogue catalogue, Answers answers, int fa
         if (spent[^1] == failures) best.Offer(place, KeyOf(part, sums[^1]));
     }
 
-    private MissKey KeyOf(int part, Score score)
-    {
-        var stock = catalogue.StockOf(part);
-        return new(score, SortKey.SupplyOf(catalogue.StateOf(part).Standing == Standing.Made, stock.OnHand), stock.Price, catalogue.NumberOf(part));
-    }
+    private MissKey KeyOf(int part, Score score) => new(score, catalogue.OfferOf(part));
 }
 
 /// <summary>What parts with equally many failures are sorted by: the score of the rest, supply, price (unknown last), number.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct MissKey(Score Score, Supply Supply, decimal? Price, string Number)
+internal readonly record struct MissKey(Score Score, OfferKey Offer)
 {
     /// <summary>Orders the better before the worse.</summary>
     public static Comparer<MissKey> BestFirst { get; } = Comparer<MissKey>.Create((one, other) =>
     {
         var order = other.Score.Millionths.CompareTo(one.Score.Millionths);
-        if (order == 0) order = one.Supply.CompareTo(other.Supply);
-        if (order == 0) order = SortKey.ComparePrices(one.Price, other.Price);
-        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+        return order == 0 ? OfferKey.BestFirst.Compare(one.Offer, other.Offer) : order;
     });
 }

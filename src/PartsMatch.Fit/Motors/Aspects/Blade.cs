@@ -13,7 +13,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public sealed class Blade() : Aspect<MotorSpec, MotorSite, TurnFacet>("Blade", isDeciding: false, PlaceSources.Blade, new(0.3, 0.6, 0.2))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["bladeHand", "turnNeeded", "bladeStays"]);
+    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["bladeHand", "turnNeeded", "bladeStays"]) { Besides = ["drive", "bladeDiameter", "bladePitch", "blades", "newBladeBore", "newBladeDiameter"] };
 
     /// <inheritdoc/>
     public override TurnFacet Read(MotorSpec part) => TurnFacet.Of(part);

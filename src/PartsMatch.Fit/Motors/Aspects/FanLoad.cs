@@ -16,7 +16,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     private const double Easy = 0.9;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["power", "speed", "breakdownTorque"], ["measuredSpeed", "measuredAmps", "volts"]);
+    public override LookedAt Fields { get; } = new(["power", "speed", "breakdownTorque"], ["measuredSpeed", "measuredAmps", "volts"]) { Besides = RatingFields.All };
 
     /// <inheritdoc/>
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);

@@ -20,7 +20,7 @@ public sealed class Insulation() : Aspect<MotorSpec, MotorSite, InsulationFacet>
     private const double WholeSpan = 75;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["insulation", "ambientMost"], []);
+    public override LookedAt Fields { get; } = new(["insulation", "ambientMost"], []) { Besides = ["airMost"] };
 
     /// <inheritdoc/>
     public override InsulationFacet Read(MotorSpec part) => new(part.Insulation, part.AmbientMost is not null);

@@ -14,7 +14,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("Output power", isDeciding: true, MotorSources.NotLessPower, new(0.8, 0.5, 1.2))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["power", "powerMeaning", "serviceFactor"], ["volts", "measuredAmps"]);
+    public override LookedAt Fields { get; } = new(["power", "powerMeaning", "serviceFactor"], ["volts", "measuredAmps"]) { Besides = RatingFields.All };
 
     /// <inheritdoc/>
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);

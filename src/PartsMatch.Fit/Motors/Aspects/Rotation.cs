@@ -39,7 +39,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
         $"The two shaft ends turn opposite ways: the turn is meant facing the end that drives the fan.";
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["turnNeeded"]);
+    public override LookedAt Fields { get; } = new(["rotation", "reversing"], ["turnNeeded"]) { Besides = ["fanKind"] };
 
     /// <inheritdoc/>
     public override TurnFacet Read(MotorSpec part) => TurnFacet.Of(part);

@@ -21,7 +21,7 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     private static readonly KitItem Cover = new($"insulating cover for a capacitor terminal");
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["runCapacitor", "type"], ["capacitorThere"]);
+    public override LookedAt Fields { get; } = new(["runCapacitor", "type"], ["capacitorThere"]) { Besides = ["phase"] };
 
     /// <inheritdoc/>
     public override CapacitorFacet Read(MotorSpec part) => RatingOf(part) switch

@@ -29,7 +29,7 @@ public readonly record struct RunningCurrentFacet(MotorAmps FullLoad, double? Se
 public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurrentFacet>("Running current", isDeciding: false, CircuitSources.RunningCurrent, new(0.4, 0.5, 0.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["fullLoadAmps", "serviceFactor"], ["contactFullLoadAmps", "cyclingSwitchFullLoadAmps", "overloadSetting"]);
+    public override LookedAt Fields { get; } = new(["fullLoadAmps", "serviceFactor"], ["contactFullLoadAmps", "cyclingSwitchFullLoadAmps", "overloadSetting"]) { Besides = [.. RatingFields.All, "overloadInCircuit", "otherFullLoadAmps"] };
 
     /// <inheritdoc/>
     public override RunningCurrentFacet Read(MotorSpec part) => RunningCurrentFacet.Of(part);

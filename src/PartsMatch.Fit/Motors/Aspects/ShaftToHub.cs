@@ -18,7 +18,7 @@ public sealed class ShaftToHub() : Aspect<MotorSpec, MotorSite, FormFacet>("Shaf
     private static readonly KitItem FlatFile = new($"flat file");
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["shaftForm"], ["hubHoldsOn"]);
+    public override LookedAt Fields { get; } = new(["shaftForm"], ["hubHoldsOn"]) { Besides = ["bladeStays", "newHubHoldsOn"] };
 
     /// <inheritdoc/>
     public override FormFacet Read(MotorSpec part) => new(part.ShaftForm);

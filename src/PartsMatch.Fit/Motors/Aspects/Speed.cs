@@ -25,7 +25,7 @@ public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds,
 public sealed class Speed() : Aspect<MotorSpec, MotorSite, SpeedFacet>("Speed", isDeciding: true, MotorSources.SameSpeed, new(1.5, 0.6, 1.2))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["speed", "speeds", "poles"], ["supplyFrequency", "speedsUsed"]);
+    public override LookedAt Fields { get; } = new(["speed", "speeds", "poles"], ["supplyFrequency", "speedsUsed"]) { Besides = ["frequency", "power", "type", "speedMeans", "bladeStays", "drive"] };
 
     /// <inheritdoc/>
     public override SpeedFacet Read(MotorSpec part) => SpeedFacet.Of(part);

@@ -36,7 +36,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private const double Tolerance = 1.2;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "codeLetter"], ["contactLockedRotorAmps", "contactFullLoadAmps", "cyclingSwitchLockedRotorAmps"]);
+    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "codeLetter"], ["contactLockedRotorAmps", "contactFullLoadAmps", "cyclingSwitchLockedRotorAmps"]) { Besides = [.. RatingFields.All, "otherFullLoadAmps", "otherLockedRotorAmps", "cyclingSwitchFullLoadAmps"] };
 
     /// <inheritdoc/>
     public override StartingCurrentFacet Read(MotorSpec part)

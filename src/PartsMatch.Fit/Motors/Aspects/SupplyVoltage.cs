@@ -18,7 +18,7 @@ public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence
 public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltageFacet>("Supply voltage", isDeciding: true, MotorSources.Running, new(1.5, 0.5, 1.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["voltage", "connectedFor"], ["volts", "neutralVolts", "supplyArrangement"]);
+    public override LookedAt Fields { get; } = new(["voltage", "connectedFor"], ["volts", "neutralVolts", "supplyArrangement"]) { Besides = ["phase", "supplyPhase"] };
 
     /// <inheritdoc/>
     public override SupplyVoltageFacet Read(MotorSpec part) => new(TapsFacet.Of(part), VoltTap.Of(part.ConnectedFor), part.StarDelta == true && StarAndDelta.AreVolts(part), MotorConnections.HasSixIecTerminals(part));

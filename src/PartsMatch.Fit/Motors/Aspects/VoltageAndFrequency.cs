@@ -20,7 +20,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     private const double Most = SupplyWindows.MostTogether;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["voltage", "frequency"], ["volts", "supplyFrequency"]);
+    public override LookedAt Fields { get; } = new(["voltage", "frequency"], ["volts", "supplyFrequency"]) { Besides = ["standard", "phase", "supplyPhase", "neutralVolts", "supplyArrangement"] };
 
     /// <inheritdoc/>
     public override VoltageAndFrequencyFacet Read(MotorSpec part) => new(TapsFacet.Of(part), FrequencyFacet.Of(part), part.Standard == PlateStandard.Iec);

@@ -1,0 +1,28 @@
+using System.Runtime.InteropServices;
+
+namespace PartsMatch.Ranking.Engine;
+
+/// <summary>What parts that do equally well are sorted by: supply, price (unknown last), number.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct OfferKey(Supply Supply, decimal? Price, string Number)
+{
+    /// <summary>Orders the better before the worse.</summary>
+    public static Comparer<OfferKey> BestFirst { get; } = Comparer<OfferKey>.Create((one, other) =>
+    {
+        var order = one.Supply.CompareTo(other.Supply);
+        if (order == 0) order = ComparePrices(one.Price, other.Price);
+        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+    });
+
+    /// <summary>How a part can be had, as far as the counter's stock is known.</summary>
+    public static Supply SupplyOf(bool isMade, int? onHand) => onHand > 0 ? Supply.AtHand : isMade ? Supply.ToOrder : Supply.NoMore;
+
+    /// <summary>The lower price first, an unknown one last.</summary>
+    private static int ComparePrices(decimal? one, decimal? other) => (one, other) switch
+    {
+        (null, null) => 0,
+        (null, _) => 1,
+        (_, null) => -1,
+        ({ } price, { } otherPrice) => price.CompareTo(otherPrice),
+    };
+}

@@ -1,0 +1,58 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Ranking.Engine;
+
+namespace PartsMatch.Ranking.Unknowns;
+
+/// <summary>One part to carry.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Stock">What is at hand, at what price.</param>
+/// <param name="Machines">How many of the machines it fits.</param>
+/// <param name="For">What the need may be where it fits.</param>
+public sealed record CarriedPart(string Number, Stock Stock, int Machines, IReadOnlyList<Need> For)
+{
+    /// <summary>What to bring besides for any of the needs that it is carried for; equal things once.</summary>
+    /// <param name="family">Its family.</param>
+    /// <param name="spec">Its spec.</param>
+    public IReadOnlyList<KitItem> Kit(Family family, Spec spec) =>
+        [.. For.SelectMany(need => family.NotesFor(need, spec, family.Judge(need, spec), []).Kit).GroupBy(item => item.What, StringComparer.Ordinal).Select(same => same.MaxBy(item => item.Quantity)!)];
+}
+
+/// <summary>What to carry when the plate cannot be read: the smallest set of parts of which one fits nearly whatever the old part was.</summary>
+/// <param name="Parts">The parts, the one that fits most machines first. Empty when nothing is open, or nothing fits.</param>
+/// <param name="Machines">How many known machines it rests on.</param>
+/// <param name="Reached">The share of them that one of the parts fits.</param>
+/// <param name="IsSmallest">Whether there is surely no smaller set; else it is at most 1 + ln(machines) times as large as needed (<see cref="Cover"/>).</param>
+public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, double Reached, bool IsSmallest)
+{
+    /// <summary>The share of machines that is covered when nothing else is asked.</summary>
+    public const double UsualShare = 0.95;
+
+    /// <summary>Finds the set.</summary>
+    /// <param name="catalogue">The parts.</param>
+    /// <param name="weights">What their shortcomings cost; they decide nothing here.</param>
+    /// <param name="need">The need.</param>
+    /// <param name="completions">What it may be.</param>
+    /// <param name="atLeast">The share of machines to be covered, 0 to 1; as many as can be when that is fewer.</param>
+    /// <param name="leftOut">As in a <see cref="RankingQuery"/>.</param>
+    public static CarrySet Of(Catalogue catalogue, Weights weights, Need need, Completions completions, double atLeast = UsualShare, string? leftOut = null)
+    {
+        if (atLeast is not (>= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(atLeast), "The share to be covered is between 0 and 1.");
+        if (completions.IsNone) return new([], 0, 0, IsSmallest: true);
+        var best = new Dictionary<ulong, OfferKey>();
+        var answers = new CompletedAnswers(catalogue, new(catalogue, need, weights), completions, weights);
+        var walk = new CoverageWalk(catalogue, answers, leftOut is null ? -1 : catalogue.Find(leftOut) ?? -1, best);
+        catalogue.Walk(ref walk);
+        List<KeyValuePair<ulong, OfferKey>> offered = [.. best.OrderBy(pair => pair.Value, OfferKey.BestFirst)];
+        List<int> machines = [.. completions.All.Select(completion => completion.Weight)];
+        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(pair => pair.Key)], machines, (int)Math.Ceiling((atLeast * completions.Machines) - 1e-9));
+        var parts = chosen.Select(index => Carried(offered[index].Value.Number, Indexes(offered[index].Key))).OrderByDescending(part => part.Machines);
+        var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Key);
+        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => machines[index]) / (double)completions.Machines, isSmallest);
+
+        IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, machines.Count).Where(index => (bits >> index & 1) == 1);
+
+        CarriedPart Carried(string number, IEnumerable<int> indexes) =>
+            new(number, catalogue.StockOf(number), indexes.Sum(index => machines[index]), [.. indexes.Select(index => completions.All[index].Need)]);
+    }
+}

@@ -1,0 +1,80 @@
+using System.Buffers.Binary;
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking.Unknowns;
+
+/// <summary>Machines whose plates are known: what an unread plate may well say. Immutable; of a large catalogue a fair sample.</summary>
+/// <remarks>
+/// A machine is a part of the catalogue as it was sold, with what can be deduced of it; retired ones are out there, too. They are kept in the order of a hash of their numbers: the first
+/// of them are a sample that neither depends on the order of writing nor favours a maker.
+/// </remarks>
+public sealed class KnownMachines
+{
+    /// <summary>How many are kept: a share of one in a hundred is then known to a tenth of itself.</summary>
+    public const int Most = 10_000;
+
+    private readonly Family family;
+    private readonly ImmutableArray<Machine> all;
+    private readonly FieldCodes codes;
+
+    private KnownMachines(Family family, ImmutableArray<Machine> all, FieldCodes codes) => (this.family, this.all, this.codes) = (family, all, codes);
+
+    /// <summary>How many there are.</summary>
+    public int Count => all.Length;
+
+    /// <summary>The machines that a family's parts are.</summary>
+    public static KnownMachines Of(Family family, IEnumerable<CataloguePart> parts) => new KnownMachines(family, [], new(family)).With(parts);
+
+    /// <summary>The same with machines added, or put in the place of those with the same number.</summary>
+    public KnownMachines With(IEnumerable<CataloguePart> changed)
+    {
+        var last = new Dictionary<string, CataloguePart>(StringComparer.Ordinal);
+        foreach (var part in changed) last[part.Number] = part;
+        if (last.Count == 0) return this;
+        var kept = all.Where(machine => !last.ContainsKey(machine.Number)).Select(machine => (machine.Order, machine.Number, Machine: (Machine?)machine));
+        var added = last.Values.Select(part => (Order: OrderOf(part.Number), part.Number, Machine: (Machine?)null));
+        var sample = kept.Concat(added).OrderBy(one => one.Order).ThenBy(one => one.Number, StringComparer.Ordinal).Take(Most).ToList();
+        return new(family, [.. sample.Select(one => one.Machine ?? Read(last[one.Number]))], codes);
+    }
+
+    /// <summary>
+    /// What a need with unknowns may be: the machines that agree with what is known of it. None when no deciding aspect is open for want of the plate, or when no machine is known.
+    /// </summary>
+    /// <param name="need">The need.</param>
+    /// <param name="most">How many different completions at most; <see cref="Completions.Most"/> at most.</param>
+    public Completions Complete(Need need, int most = Completions.Most)
+    {
+        if (all.IsEmpty || !IsOpen(need)) return Completions.None;
+        var said = codes.Said(need);
+        List<(Field Field, int At)> known = [.. codes.Telling.Where(one => said[one.At] != FieldCodes.Unknown)];
+        var agreed = Array.ConvertAll([.. all], machine => Agreed(machine, known, said));
+
+        // Fewer than enough agree with all of it: what tells least is given up first.
+        var kept = known.Count;
+        while (kept > 0 && agreed.Count(count => count >= kept) < Math.Min(Completions.Enough, all.Length)) kept--;
+        return Completions.Of(family, need, said, codes, [.. all.Where((_, index) => agreed[index] >= kept)], [.. known.Skip(kept).Select(one => one.Field).Reverse()], most);
+    }
+
+    /// <summary>Whether a deciding aspect cannot be answered even of the old part itself, and the plate could tell.</summary>
+    private bool IsOpen(Need need) => family.Judge(need, need.Plate).Findings.Any(one =>
+        one.Aspect.IsDeciding && one.Finding.Verdict == Verdict.Unknown && one.Aspect.Fields.All.Any(name => family.SpecShape.Find(name) is { } field && field.Get(need.Plate) is null));
+
+    /// <summary>With how many of the known fields a machine agrees, from the most telling on. A gap in its spec contradicts nothing.</summary>
+    private static int Agreed(Machine machine, List<(Field Field, int At)> known, int[] said)
+    {
+        var count = 0;
+        while (count < known.Count && (machine.Codes[known[count].At] == said[known[count].At] || machine.Codes[known[count].At] == FieldCodes.Unknown)) count++;
+        return count;
+    }
+
+    private Machine Read(CataloguePart part)
+    {
+        var spec = family.Deduce(part.Spec).Spec;
+        return new(part.Number, OrderOf(part.Number), spec, codes.Of(spec));
+    }
+
+    private static ulong OrderOf(string number) => BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(MemoryMarshal.AsBytes(number.AsSpan())));
+}

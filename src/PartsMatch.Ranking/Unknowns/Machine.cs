@@ -1,0 +1,10 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Ranking.Unknowns;
+
+/// <summary>One known machine.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Order">Its place among all: a hash of the number.</param>
+/// <param name="Spec">What is known of it, with deductions.</param>
+/// <param name="Codes">A code for every field of plate and site, as <see cref="FieldCodes"/> gives them.</param>
+internal sealed record Machine(string Number, ulong Order, Spec Spec, int[] Codes);
