@@ -6,7 +6,8 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <summary>Which reading to take next: the one that is expected to settle most for its effort.</summary>
 /// <remarks>
 /// Looked at are the best parts of the list. What a reading settles is how much less uncertain it leaves, on the mean over what it may show, (a) which of them is the best and (b) whether
-/// each of them does, on the mean over the parts; both in bits (Shannon's entropy). What it may show is what the completions say. A field of the site, which no completion tells, or of a
+/// each of them does, on the mean over the parts; both in bits (Shannon's entropy). What it may show is what the completions say, and only the aspects that read the field count: a few dozen
+/// machines differ in nearly everything, and whatever is read would seem to tell one from all others. A field of the site, which no completion tells, or of a
 /// plate of which nothing else is open, is taken to settle an even chance, one bit, for every part that cannot be told yet for want of it (practice).
 /// </remarks>
 public static class NextReadings
@@ -52,36 +53,42 @@ public static class NextReadings
         .Where(one => one.Aspect.IsDeciding && one.Finding.Verdict == Verdict.Unknown)
         .SelectMany(one => one.Finding.Missing).Where(missing => missing.Side != Side.Part);
 
-    /// <summary>For which completions each of a few parts does, and which is the best for each.</summary>
+    /// <summary>What reading a field would settle about a few parts.</summary>
     private sealed class Chances
     {
+        private readonly IReadOnlyList<Aspect> aspects;
         private readonly Completions completions;
-        private readonly IReadOnlyList<ulong> passing;
-        private readonly int[] best;
+        private readonly List<IReadOnlyList<CompletedAnswer>> parts;
+        private readonly List<double[]> means;
 
-        public Chances(Catalogue catalogue, Weights weights, Need need, Completions completions, IReadOnlyList<string> parts)
+        public Chances(Catalogue catalogue, Weights weights, Need need, Completions completions, IReadOnlyList<string> numbers)
         {
-            this.completions = completions;
+            (aspects, this.completions) = (catalogue.Family.Aspects, completions);
             var answers = new CompletedAnswers(catalogue, new(catalogue, need, weights), completions, weights);
-            var judged = parts.Select(number => catalogue.StateOf(catalogue.Find(number)!.Value).Place).Select(answers.AnswersAt).ToList();
-            passing = [.. judged.Select(all => all.Aggregate(ulong.MaxValue, (bits, answer) => bits & answer.Passing))];
-
-            // Parts come in the list's order, so that of equally likely ones the first is the better offer.
-            best = [.. completions.All.Select((_, completion) => judged.Index()
-                .Where(one => (passing[one.Index] >> completion & 1) == 1)
-                .Select(one => (one.Index, Percent: weights.PercentOf(new(one.Item.Sum(answer => answer.Contributions[completion])))))
-                .OrderByDescending(one => one.Percent).Select(one => one.Index).DefaultIfEmpty(-1).First())];
+            parts = [.. numbers.Select(number => answers.AnswersAt(catalogue.StateOf(catalogue.Find(number)!.Value).Place))];
+            means = [.. parts.Select(all => all.Select(Mean).ToArray())];
         }
 
         public ReadingAdvice Advice(Field field, Func<Completion, int> value)
         {
-            var values = completions.All.Index().GroupBy(one => value(one.Item), one => one.Index).Select(group => group.ToList()).ToList();
+            List<int> reading = [.. aspects.Index().Where(one => one.Item.Fields.All.Contains(field.Name)).Select(one => one.Index)];
+            List<ulong> passing = [.. parts.Select(answers => reading.Aggregate(ulong.MaxValue, (bits, aspect) => bits & answers[aspect].Passing))];
+            List<int> best = [.. Enumerable.Range(0, completions.All.Count).Select(completion => Best(completion, reading, passing))];
             var everything = Enumerable.Range(0, completions.All.Count).ToList();
-            var ofBest = Uncertain(everything) - values.Sum(group => Share(group) * Uncertain(group));
+            var values = completions.All.Index().GroupBy(one => value(one.Item), one => one.Index).Select(group => group.ToList()).ToList();
+            var ofBest = Uncertain(best, everything) - values.Sum(group => Share(group) * Uncertain(best, group));
             var ofFit = passing.Average(bits => Bits(Passes(bits, everything)) - values.Sum(group => Share(group) * Bits(Passes(bits, group))));
-            var decides = passing.Count(bits => values.Select(group => Passes(bits, group)).Any(share => Math.Abs(share - Passes(bits, everything)) > 1e-9));
+            var decides = passing.Count(bits => values.Exists(group => Math.Abs(Passes(bits, group) - Passes(bits, everything)) > 1e-9));
             return new(Side.Plate, field, ofBest + ofFit, decides, IsEstimated: true);
         }
+
+        /// <summary>The best part for a completion, as far as the aspects that read the field tell; −1 when they turn all away. Of equal ones the first in the list is the better offer.</summary>
+        private int Best(int completion, List<int> reading, List<ulong> passing) => parts.Index()
+            .Where(one => (passing[one.Index] >> completion & 1) == 1)
+            .OrderByDescending(one => Math.Round(means[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].Contributions[completion] - means[one.Index][aspect])))
+            .Select(one => one.Index).DefaultIfEmpty(-1).First();
+
+        private double Mean(CompletedAnswer answer) => completions.All.Index().Sum(one => one.Item.Weight * answer.Contributions[one.Index]) / (double)completions.Machines;
 
         private int WeightOf(List<int> group) => group.Sum(completion => completions.All[completion].Weight);
 
@@ -90,7 +97,7 @@ public static class NextReadings
         private double Passes(ulong bits, List<int> group) => WeightOf([.. group.Where(completion => (bits >> completion & 1) == 1)]) / (double)WeightOf(group);
 
         /// <summary>How uncertain it is which part is the best, in bits.</summary>
-        private double Uncertain(List<int> group) =>
+        private double Uncertain(List<int> best, List<int> group) =>
             group.GroupBy(completion => best[completion]).Select(same => WeightOf([.. same]) / (double)WeightOf(group)).Sum(share => -share * Math.Log2(share));
 
         private static double Bits(double share) => share is <= 0 or >= 1 ? 0 : (-share * Math.Log2(share)) - ((1 - share) * Math.Log2(1 - share));

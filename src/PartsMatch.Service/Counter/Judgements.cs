@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Ranking;
+using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Service.Counter;
 
@@ -29,6 +30,20 @@ public sealed class RankedParts(NeedRead need, Shelf shelf, Weights weights, Ran
 
     public IEnumerable<(CatalogueEntry Part, NearestMiss Miss)> NearestMisses(int first) =>
         Ranker.NearestMisses(shelf.Of(need.Family), weights, need.Reading.Need, first, need.OldPartHadNoMore).Select(miss => (shelf.Find(miss.Number)!, miss));
+
+    public IReadOnlyList<ReadingAdvice> NextReadings(int first) =>
+        Ranking.Unknowns.NextReadings.Of(shelf.Of(need.Family), weights, need.Reading.Need, need.Completions, first, need.OldPartHadNoMore);
+
+    public PartsToCarry CarrySet(double atLeast) => new(shelf, need, Ranking.Unknowns.CarrySet.Of(shelf.Of(need.Family), weights, need.Reading.Need, need.Completions, atLeast, need.OldPartHadNoMore));
+}
+
+/// <summary>The carry set, with the parts' entries.</summary>
+public sealed class PartsToCarry(Shelf shelf, NeedRead need, CarrySet set)
+{
+    public CarrySet Set => set;
+
+    public IReadOnlyList<(CatalogueEntry Part, CarriedPart Carried, IReadOnlyList<KitItem> Kit)> Parts { get; } =
+        [.. set.Parts.Select(carried => (Part: shelf.Find(carried.Number)!, carried)).Select(one => (one.Part, one.carried, one.carried.Kit(need.Family, one.Part.Spec)))];
 }
 
 /// <summary>What is asked at the counter: which part will do, and why.</summary>
@@ -39,7 +54,7 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         var shelf = catalogues.Shelf;
         var need = Needs.Read(shelf, given);
         if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
-        var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore);
+        var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore) { Completions = need.Value.Completions };
         return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], query) switch
         {
             RankingPage.Listed page => new RankedParts(need.Value, shelf, weights[given.Family], page),
@@ -47,6 +62,9 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
             _ => new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of replacements."),
         };
     }
+
+    /// <summary>What a need leaves open, and what to do about it: next readings, and what to carry.</summary>
+    public Answer<RankedParts> Unknowns(NeedGiven given) => Replacements(given, first: 0, after: null, include: null);
 
     public Answer<JudgedPart> FitSheet(NeedGiven given, string partNumber, ReadingsGiven? readings)
     {
@@ -80,5 +98,5 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
     }
 
     private JudgedPart Judged(NeedRead need, CatalogueEntry part, IReadOnlyList<MendFirst> mend) =>
-        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, part.Spec), mend);
+        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, need.Completions, part.Spec), mend);
 }

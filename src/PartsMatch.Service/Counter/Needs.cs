@@ -1,11 +1,21 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter;
 
 /// <summary>A need that can be judged, and the old part's entry when its number was given.</summary>
-public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry? OldPart)
+/// <param name="Family">The family.</param>
+/// <param name="Reading">What was read of what was given.</param>
+/// <param name="OldPart">The old part's entry.</param>
+/// <param name="Machines">The machines whose plates are known.</param>
+public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry? OldPart, KnownMachines Machines)
 {
+    private readonly Lazy<Completions> _completions = new(() => Machines.Complete(Reading.Need));
+
+    /// <summary>What the need may be, where its plate leaves something open.</summary>
+    public Completions Completions => _completions.Value;
+
     /// <summary>The key of the old part's number, where it is discontinued and none is known to be at hand: it replaces nothing, itself least. Null otherwise: the very part, still at hand, is the best there is.</summary>
     public string? OldPartHadNoMore => OldPart is { Stored.Status: PartStatus.Discontinued, Stock: not { OnHand: > 0 } } ? PartNumber.Key(OldPart.Stored.Number) : null;
 }
@@ -31,7 +41,7 @@ internal static class Needs
             .. oldPart?.Refusals ?? [],
             .. Refusals(family.ReadSite(given.Site).Complaints, Site),
         ];
-        return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
+        return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value, shelf.MachinesOf(family)) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
     }
 
     /// <summary>The part of a number, retired ones too, when it is of the right kind.</summary>

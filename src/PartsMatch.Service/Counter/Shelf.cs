@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter;
@@ -12,8 +13,10 @@ public sealed class Shelf
 {
     private readonly CatalogueSnapshot _stored;
     private readonly ImmutableDictionary<Family, Catalogue> _catalogues;
+    private readonly ImmutableDictionary<Family, KnownMachines> _machines;
 
-    private Shelf(CatalogueSnapshot stored, ImmutableDictionary<Family, Catalogue> catalogues) => (_stored, _catalogues) = (stored, catalogues);
+    private Shelf(CatalogueSnapshot stored, ImmutableDictionary<Family, Catalogue> catalogues, ImmutableDictionary<Family, KnownMachines> machines) =>
+        (_stored, _catalogues, _machines) = (stored, catalogues, machines);
 
     public long Revision => _stored.Revision;
 
@@ -23,6 +26,9 @@ public sealed class Shelf
     /// <summary>The parts of a family as ranking holds them.</summary>
     public Catalogue Of(Family family) => _catalogues[family];
 
+    /// <summary>The machines of a family whose plates are known: what an unread plate may say.</summary>
+    public KnownMachines MachinesOf(Family family) => _machines[family];
+
     /// <summary>The part of a number, retired ones too.</summary>
     public CatalogueEntry? Find(string number) => _stored.Find(number) is { } part ? Show(part) : null;
 
@@ -31,28 +37,33 @@ public sealed class Shelf
 
     internal static Shelf Of(CatalogueSnapshot stored)
     {
-        var empty = new Shelf(stored, Families.All.ToImmutableDictionary(family => family, family => Catalogue.Of(family, [])));
+        var empty = new Shelf(
+            stored,
+            Families.All.ToImmutableDictionary(family => family, family => Catalogue.Of(family, [])),
+            Families.All.ToImmutableDictionary(family => family, family => KnownMachines.Of(family, [])));
         var all = empty.With(stored, stored.Parts, []);
-        return new(stored, all._catalogues.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Sorted()));
+        return new(stored, all._catalogues.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Sorted()), all._machines);
     }
 
     /// <summary>The shelf after a group of writes: the parts and the stock lines of which anything was said.</summary>
     internal Shelf With(CatalogueSnapshot stored, IReadOnlyCollection<StoredPart> parts, IReadOnlyCollection<StockLine> stock)
     {
-        var catalogues = _catalogues.ToBuilder();
+        var (catalogues, machines) = (_catalogues.ToBuilder(), _machines.ToBuilder());
         foreach (var changed in parts.GroupBy(part => Families.Find(part.Kind)))
         {
-            if (changed.Key is { } family) catalogues[family] = catalogues[family].With(changed.AsParallel().AsOrdered().Select(part => InRanking(family, part)));
+            if (changed.Key is not { } family) continue;
+            List<CataloguePart> read = [.. changed.AsParallel().AsOrdered().Select(part => InRanking(family, part))];
+            (catalogues[family], machines[family]) = (catalogues[family].With(read), machines[family].With(read));
         }
 
         // A line may have been said before its part was there.
         List<KeyValuePair<string, Stock>> lines = [.. parts.Select(part => stored.Stock(part.Number)).OfType<StockLine>().Concat(stock).Select(line => KeyValuePair.Create(PartNumber.Key(line.Number), new Stock(line.OnHand, line.Price)))];
         foreach (var family in Families.All) catalogues[family] = catalogues[family].WithStock(lines);
-        return new(stored, catalogues.ToImmutable());
+        return new(stored, catalogues.ToImmutable(), machines.ToImmutable());
     }
 
     /// <summary>The same shelf with a family's parts sorted anew.</summary>
-    internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted));
+    internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted), _machines);
 
     private static CataloguePart InRanking(Family family, StoredPart part) =>
         new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);

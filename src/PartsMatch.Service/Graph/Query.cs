@@ -32,6 +32,23 @@ internal sealed class Query
         [Description("How many, 1 to 100.")] int first = 10) =>
         new(judgements.Replacements(need, limits.Value.CheckFirst(first), after, include?.ToList()).OrRefuse(), after is not null);
 
+    [Complexity(WalkCost)]
+    [Description("Which readings to take next: those that are expected to settle most for their effort, the most worth first; empty when nothing is open.")]
+    public static IEnumerable<ReadingAdviceOut> NextReadings(
+        [FromServices] Judgements judgements,
+        [FromServices] IOptions<QueryLimits> limits,
+        [Description("What is to be replaced, and where.")] NeedGiven need,
+        [Description("How many at most, 1 to 100.")] int first = 3) =>
+        judgements.Unknowns(need).OrRefuse().NextReadings(limits.Value.CheckFirst(first)).Select(advice => new ReadingAdviceOut(advice));
+
+    [Complexity(WalkCost)]
+    [Description("What to carry when the plate cannot be read.")]
+    public static CarrySetOut CarrySet(
+        [FromServices] Judgements judgements,
+        [Description("What is to be replaced, and where.")] NeedGiven need,
+        [Description("The share of known machines of which one of the parts shall fit, 0 to 1; as many as can be when that is fewer.")] double atLeast = Ranking.Unknowns.CarrySet.UsualShare) =>
+        new(judgements.Unknowns(need).OrRefuse().CarrySet(CarryShare.Check(atLeast)));
+
     [Description("Everything about one part for a need: what meets, what must be changed, and why.")]
     public static FitSheetOut FitSheet(
         [FromServices] Judgements judgements,

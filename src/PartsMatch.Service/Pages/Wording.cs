@@ -3,6 +3,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Ranking;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Pages;
@@ -104,6 +105,26 @@ internal static class Wording
     public static string? Price(StockLine? stock) => stock?.Price is { } price ? string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {stock.Currency}") : null;
 
     public static string LikelihoodFrom(Likelihood likelihood) => likelihood.IsHandSet ? "from hand-set weights, not yet from outcomes" : "from outcomes of past installations";
+
+    /// <summary>On how many known machines a likelihood rests, and what was given up to find as many; null when it is the need's own.</summary>
+    public static string? RestsOn(Completions completions)
+    {
+        if (completions.IsNone) return null;
+        var many = completions.Machines == completions.Agreeing ? $"{completions.Machines}" : $"{completions.Machines} of {completions.Agreeing}";
+        var without = completions.GivenUp.Count == 0 ? string.Empty : $" in all but {string.Join(", ", completions.GivenUp.Select(field => Small(field.Label)))}";
+        return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {many} known machines that agree with what is known{without}.");
+    }
+
+    /// <summary>What a carry set promises, in one or two sentences.</summary>
+    public static string Of(CarrySet set)
+    {
+        var parts = set.Parts.Count == 1 ? "This part fits" : FormattableString.Invariant($"One of these {set.Parts.Count} parts fits");
+        var promise = FormattableString.Invariant($"{parts} {100 * set.Reached:0} % of the {set.Machines} known machines that the old one may be.");
+        return set.Reached + 1e-9 < CarrySet.UsualShare ? $"{promise} No choice of parts does better." : set.IsSmallest ? $"{promise} Fewer parts do not get as far." : promise;
+    }
+
+    /// <summary>Something to bring, and how many.</summary>
+    public static string Of(KitItem item) => item.Quantity == 1 ? item.What : FormattableString.Invariant($"{item.Quantity} × {item.What}");
 
     /// <summary>What is to be found out, and where.</summary>
     public static string Of(Missing missing, Family family)

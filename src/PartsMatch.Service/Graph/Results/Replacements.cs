@@ -50,6 +50,9 @@ internal sealed class Replacement(CatalogueEntry part, RankedPart ranked)
     [Description("What the likelihood is worked out from: hand-set weights, or outcomes of past installations.")]
     public string LikelihoodFrom => Words.From(ranked.Likelihood);
 
+    [Description("Over how many known machines the likelihood was averaged, since the plate does not tell enough; 0 when it is the need's own.")]
+    public int LikelihoodOver => ranked.Likelihood.Machines;
+
     [Description("The sum of what each aspect takes, in units of log-odds; never positive.")]
     public double Score => ranked.Explained.Score.Value;
 

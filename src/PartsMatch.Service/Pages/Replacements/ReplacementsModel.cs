@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Needs;
 
@@ -41,6 +42,8 @@ public sealed class ReplacementsModel
         Counts = ranked.CountByFit();
         Misses = Counts.Where(one => one.Key != PartFit.DoesntFit).Sum(one => one.Value) == 0 ? [.. ranked.NearestMisses(MostMisses).Select(one => new Row(one.Part, one.Miss.Explained))] : [];
 
+        if (after is null && only is null && Rows.Count > 0) (NextReadings, Carry) = (ranked.NextReadings(MostReadings), ranked.CarrySet(CarrySet.UsualShare));
+
         // What every part waits for is said once, above the list; a row says only what it alone still needs.
         AlwaysOpen = Common(Rows.Select(row => row.Open));
         AlwaysChecked = Common(Rows.Select(row => row.Checks));
@@ -48,6 +51,7 @@ public sealed class ReplacementsModel
 
     public const int PageSize = 20;
     private const int MostMisses = 5;
+    private const int MostReadings = 3;
 
     public NeedTyped Typed { get; }
 
@@ -67,6 +71,12 @@ public sealed class ReplacementsModel
 
     public IReadOnlyDictionary<PartFit, int> Counts { get; }
 
+    /// <summary>Which readings settle most for their effort; said once, on the first page.</summary>
+    public IReadOnlyList<ReadingAdvice> NextReadings { get; } = [];
+
+    /// <summary>What to carry when the plate cannot be read; null on pages that follow.</summary>
+    public PartsToCarry? Carry { get; }
+
     public IReadOnlyList<Missing> AlwaysOpen { get; }
 
     public IReadOnlyList<string> AlwaysChecked { get; }
@@ -82,7 +92,12 @@ public sealed class ReplacementsModel
     /// <summary>Whether a row is the very part that failed.</summary>
     public bool IsOld(Row row) => Need.OldPart?.Stored.Number == row.Part.Stored.Number;
 
-    public string SheetOf(Row row) => Typed.To(Sheets.SheetEndpoints.Path, new NamedText(Sheets.SheetEndpoints.Part, row.Part.Stored.Number));
+    public string SheetOf(Row row) => SheetOf(row.Part);
+
+    public string SheetOf(CatalogueEntry part) => Typed.To(Sheets.SheetEndpoints.Path, new NamedText(Sheets.SheetEndpoints.Part, part.Stored.Number));
+
+    /// <summary>The first page, at the field that a reading fills.</summary>
+    public string ChangeOf(ReadingAdvice advice) => $"{Change}#{(advice.Side == Side.Site ? NeedTyped.SitePrefix : NeedTyped.PlatePrefix)}.{advice.Field.Name}";
 
     public string Change => Typed.To(WhatFailed.WhatFailedEndpoints.Path);
 

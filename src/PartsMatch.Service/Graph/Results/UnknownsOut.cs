@@ -1,0 +1,70 @@
+using System.ComponentModel;
+using GraphQL;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Unknowns;
+using PartsMatch.Service.Counter;
+
+namespace PartsMatch.Service.Graph.Results;
+
+[Name("ReadingAdvice")]
+[Description("A reading that is worth taking.")]
+internal sealed class ReadingAdviceOut(ReadingAdvice advice)
+{
+    [Description("Whose field it is.")]
+    public Side Side => advice.Side;
+
+    [Description("The field's name, on that side.")]
+    public string Field => advice.Field.Name;
+
+    [Description("What a person calls it.")]
+    public string Label => advice.Field.Label;
+
+    [Description("How to read or measure it.")]
+    public string Help => advice.Field.Help;
+
+    [Description("Minutes it takes with the tool at hand (practice).")]
+    public double Minutes => advice.Field.Tool.Minutes();
+
+    [Description("What it is expected to settle, in bits: which of the best 50 parts is the best, and whether each of them does.")]
+    public double Narrowing => advice.Narrowing;
+
+    [Description("Of the best 50 parts, how many it decides between.")]
+    public int Parts => advice.Parts;
+
+    [Description("Whether known machines tell what it may show; else an even chance is taken for each part that waits for it.")]
+    public bool IsEstimated => advice.IsEstimated;
+
+    [Description("What to do and why, in words.")]
+    public string Sentence => advice.Sentence;
+}
+
+[Name("CarrySet")]
+[Description("The smallest set of parts of which one fits nearly whatever the old part was.")]
+internal sealed class CarrySetOut(PartsToCarry carry)
+{
+    [Description("The parts, the one that fits most machines first; empty when nothing is open, or nothing fits.")]
+    public IEnumerable<CarriedPartOut> Parts => carry.Parts.Select(one => new CarriedPartOut(one.Part, one.Carried, one.Kit));
+
+    [Description("How many known machines it rests on; 0 when the plate leaves nothing open.")]
+    public int Machines => carry.Set.Machines;
+
+    [Description("The share of these machines that one of the parts fits, 0 to 1.")]
+    public double Reached => carry.Set.Reached;
+
+    [Description("Whether there is surely no smaller set; else it is at most 1 + ln(machines) times as large as needed.")]
+    public bool IsSmallest => carry.Set.IsSmallest;
+}
+
+[Name("CarriedPart")]
+[Description("A part to carry.")]
+internal sealed class CarriedPartOut(CatalogueEntry part, CarriedPart carried, IReadOnlyList<Fit.Notes.KitItem> kit)
+{
+    [Description("The part.")]
+    public Part Part => new(part);
+
+    [Description("How many of the known machines it fits.")]
+    public int Machines => carried.Machines;
+
+    [Description("What to bring besides it, for whichever of these machines it is.")]
+    public IEnumerable<KitItemOut> Kit => kit.Select(item => new KitItemOut(item));
+}
