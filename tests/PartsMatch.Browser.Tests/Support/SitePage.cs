@@ -20,6 +20,7 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("what-failed-complaints", Job.At("/", "plate.speed=fast", "plate.bodyDiameter=wide", "site.hubBore=-1+in", "site.altitude=high"), Status: 422),
         new("replacements", Job.At("/replacements"), HasOwnTitle: true),
         new("replacements-nothing-fits", "/replacements?text=HP+5+RPM+1075+V+12+PH+3&site.volts=690&site.supplyPhase=single-phase"),
+        new("replacements-unread", "/replacements?text=HP+1/4+RPM+1075+V+208-230+PH+1+HZ+60&site.volts=230"),
         new("replacements-capacitor", "/replacements?kind=capacitor&text=45/5+MFD+440+VAC"),
         new("sheet", Job.At("/sheet", $"part={Job.FittingPart}"), HasOwnTitle: true),
         new("sheet-does-not-fit", Job.At("/sheet", $"part={Job.UnfitPart}"), HasOwnTitle: true),
