@@ -1,0 +1,102 @@
+using DuckDB.NET.Data;
+using PartsMatch.Ranking;
+using static System.FormattableString;
+
+namespace PartsMatch.Benchmarks.Engine;
+
+/// <summary>DuckDB in memory, on one thread: one table in the order of the aspects that turn most rows away; code lists as arrays that a code points into.</summary>
+/// <remarks>
+/// TRIED
+/// </remarks>
+internal sealed class DuckDbPeer : Contender
+{
+    private readonly DuckDBConnection database;
+    private readonly DuckDBCommand filling;
+    private readonly DuckDBCommand query;
+    private readonly FacetTable table;
+
+    public DuckDbPeer(FacetTable table, Weights weights, IReadOnlyList<int> order)
+        : this(Opened(), table, weights, order)
+    {
+    }
+
+    private DuckDbPeer(DuckDBConnection database, FacetTable table, Weights weights, IReadOnlyList<int> order)
+        : base($"DuckDB {database.ServerVersion}")
+    {
+        (this.database, this.table) = (database, table);
+        Run("SET threads = 1");
+        Load(order);
+        var aspects = order.Order().ToList();
+        Run($"CREATE TEMP TABLE lists ({string.Join(", ", aspects.Select(aspect => $"{SqlText.List(aspect)} INTEGER[]"))})");
+        filling = Command($"INSERT INTO lists VALUES ({string.Join(", ", aspects.Select(_ => "?"))})");
+        foreach (var _ in aspects) filling.Parameters.Add(new DuckDBParameter());
+        query = Command($"SELECT number FROM parts, lists WHERE {string.Join(" AND ", order.Select(aspect => $"{Contribution(aspect)} IS NOT NULL"))} "
+            + SqlText.BestFirst(weights, string.Join(" + ", order.Select(Contribution)), larger: "greatest", smaller: "least"));
+    }
+
+    public override bool IsDatabase => true;
+
+    public override void MakeReady(Asked asked)
+    {
+        Run("DELETE FROM lists");
+        foreach (var (aspect, list) in asked.Lists.ByAspect.Index())
+        {
+            var contributions = new int?[table.Facets[aspect].Count];
+            foreach (var passing in list) contributions[passing.Code] = passing.Contribution;
+            filling.Parameters[aspect].Value = contributions.ToList();
+        }
+
+        filling.ExecuteNonQuery();
+    }
+
+    public override IReadOnlyList<int> Best(Asked asked)
+    {
+        var rows = new List<int>(First);
+        using var reader = query.ExecuteReader();
+        while (reader.Read()) rows.Add(reader.GetInt32(0));
+        return rows;
+    }
+
+    public override void Dispose()
+    {
+        filling.Dispose();
+        query.Dispose();
+        database.Dispose();
+    }
+
+    private static DuckDBConnection Opened()
+    {
+        var database = new DuckDBConnection("Data Source=:memory:");
+        database.Open();
+        return database;
+    }
+
+    /// <summary>Arrays are counted from 1.</summary>
+    private static string Contribution(int aspect) => $"{SqlText.List(aspect)}[{SqlText.Column(aspect)} + 1]";
+
+    private void Load(IReadOnlyList<int> order)
+    {
+        string[] columns = [.. order.Select(SqlText.Column), .. SqlText.Sorting];
+        Run($"CREATE TABLE parts ({string.Join(", ", columns.Select(column => $"{column} INTEGER NOT NULL"))})");
+        using var appender = database.CreateAppender("parts");
+        foreach (var row in AspectOrder.Sorted(table, order))
+        {
+            var line = appender.CreateRow();
+            foreach (var aspect in order) line.AppendValue(table.Codes[aspect][row]);
+            line.AppendValue((int)table.Supply[row]).AppendValue(table.Cents[row]).AppendValue(row).EndRow();
+        }
+    }
+
+    private DuckDBCommand Command(string text)
+    {
+        var command = database.CreateCommand();
+        command.CommandText = text;
+        return command;
+    }
+
+    private void Run(string text)
+    {
+        using var command = Command(text);
+        command.ExecuteNonQuery();
+    }
+}
