@@ -15,12 +15,12 @@ internal sealed class DuckDbPeer : Contender
     private readonly DuckDBCommand query;
     private readonly FacetTable table;
 
-    public DuckDbPeer(FacetTable table, Weights weights, IReadOnlyList<int> order)
-        : this(Opened(), table, weights, order)
+    public DuckDbPeer(FacetTable table, Weights weights, IReadOnlyList<int> order, Asked any)
+        : this(Opened(), table, weights, order, any)
     {
     }
 
-    private DuckDbPeer(DuckDBConnection database, FacetTable table, Weights weights, IReadOnlyList<int> order)
+    private DuckDbPeer(DuckDBConnection database, FacetTable table, Weights weights, IReadOnlyList<int> order, Asked any)
         : base($"DuckDB {database.ServerVersion}")
     {
         (this.database, this.table) = (database, table);
@@ -30,8 +30,12 @@ internal sealed class DuckDbPeer : Contender
         Run($"CREATE TEMP TABLE lists ({string.Join(", ", aspects.Select(aspect => $"{SqlText.List(aspect)} INTEGER[]"))})");
         filling = Command($"INSERT INTO lists VALUES ({string.Join(", ", aspects.Select(_ => "?"))})");
         foreach (var _ in aspects) filling.Parameters.Add(new DuckDBParameter());
-        query = Command($"SELECT number FROM parts, lists WHERE {string.Join(" AND ", order.Select(aspect => $"{Contribution(aspect)} IS NOT NULL"))} "
-            + SqlText.BestFirst(weights, string.Join(" + ", order.Select(Contribution)), larger: "greatest", smaller: "least"));
+        MakeReady(any);
+        Run($"""
+            PREPARE best AS SELECT number FROM parts, lists WHERE {string.Join(" AND ", order.Select(aspect => $"{Contribution(aspect)} IS NOT NULL"))}
+            {SqlText.BestFirst(weights, string.Join(" + ", order.Select(Contribution)), larger: "greatest", smaller: "least")}
+            """);
+        query = Command("EXECUTE best");
     }
 
     public override bool IsDatabase => true;

@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 
 namespace PartsMatch.Benchmarks.Engine;
 
@@ -52,9 +54,11 @@ internal static class Race
 
     private static string Difference(Asked asked, Contender one, IReadOnlyList<int> answer, Contender other, IReadOnlyList<int> otherAnswer) => $"""
         {one.Name} and {other.Name} answer differently.
-        Plate: {asked.Need.Plate}
-        Site: {asked.Need.Site}
+        Plate: {Texts(Shape<MotorSpec>.Of, asked.Need.Plate)}
+        Site: {Texts(Shape<MotorSite>.Of, asked.Need.Site)}
         {one.Name}: {string.Join(' ', answer)}
         {other.Name}: {string.Join(' ', otherAnswer)}
         """;
+
+    private static string Texts(Shape shape, object record) => string.Join("; ", shape.Write(record).Select(field => $"{field.Name} {field.Text}"));
 }
