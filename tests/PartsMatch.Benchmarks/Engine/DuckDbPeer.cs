@@ -1,12 +1,13 @@
 using DuckDB.NET.Data;
 using PartsMatch.Ranking;
-using static System.FormattableString;
 
 namespace PartsMatch.Benchmarks.Engine;
 
 /// <summary>DuckDB in memory, on one thread: one table in the order of the aspects that turn most rows away; code lists as arrays that a code points into.</summary>
 /// <remarks>
-/// TRIED
+/// Tried, median ms at 20,000 parts on a busy machine, relative to each other: arrays, planned once 8; arrays, planned at every query 67; lists as tables and 29 joins, planned once with statistics left out 150.
+/// At 100,000 parts, all planned at every query: arrays 26; 29 joins 75, in our order 109; codes written into the query with IN, survivors joined 105 to 148; semi joins, survivors joined 129; maps 141.
+/// Joins planned once with statistics answer wrongly as soon as the lists change.
 /// </remarks>
 internal sealed class DuckDbPeer : Contender
 {
@@ -66,13 +67,14 @@ internal sealed class DuckDbPeer : Contender
         filling.Dispose();
         query.Dispose();
         database.Dispose();
+        base.Dispose();
     }
 
     private static DuckDBConnection Opened()
     {
-        var database = new DuckDBConnection("Data Source=:memory:");
-        database.Open();
-        return database;
+        var opened = new DuckDBConnection("Data Source=:memory:");
+        opened.Open();
+        return opened;
     }
 
     /// <summary>Arrays are counted from 1.</summary>

@@ -25,7 +25,7 @@ internal static class EngineCommand
     {
         console.WriteLine(Invariant($"{parts:#,0} motors, {needs} needs, seed {seed}. {Machine.Line(TimeProvider.System)}."));
         var (family, weights) = (MotorFamily.Motor, Weights.HandSet(MotorFamily.Motor));
-        var motors = Timed(console, "Motors drawn", () => new ManyMotors(parts, seed));
+        var motors = Timed(console, "Designs drawn", () => new ManyMotors(parts, seed));
         var table = Timed(console, "Deduced and read into facets, on all cores", () => FacetTable.Of(family, motors));
         var asked = Timed(console, "Needs made and judged for the peers, on all cores", () => MotorNeeds.Of(motors, needs, seed + 1)
             .AsParallel().AsOrdered().Select(need => new Asked(need, CodeLists.Of(table, weights, need))).ToList());

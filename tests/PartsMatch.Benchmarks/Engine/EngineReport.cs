@@ -1,5 +1,4 @@
 using System.Globalization;
-using PartsMatch.Fit.Judging;
 using Spectre.Console;
 using static System.FormattableString;
 

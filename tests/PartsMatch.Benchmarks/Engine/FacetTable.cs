@@ -1,6 +1,6 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Benchmarks.Motors;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Ranking;
 
 namespace PartsMatch.Benchmarks.Engine;
 
@@ -50,8 +50,14 @@ internal sealed class FacetTable
         {
             for (var aspect = 0; aspect < facetOf.Length; aspect++)
             {
-                if (codeOf[aspect].TryAdd(facetOf[aspect], table.facets[aspect].Count)) table.facets[aspect].Add(facetOf[aspect]);
-                table.Codes[aspect][row] = codeOf[aspect][facetOf[aspect]];
+                ref var code = ref CollectionsMarshal.GetValueRefOrAddDefault(codeOf[aspect], facetOf[aspect], out var isKnown);
+                if (!isKnown)
+                {
+                    code = table.facets[aspect].Count;
+                    table.facets[aspect].Add(facetOf[aspect]);
+                }
+
+                table.Codes[aspect][row] = code;
             }
 
             table.Supply[row] = (byte)(stock.IsAtHand ? 0 : isMade ? 1 : 2);

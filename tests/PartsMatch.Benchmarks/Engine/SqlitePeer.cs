@@ -6,7 +6,9 @@ namespace PartsMatch.Benchmarks.Engine;
 
 /// <summary>SQLite in memory: one tree whose key is every column, the aspects that turn most rows away first; code lists as tables keyed by code.</summary>
 /// <remarks>
-/// TRIED
+/// Tried, median ms at 100,000 and 1,000,000 parts: as here 1.0 and 11; the key led by shaft diameter, speed and mount 1.2 and 9.8, by mount and fan load 1.0; by four aspects 4.7 and 13, since most combinations of codes do not exist;
+/// what makes up a design in a table of its own, 2,500 to 4,000 rows, joined to the rest 1.8 and 8.5; every row with its gates in our order 20; an index a column, statistics, and SQLite's own plan 37.
+/// Most of the time goes to adding up the survivors' contributions, and that is the same in all.
 /// </remarks>
 internal sealed class SqlitePeer : Contender
 {
@@ -54,13 +56,18 @@ internal sealed class SqlitePeer : Contender
         return rows;
     }
 
-    public override void Dispose() => database.Dispose();
+    public override void Dispose()
+    {
+        foreach (var command in (SqliteCommand[])[query, .. emptying, .. filling]) command.Dispose();
+        database.Dispose();
+        base.Dispose();
+    }
 
     private static SqliteConnection Opened()
     {
-        var database = new SqliteConnection("Data Source=:memory:");
-        database.Open();
-        return database;
+        var opened = new SqliteConnection("Data Source=:memory:");
+        opened.Open();
+        return opened;
     }
 
     /// <summary>A cross join keeps the order in which it is written: SQLite's own choice took thirty times as long.</summary>

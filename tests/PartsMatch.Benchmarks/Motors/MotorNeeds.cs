@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
 namespace PartsMatch.Benchmarks.Motors;
