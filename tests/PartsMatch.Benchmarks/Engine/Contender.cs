@@ -8,7 +8,7 @@ internal sealed record Asked(Need Need, CodeLists Lists);
 
 /// <summary>What an engine tells of one answer, where it does.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct EngineFigures(long FacetsJudged, long RowsTouched);
+internal readonly record struct EngineFigures(long? FacetsJudged, long? RowsTouched);
 
 /// <summary>One way to find the best parts: percent as shown, then supply, price with unknown last, number. On one thread.</summary>
 internal abstract class Contender(string name) : IDisposable

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using System.Globalization;
 using PartsMatch.Benchmarks.Motors;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Ranking;
@@ -60,7 +61,8 @@ internal static class EngineCommand
         var option = new Option<int>(name) { Description = Invariant($"{description} 1 to {most}, {usual} where nothing is said."), DefaultValueFactory = _ => usual };
         option.Validators.Add(given =>
         {
-            if (given.GetValueOrDefault<int>() is var value && (value < 1 || value > most)) given.AddError(Invariant($"{name} takes 1 to {most}."));
+            // What is no number the library refuses itself.
+            if (given.Tokens is [var text] && int.TryParse(text.Value, CultureInfo.InvariantCulture, out var value) && (value < 1 || value > most)) given.AddError(Invariant($"{name} takes 1 to {most}."));
         });
         return option;
     }

@@ -43,6 +43,6 @@ internal static class EngineReport
 
     private static string Milliseconds(double value) => value.ToString(value < 1 ? "0.0000" : "0.00", CultureInfo.InvariantCulture);
 
-    private static string Mean(Lap lap, Func<EngineFigures, long> figure) =>
-        lap.Figures.Count == 0 ? string.Empty : lap.Figures.Average(figure).ToString("#,0", CultureInfo.InvariantCulture);
+    private static string Mean(Lap lap, Func<EngineFigures, long?> figure) =>
+        lap.Figures.Average(figure)?.ToString("#,0", CultureInfo.InvariantCulture) ?? string.Empty;
 }

@@ -29,7 +29,8 @@ internal static class Race
     public static IReadOnlyList<Lap> Run(IReadOnlyList<Contender> contenders, IReadOnlyList<Asked> asked)
     {
         var laps = contenders.Select(contender => (Contender: contender, Times: new List<double>(), Figures: new List<EngineFigures>())).ToList();
-        foreach (var (number, one) in asked.Take(WarmUps).Concat(asked).Index())
+        var warmUps = Math.Min(WarmUps, asked.Count);
+        foreach (var (number, one) in asked.Take(warmUps).Concat(asked).Index())
         {
             foreach (var contender in contenders) contender.MakeReady(one);
             var answer = contenders[0].Best(one);
@@ -42,7 +43,7 @@ internal static class Race
                     var rows = lap.Contender.Best(one);
                     var took = Stopwatch.GetElapsedTime(start);
                     if (!rows.SequenceEqual(answer)) throw new AnswersDifferException(Difference(one, contenders[0], answer, lap.Contender, rows));
-                    if (number < WarmUps) continue;
+                    if (number < warmUps) continue;
                     lap.Times.Add(took.TotalMilliseconds);
                     if (lap.Contender.Figures is { } figures) lap.Figures.Add(figures);
                 }
