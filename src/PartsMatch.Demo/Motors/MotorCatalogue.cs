@@ -9,7 +9,7 @@ namespace PartsMatch.Demo.Motors;
 /// <summary>The invented motors: 3,000 of them.</summary>
 public sealed class MotorCatalogue : FamilyCatalogue
 {
-    private static readonly MotorLine[] Lines =
+    public static IReadOnlyList<MotorLine> Lines { get; } =
     [
         new CondenserFans(), new ShadedPoleFans(), new UnitBearingFans(), new DirectBlowers(), new BeltBlowers(),
         new NemaThreePhase(), new ThreePhaseFans(), new IecThreePhase(), new IecFans(), new ElectronicFans(),

@@ -1,0 +1,69 @@
+using System.CommandLine;
+using System.Diagnostics;
+using System.Globalization;
+using PartsMatch.Benchmarks.Motors;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Ranking;
+using Spectre.Console;
+using static System.FormattableString;
+
+namespace PartsMatch.Benchmarks.Engine;
+
+/// <summary>Ranked search over many motors: the engine beside a plain loop and two databases, all on one thread.</summary>
+internal static class EngineCommand
+{
+    public static Command Make(IAnsiConsole console)
+    {
+        var parts = Counted("--parts", 1_000_000, BestRows.MostRows, "How many motors.");
+        var needs = Counted("--needs", 200, 10_000, "How many different needs.");
+        var seed = Counted("--seed", 1, 1_000_000, "What all chance follows from.");
+        var command = new Command("engine", "Measure ranked search against a plain loop, SQLite and DuckDB.") { parts, needs, seed };
+        command.SetAction(given => Run(console, given.GetValue(parts), given.GetValue(needs), given.GetValue(seed)));
+        return command;
+    }
+
+    private static void Run(IAnsiConsole console, int parts, int needs, int seed)
+    {
+        console.WriteLine(Invariant($"{parts:#,0} motors, {needs} needs, seed {seed}. {Machine.Line(TimeProvider.System)}."));
+        var (family, weights) = (MotorFamily.Motor, Weights.HandSet(MotorFamily.Motor));
+        var motors = Timed(console, "Designs drawn", () => new ManyMotors(parts, seed));
+        var table = Timed(console, "Deduced and read into facets, on all cores", () => FacetTable.Of(family, motors));
+        var asked = Timed(console, "Needs made and judged for the peers, on all cores", () => MotorNeeds.Of(motors, needs, seed + 1)
+            .AsParallel().AsOrdered().Select(need => new Asked(need, CodeLists.Of(table, weights, need))).ToList());
+        EngineReport.Write(console, table, asked);
+
+        var order = AspectOrder.Of(table, asked);
+        List<Contender> contenders = [];
+        try
+        {
+            contenders.Add(Timed(console, "Loaded into the plain loop's columns", () => new PlainLoop(table, weights)));
+            contenders.Add(Timed(console, "Loaded into SQLite", () => new SqlitePeer(table, weights, order)));
+            contenders.Add(Timed(console, "Loaded into DuckDB", () => new DuckDbPeer(table, weights, order, asked[0])));
+            contenders.Add(Timed(console, "Loaded into the engine, deduced and read anew", () => new EngineUnderTest(family, weights, motors)));
+            EngineReport.Write(console, Race.Run(contenders, asked));
+        }
+        finally
+        {
+            foreach (var contender in contenders) contender.Dispose();
+        }
+    }
+
+    private static T Timed<T>(IAnsiConsole console, string what, Func<T> make)
+    {
+        var start = Stopwatch.GetTimestamp();
+        var made = make();
+        console.WriteLine(Invariant($"{what}: {Stopwatch.GetElapsedTime(start).TotalSeconds:0.0} s."));
+        return made;
+    }
+
+    private static Option<int> Counted(string name, int usual, int most, string description)
+    {
+        var option = new Option<int>(name) { Description = Invariant($"{description} 1 to {most}, {usual} where nothing is said."), DefaultValueFactory = _ => usual };
+        option.Validators.Add(given =>
+        {
+            // What is no number the library refuses itself.
+            if (given.Tokens is [var text] && int.TryParse(text.Value, CultureInfo.InvariantCulture, out var value) && (value < 1 || value > most)) given.AddError(Invariant($"{name} takes 1 to {most}."));
+        });
+        return option;
+    }
+}

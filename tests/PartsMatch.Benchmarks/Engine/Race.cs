@@ -1,0 +1,65 @@
+using System.Diagnostics;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+
+namespace PartsMatch.Benchmarks.Engine;
+
+/// <summary>What one contender did: the milliseconds of every answer, and what it told of them.</summary>
+internal sealed record Lap(Contender Contender, IReadOnlyList<double> Milliseconds, IReadOnlyList<EngineFigures> Figures)
+{
+    public double Median => At(0.5);
+
+    public double Percentile99 => At(0.99);
+
+    private double At(double share) => Milliseconds.Order().ElementAt((int)Math.Ceiling(share * Milliseconds.Count) - 1);
+}
+
+/// <summary>Two contenders answered differently, so that no time means anything.</summary>
+internal sealed class AnswersDifferException(string message) : Exception(message);
+
+/// <summary>Asks every contender every need, in turn and in changing order, and holds their answers against one another.</summary>
+/// <remarks>A need's rounds follow each other, since making code lists ready takes longer than answering; what a contender left in the caches the others' turns push out.</remarks>
+internal static class Race
+{
+    private const int Rounds = 5;
+
+    /// <summary>So many needs are asked once before, unmeasured, so that all code is compiled.</summary>
+    private const int WarmUps = 20;
+
+    public static IReadOnlyList<Lap> Run(IReadOnlyList<Contender> contenders, IReadOnlyList<Asked> asked)
+    {
+        var laps = contenders.Select(contender => (Contender: contender, Times: new List<double>(), Figures: new List<EngineFigures>())).ToList();
+        var warmUps = Math.Min(WarmUps, asked.Count);
+        foreach (var (number, one) in asked.Take(warmUps).Concat(asked).Index())
+        {
+            foreach (var contender in contenders) contender.MakeReady(one);
+            var answer = contenders[0].Best(one);
+            for (var round = 0; round < Rounds; round++)
+            {
+                for (var turn = 0; turn < laps.Count; turn++)
+                {
+                    var lap = laps[(turn + round + number) % laps.Count];
+                    var start = Stopwatch.GetTimestamp();
+                    var rows = lap.Contender.Best(one);
+                    var took = Stopwatch.GetElapsedTime(start);
+                    if (!rows.SequenceEqual(answer)) throw new AnswersDifferException(Difference(one, contenders[0], answer, lap.Contender, rows));
+                    if (number < warmUps) continue;
+                    lap.Times.Add(took.TotalMilliseconds);
+                    if (lap.Contender.Figures is { } figures) lap.Figures.Add(figures);
+                }
+            }
+        }
+
+        return [.. laps.Select(lap => new Lap(lap.Contender, lap.Times, lap.Figures))];
+    }
+
+    private static string Difference(Asked asked, Contender one, IReadOnlyList<int> answer, Contender other, IReadOnlyList<int> otherAnswer) => $"""
+        {one.Name} and {other.Name} answer differently.
+        Plate: {Texts(Shape<MotorSpec>.Of, asked.Need.Plate)}
+        Site: {Texts(Shape<MotorSite>.Of, asked.Need.Site)}
+        {one.Name}: {string.Join(' ', answer)}
+        {other.Name}: {string.Join(' ', otherAnswer)}
+        """;
+
+    private static string Texts(Shape shape, object record) => string.Join("; ", shape.Write(record).Select(field => $"{field.Name} {field.Text}"));
+}
