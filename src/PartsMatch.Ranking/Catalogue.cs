@@ -122,11 +122,13 @@ public sealed class Catalogue
     public bool? IsOffered(string number) => Find(number) is { } part ? states[part].IsOffered : null;
 
     /// <summary>Walks over all rows.</summary>
-    internal void Walk<TWalk>(ref TWalk walk)
+    /// <returns>How many were looked at.</returns>
+    internal int Walk<TWalk>(ref TWalk walk)
         where TWalk : IWalk
     {
-        Rows.Walk(ref walk);
+        var looked = Rows.Walk(ref walk);
         Tail.Walk(ref walk, Rows.Aspects, Rows.Count);
+        return looked + Tail.All.Length;
     }
 
     /// <summary>The part of a number; null when there is none.</summary>

@@ -64,7 +64,8 @@ public abstract record RankingPage
     /// <param name="Parts">The parts.</param>
     /// <param name="HasNextPage">Whether more parts follow.</param>
     /// <param name="FacetsJudged">How many distinct facets were judged to find them.</param>
-    public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage, int FacetsJudged) : RankingPage;
+    /// <param name="RowsTouched">How many rows were looked at; the others lay behind prefixes that fail or cannot win.</param>
+    public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage, int FacetsJudged, int RowsTouched) : RankingPage;
 
     /// <summary>The cursor belongs to other weights, whose order this is not: begin again.</summary>
     public sealed record CursorExpired : RankingPage;

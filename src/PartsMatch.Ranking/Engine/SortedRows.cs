@@ -89,16 +89,20 @@ internal sealed class SortedRows
     public int PartAt(int row) => parts[row];
 
     /// <summary>Walks over all rows, prefix by prefix.</summary>
-    public void Walk<TWalk>(ref TWalk walk)
+    /// <returns>How many rows were looked at.</returns>
+    public int Walk<TWalk>(ref TWalk walk)
         where TWalk : IWalk
     {
-        var (row, known) = (0, 0);
+        var (row, known, looked) = (0, 0, 0);
         while (row < parts.Length)
         {
+            looked++;
             var depth = Math.Min(shared[row], known);
             known = Follow(ref walk, row, depth, out var goesOn);
             row = goesOn ? row + 1 : NextSharing(row + 1, atMost: known);
         }
+
+        return looked;
     }
 
     /// <summary>Goes down along one row's facets.</summary>

@@ -60,7 +60,7 @@ internal sealed class FacetTable
                 table.Codes[aspect][row] = code;
             }
 
-            table.Supply[row] = (byte)(stock.IsAtHand ? 0 : isMade ? 1 : 2);
+            table.Supply[row] = (byte)(stock.OnHand > 0 ? 0 : isMade ? 1 : 2);
             table.Cents[row++] = stock.Price is { } price ? (int)(price * 100) : int.MaxValue;
         }
 

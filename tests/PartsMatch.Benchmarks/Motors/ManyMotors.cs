@@ -17,7 +17,7 @@ internal sealed class ManyMotors(int count, int seed)
     {
         var random = RandomAt(row);
         var stock = StockBy(random);
-        var isMade = stock.IsAtHand || random.Next(8) > 0;
+        var isMade = stock.OnHand > 0 || random.Next(8) > 0;
         return new(NumberAt(row), Variation.WithGaps(MotorBy(random), random), IsOffered: true, isMade);
     }
 
