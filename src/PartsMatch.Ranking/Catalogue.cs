@@ -127,7 +127,7 @@ public sealed class Catalogue
         where TWalk : IWalk
     {
         var looked = Rows.Walk(ref walk);
-        Tail.Walk(ref walk, Rows.Aspects, Rows.Count);
+        Tail.Walk(ref walk, Rows);
         return looked + Tail.All.Length;
     }
 

@@ -37,16 +37,14 @@ public static class Ranker
             where TPrefix : struct, IPrefix
         {
             // One more than asked for tells whether a page follows.
-            var best = new BestParts<SortKey>(query.First + 1, SortKey.BestFirst);
-            var walk = new RankingWalk<TPrefix>(catalogue, query, prefix, after, best);
-            var looked = catalogue.Walk(ref walk);
-            var found = best.Taken();
+            var search = new BestFirst<TPrefix>(catalogue, query, prefix, after);
+            var found = search.Find(query.First + 1);
             return new(
                 [.. found.Take(query.First).Select(one => new RankedPart(
                     one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), one.Key.ToCursor(weights.Id)))],
                 HasNextPage: found.Count > query.First,
                 answers.Judged,
-                looked);
+                search.Looked);
         }
     }
 

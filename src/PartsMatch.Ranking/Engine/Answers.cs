@@ -11,6 +11,9 @@ internal sealed record Answer(Finding Finding, PartFit Fit, Score Contribution);
 /// <summary>What one query has found out: each distinct facet is judged once, and only when a part asks for it.</summary>
 internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
 {
+    /// <summary>Up to so many facets of an aspect, their answers stand in an array; of more, few are asked for.</summary>
+    private const int MostInArray = 2048;
+
     private readonly IReadOnlyList<Aspect> aspects = catalogue.Family.Aspects;
     private readonly Answer?[]?[] few = new Answer?[]?[catalogue.Facets.Length];
     private readonly Dictionary<int, Answer>?[] many = new Dictionary<int, Answer>?[catalogue.Facets.Length];
@@ -24,7 +27,7 @@ internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
         if (few[aspect] is { } answers) return answers[code] ??= Judge(aspect, code);
         if (many[aspect] is { } known) return known.TryGetValue(code, out var answer) ? answer : known[code] = Judge(aspect, code);
         var count = catalogue.Facets[aspect].Count;
-        if (count < SortedRows.Many) few[aspect] = new Answer?[count];
+        if (count <= MostInArray) few[aspect] = new Answer?[count];
         else many[aspect] = [];
         return At(aspect, code);
     }

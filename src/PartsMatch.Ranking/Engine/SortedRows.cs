@@ -8,8 +8,11 @@ namespace PartsMatch.Ranking.Engine;
 /// </remarks>
 internal sealed class SortedRows
 {
-    /// <summary>From so many distinct facets on an aspect stands behind those with fewer: judging them would cost more than they turn away.</summary>
-    public const int Many = 2048;
+    /// <summary>An aspect with more distinct facets than this stands behind those with fewer, however many parts there are.</summary>
+    private const int MostFew = 2048;
+
+    /// <summary>One with fewer never does, however few parts there are.</summary>
+    private const int LeastMany = 8;
 
     private const int SummaryBits = 6;
 
@@ -21,11 +24,10 @@ internal sealed class SortedRows
     private readonly byte[] leastShared;
     private readonly int[] depthOf;
     private readonly int stride;
-    private readonly int fewDepth;
 
-    private SortedRows(int[] aspects, int fewDepth, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
+    private SortedRows(int[] aspects, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
     {
-        (this.aspects, this.fewDepth, this.parts, this.codes, this.slots, this.shared) = (aspects, fewDepth, parts, codes, slots, shared);
+        (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
         stride = slots.Sum(slot => slot.IsWide ? 2 : 1);
         leastShared = [.. shared.Chunk(1 << SummaryBits).Select(rows => rows.Min())];
@@ -37,6 +39,9 @@ internal sealed class SortedRows
     /// <summary>The aspects in the order in which the rows are sorted by them.</summary>
     public IReadOnlyList<int> Aspects => aspects;
 
+    /// <summary>The place among <see cref="Aspects"/> from which on they have very many facets.</summary>
+    public int CostlyFrom { get; }
+
     /// <summary>Bytes held for all rows.</summary>
     public long Bytes => (4L * parts.Length) + (2L * codes.Length) + shared.Length + leastShared.Length;
 
@@ -46,7 +51,9 @@ internal sealed class SortedRows
     /// <param name="codesOf">Of every aspect, the code of every row.</param>
     public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, int[][] codesOf)
     {
-        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] >= Many)];
+        // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
+        var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
+        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few)];
         var order = Order(parts.Length, ordered, facets, codesOf);
         var (slots, stride) = (new (int Slot, bool IsWide)[ordered.Length], 0);
         foreach (var (depth, aspect) in ordered.Index())
@@ -72,7 +79,7 @@ internal sealed class SortedRows
             }
         }
 
-        return new(ordered, facets.Count(count => count < Many), [.. order.Select(row => parts[row])], packed, slots, sharing);
+        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, slots, sharing);
     }
 
     /// <summary>The code of the facet that a row carries.</summary>
@@ -117,7 +124,7 @@ internal sealed class SortedRows
         goesOn = true;
         for (var isAsked = false; ; depth++)
         {
-            if (depth >= fewDepth && !isAsked)
+            if (depth >= CostlyFrom && !isAsked)
             {
                 if (!walk.IsWanted(parts[row], row, depth)) return depth;
                 isAsked = true;

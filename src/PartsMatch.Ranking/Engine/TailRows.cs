@@ -11,19 +11,27 @@ internal sealed record TailRows(ImmutableArray<TailRow> All)
 
     /// <summary>Walks over all rows.</summary>
     /// <param name="walk">What judges.</param>
-    /// <param name="aspects">The aspects, in the order in which facets are entered.</param>
-    /// <param name="firstPlace">The place of the first row: places go on after the sorted rows.</param>
-    public void Walk<TWalk>(ref TWalk walk, IReadOnlyList<int> aspects, int firstPlace)
+    /// <param name="sorted">The sorted rows: facets are entered in their order, and places go on after them.</param>
+    public void Walk<TWalk>(ref TWalk walk, SortedRows sorted)
         where TWalk : IWalk
     {
         for (var row = 0; row < All.Length; row++)
         {
             var (part, codes) = All[row];
-            if (!walk.IsWanted(part, firstPlace + row, depth: 0)) continue;
-            var depth = 0;
-            while (depth < aspects.Count && walk.Enter(depth, aspects[depth], codes[aspects[depth]])) depth++;
-            if (depth == aspects.Count) walk.Take(part, firstPlace + row);
+            if (Follow(ref walk, sorted, part, codes, sorted.Count + row)) walk.Take(part, sorted.Count + row);
         }
+    }
+
+    private static bool Follow<TWalk>(ref TWalk walk, SortedRows sorted, int part, int[] codes, int place)
+        where TWalk : IWalk
+    {
+        for (var depth = 0; depth < sorted.Aspects.Count; depth++)
+        {
+            if (depth == sorted.CostlyFrom && !walk.IsWanted(part, place, depth)) return false;
+            if (!walk.Enter(depth, sorted.Aspects[depth], codes[sorted.Aspects[depth]])) return false;
+        }
+
+        return sorted.CostlyFrom < sorted.Aspects.Count || walk.IsWanted(part, place, sorted.Aspects.Count);
     }
 }
 
