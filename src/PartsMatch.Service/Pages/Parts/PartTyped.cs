@@ -43,7 +43,10 @@ public sealed record PartTyped(Family Family, int Version, string Number, string
         VersionIn(form, VersionName),
         form[NumberName].Trim(), form[MakerName].Trim(), form[TitleName].Trim(), form[StatusName],
         form.Under(SpecPrefix),
-        SupersessionTyped.AllOf(form)) { Kept = form.Under(KeptPrefix) };
+        SupersessionTyped.AllOf(form))
+    {
+        Kept = form.Under(KeptPrefix),
+    };
 
     /// <summary>The same as a part of another kind.</summary>
     public PartTyped As(Family other)
