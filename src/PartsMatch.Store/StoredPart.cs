@@ -41,7 +41,7 @@ public sealed record StoredPart(
     IReadOnlyList<Supersession> SupersededBy)
 {
     /// <summary>Lists are copied: what the writer does to its own afterwards must not reach a snapshot.</summary>
-    internal static StoredPart From(PartDraft draft, int version) => new(
+    public static StoredPart From(PartDraft draft, int version) => new(
         draft.Number, draft.Kind, draft.Maker, draft.Title, draft.Status, version, [.. draft.Spec], [.. draft.SupersededBy]);
 }
 

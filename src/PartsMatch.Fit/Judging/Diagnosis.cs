@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging.Drawings;
+
 namespace PartsMatch.Fit.Judging;
 
 /// <summary>Whether it is the part.</summary>
@@ -37,6 +39,9 @@ public sealed record MendFirst(string Name, string Cause, string Mend, Source So
 /// <param name="MendFirst">What killed it, as far as the readings show.</param>
 public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReading? Next, IReadOnlyList<ReadingCheck> Checks, IReadOnlyList<MendFirst> MendFirst)
 {
+    /// <summary>Measured figures against their limits; none of what was not measured.</summary>
+    public IReadOnlyList<Drawing> Drawings { get; init; } = [];
+
     /// <summary>Asks every rule. The first that concludes decides; else the first that would have something read asks for it.</summary>
     /// <param name="rules">The rules in order: what condemns a part by itself stands before what clears it, and both before what asks.</param>
     /// <param name="one">The case.</param>

@@ -2,6 +2,7 @@ using Microsoft.Extensions.Options;
 using Microsoft.Net.Http.Headers;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Hosting;
+using PartsMatch.Service.Pages.SignIn;
 
 namespace PartsMatch.Service.Access;
 
@@ -11,7 +12,6 @@ internal sealed class AccessGate(RequestDelegate next, KeyRing keys, IOptions<Ac
     private const string Scheme = "Bearer ";
     private const string Wrong = "This key is not one of this service's.";
     private const string Needed = "Reading from another machine needs a key. Send it as: Authorization: Bearer <key>.";
-    private const string NeededOnPage = "This needs a key, and you are not signed in, or no longer.";
 
     public async Task InvokeAsync(HttpContext context)
     {
@@ -30,17 +30,21 @@ internal sealed class AccessGate(RequestDelegate next, KeyRing keys, IOptions<Ac
         {
             await RefuseAsync(context, Codes.KeyNeeded, Needed);
         }
-        else if (HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method))
+        else if (LeadsToSigningIn(context.Request) is { } link)
         {
             context.Response.StatusCode = StatusCodes.Status303SeeOther;
-            context.Response.Headers.Location = SignInLink.For($"{context.Request.Path}{context.Request.QueryString}");
+            context.Response.Headers.Location = link;
         }
         else
         {
-            // A form that was sent cannot be sent on through the sign-in page; the browser still holds it.
-            await RefuseAsync(context, Codes.KeyNeeded, NeededOnPage);
+            context.Response.Headers[HeaderNames.WWWAuthenticate] = "Bearer";
+            await SignInEndpoints.AskAsync(context);
         }
     }
+
+    /// <summary>For whoever follows a link to a page; null for a form, and for an address so long that the page has to ask in its own place.</summary>
+    private static string? LeadsToSigningIn(HttpRequest request) =>
+        (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) && SignInLink.For($"{request.Path}{request.QueryString}") is var link && link != SignInLink.Path ? link : null;
 
     private string? LabelOf(string header) =>
         header.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase) ? keys.LabelOf(header[Scheme.Length..].Trim()) : null;

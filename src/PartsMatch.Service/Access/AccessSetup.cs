@@ -9,6 +9,9 @@ namespace PartsMatch.Service.Access;
 /// <summary>Keys, signing in with them, and cookies.</summary>
 internal static class AccessSetup
 {
+    /// <summary>The input of a form that holds the proof that it came from a page of this service.</summary>
+    public const string FormToken = "token";
+
     private const string Sealing = "Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager";
 
     public static void AddAccess(this WebApplicationBuilder builder)
@@ -19,7 +22,7 @@ internal static class AccessSetup
         services.AddAuthentication(SignInCookie.Name).AddCookie(SignInCookie.Name, SignInCookie.Configure);
         services.AddAntiforgery(forms =>
         {
-            forms.FormFieldName = "token";
+            forms.FormFieldName = FormToken;
             forms.Cookie.Name = "form";
             forms.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
             // Not Strict: a page opened from a message would come without it, be given another, and spoil the forms of the tabs that are open.

@@ -25,5 +25,8 @@ internal static class KeyHash
     public static bool Matches(string given, AccessKey kept) =>
         CryptographicOperations.FixedTimeEquals(Encoding.ASCII.GetBytes(Hash(given, kept.Salt ?? string.Empty)), Encoding.ASCII.GetBytes(kept.Hash));
 
+    /// <summary>Tells one kept key from another of the same label, to whoever may hold it: a hash of its hash, of which nothing can be learnt.</summary>
+    public static string MarkOf(AccessKey kept) => Convert.ToHexString(SHA256.HashData(Encoding.ASCII.GetBytes(kept.Hash)));
+
     private static string Hash(string key, string salt) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(salt + key)));
 }

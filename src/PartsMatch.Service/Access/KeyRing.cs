@@ -15,7 +15,8 @@ internal sealed class KeyRing(PartStore store, TimeProvider clock)
         return await store.AddKeyAsync(kept) ? key : null;
     }
 
-    public bool Has(string label) => store.Keys.Any(kept => kept.Label == label);
+    /// <summary>The mark of the key of a label; null when there is none.</summary>
+    public string? MarkOf(string label) => store.Keys.FirstOrDefault(kept => kept.Label == label) is { } kept ? KeyHash.MarkOf(kept) : null;
 
     /// <summary>The label of the key; null when it is none of ours. Every kept key is tried, whichever matches.</summary>
     public string? LabelOf(string given)

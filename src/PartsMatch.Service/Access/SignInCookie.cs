@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 
 namespace PartsMatch.Service.Access;
 
-/// <summary>The cookie of one who signed in. It holds the label of the key and nothing else, sealed.</summary>
+/// <summary>The cookie of one who signed in. It holds the label of the key and its mark, sealed: another key under the same label is another key.</summary>
 internal static class SignInCookie
 {
     public const string Name = "signed-in";
@@ -13,6 +13,7 @@ internal static class SignInCookie
     private static readonly TimeSpan Kept = TimeSpan.FromDays(14);
 
     private const string Label = "label";
+    private const string Mark = "mark";
 
     public static void Configure(CookieAuthenticationOptions options)
     {
@@ -30,14 +31,15 @@ internal static class SignInCookie
     public static string? LabelIn(ClaimsPrincipal user) => user.FindFirstValue(Label);
 
     public static Task BeginAsync(HttpContext context, string label) =>
-        context.SignInAsync(Name, new(new ClaimsIdentity([new Claim(Label, label)], Name)), new() { IsPersistent = true });
+        context.SignInAsync(Name, new(new ClaimsIdentity([new Claim(Label, label), new Claim(Mark, Keys(context).MarkOf(label) ?? string.Empty)], Name)), new() { IsPersistent = true });
 
     public static Task EndAsync(HttpContext context) => context.SignOutAsync(Name);
 
     private static Task RejectLostKeysAsync(CookieValidatePrincipalContext context)
     {
-        var keys = context.HttpContext.RequestServices.GetRequiredService<KeyRing>();
-        if (LabelIn(context.Principal!) is not { } label || !keys.Has(label)) context.RejectPrincipal();
+        if (LabelIn(context.Principal!) is not { } label || Keys(context.HttpContext).MarkOf(label) is not { } mark || context.Principal!.FindFirstValue(Mark) != mark) context.RejectPrincipal();
         return Task.CompletedTask;
     }
+
+    private static KeyRing Keys(HttpContext context) => context.RequestServices.GetRequiredService<KeyRing>();
 }

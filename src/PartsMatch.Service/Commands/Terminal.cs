@@ -1,6 +1,7 @@
-using System.Globalization;
 using System.Text.Json;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
+using PartsMatch.Store;
 using Spectre.Console;
 
 namespace PartsMatch.Service.Commands;
@@ -31,46 +32,34 @@ internal static class Terminal
     public static string Part(JsonElement part) => $"{part.Text("number")}  {part.Text("title")} ({part.Text("maker")}{(StatusWords(part) is { } status ? $", {status}" : string.Empty)})";
 
     /// <summary>Null for a part that is still made.</summary>
-    public static string? StatusWords(JsonElement part) => part.Text("status") == "CURRENT" ? null : part.Text("status").ToLowerInvariant();
+    public static string? StatusWords(JsonElement part) => Words.Of(Named<PartStatus>(part.Text("status")));
 
     /// <summary>By which part it was superseded, by whose word and when: a line each.</summary>
     public static IEnumerable<string> Superseded(JsonElement part) =>
         part.Each("supersededBy").Select(by => $"{part.Text("number")} was replaced by {by.Text("number")} on {by.Text("on")} (source: {by.Text("saidBy")}).");
 
     /// <summary>What only must be looked at is no change: a part that waits for nothing else fits once that is checked.</summary>
-    public static string FitWords(JsonElement judged) => NeedsChecksOnly(judged) ? "fits once checked" : FitWords(judged.Text("fit"));
+    public static string FitWords(JsonElement judged) => Words.Of(Named<PartFit>(judged.Text("fit")), NeedsChecksOnly(judged));
 
     public static string FitSentence(JsonElement judged)
     {
-        if (!NeedsChecksOnly(judged)) return FitSentence(judged.Text("fit"));
+        var fit = Named<PartFit>(judged.Text("fit"));
+        if (fit != PartFit.FitsWithChanges || !NeedsChecksOnly(judged)) return FitSentence(fit);
         var open = judged.Each("findings").Where(finding => finding.Text("verdict") is "UNKNOWN" or "MEETS_WITH_CHANGES").Select(finding => finding.Text("title")).ToList();
         return $"fits as it is, once this is checked: {string.Join(", ", open.Select(title => char.ToLowerInvariant(title[0]) + title[1..]))}";
     }
 
-    private static bool NeedsChecksOnly(JsonElement judged) => judged.Text("fit") == "FITS_WITH_CHANGES" && judged.Each("changes").All(change => change.GetProperty("isCheck").GetBoolean());
+    private static bool NeedsChecksOnly(JsonElement judged) => judged.Each("changes").All(change => change.GetProperty("isCheck").GetBoolean());
 
-    private static string FitWords(string fit) => fit switch
+    private static string FitSentence(PartFit fit) => fit switch
     {
-        "DROP_IN" => "drop-in",
-        "FITS_WITH_CHANGES" => "fits with changes",
-        "CANT_TELL_YET" => "can't tell yet",
-        _ => "doesn't fit",
+        PartFit.DropIn => "is a drop-in",
+        PartFit.CantTellYet => "may fit: something that decides it is not known yet",
+        _ => Words.Of(fit),
     };
 
-    private static string FitSentence(string fit) => fit switch
-    {
-        "DROP_IN" => "is a drop-in",
-        "CANT_TELL_YET" => "may fit: something that decides it is not known yet",
-        _ => FitWords(fit),
-    };
-
-    public static string VerdictWords(string verdict) => verdict switch
-    {
-        "MEETS" => "meets",
-        "MEETS_WITH_CHANGES" => "change",
-        "UNKNOWN" => "unknown",
-        _ => "FAILS",
-    };
+    /// <summary>A failure is written large: there are no colours here.</summary>
+    public static string VerdictWords(string verdict) => Named<Verdict>(verdict) is var said && said == Verdict.Fails ? Words.Of(said).ToUpperInvariant() : Words.Of(said);
 
     /// <summary>A field's label, by an answer's side and field.</summary>
     public static string Label(Family family, JsonElement of)
@@ -79,16 +68,9 @@ internal static class Terminal
         return (of.Text("side") == "SITE" ? family.SiteShape : family.SpecShape).Find(name)?.Label.ToLowerInvariant() ?? name;
     }
 
-    public static string MissingWords(Family family, JsonElement missing) => missing.Text("side") switch
-    {
-        "PART" => $"ask the counter: {Label(family, missing)}",
-        "PLATE" => $"{Label(family, missing)} (old part)",
-        _ => $"{Label(family, missing)} (site)",
-    };
+    public static string MissingWords(Family family, JsonElement missing) => Words.ToFindOut(Named<Side>(missing.Text("side")), Label(family, missing));
 
-    public static string Price(JsonElement price) => price.ValueKind == JsonValueKind.Object
-        ? string.Create(CultureInfo.InvariantCulture, $"{price.GetProperty("amount").GetDecimal():0.00} {price.Text("currency")}")
-        : "?";
+    public static string Price(JsonElement price) => price.ValueKind == JsonValueKind.Object ? Words.Price(price.GetProperty("amount").GetDecimal(), price.Text("currency")) : "?";
 
     public static string Margin(JsonElement margin) => margin.ValueKind == JsonValueKind.Object
         ? new Margin(margin.GetProperty("value").GetDouble(), margin.Text("unit")).ToString()
@@ -100,4 +82,8 @@ internal static class Terminal
         "MEMORY" => $"{source.Text("text")} (from memory)",
         _ => source.Text("text"),
     };
+
+    /// <summary>The member that GraphQL's name stands for: FITS_WITH_CHANGES is FitsWithChanges.</summary>
+    private static T Named<T>(string name)
+        where T : struct, Enum => Enum.Parse<T>(name.Replace("_", string.Empty, StringComparison.Ordinal), ignoreCase: true);
 }

@@ -3,7 +3,10 @@ using PartsMatch.Store;
 namespace PartsMatch.Service.Counter;
 
 /// <summary>How a write ended that was not refused: it is on the disk, or the catalogue has something else there.</summary>
-public sealed record PartWrite(CatalogueEntry Part, string? Conflict);
+/// <param name="Part">The part as the catalogue has it.</param>
+/// <param name="Conflict">What is in the way; null where nothing is.</param>
+/// <param name="WasSame">Whether the catalogue said all of it already: then nothing was written.</param>
+public sealed record PartWrite(CatalogueEntry Part, string? Conflict, bool WasSame = false);
 
 /// <summary>Adds, changes and retires parts. Places are those of the part that was given. What an edge could not even read is told with all else that is wrong.</summary>
 internal sealed class PartWrites(PartStore store, Catalogues catalogues)
@@ -14,7 +17,9 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
         WriteAsync(given, unreadable, draft => AnswerAsync(() => store.AddAsync(draft, by)));
 
     public Task<Answer<PartWrite>> ChangeAsync(int versionRead, PartGiven given, string by, params IReadOnlyList<Refusal> unreadable) =>
-        WriteAsync(given, [.. unreadable, .. OtherKind(given)], draft => AnswerAsync(() => store.ChangeAsync(given.Number, versionRead, draft, by), versionRead));
+        WriteAsync(given, [.. unreadable, .. OtherKind(given)], draft => Same(versionRead, draft) is { } same
+            ? Task.FromResult<Answer<PartWrite>>(same)
+            : AnswerAsync(() => store.ChangeAsync(given.Number, versionRead, draft, by), versionRead));
 
     public Task<Answer<PartWrite>> RetireAsync(string number, int versionRead, string by) =>
         AnswerAsync(() => store.RetireAsync(number, versionRead, by), versionRead);
@@ -48,6 +53,16 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
         {
             return new Refusal(Codes.StoreFailed, string.Empty, failed.Message);
         }
+    }
+
+    /// <summary>A version that says nothing new would only make others' changes conflicts.</summary>
+    private PartWrite? Same(int versionRead, PartDraft draft)
+    {
+        if (catalogues.Shelf.Find(draft.Number) is not { } present || present.Stored.Version != versionRead) return null;
+        // As it would be written: a seed or an earlier version may have spelt the same figures otherwise.
+        var spelt = present.Family.SpecShape.Write(present.Spec).Select(text => new NamedText(text.Name, text.Text));
+        var (now, then) = (PartTexts.Of(present.Family, present.Stored with { Spec = [.. spelt] }), PartTexts.Of(present.Family, StoredPart.From(draft, versionRead)));
+        return PartTexts.Between(now, then).Count == 0 ? new(present, Conflict: null, WasSame: true) : null;
     }
 
     private PartWrite Written(StoredPart part, string? conflict) => new(catalogues.Shelf.Show(part)!, conflict);

@@ -32,6 +32,13 @@ public sealed class Shelf
     /// <summary>The part of a number, retired ones too.</summary>
     public CatalogueEntry? Find(string number) => _stored.Find(number) is { } part ? Show(part) : null;
 
+    /// <summary>The parts that a part replaced, by what is said of them, in the order of their numbers.</summary>
+    public IReadOnlyList<CatalogueEntry> ReplacedBy(string number)
+    {
+        var key = PartNumber.Key(number);
+        return [.. _stored.Parts.Where(part => part.SupersededBy.Any(by => PartNumber.Key(by.Number) == key)).Select(Show).OfType<CatalogueEntry>()];
+    }
+
     /// <summary>Null for a kind that this version does not know: a later one wrote it.</summary>
     public CatalogueEntry? Show(StoredPart part) => Families.Find(part.Kind) is { } family ? new(family, part, _stored.Stock(part.Number)) : null;
 

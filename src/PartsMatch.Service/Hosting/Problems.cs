@@ -58,6 +58,7 @@ internal static partial class Problems
     private static string CodeOf(int status) => status switch
     {
         StatusCodes.Status413PayloadTooLarge => Codes.RequestTooLarge,
+        StatusCodes.Status414UriTooLong => Codes.RequestTooLarge,
         StatusCodes.Status415UnsupportedMediaType => Codes.MediaTypeUnsupported,
         _ => Codes.RequestMalformed,
     };
@@ -65,6 +66,7 @@ internal static partial class Problems
     private static string SentenceOf(int status) => status switch
     {
         StatusCodes.Status413PayloadTooLarge => "More was sent than is taken at once.",
+        StatusCodes.Status414UriTooLong => FormattableString.Invariant($"The address is too long: at most {AddressLength.Most} characters are taken."),
         StatusCodes.Status415UnsupportedMediaType => "What was sent is of a kind that this address does not take.",
         _ => "The request cannot be answered as it is.",
     };

@@ -18,7 +18,11 @@ internal static class ServiceHost
         builder.Configuration.AddCommandLine(args, new Dictionary<string, string>(StringComparer.Ordinal) { ["--data"] = "Data:Folder" });
         SettingsCheck.Demand(builder.Configuration, args);
         if (!SaysWhereToListen(builder.Configuration)) builder.WebHost.UseUrls(DefaultAddress);
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestLineSize = AddressLength.ReadAtMost;
+        });
         // Standard output is for what a person is told, the first key above all; logs go beside it.
         builder.Logging.AddSimpleConsole().Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
 
@@ -44,6 +48,7 @@ internal static class ServiceHost
         app.UseSecurityHeaders();
         app.UseProblems();
         app.UseResponseCompression();
+        app.UseAddressLength();
         app.UseRouting();
         app.UseAccess();
         Health.Map(app);

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Primitives;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Access;
 
 namespace PartsMatch.Service.Pages;
 
@@ -14,14 +15,16 @@ public sealed class Typed
     public static Typed Of(IEnumerable<KeyValuePair<string, StringValues>> pairs) =>
         new(pairs.Select(pair => new NamedText(pair.Key, string.Join(", ", pair.Value.Where(text => !string.IsNullOrWhiteSpace(text))))));
 
-    /// <summary>A form that was posted.</summary>
+    /// <summary>A form that was posted. A choice of units that came with it is kept.</summary>
     /// <exception cref="BadHttpRequestException">It is no form, or one with more in it than any page sends.</exception>
     public static async Task<Typed> ReadAsync(HttpContext context)
     {
         if (!context.Request.HasFormContentType) throw new BadHttpRequestException("No form.", StatusCodes.Status415UnsupportedMediaType);
         try
         {
-            return Of(await context.Request.ReadFormAsync(context.RequestAborted));
+            var form = Of(await context.Request.ReadFormAsync(context.RequestAborted));
+            UnitChoice.Keep(context, form);
+            return form;
         }
         catch (InvalidDataException tooMuch)
         {
@@ -31,6 +34,15 @@ public sealed class Typed
 
     /// <summary>The text of one input; empty when it was left blank.</summary>
     public string this[string name] => _texts.Find(text => text.Name == name)?.Text ?? string.Empty;
+
+    /// <summary>Whether the form was sent only to be shown again, with all that is typed: in other units, for another kind of part, or after signing in or out. Nothing is done with it yet.</summary>
+    public bool IsOnlyShown => this[UnitChoice.Name].Length + this[OtherKind].Length + this[SignInLink.Onward].Length > 0;
+
+    /// <summary>The input by which a form asks to be shown for another kind of part.</summary>
+    public const string OtherKind = "to";
+
+    /// <summary>All inputs but these.</summary>
+    public IReadOnlyList<NamedText> Except(params IEnumerable<string> names) => [.. _texts.Where(text => !names.Contains(text.Name, StringComparer.Ordinal))];
 
     /// <summary>All inputs of a record: those whose name begins with its prefix and a dot.</summary>
     public IReadOnlyList<NamedText> Under(string prefix) =>

@@ -11,19 +11,9 @@ namespace PartsMatch.Service.Pages;
 /// <param name="Origin">Scheme and host by which they reached it, for links that are sent.</param>
 public sealed record Visit(Units Units, string? KeyLabel, string Path, string Address, string Origin)
 {
-    public const string UnitsCookie = "units";
-
     public static Visit Of(HttpContext context)
     {
         var request = context.Request;
-        return new(UnitsOf(request.Cookies[UnitsCookie]), Caller.Of(context).KeyLabel, request.Path, $"{request.Path}{request.QueryString}", $"{(AccessSetup.IsBehindTls(request) ? Uri.UriSchemeHttps : Uri.UriSchemeHttp)}://{request.Host}");
+        return new(UnitChoice.Of(context), Caller.Of(context).KeyLabel, request.Path, $"{request.Path}{request.QueryString}", $"{(AccessSetup.IsBehindTls(request) ? Uri.UriSchemeHttps : Uri.UriSchemeHttp)}://{request.Host}");
     }
-
-    /// <summary>us and si; anything else is as given.</summary>
-    public static Units UnitsOf(string? cookie) => cookie switch
-    {
-        "us" => Units.Us,
-        "si" => Units.Si,
-        _ => Units.AsGiven,
-    };
 }

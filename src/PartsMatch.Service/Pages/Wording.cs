@@ -4,6 +4,7 @@ using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Ranking;
 using PartsMatch.Ranking.Unknowns;
+using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Pages;
@@ -11,16 +12,9 @@ namespace PartsMatch.Service.Pages;
 /// <summary>The words that pages use for what the core answers.</summary>
 internal static class Wording
 {
-    public static string Of(PartFit fit) => fit switch
-    {
-        PartFit.DropIn => "drop-in",
-        PartFit.FitsWithChanges => "fits with changes",
-        PartFit.CantTellYet => "can't tell yet",
-        _ => "doesn't fit",
-    };
+    public static string Of(PartFit fit) => Words.Of(fit);
 
-    /// <summary>A part of which nothing need be changed, only looked at, fits once that is done.</summary>
-    public static string Of(FitSheet sheet) => sheet.Fit == PartFit.FitsWithChanges && sheet.Changes.All(change => change.Kind.IsCheck) ? "fits once checked" : Of(sheet.Fit);
+    public static string Of(FitSheet sheet) => Words.Of(sheet.Fit, sheet.Changes.All(change => change.Kind.IsCheck));
 
     /// <summary>A class of the stylesheet.</summary>
     public static string ClassOf(PartFit fit) => fit switch
@@ -31,13 +25,7 @@ internal static class Wording
         _ => "bad",
     };
 
-    public static string Of(Verdict verdict) => verdict switch
-    {
-        Verdict.Meets => "meets",
-        Verdict.MeetsWithChanges => "change",
-        Verdict.Unknown => "not known",
-        _ => "fails",
-    };
+    public static string Of(Verdict verdict) => Words.Of(verdict);
 
     public static string ClassOf(Verdict verdict) => verdict switch
     {
@@ -81,7 +69,7 @@ internal static class Wording
     /// <summary>A stage of the notes, as a heading.</summary>
     public static string Of(Stage stage) => Capital(new EnumForm<Stage>().Write(stage));
 
-    public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
+    public static string? Of(PartStatus status) => Words.Of(status);
 
     public static string Of(PartChangeKind what) => what switch
     {
@@ -102,7 +90,7 @@ internal static class Wording
         var count => FormattableString.Invariant($"{count} at hand"),
     };
 
-    public static string? Price(StockLine? stock) => stock?.Price is { } price ? string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {stock.Currency}") : null;
+    public static string? Price(StockLine? stock) => stock?.Price is { } price ? Words.Price(price, stock.Currency) : null;
 
     public static string LikelihoodFrom(Likelihood likelihood) => likelihood.IsHandSet ? "from hand-set weights, not yet from outcomes" : "from outcomes of past installations";
 
@@ -127,21 +115,11 @@ internal static class Wording
     public static string Of(KitItem item) => item.Quantity == 1 ? item.What : FormattableString.Invariant($"{item.Quantity} × {item.What}");
 
     /// <summary>What is to be found out, and where.</summary>
-    public static string Of(Missing missing, Family family)
-    {
-        var label = (missing.Side == Side.Site ? family.SiteShape : family.SpecShape).Find(missing.Field)?.Label ?? missing.Field;
-        return missing.Side switch
-        {
-            Side.Part => $"ask the counter: {Small(label)}",
-            Side.Plate => $"old part: {Small(label)}",
-            _ => $"site: {Small(label)}",
-        };
-    }
+    public static string Of(Missing missing, Family family) =>
+        Words.ToFindOut(missing.Side, (missing.Side == Side.Site ? family.SiteShape : family.SpecShape).Find(missing.Field)?.Label ?? missing.Field);
 
     /// <summary>A kind of change in two or three words: "cut shaft".</summary>
     public static string Short(ChangeKind kind) => string.Concat(kind.Name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));
 
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
-
-    private static string Small(string words) => char.ToLowerInvariant(words[0]) + words[1..];
 }

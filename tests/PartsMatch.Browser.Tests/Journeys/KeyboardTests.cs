@@ -66,7 +66,7 @@ public sealed class KeyboardTests(Site site)
     {
         var stops = await visitor.Page.EvaluateAsync<int>("""
             () => {
-              window.stops = [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex="0"]')].filter(one => one.checkVisibility());
+              window.stops = [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex="0"]')].filter(one => one.checkVisibility() && one.ariaHidden !== 'true');
               return window.stops.length;
             }
             """);

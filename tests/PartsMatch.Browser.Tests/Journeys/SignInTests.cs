@@ -14,7 +14,10 @@ public sealed class SignInTests(Site site)
         new Uri(visitor.Page.Url).AbsolutePath.ShouldBe("/parts/new");
         (await visitor.Field("number").IsVisibleAsync()).ShouldBeTrue();
 
+        // Signed out beside a form, the page asks for the key at once and keeps what is typed.
+        visitor.Expect(401);
         await visitor.PressAsync("Sign out");
+        (await visitor.HeadingAsync()).ShouldBe("Sign in");
         await visitor.GoAsync("/parts/new");
         (await visitor.HeadingAsync()).ShouldBe("Sign in");
     });

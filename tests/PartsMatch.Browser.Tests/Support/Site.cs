@@ -9,7 +9,7 @@ using Xunit.Sdk;
 namespace PartsMatch.Browser.Tests.Support;
 
 /// <summary>The whole service as its program runs it, on a free port and the demo catalogue, and one browser that visits it: made once for all tests, which only read.</summary>
-public sealed class Site : IAsyncLifetime
+public class Site : IAsyncLifetime
 {
     private readonly TestFolder _data = new();
     private readonly ConcurrentDictionary<(string Page, string Look), Lazy<Task<Inspection>>> _inspections = [];
@@ -23,9 +23,12 @@ public sealed class Site : IAsyncLifetime
     /// <summary>For writing, as the service told it at its start.</summary>
     public string Key { get; private set; } = null!;
 
+    /// <summary>Settings beside the data folder and the port.</summary>
+    protected virtual IReadOnlyList<string> Settings => [];
+
     public async ValueTask InitializeAsync()
     {
-        var starting = RunningService.StartAsync([$"--data={_data.Path}", "--urls=http://127.0.0.1:0"]);
+        var starting = RunningService.StartAsync([$"--data={_data.Path}", "--urls=http://127.0.0.1:0", .. Settings]);
         _playwright = await Playwright.CreateAsync();
         _browser = await Chromium.StartAsync(_playwright, Chromium.Place);
         _service = await starting;
@@ -36,6 +39,9 @@ public sealed class Site : IAsyncLifetime
 
     /// <summary>Lets a new visitor, with no cookie and no history, do something; then asks what every visit has to keep: no error, nothing failed, nothing asked of another server.</summary>
     public Task VisitAsync(Look look, Func<Visitor, Task> visit) => VisitAsync(look, hasKey: false, visit);
+
+    /// <summary>The same for someone who signed in.</summary>
+    public Task VisitSignedInAsync(Look look, Func<Visitor, Task> visit) => VisitAsync(look, hasKey: true, visit);
 
     /// <summary>The same at a page of the list, signed in where it asks for that.</summary>
     public Task VisitAsync(string page, Look look, Func<Visitor, SitePage, Task> visit) => VisitAsync(look, SitePage.Named(page).NeedsKey, async visitor =>
@@ -76,8 +82,9 @@ public sealed class Site : IAsyncLifetime
         _signedIn = await visitor.Page.Context.StorageStateAsync();
     });
 
-    public async ValueTask DisposeAsync()
+    public virtual async ValueTask DisposeAsync()
     {
+        GC.SuppressFinalize(this);
         if (_browser is not null) await _browser.DisposeAsync();
         _playwright?.Dispose();
         if (_service is not null) await _service.DisposeAsync();

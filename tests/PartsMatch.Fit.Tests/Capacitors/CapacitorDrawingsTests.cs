@@ -49,10 +49,16 @@ public sealed class CapacitorDrawingsTests
         var mark = After(readings).ShouldHaveSingleItem().ShouldBeOfType<Scale>().Marks[0];
         mark.At.Low.ShouldBe(microfarads, 0.001);
         mark.Label.ShouldStartWith("measured: ");
+        // At the old one as at the new one.
+        Before(readings).ShouldHaveSingleItem().ShouldBeOfType<Scale>().Marks[0].ShouldBe(mark);
     }
 
     [Fact]
-    public void With_nothing_measured_nothing_is_drawn_after_the_swap() => After("bulges=no").ShouldBeEmpty();
+    public void With_nothing_measured_nothing_is_drawn_after_the_swap() => After("bulges=no").Concat(Before("bulges=no")).ShouldBeEmpty();
+
+    private static IReadOnlyList<Drawing> Before(string readings) => CapacitorFamily.Capacitor.BeforeCondemning(
+        CapacitorFamily.Capacitor.ReadNeed(new(null, Named.Texts("rating=5/370"), Named.Texts("supplyFrequency=60 Hz"))).Need,
+        Named.Record<CapacitorReadings>(readings)).Drawings;
 
     private static IReadOnlyList<Drawing> After(string readings) => CapacitorFamily.Capacitor.AfterSwap(
         CapacitorFamily.Capacitor.ReadNeed(new(null, Named.Texts("rating=5/370"), Named.Texts("supplyFrequency=60 Hz"))).Need,

@@ -59,6 +59,25 @@ public sealed class AccessTests
         (await ReadAsync(service, (header, value))).Status.ShouldBe(HttpStatusCode.OK);
     }
 
+    /// <summary>A link in web mail that a person follows; and what a page could do by itself.</summary>
+    [Theory]
+    [InlineData("/parts", "GET", "navigate", "document", HttpStatusCode.OK)]
+    [InlineData("/?text=QN-100", "GET", "navigate", "document", HttpStatusCode.OK)]
+    [InlineData("/parts", "GET", "navigate", "iframe", HttpStatusCode.Unauthorized)]
+    [InlineData("/parts", "GET", "no-cors", "image", HttpStatusCode.Unauthorized)]
+    [InlineData("/parts", "GET", "cors", "empty", HttpStatusCode.Unauthorized)]
+    [InlineData("/parts", "GET", "navigate", "", HttpStatusCode.Unauthorized)]
+    [InlineData("/", "POST", "navigate", "document", HttpStatusCode.Unauthorized)]
+    [InlineData("/graphql?query={__typename}", "GET", "navigate", "document", HttpStatusCode.Unauthorized)]
+    [InlineData("/export/motor.csv", "GET", "navigate", "document", HttpStatusCode.Unauthorized)]
+    public async Task A_link_that_is_followed_from_another_site_opens_a_page_and_nothing_else_does(string address, string method, string mode, string destination, HttpStatusCode expected)
+    {
+        await using var service = await TestService.StartAsync();
+        var request = new HttpRequestMessage(new HttpMethod(method), address) { Content = method == "POST" ? new FormUrlEncodedContent([KeyValuePair.Create("text", "QN-100")]) : null };
+        foreach (var (name, value) in (ReadOnlySpan<(string, string)>)[("Sec-Fetch-Site", "cross-site"), ("Sec-Fetch-Mode", mode), ("Sec-Fetch-Dest", destination)]) request.Headers.TryAddWithoutValidation(name, value);
+        (await service.SendAsync(request)).Status.ShouldBe(expected);
+    }
+
     [Fact]
     public async Task A_forwarding_header_does_not_make_another_machine_this_one()
     {

@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Net.Http.Headers;
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Pages;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Access;
@@ -76,7 +77,7 @@ public sealed class SignInTests
     }
 
     [Fact]
-    public async Task A_cookie_of_a_key_that_this_service_does_not_have_counts_for_nothing()
+    public async Task A_cookie_of_a_key_that_was_taken_out_or_replaced_under_its_label_counts_for_nothing()
     {
         await using var service = await TestService.StartAsync();
         var visitor = await Visitor.SignedInAsync(service);
@@ -84,7 +85,11 @@ public sealed class SignInTests
         await using var other = await TestService.StartAsync(clock: null, inDataFolder: folder => CopyKeys(service.DataFolder, folder));
         var elsewhere = new Visitor(other);
         elsewhere.Carry("signed-in", visitor.Cookies["signed-in"]);
-        (await elsewhere.GetAsync("/parts")).Body.ShouldContain("Sign out", customMessage: "the seals are the same, and this store has a key of that label");
+        (await elsewhere.GetAsync("/parts")).Body.ShouldNotContain("Sign out", customMessage: "this store has a key of that label, and it is another one");
+
+        // One that signed in there is let in by the same seals: it is the key that tells.
+        var there = await Visitor.SignedInAsync(other);
+        (await there.GetAsync("/parts")).Body.ShouldContain("Sign out");
 
         await using var without = await TestService.StartWithoutKeyAsync(clock: null, folder => CopyKeys(service.DataFolder, folder));
         var gone = new Visitor(without);
@@ -135,14 +140,25 @@ public sealed class SignInTests
     }
 
     [Fact]
-    public async Task What_was_typed_by_someone_signed_out_is_still_in_the_browser_and_the_page_says_how_to_send_it()
+    public async Task A_way_back_that_is_too_long_for_a_link_is_kept_on_the_page_that_asks_for_the_key()
     {
         await using var service = await TestService.StartAsync();
+        var address = $"/parts?text={string.Join("%20", Enumerable.Repeat("%22QN%22", 150))}";
+        address.Length.ShouldBeInRange(1_000, Link.Longest);
         var visitor = new Visitor(service) { From = Elsewhere };
-        var answer = await visitor.PostAsync("/parts/new", ("kind", "motor"), ("number", "QN-900"));
-        answer.Status.ShouldBe(HttpStatusCode.Unauthorized);
-        answer.MediaType.ShouldBe("text/html");
-        answer.Body.ShouldContain("Sign in in another tab");
+        (await visitor.GetAsync(address)).Status.ShouldBe(HttpStatusCode.Unauthorized);
+        visitor.Hidden("back").ShouldBe(address);
+        await visitor.ResendAsync("/sign-in", ("key", service.Key));
+        visitor.Page.Headers["Location"].ShouldBe(address);
+
+        // The header's link stays short; the browser says where it was followed.
+        (await new Visitor(service).GetAsync(address)).Body.ShouldContain("href=\"/sign-in\"");
+        var follower = new Visitor(service) { Headers = new Dictionary<string, string> { ["Referer"] = $"http://localhost{address}" } };
+        await follower.GetAsync("/sign-in");
+        follower.Hidden("back").ShouldBe(address);
+        var stranger = new Visitor(service) { Headers = new Dictionary<string, string> { ["Referer"] = "https://evil.example/parts" } };
+        await stranger.GetAsync("/sign-in");
+        stranger.Hidden("back").ShouldBeEmpty();
     }
 
     [Theory]

@@ -73,6 +73,23 @@ public sealed class ServingTests : IDisposable
         (await client.GetStringAsync("/health/ready", TestContext.Current.CancellationToken)).ShouldContain("ready");
     }
 
+    /// <summary>By itself the server breaks off at 8 kB, without a word.</summary>
+    [Theory]
+    [InlineData(7_900, 200)]
+    [InlineData(8_100, 414)]
+    [InlineData(60_000, 414)]
+    public async Task An_address_that_is_too_long_is_answered_with_what_to_do(int length, int status)
+    {
+        await using var service = await RunningService.StartAsync(Arguments());
+        using var client = Client(service, key: null);
+        client.DefaultRequestHeaders.Add("Accept", "text/html");
+        using var answer = await client.GetAsync($"/parts?text={new string('x', length)}", TestContext.Current.CancellationToken);
+        ((int)answer.StatusCode).ShouldBe(status);
+        var body = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        if (status == 414) body.ShouldContain("A link of this service has at most 2000 characters");
+        body.ShouldContain("href=\"/compare\"");
+    }
+
     [Fact]
     public async Task A_second_service_on_the_same_folder_says_who_has_it_and_stops()
     {

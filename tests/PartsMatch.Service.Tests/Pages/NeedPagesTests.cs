@@ -1,5 +1,6 @@
 using System.Net;
 using PartsMatch.Service.Pages;
+using PartsMatch.Service.Pages.Replacements;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Pages;
@@ -248,6 +249,35 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         var request = new HttpRequestMessage(HttpMethod.Get, $"/sheet?part=QN-300&kind=motor&text={Uri.EscapeDataString(Plate)}");
         request.Headers.Add("Cookie", "units=si");
         (await shared.Service.SendAsync(request)).Body.ShouldContain("<td data-label=\"New\">15.88 mm");
+    }
+
+    [Theory]
+    [InlineData("foo")]
+    [InlineData("DoesntFit")]
+    [InlineData("1")]
+    public async Task A_fit_that_there_is_none_of_is_told_beside_the_fits_that_there_are(string fit)
+    {
+        var page = await GetAsync($"/replacements?kind=motor&text={Uri.EscapeDataString(Plate)}&fit={fit}");
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain($"There is no fit called “{fit}”, so all parts are shown.");
+        page.Body.ShouldContain("/sheet?part=QN-100");
+    }
+
+    [Fact]
+    public async Task A_fit_is_called_the_same_where_it_is_chosen_and_where_it_is_said()
+    {
+        var page = await GetAsync($"/replacements?kind=motor&text={Uri.EscapeDataString(Plate)}&plate.shaftDiameter=1/2+in&site.volts=202");
+        foreach (var fit in ReplacementsModel.Shown.Where(fit => page.Body.Contains($"fit={fit}", StringComparison.Ordinal)))
+            WebUtility.HtmlDecode(page.Body).ShouldMatch($">{Wording.Of(fit)} \\(\\d+\\)</a>");
+        page.Body.ShouldContain("fit=");
+    }
+
+    [Fact]
+    public async Task Before_the_swap_the_condensing_split_is_drawn_against_its_limits_where_it_was_measured()
+    {
+        const string Split = "read.refrigerant=R-404A&read.condensingPressure=290+psi&read.enteringAir=85+F";
+        (await GetAsync($"/before?kind=motor&text={Uri.EscapeDataString(Plate)}&{Split}")).Body.ShouldContain("ceiling: 30 °F");
+        (await GetAsync($"/before?kind=motor&text={Uri.EscapeDataString(Plate)}&read.motorAmps=2+A")).Body.ShouldNotContain("ceiling: 30 °F");
     }
 
     [Theory]

@@ -106,6 +106,14 @@ public sealed class PartPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Fact]
+    public async Task A_part_says_what_replaced_it_and_what_it_replaced()
+    {
+        (await _visitor.GetAsync("/parts/ZV-7")).Body.ShouldContain("It was superseded by <a href=\"/parts/QN-100\">QN-100</a> on 2021-04-30, as maker says.");
+        _visitor.Page.Body.ShouldNotContain("It replaced");
+        (await _visitor.GetAsync("/parts/QN-100")).Body.ShouldContain("It replaced <a href=\"/parts/ZV-7\">ZV-7</a> on 2021-04-30, as maker says.");
+    }
+
+    [Fact]
     public async Task A_part_called_like_a_script_stays_text_everywhere()
     {
         const string Script = "<script>alert(1)</script>";

@@ -128,4 +128,24 @@ public sealed class PartWritePagesTests : IAsyncLifetime
         var read = new HttpRequestMessage(HttpMethod.Get, "/parts") { Headers = { { TestService.FromHeader, "192.0.2.7" }, { "Authorization", $"Bearer {_service.Key}" } } };
         (await _service.SendAsync(read)).Status.ShouldBe(HttpStatusCode.OK);
     }
+
+    [Fact]
+    public async Task Saving_what_the_catalogue_says_already_writes_nothing_and_says_so()
+    {
+        await using var service = await TestService.StartAsync();
+        var visitor = await Visitor.SignedInAsync(service);
+        await visitor.GetAsync("/parts/ZV-7/change");
+        await visitor.ResendAsync("/parts/ZV-7/change", ("title", " fan motor made no more "), ("status", "discontinued"));
+        visitor.Page.Status.ShouldBe(HttpStatusCode.OK);
+        visitor.Page.Body.ShouldContain("Nothing was changed, so nothing was written.");
+        (await visitor.GetAsync("/parts/ZV-7")).Body.ShouldNotContain("version 2");
+
+        await visitor.GetAsync("/parts/ZV-7/change");
+        await visitor.ResendAsync("/parts/ZV-7/change", ("title", "another"), ("status", "discontinued"));
+        (await visitor.FollowAsync()).Body.ShouldContain("version 2");
+        // The version that is gone is a conflict also for one who changed nothing.
+        await visitor.GetAsync("/parts/ZV-7/change");
+        await visitor.ResendAsync("/parts/ZV-7/change", ("version", "1"), ("title", "fan motor made no more"), ("status", "discontinued"));
+        visitor.Page.Status.ShouldBe(HttpStatusCode.Conflict);
+    }
 }

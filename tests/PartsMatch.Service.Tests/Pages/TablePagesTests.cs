@@ -70,6 +70,29 @@ public sealed class TablePagesTests
         visitor.Page.Body.ShouldContain("kept for half an hour");
     }
 
+    /// <summary>No script and no meta element: a header does it, and only while there is something to wait for.</summary>
+    [Fact]
+    public async Task A_page_of_a_file_that_is_being_read_looks_again_by_itself_until_it_is_read_or_asked_to_stand_still()
+    {
+        await using var service = await TestService.StartAsync();
+        var visitor = await Visitor.SignedInAsync(service);
+        await visitor.GetAsync("/tables");
+        await visitor.UploadAsync("/tables", "file", string.Join('\n', (string[])["number,maker,title,status,power,speed", .. Enumerable.Range(0, 20_000).Select(at => FormattableString.Invariant($"LONG-{at},Quennor,fan motor,current,1/4 hp,1075 rpm"))]), ("kind", "motor"));
+        var address = visitor.Page.Headers["Location"];
+        await visitor.GetAsync(address);
+        visitor.Page.Body.ShouldContain("<progress");
+        visitor.Page.Headers["Refresh"].ShouldBe("2");
+        visitor.Page.Body.ShouldNotContain("http-equiv");
+        visitor.Page.Body.ShouldContain($"href=\"{address}?still=1\"");
+
+        await visitor.GetAsync($"{address}?still=1");
+        visitor.Page.Body.ShouldContain("Look again");
+        visitor.Page.Headers.ShouldNotContainKey("Refresh");
+        await DoneAsync(visitor, address);
+        visitor.Page.Headers.ShouldNotContainKey("Refresh");
+        visitor.Page.Body.ShouldContain("<li class=\"change\">20000 new</li>");
+    }
+
     private static async Task SendAsync(Visitor visitor)
     {
         await visitor.GetAsync("/tables");

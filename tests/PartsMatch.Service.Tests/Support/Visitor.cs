@@ -8,6 +8,7 @@ namespace PartsMatch.Service.Tests.Support;
 internal sealed partial class Visitor(TestService service)
 {
     private readonly Dictionary<string, string> _cookies = new(StringComparer.Ordinal);
+    private (string Name, string Text)[] _sent = [];
 
     /// <summary>Where the requests come from; null for this machine.</summary>
     public string? From { get; init; }
@@ -36,8 +37,8 @@ internal sealed partial class Visitor(TestService service)
 
     public Task<Answered> GetAsync(string address) => AskAsync(new(HttpMethod.Get, address));
 
-    /// <summary>Follows a redirect that came last, by GET.</summary>
-    public Task<Answered> FollowAsync() => GetAsync(Page.Headers["Location"]);
+    /// <summary>Follows a redirect that came last as browsers do: by GET, or with the same form once more where it says so (307).</summary>
+    public Task<Answered> FollowAsync() => Page.Status == HttpStatusCode.TemporaryRedirect ? PostAsync(Page.Headers["Location"], _sent) : GetAsync(Page.Headers["Location"]);
 
     /// <summary>Sends the shown page's form to an address: its token, and what else is typed.</summary>
     public Task<Answered> SendAsync(string address, params (string Name, string Text)[] typed) => PostAsync(address, [("token", Hidden("token")), .. typed]);
@@ -51,8 +52,11 @@ internal sealed partial class Visitor(TestService service)
         return PostAsync(address, [.. stands.Where(one => !typed.Any(other => other.Name == one.Item1)), .. typed]);
     }
 
-    public Task<Answered> PostAsync(string address, params (string Name, string Text)[] form) =>
-        AskAsync(new(HttpMethod.Post, address) { Content = new FormUrlEncodedContent(form.Select(one => KeyValuePair.Create(one.Name, one.Text))) });
+    public Task<Answered> PostAsync(string address, params (string Name, string Text)[] form)
+    {
+        _sent = form;
+        return AskAsync(new(HttpMethod.Post, address) { Content = new FormUrlEncodedContent(form.Select(one => KeyValuePair.Create(one.Name, one.Text))) });
+    }
 
     /// <summary>Sends the shown page's form with a file.</summary>
     public Task<Answered> UploadAsync(string address, string file, string text, params (string Name, string Text)[] typed)

@@ -14,7 +14,7 @@ public static class CapacitorProof
     public static Diagnosis Diagnose(CapacitorNeed need, CapacitorReadings readings)
     {
         var one = new CapacitorCase(need, readings);
-        return Diagnosis.Of(Rules, one, [.. new[] { WrongOne(need), TooManyVolts(one) }.OfType<MendFirst>()]);
+        return Diagnosis.Of(Rules, one, [.. new[] { WrongOne(need), TooManyVolts(one) }.OfType<MendFirst>()]) with { Drawings = CapacitorDrawings.Of(one) };
     }
 
     /// <summary>Whether the new one is what the motor asks for.</summary>

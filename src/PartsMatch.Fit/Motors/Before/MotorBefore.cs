@@ -1,4 +1,6 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Judging.Drawings;
+using PartsMatch.Fit.Motors.Drawings;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -20,6 +22,8 @@ public static class MotorBefore
     public static Diagnosis Diagnose(MotorNeed need, MotorReadings readings)
     {
         var one = new MotorCase(need, readings);
-        return Diagnosis.Of(Rules, one, MotorMends.Of(one));
+        // The old motor's fan moves the air while it runs, so its split is held against the same limits as the new one's.
+        var split = SplitScale.Of(new(need, need.Plate, readings));
+        return Diagnosis.Of(Rules, one, MotorMends.Of(one)) with { Drawings = [.. new[] { split }.OfType<Drawing>()] };
     }
 }

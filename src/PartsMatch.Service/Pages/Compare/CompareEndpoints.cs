@@ -27,7 +27,7 @@ internal static class CompareEndpoints
         {
             var form = await Typed.ReadAsync(context);
             var (need, part) = (OfOldPart(form, catalogues.Shelf), form[SheetEndpoints.Part].Trim());
-            var link = need.To(Path, new NamedText(SheetEndpoints.Part, part));
+            var link = form.IsOnlyShown && need.IsEmpty && part.Length == 0 ? Path : need.To(Path, new NamedText(SheetEndpoints.Part, part));
             return link.Length <= Link.Longest ? (IResult)new SeeOther(link) : Show(new(need, part, Complaints.TooLongForALink(string.Empty), null));
         });
     }

@@ -17,6 +17,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     public const string PlatePrefix = "plate";
     public const string SitePrefix = "site";
     public const string ReadingsPrefix = "read";
+    public const string KeptPrefix = "kept";
     private const string Kind = "kind";
     private const string TextName = "text";
     private const string ShownName = "shown";
@@ -31,11 +32,18 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         typed.Under(SitePrefix),
         typed.Under(ReadingsPrefix))
     {
+        Kept = typed.Under(KeptPrefix),
         StrangeKind = typed[Kind] is { Length: > 0 } kind && Families.Find(kind) is null ? kind : null,
     };
 
     /// <summary>A kind of part that was asked for and that there is none of: said, never taken silently for another.</summary>
     public string? StrangeKind { get; private init; }
+
+    /// <summary>Fields that another kind of part has and this one has not: kept unseen, by the names of their inputs, until that kind is chosen again.</summary>
+    public IReadOnlyList<NamedText> Kept { get; private init; } = [];
+
+    /// <summary>Nothing at all was typed.</summary>
+    public bool IsBlank => IsEmpty && Box.Length + Readings.Count + Kept.Count == 0 && StrangeKind is null;
 
     public bool IsEmpty => Text.Length == 0 && OldNumber.Length == 0 && Plate.Count + Site.Count == 0;
 
@@ -56,6 +64,7 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         .. Plate.Select(text => text with { Name = $"{PlatePrefix}.{text.Name}" }),
         .. Site.Select(text => text with { Name = $"{SitePrefix}.{text.Name}" }),
         .. Readings.Select(text => text with { Name = $"{ReadingsPrefix}.{text.Name}" }),
+        .. Kept.Select(text => text with { Name = $"{KeptPrefix}.{text.Name}" }),
         new(ShownName, Shown),
     ];
 
@@ -85,6 +94,21 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
             OldNumber = Shown.Length > 0 ? OldNumber : string.Empty,
             Plate = [.. typed, .. FieldsOf(reading).Where(field => !typed.Exists(one => one.Name == field.Name))],
         };
+    }
+
+    /// <summary>The same for another kind of part: the text is still to be read, for what it says of that kind.</summary>
+    public NeedTyped As(Family other)
+    {
+        var fields = (this with { Plate = TypedAlone() }).Inputs.Where(input => input.Name.Contains('.', StringComparison.Ordinal))
+            .Select(input => input.Name.StartsWith($"{KeptPrefix}.", StringComparison.Ordinal) ? input with { Name = input.Name[(KeptPrefix.Length + 1)..] } : input).ToList();
+        return new(other, Box, string.Empty, string.Empty, Under(PlatePrefix, other.SpecShape), Under(SitePrefix, other.SiteShape), Under(ReadingsPrefix, other.ReadingsShape)) { Kept = fields };
+
+        List<NamedText> Under(string prefix, Shape shape)
+        {
+            var there = fields.Where(field => field.Name.StartsWith($"{prefix}.", StringComparison.Ordinal) && shape.Find(field.Name[(prefix.Length + 1)..]) is not null).ToList();
+            fields.RemoveAll(there.Contains);
+            return [.. there.Select(field => field with { Name = field.Name[(prefix.Length + 1)..] })];
+        }
     }
 
     /// <summary>The box is empty: neither a text nor a number stands for the old part any more. Fields stand as they are shown.</summary>

@@ -6,7 +6,7 @@ using PartsMatch.Store;
 namespace PartsMatch.Service.Pages.Parts;
 
 /// <summary>All that the catalogue says of a part, and how it came to say so.</summary>
-public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> successors, IReadOnlyList<PartEdit> history)
+public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> successors, IReadOnlyList<Replaced> replaced, IReadOnlyList<PartEdit> history)
 {
     public CatalogueEntry Part => part;
 
@@ -14,6 +14,9 @@ public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> succ
 
     /// <summary>What replaced it, with the address of the page where the catalogue has it.</summary>
     public IReadOnlyList<Successor> Successors => successors;
+
+    /// <summary>What it replaced.</summary>
+    public IReadOnlyList<Replaced> Replaced => replaced;
 
     public IReadOnlyList<PartEdit> History => history;
 
@@ -32,10 +35,16 @@ public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> succ
     public string Retire => PartAddress.Of(Stored.Number, PartAddress.Retire);
 
     public static PartModel Of(Shelf shelf, CatalogueEntry part, IReadOnlyList<PartEdit> history) =>
-        new(part, [.. part.Stored.SupersededBy.Select(by => new Successor(by, shelf.Find(by.Number) is { } there ? PartAddress.Of(there.Stored.Number) : null))], history);
+        new(part, [.. part.Stored.SupersededBy.Select(by => new Successor(by, shelf.Find(by.Number) is { } there ? PartAddress.Of(there.Stored.Number) : null))],
+            [.. shelf.ReplacedBy(part.Stored.Number).SelectMany(old => old.Stored.SupersededBy.Where(by => PartNumber.Key(by.Number) == PartNumber.Key(part.Stored.Number)).Select(by => new Replaced(old.Stored.Number, by)))], history);
 }
 
 /// <summary>What replaced a part.</summary>
 /// <param name="By">Its number, who says so, and since when.</param>
 /// <param name="Address">Its page; null when the catalogue does not have it.</param>
 public sealed record Successor(Supersession By, string? Address);
+
+/// <summary>What a part replaced.</summary>
+/// <param name="Number">The number of the one before.</param>
+/// <param name="By">Who says so, and since when.</param>
+public sealed record Replaced(string Number, Supersession By);

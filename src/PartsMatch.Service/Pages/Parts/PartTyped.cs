@@ -24,6 +24,10 @@ public sealed record PartTyped(Family Family, int Version, string Number, string
     public const string VersionName = "version";
     public const string KindName = "kind";
     public const string SpecPrefix = "spec";
+    public const string KeptPrefix = "kept";
+
+    /// <summary>Fields that another kind of part has and this one has not: kept unseen until that kind is chosen again.</summary>
+    public IReadOnlyList<NamedText> Kept { get; private init; } = [];
 
     public static IReadOnlyList<string> Statuses { get; } = [.. Enum.GetValues<PartStatus>().Select(Word)];
 
@@ -39,7 +43,17 @@ public sealed record PartTyped(Family Family, int Version, string Number, string
         VersionIn(form, VersionName),
         form[NumberName].Trim(), form[MakerName].Trim(), form[TitleName].Trim(), form[StatusName],
         form.Under(SpecPrefix),
-        SupersessionTyped.AllOf(form));
+        SupersessionTyped.AllOf(form))
+    {
+        Kept = form.Under(KeptPrefix),
+    };
+
+    /// <summary>The same as a part of another kind.</summary>
+    public PartTyped As(Family other)
+    {
+        var fields = Spec.Concat(Kept).ToLookup(text => other.SpecShape.Find(text.Name) is not null);
+        return this with { Family = other, Spec = [.. fields[true]], Kept = [.. fields[false]] };
+    }
 
     /// <summary>What was typed as the core takes it, with what cannot be read of it.</summary>
     /// <param name="present">The part that is changed; null for a new one.</param>

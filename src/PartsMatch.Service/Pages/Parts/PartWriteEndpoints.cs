@@ -11,6 +11,8 @@ namespace PartsMatch.Service.Pages.Parts;
 internal static class PartWriteEndpoints
 {
     private const string SendAgain = "This page was open for too long, or you signed in anew meanwhile. All that was typed still stands below: look it over, and send it again.";
+    private const string SignedIn = "You are signed in. Nothing is saved yet, and all that was typed stands below: look it over, and send it again.";
+    private const string NothingNew = "Nothing was changed, so nothing was written.";
     private const string TakenOver = "This is what the catalogue has now, with what you changed. Nothing is saved yet: look it over, and save it.";
 
     public static void Map(WebApplication app)
@@ -27,6 +29,7 @@ internal static class PartWriteEndpoints
     {
         var form = await Typed.ReadAsync(context);
         var model = new PartFormModel(PartTyped.Of(Families.Find(form[PartTyped.KindName]) ?? Families.All[0], form), Present: null, Complaints.None);
+        if (form.IsOnlyShown) return ShowAgain(form, model with { Typed = model.Typed.As(Families.Find(form[Typed.OtherKind]) ?? model.Family) });
         if (!await antiforgery.IsRequestValidAsync(context)) return Show(model with { Notice = SendAgain }, StatusCodes.Status400BadRequest);
         var (given, unreadable) = model.Typed.Read(present: null);
         var answer = await writes.AddAsync(given, Caller.Of(context).KeyLabel!, unreadable);
@@ -40,6 +43,7 @@ internal static class PartWriteEndpoints
     {
         var form = await Typed.ReadAsync(context);
         var model = new PartFormModel(PartTyped.Of(part.Family, form), part.Stored, Complaints.None);
+        if (form.IsOnlyShown) return ShowAgain(form, model);
         if (!await antiforgery.IsRequestValidAsync(context)) return Show(model with { Notice = SendAgain }, StatusCodes.Status400BadRequest);
         if (form[PartFormModel.Then] == PartFormModel.Theirs)
         {
@@ -51,6 +55,7 @@ internal static class PartWriteEndpoints
         var (given, unreadable) = model.Typed.Read(part.Stored);
         var answer = await writes.ChangeAsync(model.Typed.Version, given, Caller.Of(context).KeyLabel!, unreadable);
         if (!answer.IsGiven) return Refuse(model, answer.Refusals);
+        if (answer.Value.WasSame) return Show(model with { Notice = NothingNew });
         if (answer.Value.Conflict is not { } sentence) return new SeeOther(PartAddress.Of(given.Number));
         var (now, history) = (answer.Value.Part, await histories.OfAsync(answer.Value.Part));
         return Show(
@@ -62,6 +67,8 @@ internal static class PartWriteEndpoints
             },
             StatusCodes.Status409Conflict);
     }
+
+    private static RazorComponentResult<PartFormPage> ShowAgain(Typed form, PartFormModel model) => Show(model with { Notice = form[SignInLink.Onward].Length > 0 ? SignedIn : null });
 
     private static CatalogueEntry? Find(Catalogues catalogues, string number) => catalogues.Shelf.Find(PartAddress.NumberIn(number));
 

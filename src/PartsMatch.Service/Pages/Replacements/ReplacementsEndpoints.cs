@@ -18,10 +18,11 @@ internal static class ReplacementsEndpoints
         var query = Typed.Of(context.Request.Query);
         var need = NeedTyped.Of(query).Read(catalogues.Shelf);
         if (need.IsEmpty || need.StrangeKind is not null) return new SeeOther(need.To(WhatFailedEndpoints.Path));
-        PartFit? only = Enum.TryParse<PartFit>(query[Fit], ignoreCase: true, out var fit) && Enum.IsDefined(fit) && fit != PartFit.DoesntFit ? fit : null;
+        var only = ReplacementsModel.Shown.Cast<PartFit?>().FirstOrDefault(fit => fit.ToString()!.Equals(query[Fit], StringComparison.OrdinalIgnoreCase));
+        var strange = only is null && query[Fit].Length > 0 ? query[Fit] : null;
         var after = query[After] is { Length: > 0 } cursor ? cursor : null;
         var answer = judgements.Replacements(need.Given, ReplacementsModel.PageSize, after, only is { } one ? [one] : null);
-        if (answer.IsGiven) return PageSetup.Page<ReplacementsPage>(new ReplacementsModel(need, answer.Value, only, after));
+        if (answer.IsGiven) return PageSetup.Page<ReplacementsPage>(new ReplacementsModel(need, answer.Value, only, after) { StrangeFit = strange }, strange is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
         // A page of an order that is gone begins again; whatever else is wrong was typed, and is put right where it was.
         return answer.Refusals.Any(refusal => refusal.Code is Codes.CursorExpired or Codes.CursorMalformed)

@@ -40,7 +40,7 @@ public sealed class ReplacementsModel
         Rows = [.. parts.Select(one => new Row(one.Part, one.Ranked.Explained))];
         Last = parts.Count > 0 ? parts[^1].Ranked.Cursor : null;
         Counts = ranked.CountByFit();
-        Misses = Counts.Where(one => one.Key != PartFit.DoesntFit).Sum(one => one.Value) == 0 ? [.. ranked.NearestMisses(MostMisses).Select(one => new Row(one.Part, one.Miss.Explained))] : [];
+        Misses = CountOfAll == 0 ? [.. ranked.NearestMisses(MostMisses).Select(one => new Row(one.Part, one.Miss.Explained))] : [];
 
         if (after is null && only is null && Rows.Count > 0) (NextReadings, Carry) = (ranked.NextReadings(MostReadings), ranked.CarrySet(CarrySet.UsualShare));
 
@@ -53,6 +53,9 @@ public sealed class ReplacementsModel
     private const int MostMisses = 5;
     private const int MostReadings = 3;
 
+    /// <summary>The fits that a list can be narrowed to.</summary>
+    public static IReadOnlyList<PartFit> Shown { get; } = [.. Enum.GetValues<PartFit>().Where(fit => fit != PartFit.DoesntFit)];
+
     public NeedTyped Typed { get; }
 
     public NeedRead Need => _ranked.Need;
@@ -61,6 +64,15 @@ public sealed class ReplacementsModel
 
     /// <summary>The one fit that is shown; null for all.</summary>
     public PartFit? Only { get; }
+
+    /// <summary>What a link asked for as a fit and is none; null where all is well.</summary>
+    public string? StrangeFit { get; init; }
+
+    /// <summary>Those fits that there are parts of, with how many.</summary>
+    public IEnumerable<(PartFit Fit, int Count)> Filters => Counts.Where(one => Shown.Contains(one.Key) && one.Value > 0).Select(one => (one.Key, one.Value));
+
+    /// <summary>How many parts there are in all.</summary>
+    public int CountOfAll => Filters.Sum(one => one.Count);
 
     /// <summary>Whether other pages stand before this one.</summary>
     public bool IsContinued { get; }

@@ -9,6 +9,12 @@ namespace PartsMatch.Service.Pages.Sheets;
 /// <summary>All that is found about one part for one need, and how to put it in.</summary>
 public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
 {
+    /// <summary>More than so many entries do not go onto two pages with all that belongs to them (tried with the demo catalogue).</summary>
+    private const int MostInShort = 40;
+
+    /// <summary>A question that asks for something takes about twice the room of a step.</summary>
+    private const int LinesOfQuestion = 2;
+
     public NeedTyped Typed => typed;
 
     public NeedRead Need => judged.Need;
@@ -39,6 +45,9 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
     /// <summary>The questions that ask for something, or are not known, or fail; then those that are met as it is.</summary>
     public IReadOnlyList<Comparison> Comparisons { get; } =
         Comparison.AllOf(judged.Need, judged.Part, judged.Explained.Sheet);
+
+    /// <summary>Whether there is so much to say that paper has to leave out what is said twice.</summary>
+    public bool IsLong => (LinesOfQuestion * Comparisons.Count(one => !one.IsMet)) + Notes.Steps.Count + Differences.Count > MostInShort;
 
     public IEnumerable<Missing> ToFindOut => Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).SelectMany(one => one.Finding.Missing).Distinct();
 

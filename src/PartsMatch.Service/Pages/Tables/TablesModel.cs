@@ -4,7 +4,9 @@ using PartsMatch.Service.Pages.Fields;
 namespace PartsMatch.Service.Pages.Tables;
 
 /// <summary>The tables that there are, and what is wrong with a file that was sent.</summary>
-public sealed record TablesModel(Complaints Complaints)
+/// <param name="Complaints">What is wrong.</param>
+/// <param name="Chosen">The table that was chosen; empty where none was.</param>
+public sealed record TablesModel(Complaints Complaints, string Chosen = "")
 {
     /// <summary>Kind and file name of every table.</summary>
     public static IReadOnlyList<(string Kind, string FileName)> Tables { get; } = [.. CatalogueTable.All.Select(table => (table.Kind, table.FileName))];
@@ -16,7 +18,13 @@ public sealed class ImportModel
     internal ImportModel(string name, ImportJob job, ImportReport? report, IReadOnlyList<Counter.Refusal> refusals) =>
         (Address, FileName, Come, IsTaking, Report, Refusals) = ($"{TableEndpoints.Path}/{name}", job.Table.FileName, job.Come, job.IsTaking, report, refusals);
 
+    /// <summary>In a link: the page is not to look again by itself.</summary>
+    public const string Still = "still";
+
     public string Address { get; }
+
+    /// <summary>Whether it looks again only when asked.</summary>
+    public bool IsStill { get; init; }
 
     public string FileName { get; }
 

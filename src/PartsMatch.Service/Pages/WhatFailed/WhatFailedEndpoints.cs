@@ -1,3 +1,5 @@
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Fields;
 using PartsMatch.Service.Pages.Needs;
@@ -24,6 +26,7 @@ internal static class WhatFailedEndpoints
             var shelf = catalogues.Shelf;
             var form = await Typed.ReadAsync(context);
             var typed = NeedTyped.Of(form);
+            if (form.IsOnlyShown && (typed.IsBlank || form[Typed.OtherKind].Length > 0)) return ShowForKind(shelf, typed, Families.Find(form[Typed.OtherKind]) ?? typed.Family);
             var read = typed.Text.Length == 0 ? typed.WithEmptyBox() : typed.Read(shelf);
             var wrong = Wrong(shelf, read);
             if (wrong.Any) return Show(shelf, read, wrong);
@@ -35,6 +38,10 @@ internal static class WhatFailedEndpoints
             return goesOn || read.IsWholeIn(link) ? new SeeOther(link) : Show(shelf, read, Complaints.None);
         });
     }
+
+    /// <summary>The page for another kind of part: a link where nothing is typed yet.</summary>
+    private static IResult ShowForKind(Shelf shelf, NeedTyped typed, Family kind) =>
+        typed.IsBlank ? new SeeOther((typed with { Family = kind }).To(Path)) : Show(shelf, typed.As(kind), Complaints.None);
 
     /// <summary>The page with all complaints beside their inputs; where there are any, the status says that nothing was done.</summary>
     public static IResult Show(Shelf shelf, NeedTyped typed, Complaints complaints) =>

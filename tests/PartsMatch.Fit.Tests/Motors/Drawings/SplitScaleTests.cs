@@ -55,6 +55,17 @@ public sealed class SplitScaleTests
     [InlineData($"{At131}; enteringAir=40 °F; headControlSetting=180 psi")]
     public void Without_a_split_that_means_something_there_is_no_scale(string readings) => Draw(readings).ShouldBeNull();
 
+    /// <summary>The old motor's fan moves the air as the new one's does.</summary>
+    [Theory]
+    [InlineData($"{At131}; enteringAir=105 °F", 1)]
+    [InlineData(At131, 0)]
+    public void Before_the_swap_it_is_drawn_from_the_same_readings(string readings, int drawn)
+    {
+        var before = MotorFamily.Motor.BeforeCondemning(MotorFamily.Motor.ReadNeed(new(null, [], [])).Need, Named.Record<MotorReadings>(readings)).Drawings;
+        before.Count.ShouldBe(drawn);
+        before.OfType<Scale>().Select(scale => scale.Words).ShouldBe(Report(readings).Drawings.OfType<Scale>().Select(scale => scale.Words));
+    }
+
     private static Scale? Draw(string readings)
     {
         var scale = Report(readings).Drawings.OfType<Scale>().SingleOrDefault();

@@ -1,0 +1,43 @@
+using System.Globalization;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Store;
+
+namespace PartsMatch.Service.Counter;
+
+/// <summary>The words that pages and terminal share for what is answered.</summary>
+internal static class Words
+{
+    public static string Of(PartFit fit) => fit switch
+    {
+        PartFit.DropIn => "drop-in",
+        PartFit.FitsWithChanges => "fits with changes",
+        PartFit.CantTellYet => "can't tell yet",
+        _ => "doesn't fit",
+    };
+
+    /// <summary>A part of which nothing need be changed, only looked at, fits once that is done.</summary>
+    public static string Of(PartFit fit, bool needsChecksOnly) => fit == PartFit.FitsWithChanges && needsChecksOnly ? "fits once checked" : Of(fit);
+
+    public static string Of(Verdict verdict) => verdict switch
+    {
+        Verdict.Meets => "meets",
+        Verdict.MeetsWithChanges => "change",
+        Verdict.Unknown => "not known",
+        _ => "fails",
+    };
+
+    /// <summary>What is to be found out, and where.</summary>
+    public static string ToFindOut(Side side, string label) => side switch
+    {
+        Side.Part => $"ask the counter: {Small(label)}",
+        Side.Plate => $"{Small(label)} (old part)",
+        _ => $"{Small(label)} (site)",
+    };
+
+    /// <summary>Null for a part that is still made.</summary>
+    public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
+
+    public static string Price(decimal amount, string currency) => string.Create(CultureInfo.InvariantCulture, $"{amount:0.00} {currency}");
+
+    private static string Small(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
+}
