@@ -29,7 +29,7 @@ internal sealed class PartRow
 
     public Judged Judge()
     {
-        if (_row.Wrong is { } malformed) return Judged.Bad(_row, _number, [new(string.Empty, Codes.RowMalformed, malformed)]);
+        if (_row.Wrong is { } malformed) return Judged.Bad(_row, _number, [malformed]);
         JudgeNumber();
         var draft = new PartDraft(
             _number,

@@ -27,6 +27,8 @@ internal sealed class SupersessionTable : CatalogueTable
     public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) =>
         rows.Select(surveyed => surveyed.Row).GroupBy(row => PartNumber.Key(row[Number]), StringComparer.Ordinal).Select(group => Judge(group.Key, [.. group], catalogue));
 
+    public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && Read(row).Wrong.Count == 0;
+
     /// <summary>What a row says, with all that is wrong with it.</summary>
     public static (Supersession By, IReadOnlyList<RowComplaint> Wrong) Read(CsvRow row)
     {
@@ -59,7 +61,7 @@ internal sealed class SupersessionTable : CatalogueTable
 
     private static (Supersession By, IReadOnlyList<RowComplaint> Wrong) Read(CsvRow row, string number, StoredPart? present)
     {
-        if (row.Wrong is { } malformed) return (default!, [new(string.Empty, Codes.RowMalformed, malformed)]);
+        if (row.Wrong is { } malformed) return (default!, [malformed]);
         var (by, wrong) = Read(row);
         return (by, present is null ? [new(Number, Codes.PartNotFound, Needs.NotFound(number, Number).Message), .. wrong] : wrong);
     }
