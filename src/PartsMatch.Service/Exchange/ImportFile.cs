@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Unicode;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 
@@ -57,7 +58,7 @@ internal sealed class ImportFile
     /// <summary>Which of several rows is meant nobody can tell, so none of them is taken.</summary>
     private RowComplaint? TwiceOf(CsvRow row) =>
         _rowsOf.TryGetValue(PartNumber.Key(row[CatalogueTable.Number]), out var rows) && rows.Count > 1
-            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{row[CatalogueTable.Number].Trim()} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
+            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{UnseenSigns.Shown(row[CatalogueTable.Number].Trim())} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
             : null;
 
     private static string? WrongBytes(ReadOnlySpan<byte> bytes)

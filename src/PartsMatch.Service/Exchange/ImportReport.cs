@@ -23,7 +23,10 @@ public enum RowState
 /// <param name="Column">In which column; empty for the row as a whole.</param>
 /// <param name="Code">One of <see cref="Counter.Codes"/>.</param>
 /// <param name="Message">What is wrong, and what would be right.</param>
-public sealed record RowComplaint(string Column, string Code, string Message);
+public sealed record RowComplaint(string Column, string Code, string Message)
+{
+    internal static RowComplaint Of(Counter.Refusal refusal) => new(refusal.At, refusal.Code, refusal.Message);
+}
 
 /// <summary>A column whose text becomes another; an empty text is unknown.</summary>
 public sealed record FieldChange(string Column, string Old, string New);
