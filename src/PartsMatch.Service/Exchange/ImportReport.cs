@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace PartsMatch.Service.Exchange;
 
 /// <summary>What a row of a table says, beside what the catalogue says.</summary>
@@ -68,4 +70,9 @@ public sealed record ImportReport(
     int Bad,
     int Conflicts,
     IReadOnlyList<string> Notes,
-    IReadOnlyList<RowTold> Told);
+    IReadOnlyList<RowTold> Told)
+{
+    /// <summary>Every bad row and conflict, told or not. It travels by itself.</summary>
+    [JsonIgnore]
+    internal RefusedRows Refused { get; init; } = new();
+}

@@ -18,6 +18,9 @@ public sealed class ImportModel
 
     public string Address { get; }
 
+    /// <summary>Where all rows that cannot be taken are, as a table.</summary>
+    public string RefusedAddress => $"{Address}/{TableEndpoints.Refused}";
+
     public string FileName { get; }
 
     /// <summary>How far it has come; null once it is done.</summary>
