@@ -76,7 +76,7 @@ internal static class ImportCommand
         };
         using var answer = await client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, stop);
         if (!answer.IsSuccessStatusCode) return await Problem.TellAsync(answer, errors, stop);
-        using var refused = new RefusedRows();
+        var refused = new RefusedRows();
         var last = await ProgressBar.ImportingAsync(ProgressBar.Behind(errors), wanted.Take, progress => LastLineAsync(answer, progress, refused, stop));
         if (!last.TryGetProperty("told", out _)) return await Problem.TellAsync(last, (HttpStatusCode)last.GetProperty("status").GetInt32(), errors);
         var report = last.Deserialize<ImportReport>(ExchangeJson.Options)!;

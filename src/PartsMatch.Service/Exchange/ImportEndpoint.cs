@@ -90,8 +90,7 @@ internal sealed class ImportEndpoint(CatalogueImport import, ImportPlaces places
             return;
         }
 
-        using var refused = answer.Value.Refused;
-        if (inLines && asked.Refused) await WriteLinesAsync(context, refused.All());
+        if (inLines && asked.Refused) await WriteLinesAsync(context, answer.Value.Refused.All());
         if (inLines) await WriteLineAsync(context, answer.Value);
         else await context.Response.WriteAsJsonAsync(answer.Value, ExchangeJson.Options, stop);
     }

@@ -4,31 +4,26 @@ using System.Text.Json;
 namespace PartsMatch.Service.Exchange;
 
 /// <summary>Every row of an import that was bad or in conflict, however many: kept compressed, as their complaints repeat one another.</summary>
-internal sealed class RefusedRows : IDisposable
+internal sealed class RefusedRows
 {
-    private readonly MemoryStream _kept = new();
-    private GZipStream? _into;
+    /// <summary>Rows that are packed together: enough that what repeats is found.</summary>
+    private const int Pack = 2_000;
+
+    private readonly List<byte[]> _packed = [];
+    private readonly List<RowTold> _open = [];
 
     private static string[] Columns { get; } = ["row", "number", "column", "code", "complaint"];
 
-    public int Count { get; private set; }
-
     public void Add(RowTold row)
     {
-        _into ??= new(_kept, CompressionLevel.Fastest, leaveOpen: true);
-        JsonSerializer.Serialize(_into, row, ExchangeJson.Options);
-        _into.WriteByte((byte)'\n');
-        Count++;
+        _open.Add(row);
+        if (_open.Count < Pack) return;
+        _packed.Add(Packed(_open));
+        _open.Clear();
     }
 
-    /// <summary>The rows in the order in which they were judged; none can be added afterwards.</summary>
-    public IEnumerable<RowTold> All()
-    {
-        _into?.Dispose();
-        if (Count == 0) yield break;
-        using var lines = new StreamReader(new GZipStream(new MemoryStream(_kept.GetBuffer(), 0, (int)_kept.Length, writable: false), CompressionMode.Decompress));
-        while (lines.ReadLine() is { } line) yield return JsonSerializer.Deserialize<RowTold>(line, ExchangeJson.Options)!;
-    }
+    /// <summary>The rows in the order in which they were judged.</summary>
+    public IEnumerable<RowTold> All() => _packed.SelectMany(Unpacked).Concat(_open);
 
     /// <summary>Writes them as a table: a line a complaint, guarded against a spreadsheet's formulas as every table is.</summary>
     public Task WriteAsync(TextWriter text, CancellationToken stop) => CsvText.WriteAsync(
@@ -36,9 +31,16 @@ internal sealed class RefusedRows : IDisposable
         All().SelectMany(row => row.Wrong.Select(wrong => (string[])[FormattableString.Invariant($"{row.Row}"), row.Number, wrong.Column, wrong.Code, wrong.Message])).Prepend(Columns),
         stop);
 
-    public void Dispose()
+    private static byte[] Packed(List<RowTold> rows)
     {
-        _into?.Dispose();
-        _kept.Dispose();
+        using var bytes = new MemoryStream();
+        using (var packing = new GZipStream(bytes, CompressionLevel.Fastest)) JsonSerializer.Serialize(packing, rows, ExchangeJson.Options);
+        return bytes.ToArray();
+    }
+
+    private static List<RowTold> Unpacked(byte[] bytes)
+    {
+        using var unpacking = new GZipStream(new MemoryStream(bytes, writable: false), CompressionMode.Decompress);
+        return JsonSerializer.Deserialize<List<RowTold>>(unpacking, ExchangeJson.Options)!;
     }
 }
