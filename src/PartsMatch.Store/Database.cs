@@ -66,18 +66,23 @@ internal sealed class Database : IDisposable
     public static Database OpenToRead(Stream data, Stream log) => new(data, log, readOnly: true);
 
     /// <summary>Reads every document there is, the history's too: damage is to be found now, rather than under a write.</summary>
-    public CatalogueSnapshot Load() => new(
-        Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
-        Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max(),
-        Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Part),
-        Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
-        Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key));
+    public CatalogueSnapshot Load()
+    {
+        var shared = new SharedTexts();
+        return new(
+            Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
+            Changes.FindAll().Select(document => Documents.Change(document, before: null, shared).Sequence).DefaultIfEmpty(0).Max(),
+            Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, document => Documents.Part(document, shared)),
+            Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
+            Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key));
+    }
 
     public IReadOnlyList<PartChange> History(string key)
     {
         var history = new List<PartChange>();
+        var shared = new SharedTexts();
         foreach (var document in Changes.Find(Query.EQ("key", key)).OrderBy(document => document["_id"].AsInt64))
-            history.Add(Documents.Change(document, history.LastOrDefault()?.After));
+            history.Add(Documents.Change(document, history.LastOrDefault()?.After, shared));
         return history;
     }
 

@@ -10,4 +10,14 @@ namespace PartsMatch.Fit.Judging;
 /// <param name="New">With the new part; null where only the ratio can be told.</param>
 /// <param name="Ratio">New over old; null where it means nothing.</param>
 /// <param name="Assumptions">What it rests on, sentence by sentence.</param>
-public sealed record Difference(string Name, string Title, string Unit, Band? Old, Band? New, Band? Ratio, IReadOnlyList<string> Assumptions);
+public sealed record Difference(string Name, string Title, string Unit, Band? Old, Band? New, Band? Ratio, IReadOnlyList<string> Assumptions)
+{
+    /// <summary>The same estimate in the units that were chosen; a ratio is the same in all.</summary>
+    /// <param name="units">The units.</param>
+    public Difference In(Units units) => !ChosenUnits.Change(Unit, units) ? this : this with
+    {
+        Unit = ChosenUnits.In(1, Unit, units).Unit!,
+        Old = Old is { } old ? ChosenUnits.In(old, Unit, units) : null,
+        New = New is { } now ? ChosenUnits.In(now, Unit, units) : null,
+    };
+}

@@ -71,6 +71,13 @@ public sealed class Field
     /// <summary>The field's value as text; null when unknown.</summary>
     public string? TextOf(object record, Units units = Units.AsGiven) => Get(record) is { } value ? Form.WriteAny(value, units) : null;
 
+    /// <summary>A text of this field, such as a deduction's, in the units that were chosen; a text that does not read stays as it is.</summary>
+    public string InUnits(string text, Units units)
+    {
+        var reading = Form.ReadAny(text);
+        return reading.IsRead && units != Units.AsGiven ? Form.WriteAny(reading.Value, units) : text;
+    }
+
     /// <summary>Puts a value into a record that is being made and that nobody else has seen.</summary>
     internal void Set(object record, object? value) => property.SetValue(record, value);
 }

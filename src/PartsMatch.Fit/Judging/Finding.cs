@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Judging;
 
@@ -9,6 +10,15 @@ public readonly record struct Margin(double Value, string Unit)
 {
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"{Value:+0.##;−0.##;0} {Unit}");
+
+    /// <summary>The same in the units that were chosen.</summary>
+    /// <param name="units">The units.</param>
+    public string Text(Units units)
+    {
+        if (!ChosenUnits.Change(Unit, units)) return ToString();
+        var figure = ChosenUnits.In(Value, Unit, units);
+        return FormattableString.Invariant($"{figure.Value:+0.####;−0.####;0} {figure.Unit}");
+    }
 }
 
 /// <summary>A field whose value would decide an unknown.</summary>

@@ -45,6 +45,10 @@ public abstract class Shape
             {
                 complaints.Add(new(ComplaintCode.GivenTwice, field.Name, text, $"{field.Label} is given twice; give it once."));
             }
+            else if (UnseenSigns.Complaint(text.Trim()) is { } unseen)
+            {
+                complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {unseen}"));
+            }
             else
             {
                 var reading = field.Form.ReadAny(text);

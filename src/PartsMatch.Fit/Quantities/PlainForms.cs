@@ -90,9 +90,10 @@ public sealed class WordingForm : TextForm<string>
     public override TextReading<string> Read(string text)
     {
         var trimmed = text.Trim();
-        return trimmed.Length is > 0 and <= Longest && !trimmed.Any(char.IsControl)
+        if (trimmed.Length == 0) return TextReading<string>.Refused("nothing is written");
+        return trimmed.Length <= Longest
             ? TextReading<string>.Of(trimmed)
-            : TextReading<string>.Refused(trimmed.Length == 0 ? "nothing is written" : "the text is longer than 200 characters or holds line breaks");
+            : TextReading<string>.Refused("the text is longer than 200 characters");
     }
 
     /// <inheritdoc/>

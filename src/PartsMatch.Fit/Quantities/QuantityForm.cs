@@ -47,6 +47,9 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <summary>The SI unit of the trade.</summary>
     public UnitText Si { get; }
 
+    /// <summary>The units of what is far larger than the trade's usual size, and where that begins, in the SI unit of the form: an altitude is written in feet or metres. Null where there are none.</summary>
+    public (UnitText Us, UnitText Si, double From)? Large { get; init; }
+
     /// <summary>A bare number is read in the quantity's only everyday unit (V, A, Hz, rpm, µF); lengths, powers and temperatures need theirs said.</summary>
     public UnitText? Bare => Us == Si ? Us : null;
 
@@ -114,6 +117,7 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <summary>The unit to write a value in.</summary>
     internal UnitText UnitFor(T value, Units units) => units switch
     {
+        Units.Us or Units.Si when Large is { } large && Math.Abs(value.As(Si.Unit)) >= large.From => units == Units.Us ? large.Us : large.Si,
         Units.Us => Us,
         Units.Si => Si,
         _ => spellings.Select(pair => pair.Unit).FirstOrDefault(unit => unit.Unit.Equals(value.Unit)) ?? Si,

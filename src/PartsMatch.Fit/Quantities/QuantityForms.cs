@@ -7,6 +7,10 @@ namespace PartsMatch.Fit.Quantities;
 /// <remarks>A plate's horsepower is the electric one, exactly 746 W (NIST SP 811), not 550 ft·lbf/s.</remarks>
 public static class QuantityForms
 {
+    // Before the forms: they are made in the order in which they stand.
+    private static readonly UnitText Feet = new(LengthUnit.Foot, "ft", 0, false, "foot", "feet", "'");
+    private static readonly UnitText Metres = new(LengthUnit.Meter, "m", 0, false, "metre", "metres", "meter", "meters");
+
     /// <summary>Shaft or input power; 0.1 W to 1 MW.</summary>
     public static QuantityForm<Power> Power { get; } = new(
         "a power", "1/4 hp", 0.1, 1e6,
@@ -39,9 +43,13 @@ public static class QuantityForms
         "a length", "1/2 in", 0.01, 1.1e7,
         us: new(LengthUnit.Inch, "in", 3, Fractions: true, "inch", "inches", "\"", "″", "”"),
         si: new(LengthUnit.Millimeter, "mm", 2, false, "millimetre", "millimetres", "millimeter", "millimeters"),
-        new UnitText(LengthUnit.Foot, "ft", 2, false, "foot", "feet", "'"),
+        Feet,
         new UnitText(LengthUnit.Centimeter, "cm", 2),
-        new UnitText(LengthUnit.Meter, "m", 3, false, "metre", "metres", "meter", "meters"));
+        Metres)
+    {
+        // No part is 10 m long: that is an altitude.
+        Large = (Feet, Metres, 10_000),
+    };
 
     /// <summary>Temperature; −100 to 300 °C.</summary>
     public static QuantityForm<Temperature> Temperature { get; } = new(

@@ -38,33 +38,19 @@ internal static class ExportCommand
         for (int length; (length = await text.ReadAsync(some, stop)) > 0;) await output.WriteAsync(some.AsMemory(0, length), stop);
     }
 
-    /// <summary>Under another name until it is whole: half an export must not look like one.</summary>
     private static async Task<int> SaveAsync(Stream csv, string into, Action<long>? come, TextWriter errors, CancellationToken stop)
     {
-        var making = $"{into}.new";
-        try
+        var isWritten = await WholeFile.TryWriteAsync(into, async file =>
         {
-            await using (var file = File.Create(making))
+            var some = new byte[81_920];
+            for (int length; (length = await csv.ReadAsync(some, stop)) > 0;)
             {
-                var some = new byte[81_920];
-                for (int length; (length = await csv.ReadAsync(some, stop)) > 0;)
-                {
-                    await file.WriteAsync(some.AsMemory(0, length), stop);
-                    come?.Invoke(file.Length);
-                }
+                await file.WriteAsync(some.AsMemory(0, length), stop);
+                come?.Invoke(file.Length);
             }
-
-            File.Move(making, into, overwrite: true);
-            return ExitCode.Success;
-        }
-        catch (Exception failed) when (TableOptions.IsOfTheDisk(failed) && failed is not HttpIOException)
-        {
-            await errors.WriteLineAsync($"{into} cannot be written. Give the user the right to, make room, or name another file with --out.");
-            return ExitCode.BadInput;
-        }
-        finally
-        {
-            if (File.Exists(making)) File.Delete(making);
-        }
+        });
+        if (isWritten) return ExitCode.Success;
+        await errors.WriteLineAsync(WholeFile.CannotBeWritten(into, "--out"));
+        return ExitCode.BadInput;
     }
 }

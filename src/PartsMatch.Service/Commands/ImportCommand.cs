@@ -26,7 +26,8 @@ internal static class ImportCommand
         var take = new Option<bool>("--take") { Description = "Write the good rows. Without it nothing is written.", Arity = ArgumentArity.Zero };
         var seen = new Option<long?>("--seen") { Description = "The number that the preview told: what others wrote since is then left as it is, and told.", CustomParser = WholeNumber };
         var json = new Option<bool>("--json") { Description = "Print the service's report as JSON.", Arity = ArgumentArity.Zero };
-        var import = new Command("import", "Compare a table with the catalogue; with --take, write what is good of it.") { file, kind, take, seen, json };
+        var report = new Option<string?>("--report") { Description = "A file to write all bad rows into, with what is wrong with each: CSV." };
+        var import = new Command("import", "Compare a table with the catalogue; with --take, write what is good of it.") { file, kind, take, seen, report, json };
         import.SetAction(async (given, stop) =>
         {
             var path = given.GetValue(file)!;
@@ -37,7 +38,7 @@ internal static class ImportCommand
                 return ExitCode.BadInput;
             }
 
-            var wanted = new WantedImport(path, bytes, given.GetValue(kind)!, given.GetValue(take), given.GetValue(seen), given.GetValue(json));
+            var wanted = new WantedImport(path, bytes, given.GetValue(kind)!, given.GetValue(take), given.GetValue(seen), given.GetValue(report), given.GetValue(json));
             return await Asking.WithClientAsync(given.GetValue(data), client => RunAsync(client, wanted, output, errors, stop), errors, stop);
         });
         return import;
@@ -67,7 +68,7 @@ internal static class ImportCommand
     {
         // A large file takes its time, and says how far it has come.
         client.Timeout = Timeout.InfiniteTimeSpan;
-        using var request = new HttpRequestMessage(HttpMethod.Post, string.Create(CultureInfo.InvariantCulture, $"import/{wanted.Kind}?take={(wanted.Take ? "true" : "false")}&seen={wanted.Seen}"))
+        using var request = new HttpRequestMessage(HttpMethod.Post, string.Create(CultureInfo.InvariantCulture, $"import/{wanted.Kind}?take={(wanted.Take ? "true" : "false")}&seen={wanted.Seen}&refused={(wanted.Report is null ? "false" : "true")}"))
         {
             Content = new StreamContent(wanted.Bytes) { Headers = { ContentType = new("text/csv", "utf-8") } },
             // A request that is refused is refused before the file is sent.
@@ -75,22 +76,41 @@ internal static class ImportCommand
         };
         using var answer = await client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, stop);
         if (!answer.IsSuccessStatusCode) return await Problem.TellAsync(answer, errors, stop);
-        var last = await ProgressBar.ImportingAsync(ProgressBar.Behind(errors), wanted.Take, progress => LastLineAsync(answer, progress, stop));
+        var refused = new RefusedRows();
+        var last = await ProgressBar.ImportingAsync(ProgressBar.Behind(errors), wanted.Take, progress => LastLineAsync(answer, progress, refused, stop));
         if (!last.TryGetProperty("told", out _)) return await Problem.TellAsync(last, (HttpStatusCode)last.GetProperty("status").GetInt32(), errors);
         var report = last.Deserialize<ImportReport>(ExchangeJson.Options)!;
         if (wanted.Json) await output.WriteLineAsync(JsonSerializer.Serialize(report, Readable));
         else await ImportView.WriteAsync(report, wanted.Path, output);
         await ImportView.WriteRefusedAsync(report, errors);
+        if (wanted.Report is { } path && !await SaveAsync(refused, path, stop))
+        {
+            await errors.WriteLineAsync(WholeFile.CannotBeWritten(path, "--report"));
+            return ExitCode.BadInput;
+        }
+
         return report.Bad + report.Conflicts > 0 ? ExitCode.RowsRefused : ExitCode.Success;
     }
 
-    /// <summary>The lines before the last say how far it has come.</summary>
-    private static async Task<JsonElement> LastLineAsync(HttpResponseMessage answer, IProgress<ImportProgress>? progress, CancellationToken stop)
+    private static Task<bool> SaveAsync(RefusedRows refused, string path, CancellationToken stop) => WholeFile.TryWriteAsync(path, async file =>
+    {
+        await using var text = new StreamWriter(file, leaveOpen: true);
+        await refused.WriteAsync(text, stop);
+    });
+
+    /// <summary>The lines before the last say how far it has come, and then, when asked, each row that was refused.</summary>
+    private static async Task<JsonElement> LastLineAsync(HttpResponseMessage answer, IProgress<ImportProgress>? progress, RefusedRows refused, CancellationToken stop)
     {
         using var lines = new StreamReader(await answer.Content.ReadAsStreamAsync(stop));
         while (await lines.ReadLineAsync(stop) is { } line)
         {
             var said = JsonElement.Parse(line);
+            if (said.TryGetProperty("state", out _))
+            {
+                refused.Add(said.Deserialize<RowTold>(ExchangeJson.Options)!);
+                continue;
+            }
+
             if (!said.TryGetProperty("read", out _)) return said;
             progress?.Report(said.Deserialize<ImportProgress>(ExchangeJson.Options));
         }
@@ -98,5 +118,5 @@ internal static class ImportCommand
         throw new HttpIOException(HttpRequestError.ResponseEnded);
     }
 
-    private sealed record WantedImport(string Path, Stream Bytes, string Kind, bool Take, long? Seen, bool Json);
+    private sealed record WantedImport(string Path, Stream Bytes, string Kind, bool Take, long? Seen, string? Report, bool Json);
 }

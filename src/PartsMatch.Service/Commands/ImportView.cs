@@ -33,7 +33,9 @@ internal static class ImportView
     private static async Task WriteUntoldAsync(ImportReport report, RowState state, int all, TextWriter text)
     {
         var untold = all - report.Told.Count(row => row.State == state);
-        if (untold > 0) await text.WriteLineAsync(Said($"and {untold} more rows that are {(state == RowState.Conflict ? "in conflict" : state.ToString().ToLowerInvariant())}"));
+        var word = state == RowState.Conflict ? "in conflict" : state.ToString().ToLowerInvariant();
+        var whole = state is RowState.Bad or RowState.Conflict ? "; --report file.csv writes all of them" : string.Empty;
+        if (untold > 0) await text.WriteLineAsync(Said($"and {untold} more rows that are {word}{whole}"));
     }
 
     private static string Shown(string text) => text.Length == 0 ? "unknown" : $"“{text}”";

@@ -11,8 +11,6 @@ public sealed record PartWrite(CatalogueEntry Part, string? Conflict, bool WasSa
 /// <summary>Adds, changes and retires parts. Places are those of the part that was given. What an edge could not even read is told with all else that is wrong.</summary>
 internal sealed class PartWrites(PartStore store, Catalogues catalogues)
 {
-    private const int LongestWords = 200;
-
     public Task<Answer<PartWrite>> AddAsync(PartGiven given, string by, params IReadOnlyList<Refusal> unreadable) =>
         WriteAsync(given, unreadable, draft => AnswerAsync(() => store.AddAsync(draft, by)));
 
@@ -28,7 +26,7 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
     {
         var family = given.Spec.Family;
         var (spec, complaints) = family.ReadSpec(given.Spec.Texts);
-        List<Refusal> refusals = [.. Numbering(given.Number), .. Wording(given.Maker, "maker"), .. Wording(given.Title, "title"), .. alreadyWrong, .. Needs.Refusals(complaints, $"spec.{family.Kind}")];
+        List<Refusal> refusals = [.. PartWords.Number(given.Number, "number"), .. PartWords.Words(given.Maker, "maker"), .. PartWords.Words(given.Title, "title"), .. Superseding(given.SupersededBy), .. alreadyWrong, .. Needs.Refusals(complaints, $"spec.{family.Kind}")];
         if (refusals.Count > 0) return Answer<PartWrite>.Refused(refusals);
         var texts = family.SpecShape.Write(spec).Select(text => new NamedText(text.Name, text.Text));
         return await write(new(given.Number, family.Kind, given.Maker.Trim(), given.Title.Trim(), given.Status, [.. texts], given.SupersededBy));
@@ -73,15 +71,7 @@ internal sealed class PartWrites(PartStore store, Catalogues catalogues)
             yield return new(Codes.KindMismatch, "spec", $"{present.Stored.Number} is a {present.Family.Title} and cannot become a {given.Spec.Family.Title}.");
     }
 
-    private static IEnumerable<Refusal> Numbering(string number)
-    {
-        if (string.IsNullOrWhiteSpace(number)) yield return new(Codes.NumberUnusable, "number", "A part number is needed: at least one letter or digit.");
-        else if (PartNumber.Complaint(number) is { } why) yield return new(Codes.NumberUnusable, "number", why);
-    }
-
-    internal static IEnumerable<Refusal> Wording(string words, string at)
-    {
-        if (string.IsNullOrWhiteSpace(words)) yield return new(Codes.Empty, at, "A few words are needed here.");
-        if (words.Length > LongestWords) yield return new(Codes.TooLong, at, $"At most {LongestWords} characters go here.");
-    }
+    /// <summary>What a form could not read it has told already, and left out here.</summary>
+    private static IEnumerable<Refusal> Superseding(IEnumerable<Supersession> all) =>
+        all.SelectMany((by, at) => PartWords.Number(by.Number, FormattableString.Invariant($"supersededBy.{at}.number")).Concat(PartWords.Words(by.SaidBy, FormattableString.Invariant($"supersededBy.{at}.saidBy"))));
 }

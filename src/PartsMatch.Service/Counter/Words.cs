@@ -39,5 +39,5 @@ internal static class Words
 
     public static string Price(decimal amount, string currency) => string.Create(CultureInfo.InvariantCulture, $"{amount:0.00} {currency}");
 
-    private static string Small(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
+    public static string Small(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
 }

@@ -30,6 +30,9 @@ internal abstract class CatalogueTable
 
     public static CatalogueTable? Find(string kind) => All.FirstOrDefault(table => table.Kind.Equals(kind, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Whether cells of the right number are a row of this table by what they say: where a quotation mark is left open, the next such line ends it.</summary>
+    public abstract bool IsWhole(CsvRow row);
+
     /// <summary>All that the catalogue has of it, in the order of part numbers' keys; cells in the order of the columns.</summary>
     public abstract IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue);
 

@@ -12,7 +12,7 @@ internal static class ExchangeEndpoints
     public static IServiceCollection AddExchange(this IServiceCollection services)
     {
         services.AddOptions<ExchangeLimits>().BindConfiguration(ExchangeLimits.Section);
-        return services.AddSingleton<CatalogueImport>().AddSingleton<ImportEndpoint>();
+        return services.AddSingleton<CatalogueImport>().AddSingleton<ImportPlaces>().AddSingleton<ImportEndpoint>();
     }
 
     public static void MapExchange(this WebApplication app)

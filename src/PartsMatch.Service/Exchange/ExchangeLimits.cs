@@ -11,6 +11,10 @@ public sealed class ExchangeLimits
     [Range(1, 1_000_000_000)]
     public int Bytes { get; set; } = 96 * 1024 * 1024;
 
+    /// <summary>How many imports over HTTP are read at once; another is refused until one is done. The pages keep at most four files besides.</summary>
+    [Range(1, 64)]
+    public int AtOnce { get; set; } = 3;
+
     [Range(1, 10_000_000)]
     public int Rows { get; set; } = 200_000;
 

@@ -11,14 +11,14 @@ using PartsMatch.Service.Hosting;
 namespace PartsMatch.Service.Exchange;
 
 /// <summary>POST /import/{kind}: a table in, a report out; with take=true, and a key, what is good of it is written.</summary>
-internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLimits> limits)
+internal sealed class ImportEndpoint(CatalogueImport import, ImportPlaces places, IOptions<ExchangeLimits> limits)
 {
     public async Task AnswerAsync(HttpContext context, CatalogueTable table)
     {
         context.Response.Headers.CacheControl = "no-store";
         if (ImportAsked.Read(context.Request.Query) is not { } asked)
         {
-            await Problems.WriteAsync(context, StatusCodes.Status400BadRequest, Codes.RequestMalformed, "take is true or false, and seen a whole number that a preview told.");
+            await Problems.WriteAsync(context, StatusCodes.Status400BadRequest, Codes.RequestMalformed, "take and refused are true or false, and seen a whole number that a preview told.");
         }
         else if (asked.Take && Caller.Of(context).Bearer is null)
         {
@@ -31,6 +31,14 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
         }
         else
         {
+            using var place = places.Take();
+            if (place is null)
+            {
+                context.Response.Headers.RetryAfter = "30";
+                await Problems.WriteAsync(context, StatusCodes.Status503ServiceUnavailable, Codes.TooSlow, FormattableString.Invariant($"{limits.Value.AtOnce} other files are being read at the moment, and more are not read at once. Nothing was done: send it again in half a minute."));
+                return;
+            }
+
             var file = await BodyAsync(context);
             if (file is null) await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A file has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
             else await ImportAsync(context, table, asked, file.Value);
@@ -76,8 +84,14 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
         }
 
         var answer = await importing;
-        if (!answer.IsGiven) await RefuseAsync(context, answer.Refusals);
-        else if (inLines) await WriteLineAsync(context, answer.Value);
+        if (!answer.IsGiven)
+        {
+            await RefuseAsync(context, answer.Refusals);
+            return;
+        }
+
+        if (inLines && asked.Refused) await WriteLinesAsync(context, answer.Value.Refused.All());
+        if (inLines) await WriteLineAsync(context, answer.Value);
         else await context.Response.WriteAsJsonAsync(answer.Value, ExchangeJson.Options, stop);
     }
 
@@ -99,10 +113,18 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
 
     private static async Task WriteLineAsync<T>(HttpContext context, T line)
     {
-        context.Response.ContentType ??= ExchangeJson.Lines;
-        await JsonSerializer.SerializeAsync(context.Response.Body, line, ExchangeJson.Options, context.RequestAborted);
-        await context.Response.WriteAsync("\n", context.RequestAborted);
+        await WriteLinesAsync(context, [line]);
         await context.Response.Body.FlushAsync(context.RequestAborted);
+    }
+
+    private static async Task WriteLinesAsync<T>(HttpContext context, IEnumerable<T> lines)
+    {
+        context.Response.ContentType ??= ExchangeJson.Lines;
+        foreach (var line in lines)
+        {
+            await JsonSerializer.SerializeAsync(context.Response.Body, line, ExchangeJson.Options, context.RequestAborted);
+            await context.Response.WriteAsync("\n", context.RequestAborted);
+        }
     }
 
     private sealed class Telling(ChannelWriter<ImportProgress> told) : IProgress<ImportProgress>
@@ -111,15 +133,15 @@ internal sealed class ImportEndpoint(CatalogueImport import, IOptions<ExchangeLi
     }
 
     /// <summary>What the address asks for.</summary>
-    private sealed record ImportAsked(bool Take, long? Seen)
+    private sealed record ImportAsked(bool Take, bool Refused, long? Seen)
     {
         /// <summary>Null when it is neither.</summary>
         public static ImportAsked? Read(IQueryCollection query)
         {
-            var (take, seen) = (query["take"].ToString(), query["seen"].ToString());
+            var (take, refused, seen) = (query["take"].ToString(), query["refused"].ToString(), query["seen"].ToString());
             long sequence = 0;
-            return take is "" or "true" or "false" && (seen.Length == 0 || long.TryParse(seen, NumberStyles.None, CultureInfo.InvariantCulture, out sequence))
-                ? new(take == "true", seen.Length == 0 ? null : sequence)
+            return take is "" or "true" or "false" && refused is "" or "true" or "false" && (seen.Length == 0 || long.TryParse(seen, NumberStyles.None, CultureInfo.InvariantCulture, out sequence))
+                ? new(take == "true", refused == "true", seen.Length == 0 ? null : sequence)
                 : null;
         }
     }

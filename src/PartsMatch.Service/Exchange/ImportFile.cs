@@ -1,6 +1,6 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Unicode;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 
@@ -11,10 +11,10 @@ internal sealed class ImportFile
 {
     private const int MostRowsNamed = 5;
 
-    private readonly ReadOnlyMemory<byte> _text;
+    private readonly CsvReader _reader;
     private readonly Dictionary<string, List<int>> _rowsOf = new(StringComparer.Ordinal);
 
-    private ImportFile(ReadOnlyMemory<byte> text, IReadOnlyList<string> notes) => (_text, Notes) = (text, notes);
+    private ImportFile(CsvReader reader, IReadOnlyList<string> notes) => (_reader, Notes) = (reader, notes);
 
     /// <summary>What is to be known of it, though it keeps nothing from being read.</summary>
     public IReadOnlyList<string> Notes { get; }
@@ -25,18 +25,16 @@ internal sealed class ImportFile
     {
         if (bytes.Length > limits.Bytes) return new Refusal(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A file has at most {limits.Bytes} bytes. Split it, and repeat the header."));
         if (WrongBytes(bytes.Span) is { } wrong) return new Refusal(Codes.NotATable, string.Empty, wrong);
-        var hasMark = bytes.Span.StartsWith(Encoding.UTF8.Preamble);
-        var text = hasMark ? bytes[Encoding.UTF8.Preamble.Length..] : bytes;
-        using var reader = ReaderOf(text);
-        var (header, rows) = CsvText.Read(reader);
-        var (missing, refusals) = TableColumns.Check(header, table);
+        var reader = new CsvReader(bytes, table.IsWhole);
+        var (missing, refusals) = TableColumns.Check(reader.Header, table);
+        if (reader.HasWrongHeader) refusals = [new(Codes.NotATable, string.Empty, "A quotation mark in the first row is not closed, or stands inside a name. Names of columns need none."), .. refusals];
         if (refusals.Count > 0) return Answer<ImportFile>.Refused(refusals);
 
         List<string> notes = [];
-        if (hasMark) notes.Add("The file begins with a byte order mark; it says nothing here and is left aside.");
+        if (reader.HasMark) notes.Add("The file begins with a byte order mark; it says nothing here and is left aside.");
         if (missing.Count > 0) notes.Add($"The file has no column {string.Join(", ", missing)}: the catalogue keeps what it has there, and of a new number it is unknown.");
-        var file = new ImportFile(text, notes);
-        foreach (var row in rows)
+        var file = new ImportFile(reader, notes);
+        foreach (var row in reader.Rows())
         {
             if (++file.RowCount > limits.Rows) return new Refusal(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A file has at most {limits.Rows} rows. Split it, and repeat the header."));
             if (table.IsOncePerNumber) file.Note(row);
@@ -47,8 +45,7 @@ internal sealed class ImportFile
 
     public IEnumerable<SurveyedRow> Rows()
     {
-        using var reader = ReaderOf(_text);
-        foreach (var row in CsvText.Read(reader).Rows) yield return new(row, TwiceOf(row));
+        foreach (var row in _reader.Rows()) yield return new(row, TwiceOf(row));
     }
 
     private void Note(CsvRow row)
@@ -61,15 +58,8 @@ internal sealed class ImportFile
     /// <summary>Which of several rows is meant nobody can tell, so none of them is taken.</summary>
     private RowComplaint? TwiceOf(CsvRow row) =>
         _rowsOf.TryGetValue(PartNumber.Key(row[CatalogueTable.Number]), out var rows) && rows.Count > 1
-            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{row[CatalogueTable.Number].Trim()} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
+            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{UnseenSigns.Shown(row[CatalogueTable.Number].Trim())} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
             : null;
-
-    /// <summary>Reads the bytes where they are, if they are an array's.</summary>
-    private static StreamReader ReaderOf(ReadOnlyMemory<byte> text)
-    {
-        var bytes = MemoryMarshal.TryGetArray(text, out var held) ? held : text.ToArray();
-        return new(new MemoryStream(bytes.Array!, bytes.Offset, bytes.Count, writable: false), new UTF8Encoding(false), detectEncodingFromByteOrderMarks: false);
-    }
 
     private static string? WrongBytes(ReadOnlySpan<byte> bytes)
     {

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace PartsMatch.Service.Exchange;
 
 /// <summary>What a row of a table says, beside what the catalogue says.</summary>
@@ -23,7 +25,10 @@ public enum RowState
 /// <param name="Column">In which column; empty for the row as a whole.</param>
 /// <param name="Code">One of <see cref="Counter.Codes"/>.</param>
 /// <param name="Message">What is wrong, and what would be right.</param>
-public sealed record RowComplaint(string Column, string Code, string Message);
+public sealed record RowComplaint(string Column, string Code, string Message)
+{
+    internal static RowComplaint Of(Counter.Refusal refusal) => new(refusal.At, refusal.Code, refusal.Message);
+}
 
 /// <summary>A column whose text becomes another; an empty text is unknown.</summary>
 public sealed record FieldChange(string Column, string Old, string New);
@@ -65,4 +70,9 @@ public sealed record ImportReport(
     int Bad,
     int Conflicts,
     IReadOnlyList<string> Notes,
-    IReadOnlyList<RowTold> Told);
+    IReadOnlyList<RowTold> Told)
+{
+    /// <summary>Every bad row and conflict, told or not. It travels by itself.</summary>
+    [JsonIgnore]
+    internal RefusedRows Refused { get; init; } = new();
+}

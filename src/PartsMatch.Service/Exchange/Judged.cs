@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Exchange;
@@ -10,7 +11,7 @@ internal sealed record Judged(string Key, IReadOnlyList<RowTold> Rows, AskedWrit
 {
     public static Judged Same(CsvRow row, string number) => new(PartNumber.Key(number), [new(row.Number, number, RowState.Same, [], [])], Write: null);
 
-    public static Judged Bad(CsvRow row, string number, IReadOnlyList<RowComplaint> wrong) => new(PartNumber.Key(number), [new(row.Number, number, RowState.Bad, [], wrong)], Write: null);
+    public static Judged Bad(CsvRow row, string number, IReadOnlyList<RowComplaint> wrong) => new(PartNumber.Key(number), [new(row.Number, UnseenSigns.Shown(number), RowState.Bad, [], wrong)], Write: null);
 
     public static Judged Of(CsvRow row, string number, RowState state, IReadOnlyList<FieldChange> changes, AskedWrite write) => new(PartNumber.Key(number), [new(row.Number, number, state, changes, [])], write);
 

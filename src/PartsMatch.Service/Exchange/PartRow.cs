@@ -29,7 +29,7 @@ internal sealed class PartRow
 
     public Judged Judge()
     {
-        if (_row.Wrong is { } malformed) return Judged.Bad(_row, _number, [new(string.Empty, Codes.RowMalformed, malformed)]);
+        if (_row.Wrong is { } malformed) return Judged.Bad(_row, _number, [malformed]);
         JudgeNumber();
         var draft = new PartDraft(
             _number,
@@ -50,7 +50,7 @@ internal sealed class PartRow
     {
         if (_present is null)
         {
-            if (PartNumber.Complaint(_number) is { } why) _wrong.Add(new(CatalogueTable.Number, Codes.NumberUnusable, why));
+            _wrong.AddRange(PartWords.Number(_number, CatalogueTable.Number).Select(RowComplaint.Of));
         }
         else if (_present.Kind != _family.Kind)
         {
@@ -58,6 +58,7 @@ internal sealed class PartRow
         }
         else if (!_present.Number.Trim().Equals(_number, StringComparison.Ordinal))
         {
+            _wrong.AddRange(PartWords.Number(_number, CatalogueTable.Number).Select(RowComplaint.Of));
             _changes.Add(new(CatalogueTable.Number, _present.Number, _number));
         }
     }
@@ -66,7 +67,7 @@ internal sealed class PartRow
     {
         var said = _row.Has(column) ? _row[column] : present ?? string.Empty;
         if (present is not null && said.Trim().Equals(present.Trim(), StringComparison.Ordinal)) return present;
-        _wrong.AddRange(PartWrites.Wording(said, column).Select(refusal => new RowComplaint(refusal.At, refusal.Code, refusal.Message)));
+        _wrong.AddRange(PartWords.Words(said, column).Select(RowComplaint.Of));
         if (present is not null) _changes.Add(new(column, present, said.Trim()));
         return said.Trim();
     }

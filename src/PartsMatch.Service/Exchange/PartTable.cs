@@ -30,6 +30,8 @@ internal sealed class PartTable(Family family) : CatalogueTable
             return (IEnumerable<string>)[part.Number, part.Maker, part.Title, TextOf(part.Status), .. family.SpecShape.Fields.Select(field => spec.GetValueOrDefault(field.Name, string.Empty))];
         });
 
+    public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && (!row.Has(Status) || TryRead(row[Status], out _));
+
     public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell)
     {
         var cells = new SpecCells(family, longestCell);

@@ -35,14 +35,13 @@ internal sealed class SeedCatalogue
 
     private List<T> Rows<T>(CatalogueTable table, Func<CsvRow, T> read, Func<T, IReadOnlyList<RowComplaint>> wrongOf)
     {
-        using var text = _files.Open(table.FileName);
-        if (text is null) return [];
+        if (_files.Read(table.FileName) is not { } bytes) return [];
         var all = new List<T>();
-        foreach (var row in CsvText.Read(text).Rows)
+        foreach (var row in new CsvReader(bytes, table.IsWhole).Rows())
         {
             var at = FormattableString.Invariant($"{table.FileName}, row {row.Number}");
             var one = read(row);
-            if (row.Wrong is { } wrong) _complaints.Add($"{at}: {wrong}");
+            if (row.Wrong is { } wrong) _complaints.Add($"{at}{(wrong.Column.Length > 0 ? $", {wrong.Column}" : string.Empty)}: {wrong.Message}");
             else _complaints.AddRange(wrongOf(one).Select(complaint => $"{at}, {complaint.Column}: {complaint.Message}"));
             all.Add(one);
         }

@@ -11,7 +11,7 @@ internal abstract class SeedFiles
     public static SeedFiles Of(string? folder) => folder is null ? new EmbeddedFiles() : new FolderFiles(folder);
 
     /// <summary>The table of a name, or null when there is none.</summary>
-    public abstract TextReader? Open(string name);
+    public abstract ReadOnlyMemory<byte>? Read(string name);
 
     private sealed class EmbeddedFiles : SeedFiles
     {
@@ -19,8 +19,14 @@ internal abstract class SeedFiles
 
         public override bool AreChecked => false;
 
-        public override TextReader? Open(string name) =>
-            typeof(SeedFiles).Assembly.GetManifestResourceStream($"seed-data/{name}") is { } stream ? new StreamReader(stream) : null;
+        public override ReadOnlyMemory<byte>? Read(string name)
+        {
+            using var stream = typeof(SeedFiles).Assembly.GetManifestResourceStream($"seed-data/{name}");
+            if (stream is null) return null;
+            var bytes = new byte[stream.Length];
+            stream.ReadExactly(bytes);
+            return bytes;
+        }
     }
 
     private sealed class FolderFiles(string folder) : SeedFiles
@@ -29,10 +35,10 @@ internal abstract class SeedFiles
 
         public override bool AreChecked => true;
 
-        public override TextReader? Open(string name)
+        public override ReadOnlyMemory<byte>? Read(string name)
         {
             var path = Path.Combine(folder, name);
-            return File.Exists(path) ? new StreamReader(path) : null;
+            return File.Exists(path) ? File.ReadAllBytes(path) : null;
         }
     }
 }

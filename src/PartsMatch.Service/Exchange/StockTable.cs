@@ -23,6 +23,8 @@ internal sealed class StockTable : CatalogueTable
 
     public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) => rows.Select(row => Judge(row, catalogue));
 
+    public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && Read(row).Wrong.Count == 0;
+
     /// <summary>The line that a row says, with all that is wrong with it. A column that is not there leaves what is known.</summary>
     public static (StockLine Line, IReadOnlyList<RowComplaint> Wrong) Read(CsvRow row, StockLine? present = null)
     {
@@ -39,7 +41,7 @@ internal sealed class StockTable : CatalogueTable
     {
         var row = surveyed.Row;
         var number = row[Number].Trim();
-        if (row.Wrong is { } malformed) return Judged.Bad(row, number, [new(string.Empty, Codes.RowMalformed, malformed)]);
+        if (row.Wrong is { } malformed) return Judged.Bad(row, number, [malformed]);
         var present = catalogue.Stock(number);
         string[] known = present is null ? ["", "", ""] : Texts(present);
         var isThere = catalogue.Find(number) is not null;

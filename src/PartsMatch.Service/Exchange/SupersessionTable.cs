@@ -1,4 +1,5 @@
 using System.Globalization;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 
@@ -27,13 +28,14 @@ internal sealed class SupersessionTable : CatalogueTable
     public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) =>
         rows.Select(surveyed => surveyed.Row).GroupBy(row => PartNumber.Key(row[Number]), StringComparer.Ordinal).Select(group => Judge(group.Key, [.. group], catalogue));
 
+    public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && Read(row).Wrong.Count == 0;
+
     /// <summary>What a row says, with all that is wrong with it.</summary>
     public static (Supersession By, IReadOnlyList<RowComplaint> Wrong) Read(CsvRow row)
     {
         var by = row[SupersededBy].Trim();
         var wrong = new List<RowComplaint>();
-        if (PartNumber.Complaint(by) is { } why) wrong.Add(new(SupersededBy, Codes.NumberUnusable, why));
-        wrong.AddRange(PartWrites.Wording(row[SaidBy], SaidBy).Select(refusal => new RowComplaint(refusal.At, refusal.Code, refusal.Message)));
+        wrong.AddRange(PartWords.Number(by, SupersededBy).Concat(PartWords.Words(row[SaidBy], SaidBy)).Select(RowComplaint.Of));
         if (!DateOnly.TryParseExact(row[On].Trim(), "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) wrong.Add(new(On, Codes.Unreadable, "A day is written as 2021-04-30."));
         return (new(by, row[SaidBy].Trim(), on), wrong);
     }
@@ -47,7 +49,7 @@ internal sealed class SupersessionTable : CatalogueTable
             return new(key, [.. rows.Select(row => new RowTold(row.Number, number, RowState.Same, [], []))], Write: null);
 
         var read = rows.Select(row => Read(row, number, present)).ToList();
-        if (read.Any(one => one.Wrong.Count > 0)) return new(key, [.. rows.Zip(read, (row, one) => new RowTold(row.Number, number, RowState.Bad, [], one.Wrong.Count > 0 ? one.Wrong : [TakenWhole]))], Write: null);
+        if (read.Any(one => one.Wrong.Count > 0)) return new(key, [.. rows.Zip(read, (row, one) => new RowTold(row.Number, UnseenSigns.Shown(number), RowState.Bad, [], one.Wrong.Count > 0 ? one.Wrong : [TakenWhole]))], Write: null);
         List<Supersession> said = [.. read.Select(one => one.By)];
         if (said.SequenceEqual(present!.SupersededBy)) return new(key, [.. rows.Select(row => new RowTold(row.Number, number, RowState.Same, [], []))], Write: null);
 
@@ -59,7 +61,7 @@ internal sealed class SupersessionTable : CatalogueTable
 
     private static (Supersession By, IReadOnlyList<RowComplaint> Wrong) Read(CsvRow row, string number, StoredPart? present)
     {
-        if (row.Wrong is { } malformed) return (default!, [new(string.Empty, Codes.RowMalformed, malformed)]);
+        if (row.Wrong is { } malformed) return (default!, [malformed]);
         var (by, wrong) = Read(row);
         return (by, present is null ? [new(Number, Codes.PartNotFound, Needs.NotFound(number, Number).Message), .. wrong] : wrong);
     }

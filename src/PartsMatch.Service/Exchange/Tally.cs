@@ -8,6 +8,7 @@ internal sealed class Tally(int rows, int mostTold, IProgress<ImportProgress>? p
 
     private readonly int[] _counts = new int[Enum.GetValues<RowState>().Length];
     private readonly List<RowTold> _told = [];
+    private readonly RefusedRows _refused = new();
     private int _read;
 
     public int Written { get; private set; }
@@ -24,6 +25,7 @@ internal sealed class Tally(int rows, int mostTold, IProgress<ImportProgress>? p
         foreach (var row in judged.Rows)
         {
             var count = ++_counts[(int)row.State];
+            if (row.State is RowState.Bad or RowState.Conflict) _refused.Add(row);
             if (row.State != RowState.Same && count <= mostTold) _told.Add(row);
         }
     }
@@ -40,7 +42,10 @@ internal sealed class Tally(int rows, int mostTold, IProgress<ImportProgress>? p
     }
 
     public ImportReport Report(string kind, bool isTaken, long seen, IReadOnlyList<string> notes) => new(
-        kind, isTaken, seen, rows, Count(RowState.New), Count(RowState.Changed), Count(RowState.Same), Count(RowState.Bad), Count(RowState.Conflict), notes, [.. _told.OrderBy(row => row.Row)]);
+        kind, isTaken, seen, rows, Count(RowState.New), Count(RowState.Changed), Count(RowState.Same), Count(RowState.Bad), Count(RowState.Conflict), notes, [.. _told.OrderBy(row => row.Row)])
+    {
+        Refused = _refused,
+    };
 
     private int Count(RowState state) => _counts[(int)state];
 

@@ -99,7 +99,7 @@ internal static class Wording
     {
         if (completions.IsNone) return null;
         var many = completions.Machines == completions.Agreeing ? $"{completions.Machines}" : $"{completions.Machines} of {completions.Agreeing}";
-        var without = completions.GivenUp.Count == 0 ? string.Empty : $" in all but {string.Join(", ", completions.GivenUp.Select(field => Small(field.Label)))}";
+        var without = completions.GivenUp.Count == 0 ? string.Empty : $" in all but {string.Join(", ", completions.GivenUp.Select(field => Words.Small(field.Label)))}";
         return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {many} known machines that agree with what is known{without}.");
     }
 

@@ -43,6 +43,33 @@ public sealed class ImportAndExportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_report_holds_every_bad_row_as_a_table_that_begins_no_formula()
+    {
+        const int Rows = 1_500;
+        var file = _seed.Write("bad.csv", "number,maker,title,status\n" + string.Concat(Enumerable.Range(1, Rows).Select(at => FormattableString.Invariant($"'=N-{at},Quennor,t,sold\n"))));
+        var into = Path.Combine(_seed.Path, "report.csv");
+        var ran = await Ran.Of($"import \"{file}\" --report \"{into}\"", _data.Path);
+        ran.Exit.ShouldBe(ExitCode.RowsRefused);
+        ran.Errors.ShouldContain("and 500 more rows that are bad; --report file.csv writes all of them");
+        var lines = await File.ReadAllLinesAsync(into, TestContext.Current.CancellationToken);
+        lines.Length.ShouldBe(Rows + 1);
+        lines[0].ShouldBe("row,number,column,code,complaint");
+        lines[^1].ShouldBe("1501,'=N-1500,status,UNREADABLE,\"A status is one of current, discontinued, retired.\"");
+    }
+
+    [Fact]
+    public async Task A_report_of_a_good_table_has_its_columns_only_and_one_that_cannot_be_written_is_told()
+    {
+        var file = _seed.Write("good.csv", "number,maker,title,status\nN-1,Quennor,t,current\n");
+        var into = Path.Combine(_seed.Path, "report.csv");
+        (await Ran.Of($"import \"{file}\" --report \"{into}\"", _data.Path)).Exit.ShouldBe(ExitCode.Success);
+        (await File.ReadAllTextAsync(into, TestContext.Current.CancellationToken)).ShouldBe("row,number,column,code,complaint\n");
+        var nowhere = Path.Combine(_seed.Path, "nowhere", "report.csv");
+        var ran = await Ran.Of($"import \"{file}\" --report \"{nowhere}\"", _data.Path);
+        (ran.Exit, ran.Errors).ShouldBe((ExitCode.BadInput, $"{nowhere} cannot be written. Give the user the right to, make room, or name another file with --report."));
+    }
+
+    [Fact]
     public async Task With_take_and_the_key_good_rows_are_written_and_a_second_time_none()
     {
         var file = _seed.Write("new.csv", Table);

@@ -1,3 +1,4 @@
+using System.Text;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -11,7 +12,7 @@ public sealed class CsvTextTests
     public Property Any_texts_that_are_written_are_read_again() => Prop.ForAll(Awkward.Text(), Awkward.Text(), (one, other) =>
     {
         var table = Write(["a", "b", "c"], [one, "in between", other]);
-        var row = CsvText.Read(new StringReader(table)).Rows.ToList().ShouldHaveSingleItem();
+        var row = Read(table).ShouldHaveSingleItem();
         row.Wrong.ShouldBeNull();
         row.Cells.ShouldBe([one, "in between", other]);
     });
@@ -23,19 +24,26 @@ public sealed class CsvTextTests
     [Fact]
     public void Rows_are_counted_as_a_spreadsheet_counts_them()
     {
-        var rows = CsvText.Read(new StringReader("a,b\n1,2\n\n,\n\"3\n3\",4\n5,6")).Rows.ToList();
+        var rows = Read("a,b\n1,2\n\n,\n\"3\n3\",4\n5,6");
         rows.Select(row => row.Number).ShouldBe([2, 5, 6]);
         rows.Select(row => row["A"]).ShouldBe(["1", "3\n3", "5"]);
     }
 
     [Theory]
-    [InlineData("1,2,3", "The row has 3 cells, and the header names 2 columns.")]
-    [InlineData("1", "The row has 1 cells, and the header names 2 columns.")]
-    [InlineData("1,\"2", "A quotation mark is not closed")]
-    [InlineData("1,\"2\" 3", "A quotation mark is not closed")]
-    [InlineData("1,2\"3", "A quotation mark is not closed")]
-    public void A_row_whose_cells_cannot_be_told_apart_is_wrong(string row, string sentence) =>
-        CsvText.Read(new StringReader($"a,b\n{row}\n")).Rows.ToList().ShouldHaveSingleItem().Wrong.ShouldNotBeNull().ShouldStartWith(sentence);
+    [InlineData("1,2,3", "", "The row has 3 cells, and the header names 2 columns.")]
+    [InlineData("1", "", "The row has 1 cells, and the header names 2 columns.")]
+    [InlineData("1,\"2", "b", "A quotation mark opens this cell and is not closed before the line ends")]
+    [InlineData("\"1,2", "a", "A quotation mark opens this cell and is not closed before the line ends")]
+    [InlineData("1,\"2\" 3", "b", "A quotation mark stands inside this cell, where none can.")]
+    [InlineData("1,2\"3", "b", "A quotation mark stands inside this cell, where none can.")]
+    public void A_row_whose_cells_cannot_be_told_apart_is_wrong(string row, string column, string sentence)
+    {
+        var wrong = Read($"a,b\n{row}\n").ShouldHaveSingleItem().Wrong.ShouldNotBeNull();
+        wrong.Column.ShouldBe(column);
+        wrong.Message.ShouldStartWith(sentence);
+    }
+
+    private static List<CsvRow> Read(string table) => [.. new CsvReader(Encoding.UTF8.GetBytes(table), isWhole: _ => false).Rows()];
 
     private static string Write(params string[][] rows)
     {

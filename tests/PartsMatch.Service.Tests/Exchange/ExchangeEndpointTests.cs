@@ -115,6 +115,49 @@ public sealed class ExchangeEndpointTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Asked_for_it_tells_every_refused_row_by_itself_however_few_the_report_lists()
+    {
+        await using var narrow = await TestService.StartAsync("--Exchange:RowsTold=1");
+        var request = Request("/import/motor?refused=true", "number,maker,title,status\n" + string.Concat(Enumerable.Range(1, 4_200).Select(at => FormattableString.Invariant($"N-{at},Quennor,t,sold\n"))));
+        request.Headers.Accept.ParseAdd(ExchangeJson.Lines);
+        var lines = (await narrow.SendAsync(request)).Body.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonDocument.Parse(line).RootElement).ToList();
+        var refused = lines.Where(line => line.TryGetProperty("state", out _)).ToList();
+        refused.Select(line => line.GetProperty("row").GetInt32()).ShouldBe(Enumerable.Range(2, 4_200));
+        refused.ShouldAllBe(line => line.GetProperty("wrong")[0].GetProperty("column").GetString() == "status");
+        (lines[^1].GetProperty("bad").GetInt32(), lines[^1].GetProperty("told").GetArrayLength()).ShouldBe((4_200, 1));
+    }
+
+    [Fact]
+    public async Task More_files_than_are_read_at_once_are_refused_and_a_place_is_free_again_when_one_is_done_or_goes_away()
+    {
+        await using var narrow = await TestService.StartAsync("--Exchange:AtOnce=1");
+        for (var round = 0; round < 2; round++)
+        {
+            using var body = new HeldBack(Table);
+            using var goesAway = new CancellationTokenSource();
+            var first = narrow.Client.SendAsync(new(HttpMethod.Post, "/import/motor") { Content = body }, goesAway.Token);
+            await body.Begun;
+            var second = await narrow.SendAsync(Request("/import/motor", Table));
+            (second.Status, second.Text("code"), second.Headers["Retry-After"]).ShouldBe((HttpStatusCode.ServiceUnavailable, Codes.TooSlow, "30"));
+            second.Text("detail").ShouldBe("1 other files are being read at the moment, and more are not read at once. Nothing was done: send it again in half a minute.");
+            if (round == 0)
+            {
+                body.LetGo();
+                using var answer = await first;
+                answer.StatusCode.ShouldBe(HttpStatusCode.OK);
+            }
+            else
+            {
+                await goesAway.CancelAsync();
+                body.LetGo();
+                await Should.ThrowAsync<OperationCanceledException>(() => first);
+            }
+
+            while ((await narrow.SendAsync(Request("/import/motor", Table))).Status != HttpStatusCode.OK) await Task.Delay(10, TestContext.Current.CancellationToken);
+        }
+    }
+
+    [Fact]
     public async Task A_table_that_is_not_there_is_told_with_those_that_are()
     {
         var answer = await GetAsync("/export/motors.csv");
@@ -129,6 +172,39 @@ public sealed class ExchangeEndpointTests : IAsyncLifetime
         preview.Headers.Add(TestService.FromHeader, "192.0.2.7");
         (await _service.SendAsync(preview)).Text("code").ShouldBe(Codes.KeyNeeded);
         (await _service.SendAsync(new(HttpMethod.Get, "/export/motor.csv") { Headers = { { TestService.FromHeader, "192.0.2.7" } } })).Status.ShouldBe(HttpStatusCode.Unauthorized);
+    }
+
+    /// <summary>A file of which only the beginning comes, until it is let go.</summary>
+    private sealed class HeldBack : HttpContent
+    {
+        private readonly TaskCompletionSource _begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly TaskCompletionSource _free = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly byte[] _bytes;
+
+        public HeldBack(string table)
+        {
+            _bytes = Encoding.UTF8.GetBytes(table);
+            Headers.ContentType = new("text/csv");
+        }
+
+        public Task Begun => _begun.Task;
+
+        public void LetGo() => _free.TrySetResult();
+
+        protected override async Task SerializeToStreamAsync(Stream stream, TransportContext? context)
+        {
+            await stream.WriteAsync(_bytes.AsMemory(0, 10));
+            await stream.FlushAsync();
+            _begun.TrySetResult();
+            await _free.Task;
+            await stream.WriteAsync(_bytes.AsMemory(10));
+        }
+
+        protected override bool TryComputeLength(out long length)
+        {
+            length = 0;
+            return false;
+        }
     }
 
     private Task<Answered> GetAsync(string address) => _service.SendAsync(new(HttpMethod.Get, address));

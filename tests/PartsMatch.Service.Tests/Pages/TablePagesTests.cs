@@ -39,6 +39,23 @@ public sealed class TablePagesTests
     }
 
     [Fact]
+    public async Task The_page_says_how_many_more_rows_are_bad_and_all_of_them_are_a_table_for_whoever_sent_the_file()
+    {
+        await using var service = await TestService.StartAsync("--Exchange:RowsTold=2");
+        var visitor = await Visitor.SignedInAsync(service);
+        await SendAsync(visitor, "number,maker,title,status\n" + string.Concat(Enumerable.Range(1, 7).Select(at => FormattableString.Invariant($"'=N-{at},Quennor,t,sold\n"))));
+        visitor.Page.Body.ShouldContain("And 5 more rows that this page does not list.");
+        var address = visitor.Page.Body.Split("href=\"").Select(part => part.Split('"')[0]).Single(link => link.EndsWith("/refused.csv", StringComparison.Ordinal));
+        var table = await visitor.GetAsync(address);
+        (table.MediaType, table.Headers["Content-Disposition"]).ShouldBe(("text/csv", "attachment; filename=refused.csv; filename*=UTF-8''refused.csv"));
+        var lines = table.Body.Split('\n');
+        lines.Length.ShouldBe(9);
+        lines[0].ShouldBe("row,number,column,code,complaint");
+        lines[7].ShouldBe("8,'=N-7,status,UNREADABLE,\"A status is one of current, discontinued, retired.\"");
+        (await new Visitor(service).GetAsync(address)).Status.ShouldBe(HttpStatusCode.SeeOther);
+    }
+
+    [Fact]
     public async Task What_is_no_table_is_refused_with_what_would_be_right()
     {
         await using var service = await TestService.StartAsync();
@@ -93,10 +110,10 @@ public sealed class TablePagesTests
         visitor.Page.Body.ShouldContain("<li class=\"change\">20000 new</li>");
     }
 
-    private static async Task SendAsync(Visitor visitor)
+    private static async Task SendAsync(Visitor visitor, string table = Table)
     {
         await visitor.GetAsync("/tables");
-        await visitor.UploadAsync("/tables", "file", Table, ("kind", "motor"));
+        await visitor.UploadAsync("/tables", "file", table, ("kind", "motor"));
         visitor.Page.Status.ShouldBe(HttpStatusCode.SeeOther);
         await DoneAsync(visitor, visitor.Page.Headers["Location"]);
     }

@@ -1,10 +1,17 @@
+using PartsMatch.Fit.Quantities;
+
 namespace PartsMatch.Fit.Judging.Drawings;
 
 /// <summary>Something that people would rather see than read: plain data, which a page turns into a picture. No page knows what a family draws.</summary>
 /// <param name="Name">Its name at every edge, in camel case: torqueLines. Unique among the drawings of one sheet.</param>
 /// <param name="Title">A few words for it.</param>
 /// <param name="Words">What it shows, in a sentence or two with its figures, for whoever cannot see it.</param>
-public abstract record Drawing(string Name, string Title, string Words);
+public abstract record Drawing(string Name, string Title, string Words)
+{
+    /// <summary>The same drawing in the units that were chosen; itself where all its units are the same in both systems (rpm, %, µF).</summary>
+    /// <param name="units">The units.</param>
+    public virtual Drawing In(Units units) => this;
+}
 
 /// <summary>What something in a drawing stands for; how that looks is the page's business.</summary>
 public enum Role

@@ -10,7 +10,17 @@ namespace PartsMatch.Fit.Judging.Drawings;
 /// <param name="Range">From where to where the line goes, in that unit.</param>
 /// <param name="Zones">Where it is good, open or bad, from left to right; they cover the whole line.</param>
 /// <param name="Marks">What is measured, marked or asked for.</param>
-public sealed record Scale(string Name, string Title, string Words, string Unit, Band Range, IReadOnlyList<Zone> Zones, IReadOnlyList<ScaleMark> Marks) : Drawing(Name, Title, Words);
+public sealed record Scale(string Name, string Title, string Words, string Unit, Band Range, IReadOnlyList<Zone> Zones, IReadOnlyList<ScaleMark> Marks) : Drawing(Name, Title, Words)
+{
+    /// <inheritdoc/>
+    public override Drawing In(Units units) => !ChosenUnits.Change(Unit, units) ? this : this with
+    {
+        Unit = ChosenUnits.In(1, Unit, units).Unit!,
+        Range = ChosenUnits.In(Range, Unit, units),
+        Zones = [.. Zones.Select(zone => zone with { Span = ChosenUnits.In(zone.Span, Unit, units) })],
+        Marks = [.. Marks.Select(mark => mark with { At = ChosenUnits.In(mark.At, Unit, units) })],
+    };
+}
 
 /// <summary>A stretch of a scale.</summary>
 /// <param name="Label">What it means; a word or two.</param>

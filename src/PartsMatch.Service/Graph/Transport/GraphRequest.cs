@@ -54,6 +54,11 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
         {
             return Wrong("The body is not JSON.");
         }
+        catch (InvalidOperationException)
+        {
+            // What a JSON string throws that is no text.
+            return Wrong("query or operationName holds half of a surrogate pair (\\uD800 to \\uDFFF by itself), which is no letter. Take it out.");
+        }
     }
 
     private static (GraphRequest?, Malformed?) FromJson(JsonElement root, IGraphQLTextSerializer json, QueryLimits limits)

@@ -38,9 +38,11 @@ public sealed record SupersessionTyped(string Number, string SaidBy, string On)
     {
         var at = row.ToString(CultureInfo.InvariantCulture);
         var before = wrong.Count;
-        if (PartNumber.Complaint(Number) is { } why) wrong.Add(new(Codes.NumberUnusable, InputOf(at, NumberName), Number.Length == 0 ? "Which part replaced it? Leave all three blank if none did." : why));
+        if (Number.Length == 0) wrong.Add(new(Codes.NumberUnusable, InputOf(at, NumberName), "Which part replaced it? Leave all three blank if none did."));
+        else if (PartWords.Number(Number, InputOf(at, NumberName)).FirstOrDefault() is { } unusable) wrong.Add(unusable);
         else if (PartNumber.Key(Number) == PartNumber.Key(ofNumber)) wrong.Add(new(Codes.NumberUnusable, InputOf(at, NumberName), "A part cannot replace itself."));
         if (SaidBy.Length == 0) wrong.Add(new(Codes.Empty, InputOf(at, SaidByName), "Who says that it was replaced?"));
+        else if (PartWords.Words(SaidBy, InputOf(at, SaidByName)).FirstOrDefault() is { } unusable) wrong.Add(unusable);
         if (!DateOnly.TryParseExact(On, "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) wrong.Add(new(Codes.Unreadable, InputOf(at, OnName), On.Length == 0 ? "Since when was it replaced? A date such as 2024-03-31." : $"“{On}” is no date; one is written 2024-03-31: year, month, day."));
         return wrong.Count == before ? new(Number, SaidBy, on) : null;
     }

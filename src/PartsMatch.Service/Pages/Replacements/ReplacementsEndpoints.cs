@@ -27,6 +27,6 @@ internal static class ReplacementsEndpoints
         // A page of an order that is gone begins again; whatever else is wrong was typed, and is put right where it was.
         return answer.Refusals.Any(refusal => refusal.Code is Codes.CursorExpired or Codes.CursorMalformed)
             ? new SeeOther(need.To(Path))
-            : WhatFailedEndpoints.Show(catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals));
+            : WhatFailedEndpoints.Show(context, catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals));
     });
 }

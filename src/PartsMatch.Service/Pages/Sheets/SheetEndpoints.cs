@@ -20,6 +20,6 @@ internal static class SheetEndpoints
         var answer = judgements.FitSheet(need.Given, query[Part], need.ReadingsGiven);
         return answer.IsGiven
             ? PageSetup.Page<SheetPage>(new SheetModel(need, answer.Value))
-            : WhatFailedEndpoints.Show(catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals).Without(Part));
+            : WhatFailedEndpoints.Show(context, catalogues.Shelf, need, Complaints.OfNeed(answer.Refusals).Without(Part));
     });
 }

@@ -16,6 +16,7 @@ internal static class TableEndpoints
     public const string Path = "/tables";
     public const string Kind = "kind";
     public const string File = "file";
+    public const string Refused = "refused.csv";
 
     /// <summary>The page looks again by itself, without script (HTML standard, "shared declarative refresh steps"), until there is something to read, and not for one who asked it to stand still (WCAG 2.2, 2.2.2).</summary>
     private const string Refresh = "Refresh";
@@ -30,11 +31,15 @@ internal static class TableEndpoints
         app.MapPost(Path, SendAsync).WithMetadata(new NeedsKey());
         app.MapGet($"{Path}/{{name}}", (HttpContext context, string name, ImportJobs jobs) =>
             jobs.Find(name, Caller.Of(context).KeyLabel!) is { } job ? ShowAsync(context, name, job) : Task.FromResult(Gone())).WithMetadata(new NeedsKey());
+        app.MapGet($"{Path}/{{name}}/{Refused}", (HttpContext context, string name, ImportJobs jobs) =>
+            jobs.Find(name, Caller.Of(context).KeyLabel!)?.Done is { } done ? RefusedAsync(context, done) : Task.FromResult(Gone())).WithMetadata(new NeedsKey());
         app.MapPost($"{Path}/{{name}}", TakeAsync).WithMetadata(new NeedsKey());
     }
 
-    private static async Task<IResult> SendAsync(HttpContext context, ImportJobs jobs, IAntiforgery antiforgery, IOptions<ExchangeLimits> limits)
+    private static async Task<IResult> SendAsync(HttpContext context, ImportJobs jobs, ImportPlaces places, IAntiforgery antiforgery, IOptions<ExchangeLimits> limits)
     {
+        using var place = places.Take();
+        if (place is null) return Busy(string.Empty);
         var most = limits.Value.Bytes;
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } server) server.MaxRequestBodySize = most + FormOverhead;
         context.Features.Set<IFormFeature>(new FormFeature(context.Request, new FormOptions { MultipartBodyLengthLimit = most + FormOverhead }));
@@ -47,8 +52,10 @@ internal static class TableEndpoints
         await sent.CopyToAsync(bytes, context.RequestAborted);
         return jobs.Begin(table, bytes.GetBuffer().AsMemory(0, (int)bytes.Length), Caller.Of(context).KeyLabel!) is { } name
             ? new SeeOther($"{Path}/{name}")
-            : Refuse(table.Kind, File, Codes.TooSlow, "Other files are being read at the moment. Send it again in a minute.", StatusCodes.Status503ServiceUnavailable);
+            : Busy(table.Kind);
     }
+
+    private static RazorComponentResult<TablesPage> Busy(string chosen) => Refuse(chosen, File, Codes.TooSlow, "Other files are being read at the moment. Send it again in a minute.", StatusCodes.Status503ServiceUnavailable);
 
     /// <summary>What stands round a file in a form: names, boundaries, the token.</summary>
     private const int FormOverhead = 64 * 1024;
@@ -67,6 +74,20 @@ internal static class TableEndpoints
         if (job.Come is not null && !isStill) context.Response.Headers[Refresh] = LookAgainAfter;
         var answer = job.Done is { } done ? await done : null;
         return PageSetup.Page<ImportPage>(new ImportModel(name, job, answer?.Value, answer?.Refusals ?? []) { IsStill = isStill }, answer?.Refusals.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
+    }
+
+    private static async Task<IResult> RefusedAsync(HttpContext context, Task<Answer<ImportReport>> done)
+    {
+        if ((await done).Value is not { } report) return Gone();
+        context.Response.Headers.CacheControl = "no-store";
+        return Results.Stream(
+            async target =>
+            {
+                await using var text = new StreamWriter(target, leaveOpen: true);
+                await report.Refused.WriteAsync(text, context.RequestAborted);
+            },
+            "text/csv; charset=utf-8; header=present",
+            Refused);
     }
 
     private static IResult Gone() => ErrorModel.Page(StatusCodes.Status404NotFound, "This file is not kept any more: files are kept for half an hour, and only for whoever sent them. What was taken of it is in the catalogue. Send it again to see what is left.");

@@ -26,6 +26,9 @@ public sealed class ImportModel
     /// <summary>Whether it looks again only when asked.</summary>
     public bool IsStill { get; init; }
 
+    /// <summary>Where all rows that cannot be taken are, as a table.</summary>
+    public string RefusedAddress => $"{Address}/{TableEndpoints.Refused}";
+
     public string FileName { get; }
 
     /// <summary>How far it has come; null once it is done.</summary>

@@ -19,33 +19,33 @@ internal static class WhatFailedEndpoints
             var shelf = catalogues.Shelf;
             var typed = NeedTyped.Of(Typed.Of(context.Request.Query));
             var read = typed.Read(shelf);
-            return typed.IsEmpty && typed.Shown.Length == 0 && typed.StrangeKind is null ? Show(shelf, read, Complaints.None) : Show(shelf, read, Wrong(shelf, read));
+            return typed.IsEmpty && typed.Shown.Length == 0 && typed.StrangeKind is null ? Show(context, shelf, read, Complaints.None) : Show(context, shelf, read, Wrong(shelf, read));
         });
         app.MapPost(Path, async (HttpContext context, Catalogues catalogues) =>
         {
             var shelf = catalogues.Shelf;
             var form = await Typed.ReadAsync(context);
             var typed = NeedTyped.Of(form);
-            if (form.IsOnlyShown && (typed.IsBlank || form[Typed.OtherKind].Length > 0)) return ShowForKind(shelf, typed, Families.Find(form[Typed.OtherKind]) ?? typed.Family);
+            if (form.IsOnlyShown && (typed.IsBlank || form[Typed.OtherKind].Length > 0)) return ShowForKind(context, shelf, typed, Families.Find(form[Typed.OtherKind]) ?? typed.Family);
             var read = typed.Text.Length == 0 ? typed.WithEmptyBox() : typed.Read(shelf);
             var wrong = Wrong(shelf, read);
-            if (wrong.Any) return Show(shelf, read, wrong);
+            if (wrong.Any) return Show(context, shelf, read, wrong);
             var goesOn = form["then"] == Find;
             var link = read.To(goesOn ? Replacements.ReplacementsEndpoints.Path : Path);
-            if (link.Length > Link.Longest) return Show(shelf, read, Complaints.TooLongForALink("text"));
+            if (link.Length > Link.Longest) return Show(context, shelf, read, Complaints.TooLongForALink("text"));
 
             // A text that no link can hold is shown at once, or it would be lost.
-            return goesOn || read.IsWholeIn(link) ? new SeeOther(link) : Show(shelf, read, Complaints.None);
+            return goesOn || read.IsWholeIn(link) ? new SeeOther(link) : Show(context, shelf, read, Complaints.None);
         });
     }
 
     /// <summary>The page for another kind of part: a link where nothing is typed yet.</summary>
-    private static IResult ShowForKind(Shelf shelf, NeedTyped typed, Family kind) =>
-        typed.IsBlank ? new SeeOther((typed with { Family = kind }).To(Path)) : Show(shelf, typed.As(kind), Complaints.None);
+    private static IResult ShowForKind(HttpContext context, Shelf shelf, NeedTyped typed, Family kind) =>
+        typed.IsBlank ? new SeeOther((typed with { Family = kind }).To(Path)) : Show(context, shelf, typed.As(kind), Complaints.None);
 
     /// <summary>The page with all complaints beside their inputs; where there are any, the status says that nothing was done.</summary>
-    public static IResult Show(Shelf shelf, NeedTyped typed, Complaints complaints) =>
-        PageSetup.Page<WhatFailedPage>(new WhatFailedModel(typed, shelf, complaints), complaints.Any ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
+    public static IResult Show(HttpContext context, Shelf shelf, NeedTyped typed, Complaints complaints) =>
+        PageSetup.Page<WhatFailedPage>(new WhatFailedModel(typed, shelf, complaints, Visit.Of(context).Units), complaints.Any ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);
 
     private static Complaints Wrong(Shelf shelf, NeedTyped typed)
     {

@@ -1,5 +1,6 @@
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Fields;
 using PartsMatch.Service.Pages.Needs;
@@ -9,14 +10,14 @@ namespace PartsMatch.Service.Pages.WhatFailed;
 /// <summary>The first page: what was typed, how it was read, and what is wrong with it.</summary>
 public sealed class WhatFailedModel
 {
-    public WhatFailedModel(NeedTyped typed, Shelf shelf, Complaints complaints)
+    public WhatFailedModel(NeedTyped typed, Shelf shelf, Complaints complaints, Units units)
     {
         (Typed, Complaints) = (typed, complaints);
         OldPart = typed.OldNumber.Length > 0 && shelf.Find(typed.OldNumber) is { } old && old.Family == typed.Family ? old : null;
         Nameplate = typed.Shown.Length > 0 ? Family.ReadNameplate(typed.Shown) : null;
         Reading = typed.IsEmpty ? null : Family.ReadNeed(new(null, typed.Plate, typed.Site, OldPart?.Spec));
-        Plate = new(NeedTyped.PlatePrefix, Family.SpecShape, typed.Plate, complaints) { Known = Known(Side.Plate) };
-        Site = new(NeedTyped.SitePrefix, Family.SiteShape, typed.Site, complaints) { Known = Known(Side.Site) };
+        Plate = new(NeedTyped.PlatePrefix, Family.SpecShape, typed.Plate, complaints) { Known = Known(Side.Plate, units) };
+        Site = new(NeedTyped.SitePrefix, Family.SiteShape, typed.Site, complaints) { Known = Known(Side.Site, units) };
     }
 
     public NeedTyped Typed { get; }
@@ -44,11 +45,12 @@ public sealed class WhatFailedModel
 
     public static IReadOnlyList<Family> Kinds => Families.All;
 
-    private Dictionary<string, string> Known(Side side)
+    private Dictionary<string, string> Known(Side side, Units units)
     {
-        var known = Deductions(side).ToDictionary(one => one.Field, one => $"Taken as {one.Text}: {one.Because}.");
+        var shape = side == Side.Plate ? Family.SpecShape : Family.SiteShape;
+        var known = Deductions(side).ToDictionary(one => one.Field, one => $"Taken as {shape.Find(one.Field)?.InUnits(one.Text, units) ?? one.Text}: {one.Because}.");
         if (side != Side.Plate || OldPart is null) return known;
-        foreach (var (name, text) in Family.SpecShape.Write(OldPart.Spec)) known[name] = $"{OldPart.Stored.Number} in the catalogue: {text}.";
+        foreach (var (name, text) in shape.Write(OldPart.Spec, units)) known[name] = $"{OldPart.Stored.Number} in the catalogue: {text}.";
         return known;
     }
 }
