@@ -35,7 +35,7 @@ internal sealed class ImportEndpoint(CatalogueImport import, ImportPlaces places
             if (place is null)
             {
                 context.Response.Headers.RetryAfter = "30";
-                await Problems.WriteAsync(context, StatusCodes.Status503ServiceUnavailable, Codes.TooSlow, FormattableString.Invariant($"{limits.Value.AtOnce} other files are being read at the moment, and more are not read at once. Nothing was done: send it again in half a minute."));
+                await Problems.WriteAsync(context, StatusCodes.Status503ServiceUnavailable, Codes.TooSlow, FormattableString.Invariant($"As many files are being read at the moment as are read at once ({limits.Value.AtOnce}). Nothing was done: send it again in half a minute."));
                 return;
             }
 

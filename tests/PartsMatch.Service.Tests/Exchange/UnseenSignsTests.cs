@@ -1,7 +1,6 @@
 using System.Net;
 using System.Text;
 using PartsMatch.Fit.Quantities;
-using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Tests.Support;
 using PartsMatch.Store;
 
