@@ -32,7 +32,7 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
     /// What a missing reading of plate or site costs in the ranking where the aspect is deciding, in log-odds, whatever the weights: as much as a gap in a part's own spec costs in a deciding aspect, by and large,
     /// so that of two parts that are otherwise alike the one known to fit stands before the one that may not. An aspect without whose reading a part hardly fits says more.
     /// </summary>
-    /// <remarks>It stands in until what is unknown is averaged over known machines: docs/decisions/0004-unknowns-before-completions.md.</remarks>
+    /// <remarks>What a plate leaves open is averaged over known machines; this is for readings of the site, and for what no known machine tells: docs/decisions/0004-unknowns-before-completions.md and 0005.</remarks>
     public virtual double OpenReadingPenalty => 1;
 
     /// <summary>The fields that it looks at, the most telling first: old and new are shown beside each other by them.</summary>

@@ -65,7 +65,7 @@ public sealed class UnknownsTests(SharedService shared) : IClassFixture<SharedSe
     {
         var answer = await _service.AskAsync($"{{carrySet({Unread}, atLeast:95){{machines}}}}");
         answer.Codes.ShouldBe([Codes.ShareOutOfRange]);
-        answer.Text("errors.0.extensions.at").ShouldBe("carrySet.atLeast");
+        answer.Text("errors.0.extensions.at").ShouldBe("atLeast");
         answer.Text("errors.0.message").ShouldBe("atLeast is a share, 0 to 1; 95 was asked for.");
     }
 
