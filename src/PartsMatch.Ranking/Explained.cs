@@ -31,7 +31,7 @@ public sealed record Explained(FitSheet Sheet, IReadOnlyList<Contribution> Contr
     /// <param name="weights">The weights.</param>
     internal static Explained Of(FitSheet sheet, IReadOnlyList<CompletedAnswer> answers, Completions completions, Weights weights)
     {
-        var passing = answers.Aggregate(ulong.MaxValue, (bits, answer) => bits & answer.Passing);
+        var passing = answers.Aggregate(completions.Everything, (asked, answer) => answer.Passing(asked));
         List<(int Index, int Weight)> passed = [.. completions.All.Select((completion, index) => (index, completion.Weight)).Where(one => (passing >> one.index & 1) == 1)];
         var sum = passed.Sum(one => one.Weight * weights.ShareOf(new(answers.Sum(answer => answer.Contributions[one.Index]))));
         var likelihood = sheet.Fit == PartFit.DoesntFit ? null : weights.Shown(new MeanLikelihood(sum, completions.Machines).Percent, completions.Machines);

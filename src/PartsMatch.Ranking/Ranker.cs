@@ -27,13 +27,17 @@ public static class Ranker
             after = key;
         }
 
-        var answers = new Answers(catalogue, query.Need, weights);
         var aspects = catalogue.Facets.Length;
-        if (query.Completions.IsNone) return Walked(new PlainPrefix(answers, weights, aspects), place => Explained.Of(answers.SheetOf(place), weights));
-        var completed = new CompletedAnswers(catalogue, answers, query.Completions, weights);
-        return Walked(new CompletedPrefix(completed, weights, aspects), completed.ExplainedAt);
+        if (!query.Completions.IsNone)
+        {
+            var completed = query.Completions.AnswersIn(catalogue, weights, query.Need);
+            return Walked(new CompletedPrefix(completed, weights, aspects), completed.ByNeed, completed.ExplainedAt);
+        }
 
-        RankingPage.Listed Walked<TPrefix>(TPrefix prefix, Func<int, Explained> explain)
+        var answers = new Answers(catalogue, query.Need, weights);
+        return Walked(new PlainPrefix(answers, weights, aspects), answers, place => Explained.Of(answers.SheetOf(place), weights));
+
+        RankingPage.Listed Walked<TPrefix>(TPrefix prefix, Answers judged, Func<int, Explained> explain)
             where TPrefix : struct, IPrefix
         {
             // One more than asked for tells whether a page follows.
@@ -43,7 +47,7 @@ public static class Ranker
                 [.. found.Take(query.First).Select(one => new RankedPart(
                     one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), one.Key.ToCursor(weights.Id)))],
                 HasNextPage: found.Count > query.First,
-                answers.Judged,
+                judged.Judged,
                 search.Looked);
         }
     }
@@ -96,7 +100,7 @@ public static class Ranker
         var sheet = family.Judge(need, spec);
         if (completions.IsNone) return Explained.Of(sheet, weights);
         var deduced = family.Deduce(spec).Spec;
-        var answers = family.Aspects.Select((aspect, index) => CompletedAnswer.Of(aspect, aspect.FacetOf(deduced), completions, completions.GroupsByAspect[index], weights));
+        var answers = family.Aspects.Select((aspect, index) => completions.Answer(aspect, index, aspect.FacetOf(deduced), weights));
         return Explained.Of(sheet, [.. answers], completions, weights);
     }
 

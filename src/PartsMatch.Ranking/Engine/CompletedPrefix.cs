@@ -10,20 +10,25 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
 {
     private readonly int count = answers.Completions.All.Count;
     private readonly long[] sums = new long[(aspects + 1) * answers.Completions.All.Count];
-    private readonly ulong[] passing = [answers.Everything, .. new ulong[aspects]];
+    private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[aspects]];
     private readonly PartFit[] fits = new PartFit[aspects + 1];
 
     /// <inheritdoc/>
     public PartFit Enter(int depth, int aspect, int code)
     {
         // What fails the need as it is fails every completion of it.
-        var fit = answers.FitAt(aspect, code);
+        var fit = answers.ByNeed.At(aspect, code).Fit;
         if (fit == PartFit.DoesntFit) return fit;
         var answer = answers.At(aspect, code);
-        passing[depth + 1] = passing[depth] & answer.Passing;
+        passing[depth + 1] = answer.Passing(passing[depth]);
         var from = sums.AsSpan(depth * count, count);
         var to = sums.AsSpan((depth + 1) * count, count);
-        for (var completion = 0; completion < to.Length; completion++) to[completion] = from[completion] + answer.Contributions[completion];
+        for (var left = passing[depth + 1]; left != 0; left &= left - 1)
+        {
+            var completion = BitOperations.TrailingZeroCount(left);
+            to[completion] = from[completion] + answer.Contributions[completion];
+        }
+
         return fits[depth + 1] = fit > fits[depth] ? fit : fits[depth];
     }
 

@@ -3,26 +3,25 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Ranking.Engine;
 
-/// <summary>Finds for which completions parts pass: of parts that pass for the same ones the best to have is kept.</summary>
+/// <summary>Finds for which completions parts may pass, by all but their costliest facets: of parts that may pass for the same ones the best few to have are kept.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly struct CoverageWalk(Catalogue catalogue, CompletedAnswers answers, int leftOut, Dictionary<ulong, OfferKey> byPassing) : IWalk
+internal readonly struct CoverageWalk(Catalogue catalogue, CompletedAnswers answers, int leftOut, int mostAlike, Dictionary<ulong, BestParts<OfferKey>> byPassing) : IWalk
 {
-    private readonly ulong[] passing = [answers.Everything, .. new ulong[catalogue.Facets.Length]];
+    private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[catalogue.Facets.Length]];
 
     /// <inheritdoc/>
-    public bool Enter(int depth, int aspect, int code)
+    public bool Enter(int depth, int aspect, int code) =>
+        answers.ByNeed.At(aspect, code).Fit != PartFit.DoesntFit && (passing[depth + 1] = answers.At(aspect, code).Passing(passing[depth])) != 0;
+
+    /// <inheritdoc/>
+    public bool IsWanted(int part, int place, int depth)
     {
-        if (answers.FitAt(aspect, code) == PartFit.DoesntFit) return false;
-        return (passing[depth + 1] = passing[depth] & answers.At(aspect, code).Passing) != 0;
+        if (catalogue.StateOf(part).Place != place || part == leftOut) return false;
+        if (!byPassing.TryGetValue(passing[depth], out var alike)) byPassing.Add(passing[depth], alike = new(mostAlike, OfferKey.BestFirst));
+        alike.Offer(place, catalogue.OfferOf(part));
+        return false;
     }
 
     /// <inheritdoc/>
-    public bool IsWanted(int part, int place, int depth) => catalogue.StateOf(part).Place == place && part != leftOut;
-
-    /// <inheritdoc/>
-    public void Take(int part, int place)
-    {
-        var key = catalogue.OfferOf(part);
-        if (!byPassing.TryGetValue(passing[^1], out var best) || OfferKey.BestFirst.Compare(key, best) < 0) byPassing[passing[^1]] = key;
-    }
+    public void Take(int part, int place) => throw new InvalidOperationException("No part is wanted further than it was gathered.");
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Ranking.Engine;
@@ -22,11 +23,17 @@ public sealed record CarriedPart(string Number, Stock Stock, int Machines, IRead
 /// <param name="Parts">The parts, the one that fits most machines first. Empty when nothing is open, or nothing fits.</param>
 /// <param name="Machines">How many known machines it rests on.</param>
 /// <param name="Reached">The share of them that one of the parts fits.</param>
-/// <param name="IsSmallest">Whether there is surely no smaller set; else it is at most 1 + ln(machines) times as large as needed (<see cref="Cover"/>).</param>
+/// <param name="IsSmallest">Whether there is surely no smaller set. Else the parts looked at were a choice of very many, or it is at most 1 + ln(machines) times as large as those need (<see cref="Cover"/>).</param>
 public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, double Reached, bool IsSmallest)
 {
     /// <summary>The share of machines that is covered when nothing else is asked.</summary>
     public const double UsualShare = 0.95;
+
+    /// <summary>Of parts that may pass for the same completions, so many are looked at: the best to have.</summary>
+    private const int MostAlike = 16;
+
+    /// <summary>For every completion, so many of the kinds of parts that may pass for it and for most others are looked at.</summary>
+    private const int MostKinds = 8;
 
     /// <summary>Finds the set.</summary>
     /// <param name="catalogue">The parts.</param>
@@ -39,16 +46,20 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
     {
         if (atLeast is not (>= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(atLeast), "The share to be covered is between 0 and 1.");
         if (completions.IsNone) return new([], 0, 0, IsSmallest: true);
-        var best = new Dictionary<ulong, OfferKey>();
-        var answers = new CompletedAnswers(catalogue, new(catalogue, need, weights), completions, weights);
-        var walk = new CoverageWalk(catalogue, answers, leftOut is null ? -1 : catalogue.Find(leftOut) ?? -1, best);
+        var answers = completions.AnswersIn(catalogue, weights, need);
+        var alike = new Dictionary<ulong, BestParts<OfferKey>>();
+        var walk = new CoverageWalk(catalogue, answers, leftOut is null ? -1 : catalogue.Find(leftOut) ?? -1, MostAlike, alike);
         catalogue.Walk(ref walk);
-        List<KeyValuePair<ulong, OfferKey>> offered = [.. best.OrderBy(pair => pair.Value, OfferKey.BestFirst)];
+        var isChoice = alike.Values.Any(parts => parts.IsFull);
+        var chosenKinds = Enumerable.Range(0, completions.All.Count)
+            .SelectMany(index => alike.Keys.Where(bits => (bits >> index & 1) == 1).OrderByDescending(BitOperations.PopCount).ThenBy(bits => bits).Take(MostKinds)).ToHashSet();
+        isChoice |= chosenKinds.Count < alike.Count;
+        List<(ulong Passing, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].Taken()).Select(one => (answers.PassingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
         List<int> machines = [.. completions.All.Select(completion => completion.Weight)];
-        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(pair => pair.Key)], machines, (int)Math.Ceiling((atLeast * completions.Machines) - 1e-9));
-        var parts = chosen.Select(index => Carried(offered[index].Value.Number, Indexes(offered[index].Key))).OrderByDescending(part => part.Machines);
-        var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Key);
-        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => machines[index]) / (double)completions.Machines, isSmallest);
+        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Passing)], machines, (int)Math.Ceiling((atLeast * completions.Machines) - 1e-9));
+        var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Passing))).OrderByDescending(part => part.Machines);
+        var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Passing);
+        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => machines[index]) / (double)completions.Machines, isSmallest && !isChoice);
 
         IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, machines.Count).Where(index => (bits >> index & 1) == 1);
 

@@ -1,8 +1,9 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking.Unknowns;
 
-/// <summary>What a need with unknowns may be in full: known machines that agree with what is known, those that aspects cannot tell apart counted together.</summary>
+/// <summary>What a need with unknowns may be in full: known machines that agree with what is known, those that aspects cannot tell apart counted together. For one thread at a time.</summary>
 public sealed class Completions
 {
     /// <summary>The most that are told apart in one query: shares are then known to about 6 of 100 at worst (half of √(1/64)), and passing is one bit of a word each.</summary>
@@ -10,6 +11,8 @@ public sealed class Completions
 
     /// <summary>From so many agreeing machines on nothing known is given up to find more (practice).</summary>
     public const int Enough = 20;
+
+    private CompletedAnswers? answers;
 
     private Completions(IReadOnlyList<Completion> all, int agreeing, IReadOnlyList<Field> givenUp, IReadOnlyList<int[]> groupsByAspect) =>
         (All, Agreeing, GivenUp, GroupsByAspect) = (all, agreeing, givenUp, groupsByAspect);
@@ -32,8 +35,18 @@ public sealed class Completions
     /// <summary>What is known and was given up, the first first, since too few machines agreed with it.</summary>
     public IReadOnlyList<Field> GivenUp { get; }
 
+    /// <summary>A bit for every completion.</summary>
+    internal ulong Everything => All.Count == 0 ? 0 : ulong.MaxValue >> (Most - All.Count);
+
     /// <summary>Of every aspect and completion: which completions the aspect cannot tell apart carry the same number, from 0 on.</summary>
     internal IReadOnlyList<int[]> GroupsByAspect { get; }
+
+    /// <summary>What is found out about a catalogue; list, next readings and carry set share it.</summary>
+    internal CompletedAnswers AnswersIn(Catalogue catalogue, Weights weights, Need need) =>
+        answers is { } known && known.Catalogue == catalogue && known.Weights == weights ? known : answers = new(catalogue, new(catalogue, need, weights), this, weights);
+
+    /// <summary>What a facet means for the completions.</summary>
+    internal CompletedAnswer Answer(Aspect aspect, int index, object facet, Weights weights) => new(aspect, facet, this, GroupsByAspect[index], weights);
 
     internal static Completions Of(Family family, Need need, int[] said, FieldCodes codes, IReadOnlyList<Machine> agreeing, IReadOnlyList<Field> givenUp, int most)
     {

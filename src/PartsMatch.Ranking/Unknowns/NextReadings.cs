@@ -59,20 +59,21 @@ public static class NextReadings
         private readonly IReadOnlyList<Aspect> aspects;
         private readonly Completions completions;
         private readonly List<IReadOnlyList<CompletedAnswer>> parts;
-        private readonly List<double[]> means;
+        private readonly List<long[]> asItIs;
 
         public Chances(Catalogue catalogue, Weights weights, Need need, Completions completions, IReadOnlyList<string> numbers)
         {
             (aspects, this.completions) = (catalogue.Family.Aspects, completions);
-            var answers = new CompletedAnswers(catalogue, new(catalogue, need, weights), completions, weights);
-            parts = [.. numbers.Select(number => answers.AnswersAt(catalogue.StateOf(catalogue.Find(number)!.Value).Place))];
-            means = [.. parts.Select(all => all.Select(Mean).ToArray())];
+            var answers = completions.AnswersIn(catalogue, weights, need);
+            List<int> places = [.. numbers.Select(number => catalogue.StateOf(catalogue.Find(number)!.Value).Place)];
+            parts = [.. places.Select(answers.AnswersAt)];
+            asItIs = [.. places.Select(place => aspects.Select((_, aspect) => answers.ByNeed.At(aspect, catalogue.CodeAt(place, aspect)).Contribution.Millionths).ToArray())];
         }
 
         public ReadingAdvice Advice(Field field, Func<Completion, int> value)
         {
             List<int> reading = [.. aspects.Index().Where(one => one.Item.Fields.All.Contains(field.Name)).Select(one => one.Index)];
-            List<ulong> passing = [.. parts.Select(answers => reading.Aggregate(ulong.MaxValue, (bits, aspect) => bits & answers[aspect].Passing))];
+            List<ulong> passing = [.. parts.Select(answers => reading.Aggregate(completions.Everything, (bits, aspect) => bits & answers[aspect].Passing(completions.Everything)))];
             List<int> best = [.. Enumerable.Range(0, completions.All.Count).Select(completion => Best(completion, reading, passing))];
             var everything = Enumerable.Range(0, completions.All.Count).ToList();
             var values = completions.All.Index().GroupBy(one => value(one.Item), one => one.Index).Select(group => group.ToList()).ToList();
@@ -82,13 +83,11 @@ public static class NextReadings
             return new(Side.Plate, field, ofBest + ofFit, decides, IsEstimated: true);
         }
 
-        /// <summary>The best part for a completion, as far as the aspects that read the field tell; −1 when they turn all away. Of equal ones the first in the list is the better offer.</summary>
+        /// <summary>The best part for a completion, as far as the aspects that read the field tell, the others taken for the need as it is; −1 when they turn all away. Of equal ones the first in the list is the better offer.</summary>
         private int Best(int completion, List<int> reading, List<ulong> passing) => parts.Index()
             .Where(one => (passing[one.Index] >> completion & 1) == 1)
-            .OrderByDescending(one => Math.Round(means[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].Contributions[completion] - means[one.Index][aspect])))
+            .OrderByDescending(one => asItIs[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].Contributions[completion] - asItIs[one.Index][aspect]))
             .Select(one => one.Index).DefaultIfEmpty(-1).First();
-
-        private double Mean(CompletedAnswer answer) => completions.All.Index().Sum(one => one.Item.Weight * answer.Contributions[one.Index]) / (double)completions.Machines;
 
         private int WeightOf(List<int> group) => group.Sum(completion => completions.All[completion].Weight);
 
