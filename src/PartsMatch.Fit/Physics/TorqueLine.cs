@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Physics;
 /// anchored at breakdown is 14 to 21 % low where motors run (worked from Chapman's wound-rotor example). Torque goes with the square of the volts
 /// at the same slip (NEMA MG 1 12.44.2); the slip at breakdown does not change with them.
 /// </remarks>
-public sealed record TorqueLine
+public readonly record struct TorqueLine
 {
     private readonly double breakdownTorque;
     private readonly double breakdownSlip;
@@ -57,13 +57,33 @@ public sealed record TorqueLine
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(fanTorqueAtRatedRpm);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(voltsRatio);
-        double Surplus(double rpm) => TorqueAt(rpm, voltsRatio) - (fanTorqueAtRatedRpm * rpm * rpm / (RatedRpm * RatedRpm));
+        var load = fanTorqueAtRatedRpm / (RatedRpm * RatedRpm);
+        return Surplus(BreakdownRpm, load, voltsRatio) >= 0 ? RunningOnFan(load, voltsRatio) : StalledOnFan(load, voltsRatio);
+    }
 
-        // From breakdown up the torque only falls and the fan's only grows: one crossing lies there, if the motor has torque over at breakdown.
-        // If it has none, walk down from breakdown to the first speed at which it has.
+    /// <summary>
+    /// From breakdown up the torque only falls and the fan's only grows: one crossing lies there. The surplus is concave there, since Kloss's curve is up to √3 times the slip at breakdown:
+    /// from synchronous speed Newton's steps only come down to the crossing, and end where they come down no more.
+    /// </summary>
+    private double RunningOnFan(double load, double voltsRatio)
+    {
+        for (var rpm = SynchronousRpm; ;)
+        {
+            var slip = SlipAt(rpm);
+            var (square, breakdownSquare) = (slip * slip, breakdownSlip * breakdownSlip);
+            var rise = 2 * breakdownTorque * voltsRatio * voltsRatio * breakdownSlip * (breakdownSquare - square) / ((square + breakdownSquare) * (square + breakdownSquare));
+            var next = rpm + (Surplus(rpm, load, voltsRatio) / ((rise / SynchronousRpm) + (2 * load * rpm)));
+            if (!(next < rpm)) return rpm;
+            rpm = next;
+        }
+    }
+
+    /// <summary>With no torque over at breakdown: down to the first speed at which it has some.</summary>
+    private double StalledOnFan(double load, double voltsRatio)
+    {
         const int Steps = 200;
         var (low, high) = (BreakdownRpm, SynchronousRpm);
-        for (var step = 1; step <= Steps && Surplus(low) < 0; step++)
+        for (var step = 1; step <= Steps && Surplus(low, load, voltsRatio) < 0; step++)
         {
             high = low;
             low = BreakdownRpm * (Steps - step) / Steps;
@@ -72,12 +92,15 @@ public sealed record TorqueLine
         for (var halving = 0; halving < 60; halving++)
         {
             var middle = (low + high) / 2;
-            if (Surplus(middle) < 0) high = middle;
+            if (Surplus(middle, load, voltsRatio) < 0) high = middle;
             else low = middle;
         }
 
         return (low + high) / 2;
     }
+
+    /// <summary>The motor's torque less the fan's.</summary>
+    private double Surplus(double rpm, double load, double voltsRatio) => TorqueAt(rpm, voltsRatio) - (load * rpm * rpm);
 
     private double SlipAt(double rpm) => (SynchronousRpm - rpm) / SynchronousRpm;
 }
