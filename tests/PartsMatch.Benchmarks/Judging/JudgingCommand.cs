@@ -36,7 +36,7 @@ internal static class JudgingCommand
         }
 
         console.Write(table);
-        console.WriteLine(Invariant($"The least of {JudgingCost.Rounds} rounds; up to {JudgingCost.MostFacets} facets a need and aspect. The first judgement of a need works out what follows from the need alone."));
+        console.WriteLine(Invariant($"Of every need the least of {JudgingCost.Rounds} rounds, {JudgingCost.Judgements} judgements an aspect. The first judgement of a need works out what follows from the need alone."));
     }
 
     private static string Whole(double value) => value.ToString("#,0", CultureInfo.InvariantCulture);

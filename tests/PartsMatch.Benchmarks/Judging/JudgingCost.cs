@@ -11,59 +11,48 @@ namespace PartsMatch.Benchmarks.Judging;
 /// <param name="FirstNanoseconds">Time of the first judgement of a need.</param>
 internal sealed record JudgingCost(Aspect Aspect, int Facets, double Nanoseconds, double Bytes, double FirstNanoseconds)
 {
-    /// <summary>Each round judges everything anew; what disturbs one of them does not count.</summary>
-    public const int Rounds = 5;
+    /// <summary>Each round judges everything anew, and of every need the least time counts: a machine with other work is measured too.</summary>
+    public const int Rounds = 8;
 
-    /// <summary>Facets a need and aspect: about as many as a query judges.</summary>
-    public const int MostFacets = 200;
+    /// <summary>Judgements a need and aspect: about as many as a query asks for.</summary>
+    public const int Judgements = 200;
 
     public static IReadOnlyList<JudgingCost> Measure(IReadOnlyList<Aspect> aspects, IReadOnlyList<IReadOnlyList<object>> facets, IReadOnlyList<Need> needs)
     {
-        List<object[]> chosen = [.. facets.Select(all => Enumerable.Range(0, Math.Min(all.Count, MostFacets)).Select(at => all[(int)((long)at * all.Count / Math.Min(all.Count, MostFacets))]).ToArray())];
-        Round(aspects, chosen, needs);
-        List<Tally[]> rounds = [.. Enumerable.Range(0, Rounds).Select(_ => Round(aspects, chosen, needs))];
-        return [.. aspects.Select((aspect, at) => new JudgingCost(
-            aspect,
-            facets[at].Count,
-            rounds.Min(round => round[at].Ticks) * 1e9 / Stopwatch.Frequency / Math.Max(1, rounds[0][at].Judged),
-            rounds.Min(round => round[at].Bytes) / (double)Math.Max(1, rounds[0][at].Judged),
-            rounds.Min(round => round[at].FirstTicks) * 1e9 / Stopwatch.Frequency / needs.Count))];
-    }
-
-    private static Tally[] Round(IReadOnlyList<Aspect> aspects, List<object[]> facets, IReadOnlyList<Need> needs)
-    {
-        var tallies = new Tally[aspects.Count];
-        foreach (var need in needs)
+        List<object[]> judged = [.. facets.Select(all => Enumerable.Range(0, Judgements).Select(at => all[(int)((long)at * all.Count / Judgements)]).ToArray())];
+        var least = needs.Select(_ => aspects.Select(_ => Lap.Longest).ToArray()).ToArray();
+        for (var round = 0; round <= Rounds; round++)
         {
-            // A copy, which knows nothing yet of what follows from the need.
-            var asked = need with { };
-            for (var at = 0; at < aspects.Count; at++)
+            foreach (var (at, need) in needs.Index())
             {
-                var (aspect, judged, start) = (aspects[at], facets[at], Stopwatch.GetTimestamp());
-                aspect.Judge(asked, judged[0]);
-                var (began, held) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
-                for (var facet = 1; facet < judged.Length; facet++) aspect.Judge(asked, judged[facet]);
-                var (ended, holds) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
-                tallies[at].Add(began - start, ended - began, holds - held, judged.Length - 1);
+                // A copy, which knows nothing yet of what follows from the need.
+                var asked = need with { };
+                for (var aspect = 0; aspect < aspects.Count; aspect++) least[at][aspect] = least[at][aspect].Least(Lap.Of(aspects[aspect], asked, judged[aspect]));
             }
         }
 
-        return tallies;
+        return [.. aspects.Select((aspect, at) => new JudgingCost(
+            aspect,
+            facets[at].Count,
+            least.Average(laps => laps[at].Ticks) * 1e9 / Stopwatch.Frequency / (Judgements - 1),
+            least.Average(laps => laps[at].Bytes) / (Judgements - 1),
+            least.Average(laps => laps[at].FirstTicks) * 1e9 / Stopwatch.Frequency))];
     }
 
-    private struct Tally
+    private readonly record struct Lap(long FirstTicks, long Ticks, long Bytes)
     {
-        public long FirstTicks;
-        public long Ticks;
-        public long Bytes;
-        public int Judged;
+        public static Lap Longest { get; } = new(long.MaxValue, long.MaxValue, long.MaxValue);
 
-        public void Add(long firstTicks, long ticks, long bytes, int judged)
+        public static Lap Of(Aspect aspect, Need need, object[] facets)
         {
-            FirstTicks += firstTicks;
-            Ticks += ticks;
-            Bytes += bytes;
-            Judged += judged;
+            var start = Stopwatch.GetTimestamp();
+            aspect.Judge(need, facets[0]);
+            var (began, held) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
+            for (var facet = 1; facet < facets.Length; facet++) aspect.Judge(need, facets[facet]);
+            var (ended, holds) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
+            return new(began - start, ended - began, holds - held);
         }
+
+        public Lap Least(Lap other) => new(Math.Min(FirstTicks, other.FirstTicks), Math.Min(Ticks, other.Ticks), Math.Min(Bytes, other.Bytes));
     }
 }
