@@ -57,33 +57,35 @@ public readonly record struct TorqueLine
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(fanTorqueAtRatedRpm);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(voltsRatio);
-        var load = fanTorqueAtRatedRpm / (RatedRpm * RatedRpm);
-        return Surplus(BreakdownRpm, load, voltsRatio) >= 0 ? RunningOnFan(load, voltsRatio) : StalledOnFan(load, voltsRatio);
+        var (load, most) = (fanTorqueAtRatedRpm / (RatedRpm * RatedRpm), breakdownTorque * voltsRatio * voltsRatio);
+        return HasTorqueOver(BreakdownRpm, load, most) ? RunningOnFan(load, most) : StalledOnFan(load, most);
     }
 
     /// <summary>
-    /// From breakdown up the torque only falls and the fan's only grows: one crossing lies there. The surplus is concave there, since Kloss's curve is up to √3 times the slip at breakdown:
+    /// From breakdown up the torque only falls and the fan's only grows: one crossing lies there. Kloss's curve is concave up to √3 times the slip at breakdown, and so is what is over:
     /// from synchronous speed Newton's steps only come down to the crossing, and end where they come down no more.
     /// </summary>
-    private double RunningOnFan(double load, double voltsRatio)
+    private double RunningOnFan(double load, double most)
     {
         for (var rpm = SynchronousRpm; ;)
         {
             var slip = SlipAt(rpm);
             var (square, breakdownSquare) = (slip * slip, breakdownSlip * breakdownSlip);
-            var rise = 2 * breakdownTorque * voltsRatio * voltsRatio * breakdownSlip * (breakdownSquare - square) / ((square + breakdownSquare) * (square + breakdownSquare));
-            var next = rpm + (Surplus(rpm, load, voltsRatio) / ((rise / SynchronousRpm) + (2 * load * rpm)));
+            var torqueOfSlip = 2 * most * breakdownSlip / (square + breakdownSquare);
+            var over = (torqueOfSlip * slip) - (load * rpm * rpm);
+            var fall = (torqueOfSlip * (breakdownSquare - square) / (square + breakdownSquare) / SynchronousRpm) + (2 * load * rpm);
+            var next = rpm + (over / fall);
             if (!(next < rpm)) return rpm;
             rpm = next;
         }
     }
 
     /// <summary>With no torque over at breakdown: down to the first speed at which it has some.</summary>
-    private double StalledOnFan(double load, double voltsRatio)
+    private double StalledOnFan(double load, double most)
     {
         const int Steps = 200;
         var (low, high) = (BreakdownRpm, SynchronousRpm);
-        for (var step = 1; step <= Steps && Surplus(low, load, voltsRatio) < 0; step++)
+        for (var step = 1; step <= Steps && !HasTorqueOver(low, load, most); step++)
         {
             high = low;
             low = BreakdownRpm * (Steps - step) / Steps;
@@ -92,15 +94,19 @@ public readonly record struct TorqueLine
         for (var halving = 0; halving < 60; halving++)
         {
             var middle = (low + high) / 2;
-            if (Surplus(middle, load, voltsRatio) < 0) high = middle;
-            else low = middle;
+            if (HasTorqueOver(middle, load, most)) low = middle;
+            else high = middle;
         }
 
         return (low + high) / 2;
     }
 
-    /// <summary>The motor's torque less the fan's.</summary>
-    private double Surplus(double rpm, double load, double voltsRatio) => TorqueAt(rpm, voltsRatio) - (load * rpm * rpm);
+    /// <summary>Whether its torque is at least the fan's.</summary>
+    private bool HasTorqueOver(double rpm, double load, double most)
+    {
+        var slip = SlipAt(rpm);
+        return 2 * most * slip * breakdownSlip >= load * rpm * rpm * ((slip * slip) + (breakdownSlip * breakdownSlip));
+    }
 
     private double SlipAt(double rpm) => (SynchronousRpm - rpm) / SynchronousRpm;
 }

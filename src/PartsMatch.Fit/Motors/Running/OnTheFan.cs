@@ -22,7 +22,7 @@ public sealed record OnTheFan
 
     private OnTheFan(OldOnFan[] olds, IReadOnlyList<RatedPoint> news, Func<RatedPoint, RatedPoint, double> sheave, double diameter)
     {
-        (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(16));
+        (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(CountOf(olds[0], news[0]) * olds.Length * news.Count));
         foreach (var old in olds)
         {
             for (var one = 0; one < news.Count; one++) AddCases(old, news[one], sheave(old.Rated, news[one]), diameter);
@@ -129,6 +129,10 @@ public sealed record OnTheFan
     private bool IsCarried(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
 
     private bool IsRated(FanCase one) => one.NewLoading < Rating + 0.005;
+
+    private static int CountOf(OldOnFan old, RatedPoint one) => old.Cases.Length * Ends(old.Rated.ShaftWatts) * Ends(one.ShaftWatts) * Ends(one.Breakdown);
+
+    private static int Ends(Band band) => band.IsExact ? 1 : 2;
 
     private void AddCases(OldOnFan old, RatedPoint one, double sheave, double diameter)
     {
