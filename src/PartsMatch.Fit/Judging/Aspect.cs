@@ -64,5 +64,5 @@ public abstract class Aspect<TSpec, TSite, TFacet>(string title, bool isDeciding
     public sealed override object FacetOf(Spec part) => Read((TSpec)part);
 
     /// <inheritdoc/>
-    public sealed override Finding Judge(Need need, object facet) => Judge(new Need<TSpec, TSite>((TSpec)need.Plate, (TSite)need.Site), (TFacet)facet);
+    public sealed override Finding Judge(Need need, object facet) => Judge(new Need<TSpec, TSite>(need), (TFacet)facet);
 }

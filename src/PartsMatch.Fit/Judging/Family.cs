@@ -225,7 +225,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     /// <inheritdoc/>
     public override AfterSwapReport AfterSwap(Need need, Spec part, Readings readings) => rules.AfterSwap(Typed(need), rules.Deduce((TSpec)part).Spec, (TReadings)readings);
 
-    private static Need<TSpec, TSite> Typed(Need need) => new((TSpec)need.Plate, (TSite)need.Site);
+    private static Need<TSpec, TSite> Typed(Need need) => new(need);
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

@@ -12,13 +12,44 @@ public abstract record Readings;
 /// <summary>What is to be replaced, and where: plate and site of one family.</summary>
 /// <param name="Plate">What the old part was, with what could be deduced.</param>
 /// <param name="Site">What the new one will meet, with what could be deduced from the plate.</param>
-public sealed record Need(Spec Plate, Site Site);
+/// <remarks>Needs are equal when plate and site are; a changed copy remembers nothing of what follows from another need.</remarks>
+public sealed record Need(Spec Plate, Site Site)
+{
+    private Need(Need other) => (Plate, Site, Memory) = (other.Plate, other.Site, new());
+
+    /// <summary>What was worked out of it.</summary>
+    internal NeedMemory Memory { get; } = new();
+
+    /// <inheritdoc/>
+    public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Plate, Site);
+}
 
 /// <summary>The same, typed for a family's aspects.</summary>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-/// <param name="Plate">What the old part was.</param>
-/// <param name="Site">What the new one will meet.</param>
-public readonly record struct Need<TSpec, TSite>(TSpec Plate, TSite Site)
+public readonly struct Need<TSpec, TSite>
     where TSpec : Spec
-    where TSite : Site;
+    where TSite : Site
+{
+    private readonly NeedMemory memory;
+
+    /// <summary>A need that was not read from texts.</summary>
+    /// <param name="plate">What the old part was.</param>
+    /// <param name="site">What the new one will meet.</param>
+    public Need(TSpec plate, TSite site) => (Plate, Site, memory) = (plate, site, new());
+
+    internal Need(Need need) => (Plate, Site, memory) = ((TSpec)need.Plate, (TSite)need.Site, need.Memory);
+
+    /// <summary>What the old part was.</summary>
+    public TSpec Plate { get; }
+
+    /// <summary>What the new one will meet.</summary>
+    public TSite Site { get; }
+
+    /// <summary>What follows from the need alone, whatever the part: worked out when it is first asked for, and remembered, since a query judges hundreds of facets for one need.</summary>
+    /// <param name="work">Works it out of the need and nothing else; a static lambda or method, by which it is found again.</param>
+    public T Once<T>(Func<Need<TSpec, TSite>, T> work) => memory.Recall(work, this);
+}

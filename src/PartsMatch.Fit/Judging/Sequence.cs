@@ -19,6 +19,9 @@ public readonly struct Sequence<T> : IReadOnlyList<T>, IEquatable<Sequence<T>>
     /// <inheritdoc/>
     public T this[int index] => all.AsSpan()[index];
 
+    /// <summary>The values, to be walked without an enumerator.</summary>
+    public ReadOnlySpan<T> AsSpan() => all;
+
     /// <summary>Whether all values are equal, in order.</summary>
     public static bool operator ==(Sequence<T> left, Sequence<T> right) => left.Equals(right);
 

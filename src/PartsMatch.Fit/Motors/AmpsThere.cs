@@ -16,32 +16,57 @@ public readonly record struct AmpsThere(double Most, double Least, double? Volts
     /// <param name="candidate">The candidate's taps: with no volts measured, old and new are compared at those of the old taps that one of these takes.</param>
     public static AmpsThere Of(MotorAmps amps, MotorNeed need, Phases phases, Sequence<VoltTap> candidate)
     {
-        var supply = SupplyVolts.Of(need.Site, phases);
-        var taps = amps.Connections.Taps;
-        var hertz = need.Site.SupplyFrequency?.Hertz;
-        var held = amps.Rows.Where(row => hertz is not { } there || double.IsNaN(row.Hertz) || SupplyWindows.TakesFrequency(row.Hertz, there)).ToList();
-        if (held.Count == 0) held = [.. amps.Rows];
-        var choice = TapChoice.Best(taps, supply, TapChoice.Old(need));
-        List<Taken> likely = choice is { } chosen && chosen.Tap.Takes(chosen.Supply.Volts)
-            ? [.. At(held, chosen.Tap, chosen.Supply.Volts)]
-            : supply.LinesMeasured ? [] : [.. Supposed(need, candidate).SelectMany(volts => taps.Where(tap => tap.Takes(volts)).OrderBy(tap => tap.Off(volts)).Take(1).SelectMany(tap => At(held, tap, volts)))];
-        List<Taken> possible = supply.LinesMeasured
-            ? [.. taps.SelectMany(tap => supply.Available.Where(there => tap.Takes(there.Volts)).SelectMany(there => At(held, tap, there.Volts))
-                .Concat(supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff) ? held.Where(row => row.Tap == tap).SelectMany(Ends) : []))]
-            : [];
-        if (possible.Count == 0) possible = [.. held.SelectMany(Ends)];
-        if (likely.Count == 0) likely = possible;
-        var most = likely.MaxBy(one => one.Amps);
-        return new(most.Amps, possible.Min(one => one.Amps), most.Volts, hertz is null && held.Select(row => row.Hertz).Distinct().Count() > 1 ? "supplyFrequency" : supply.LinesMeasured ? "neutralVolts" : "volts");
+        var (supply, hertz) = (SupplyVolts.Of(need, phases), SupplyVolts.HertzOf(need));
+        var taken = new TakenAmps(amps.Rows, hertz);
+        var choice = TapChoice.Best(amps.Connections.Taps, supply, TapChoice.Old(need));
+        var likely = choice is { } chosen && chosen.Tap.Takes(chosen.Supply.Volts) ? taken.At(chosen.Tap, chosen.Supply.Volts)
+            : supply.LinesMeasured ? TakenRange.None
+            : Supposed(amps.Connections.Taps, taken, need, candidate);
+        var possible = supply.LinesMeasured ? Possible(amps.Connections.Taps, taken, supply) : TakenRange.None;
+        if (possible.IsNone) possible = taken.AtEnds(null);
+        if (likely.IsNone) likely = possible;
+        return new(likely.Most, possible.Least, likely.VoltsOfMost, hertz is null && taken.HaveSeveralFrequencies ? "supplyFrequency" : supply.LinesMeasured ? "neutralVolts" : "volts");
     }
 
     /// <summary>With nothing measured the supply is one that the old motor took: the middle of its taps, where the candidate takes it too.</summary>
-    private static IEnumerable<double> Supposed(MotorNeed need, Sequence<VoltTap> candidate) =>
-        VoltTap.Of(need.Plate.Voltage).Select(tap => (tap.Low + tap.High) / 2).Where(volts => candidate.Any(tap => tap.Takes(volts)));
+    private static TakenRange Supposed(Sequence<VoltTap> taps, TakenAmps taken, MotorNeed need, Sequence<VoltTap> candidate)
+    {
+        var all = TakenRange.None;
+        foreach (var old in VoltTap.OfOld(need).AsSpan())
+        {
+            var volts = (old.Low + old.High) / 2;
+            if (Nearest(candidate, volts) is not null && Nearest(taps, volts) is { } tap) all = all.With(taken.At(tap, volts));
+        }
 
-    private static IEnumerable<Taken> At(IEnumerable<AmpsRow> rows, VoltTap tap, double volts) => rows.Where(row => row.Tap == tap).Select(row => new Taken(row.At(volts), volts));
+        return all;
+    }
 
-    private static IEnumerable<Taken> Ends(AmpsRow row) => [new(row.AtLow, row.Tap?.Low), new(row.AtHigh, row.Tap?.High)];
+    /// <summary>What it could take at any of the volts that are there, or that a neutral nobody measured may bring.</summary>
+    private static TakenRange Possible(Sequence<VoltTap> taps, TakenAmps taken, SupplyVolts supply)
+    {
+        var all = TakenRange.None;
+        foreach (var tap in taps.AsSpan())
+        {
+            foreach (var there in supply.Available.AsSpan())
+            {
+                if (tap.Takes(there.Volts)) all = all.With(taken.At(tap, there.Volts));
+            }
 
-    private readonly record struct Taken(double Amps, double? Volts);
+            if (supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)) all = all.With(taken.AtEnds(tap));
+        }
+
+        return all;
+    }
+
+    /// <summary>The tap nearest to volts of those that take them; null when none does.</summary>
+    private static VoltTap? Nearest(Sequence<VoltTap> taps, double volts)
+    {
+        VoltTap? nearest = null;
+        foreach (var tap in taps.AsSpan())
+        {
+            if (tap.Takes(volts) && (nearest is not { } before || tap.Off(volts) < before.Off(volts))) nearest = tap;
+        }
+
+        return nearest;
+    }
 }

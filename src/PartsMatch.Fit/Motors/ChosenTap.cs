@@ -12,7 +12,7 @@ internal readonly record struct ChosenTap(VoltTap Tap, double? Amps)
     {
         var taps = VoltTap.Of(part.Voltage);
         var phases = part.Phase ?? need.Site.SupplyPhase;
-        var best = phases is { } known ? TapChoice.Best(taps, SupplyVolts.Of(need.Site, known), TapChoice.Old(need)) : null;
+        var best = phases is { } known ? TapChoice.Best(taps, SupplyVolts.Of(need, known), TapChoice.Old(need)) : null;
         var chosen = best is { } choice && choice.Tap.Takes(choice.Supply.Volts) ? choice.Tap : taps.Count == 1 ? taps[0] : (VoltTap?)null;
         return chosen is { } tap ? new(tap, AmpsAt(part, tap)) : null;
     }

@@ -19,22 +19,30 @@ public sealed record CircuitDevice(string Name, string Field, double Carries, bo
     private const double EasyShare = 0.8;
 
     /// <summary>Contact and cycling switch with their full-load amps, where given.</summary>
-    public static IReadOnlyList<CircuitDevice> FullLoad(MotorSite site) =>
+    public static CircuitDevice[] FullLoad(MotorNeed need) => need.Once(static need => (CircuitDevice[])
     [
-        .. Rated("contact", "contactFullLoadAmps", site.ContactFullLoadAmps, null, site.OtherFullLoadAmps, null),
-        .. Rated("cycling switch", "cyclingSwitchFullLoadAmps", site.CyclingSwitchFullLoadAmps, null, null, null),
-    ];
+        .. Rated("contact", "contactFullLoadAmps", need.Site.ContactFullLoadAmps, null, need.Site.OtherFullLoadAmps, null),
+        .. Rated("cycling switch", "cyclingSwitchFullLoadAmps", need.Site.CyclingSwitchFullLoadAmps, null, null, null),
+    ]);
 
     /// <summary>Contact and cycling switch with their locked-rotor amps, marked or taken as 6 times the full-load ones.</summary>
-    public static IReadOnlyList<CircuitDevice> LockedRotor(MotorSite site) =>
+    public static CircuitDevice[] LockedRotor(MotorNeed need) => need.Once(static need => (CircuitDevice[])
     [
-        .. Rated("contact", "contactLockedRotorAmps", site.ContactLockedRotorAmps, site.ContactFullLoadAmps, site.OtherLockedRotorAmps, site.OtherFullLoadAmps),
-        .. Rated("cycling switch", "cyclingSwitchLockedRotorAmps", site.CyclingSwitchLockedRotorAmps, site.CyclingSwitchFullLoadAmps, null, null),
-    ];
+        .. Rated("contact", "contactLockedRotorAmps", need.Site.ContactLockedRotorAmps, need.Site.ContactFullLoadAmps, need.Site.OtherLockedRotorAmps, need.Site.OtherFullLoadAmps),
+        .. Rated("cycling switch", "cyclingSwitchLockedRotorAmps", need.Site.CyclingSwitchLockedRotorAmps, need.Site.CyclingSwitchFullLoadAmps, null, null),
+    ]);
 
     /// <summary>The device that decides: one that never takes the amps, else the one nearest to its rating or furthest over it; null when none is rated.</summary>
-    public static CircuitDevice? Deciding(IEnumerable<CircuitDevice> devices, AmpsThere amps) =>
-        devices.OrderByDescending(device => device.NeverTakes(amps.Least)).ThenByDescending(device => device.Shortfall(amps.Most)).FirstOrDefault();
+    public static CircuitDevice? Deciding(CircuitDevice[] devices, AmpsThere amps)
+    {
+        CircuitDevice? deciding = null;
+        foreach (var device in devices)
+        {
+            if (deciding is null || device.IsTighterThan(deciding, amps)) deciding = device;
+        }
+
+        return deciding;
+    }
 
     /// <summary>Whether it carries so many amps of the motor beside the others'.</summary>
     public bool Takes(double amps) => Within.AtMost(amps + Others, Carries);
@@ -45,12 +53,26 @@ public sealed record CircuitDevice(string Name, string Field, double Carries, bo
     /// <summary>0 up to an easy share of its rating, 1 at the rating, and on beyond it.</summary>
     public double Shortfall(double amps) => Math.Max(0, (((amps + Others) / Carries) - EasyShare) / (1 - EasyShare));
 
-    /// <summary>The load in words: "4.2 A, 7.2 A with the other motors".</summary>
-    public string Load(double amps) => Others > 0 ? FormattableString.Invariant($"{amps:0.##} A, {amps + Others:0.##} A with the other motors") : FormattableString.Invariant($"{amps:0.##} A");
+    private bool IsTighterThan(CircuitDevice other, AmpsThere amps)
+    {
+        var (never, otherNever) = (NeverTakes(amps.Least), other.NeverTakes(amps.Least));
+        return never == otherNever ? Shortfall(amps.Most) > other.Shortfall(amps.Most) : never;
+    }
 
     private static IEnumerable<CircuitDevice> Rated(string name, string field, ElectricCurrent? marked, ElectricCurrent? sixth, ElectricCurrent? others, ElectricCurrent? othersSixth)
     {
         if ((marked?.Amperes ?? sixth?.Amperes * LockedRotorTimes) is not { } carries) yield break;
         yield return new(name, field, carries, marked is not null, others?.Amperes ?? (othersSixth?.Amperes * LockedRotorTimes) ?? 0, others is not null || othersSixth is null);
     }
+}
+
+/// <summary>What goes through a contact or switch: "4.2 A, 7.2 A with the other motors"; formed only when it is shown.</summary>
+/// <param name="Device">The contact or switch.</param>
+/// <param name="Amps">Amps of the motor.</param>
+internal readonly record struct DeviceLoad(CircuitDevice Device, double Amps)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Device.Others > 0
+        ? FormattableString.Invariant($"{Amps:0.##} A, {Amps + Device.Others:0.##} A with the other motors")
+        : FormattableString.Invariant($"{Amps:0.##} A");
 }

@@ -28,17 +28,28 @@ public static class HighSpeed
     /// <summary>The figures that are possible at a supply's frequency: one, unless something is unknown.</summary>
     /// <param name="points">Figures by frequency.</param>
     /// <param name="supplyHertz">The supply's frequency; null when unknown. A frequency that no figure holds at leaves all possible: another aspect judges it.</param>
-    public static IReadOnlyList<double> At(Sequence<AtFrequency> points, double? supplyHertz)
-    {
-        var there = points.Where(point => supplyHertz is not { } hertz || double.IsNaN(point.Hertz) || SupplyWindows.TakesFrequency(point.Hertz, hertz)).ToList();
-        return [.. (there.Count > 0 ? there : [.. points]).Select(point => point.Value).Distinct()];
-    }
+    public static Sequence<double> At(Sequence<AtFrequency> points, double? supplyHertz) =>
+        supplyHertz is { } hertz && Distinct(points, hertz) is { Count: > 0 } there ? there : Distinct(points, double.NaN);
 
     /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and not several speeds.</summary>
     public static bool MayBeByFrequency(MotorSpec spec) =>
         spec.Frequency is null && spec.Speeds is not > 1 && (spec.Speed is { Count: > 1 }
             ? MayStep([.. spec.Speed.Select(speed => speed.RevolutionsPerMinute)], RatedSpeeds.SpeedsInStep)
             : spec.Power is { Count: > 1 } && MayStep([.. spec.Power.Select(power => (double)power.Watts)], RatedSpeeds.PowersInStep));
+
+    /// <summary>The different figures that hold at a frequency, each once; all of them at NaN.</summary>
+    private static Sequence<double> Distinct(Sequence<AtFrequency> points, double hertz)
+    {
+        Span<double> values = points.Count <= 8 ? stackalloc double[8] : new double[points.Count];
+        var count = 0;
+        foreach (var point in points.AsSpan())
+        {
+            var holds = double.IsNaN(hertz) || double.IsNaN(point.Hertz) || SupplyWindows.TakesFrequency(point.Hertz, hertz);
+            if (holds && !values[..count].Contains(point.Value)) values[count++] = point.Value;
+        }
+
+        return Sequence.Of<double>(values[..count]);
+    }
 
     private static bool MayStep(double[] figures, double within) =>
         RatedSpeeds.InStep(Mains, figures, within) || RatedSpeeds.InStep([.. Mains.Reverse()], figures, within);

@@ -18,6 +18,9 @@ public static class LowerSpeeds
     /// <summary>They are, fastest first; empty for a motor of one speed.</summary>
     public static Sequence<LowerSpeed> Of(MotorSpec motor) => [.. Rows(motor).Select(one => one.Speed)];
 
+    /// <summary>Those of the old motor.</summary>
+    public static Sequence<LowerSpeed> OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+
     /// <summary>Their full-load amps, in the same order.</summary>
     public static Sequence<MotorAmps> FullLoadAmps(MotorSpec motor) => [.. Rows(motor).Select(one => MotorAmps.Of(motor, row => row.SpeedRow == one.Row ? row.FullLoadAmps : null))];
 

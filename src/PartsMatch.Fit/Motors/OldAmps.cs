@@ -27,7 +27,7 @@ public readonly record struct OldAmps(double Amps, double Took, double? TookAt, 
     /// <param name="need">Plate and site.</param>
     /// <param name="candidate">The candidate's taps.</param>
     /// <param name="now">The candidate's amps.</param>
-    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(MotorAmps.FullLoad(need.Plate), need, candidate, now) ?? OfEquipment(need);
+    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(need.Once(static need => MotorAmps.FullLoad(need.Plate)), need, candidate, now) ?? OfEquipment(need);
 
     /// <summary>Any amps of the old motor; null when unknown.</summary>
     /// <param name="amps">The old motor's.</param>
@@ -45,7 +45,7 @@ public readonly record struct OldAmps(double Amps, double Took, double? TookAt, 
 
     /// <summary>What the equipment's own plate gives; its volts are the equipment's.</summary>
     /// <param name="need">Plate and site.</param>
-    public static OldAmps? OfEquipment(MotorNeed need) => need.Site.EquipmentFanAmps?.Amperes is { } amps ? new(amps, amps, null, null) : null;
+    public static OldAmps? OfEquipment(MotorNeed need) => need.Once(static need => need.Site.EquipmentFanAmps?.Amperes is { } amps ? new OldAmps(amps, amps, null, null) : (OldAmps?)null);
 
     /// <summary>Whether a motor takes no more than the old one.</summary>
     public bool IsNotExceededBy(double amps) => Within.AtMost(amps, Amps * Same);

@@ -11,6 +11,8 @@ public static class PoleCounts
     /// <summary>Pole counts that fan motors are wound for.</summary>
     public static IReadOnlyList<int> All { get; } = [2, 4, 6, 8, 10, 12, 14, 16];
 
+    private static readonly int[] Wound = [.. All];
+
     /// <summary>Synchronous speed in rpm.</summary>
     public static double Synchronous(int poles, double hertz) => 120 * hertz / poles;
 
@@ -18,6 +20,25 @@ public static class PoleCounts
     /// <param name="rpm">Full-load speed, in rpm.</param>
     /// <param name="hertz">Frequency, in Hz.</param>
     public static IReadOnlyList<int> Of(double rpm, double hertz) => [.. All.Where(poles => Fits(rpm, poles, hertz))];
+
+    /// <summary>The least of them; null when it can be none.</summary>
+    /// <param name="rpm">Full-load speed, in rpm.</param>
+    /// <param name="hertz">Frequency, in Hz.</param>
+    public static int? Fewest(double rpm, double hertz)
+    {
+        foreach (var poles in Wound)
+        {
+            if (Fits(rpm, poles, hertz)) return poles;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether two full-load speeds can be of one pole count.</summary>
+    /// <param name="rpm">One, in rpm.</param>
+    /// <param name="other">The other, in rpm.</param>
+    /// <param name="hertz">Frequency, in Hz.</param>
+    public static bool CanBeAlike(double rpm, double other, double hertz) => Array.Exists(Wound, poles => Fits(rpm, poles, hertz) && Fits(other, poles, hertz));
 
     /// <summary>Whether a motor of so many poles can have this full-load speed.</summary>
     public static bool Fits(double rpm, int poles, double hertz)

@@ -17,7 +17,7 @@ internal static class ShaftBushings
     ];
 
     /// <summary>Whether a bushing takes this shaft into this hub.</summary>
-    public static bool Takes(double shaft, double bore) => Stocked.Any(one => Agree(one.Shaft, shaft) && Agree(one.Bore, bore));
+    public static bool Takes(double shaft, double bore) => Array.Exists(Stocked, one => Agree(one.Shaft, shaft) && Agree(one.Bore, bore));
 
     /// <summary>Whether two diameters are the same to the trade.</summary>
     public static bool Agree(double one, double other) => Within.AtMost(Math.Abs(one - other), Tolerance);

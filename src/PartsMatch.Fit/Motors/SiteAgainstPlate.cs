@@ -53,7 +53,7 @@ public static class SiteAgainstPlate
     {
         var taps = VoltTap.Of(need.Plate.Voltage);
         Phases[] possible = need.Plate.Phase is { } known ? [known] : [Phases.Single, Phases.Three];
-        var choices = possible.Select(phases => TapChoice.Best(taps, SupplyVolts.Of(need.Site, phases), oldBetween: null)).OfType<TapChoice>().ToList();
+        var choices = possible.Select(phases => TapChoice.Best(taps, SupplyVolts.Of(need, phases), oldBetween: null)).OfType<TapChoice>().ToList();
         return choices.Count == 0 || choices.Exists(choice => choice.Tap.Takes(choice.Supply.Volts)) ? null : choices[0];
     }
 

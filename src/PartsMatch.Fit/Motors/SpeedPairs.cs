@@ -18,6 +18,14 @@ public readonly record struct SpeedName(int Place, int Count, double? Rpm)
     public override string ToString() => Rpm is { } rpm ? FormattableString.Invariant($"{Word}, {rpm:0} rpm") : Word;
 }
 
+/// <summary>What a speed is called, without its rpm: low; formed only when it is shown.</summary>
+/// <param name="Name">The name.</param>
+internal readonly record struct Called(SpeedName Name)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Name.Word;
+}
+
 /// <summary>A speed of the old motor below its highest that the site uses, and the part's speed that serves it.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Old">What the old motor is rated for there.</param>
@@ -39,26 +47,38 @@ public static class SpeedPairs
     /// <param name="means">How the part has several speeds; null when unknown.</param>
     public static IReadOnlyList<SpeedPair> Of(MotorNeed need, Sequence<LowerSpeed> part, SpeedMeans? means)
     {
-        var old = LowerSpeeds.Of(need.Plate);
+        var old = LowerSpeeds.OfOld(need);
         var used = Math.Min(old.Count, (need.Site.SpeedsUsed ?? 1) - 1);
+        if (used <= 0) return [];
         var byPoles = means == SpeedMeans.SeparateWindings && need.Plate.SpeedMeans == SpeedMeans.SeparateWindings;
-        var pairs = new List<SpeedPair>();
+        var hertz = byPoles ? SupplyVolts.HertzOf(need) : null;
+        var pairs = new SpeedPair[used];
         var next = 0;
         for (var place = 0; place < used; place++)
         {
             var last = Math.Max(next, part.Count - used + place);
-            int? row = next >= part.Count ? null
-                : Enumerable.Range(next, Math.Min(last, part.Count - 1) - next + 1)
-                    .OrderBy(one => byPoles && !SharePoles(old[place], part[one], need.Site.SupplyFrequency?.Hertz))
-                    .ThenBy(one => Math.Abs(part[one].Rpm - old[place].Rpm ?? 0))
-                    .First();
-            pairs.Add(new(new(place + 1, old.Count + 1, old[place].Rpm), old[place], place, row));
+            int? row = next >= part.Count ? null : Nearest(old[place], part, next, Math.Min(last, part.Count - 1), byPoles, hertz);
+            pairs[place] = new(new(place + 1, old.Count + 1, old[place].Rpm), old[place], place, row);
             next = (row ?? next) + 1;
         }
 
         return pairs;
     }
 
+    /// <summary>The part's speed that serves one of the old motor's, among those from one place to another: the first of those that are equally near.</summary>
+    private static int Nearest(LowerSpeed old, Sequence<LowerSpeed> part, int from, int to, bool byPoles, double? hertz)
+    {
+        var (nearest, differsInPoles, off) = (from, true, double.PositiveInfinity);
+        for (var row = from; row <= to; row++)
+        {
+            var (differs, apart) = (byPoles && !SharePoles(old, part[row], hertz), Math.Abs(part[row].Rpm - old.Rpm ?? 0));
+            if ((differs && !differsInPoles) || (differs == differsInPoles && apart >= off)) continue;
+            (nearest, differsInPoles, off) = (row, differs, apart);
+        }
+
+        return nearest;
+    }
+
     private static bool SharePoles(LowerSpeed old, LowerSpeed part, double? hertz) =>
-        hertz is { } there && old.Rpm is { } before && part.Rpm is { } now && PoleCounts.Of(before, there).Intersect(PoleCounts.Of(now, there)).Any();
+        hertz is { } there && old.Rpm is { } before && part.Rpm is { } now && PoleCounts.CanBeAlike(before, now, there);
 }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
@@ -48,7 +49,7 @@ public sealed class SupplyVolts
     }
 
     /// <summary>All of them, lines first.</summary>
-    public IReadOnlyList<AvailableVolts> Available { get; }
+    public Sequence<AvailableVolts> Available { get; }
 
     /// <summary>Readings against neutral that are not offered.</summary>
     public IReadOnlyList<double> Refused { get; }
@@ -56,15 +57,43 @@ public sealed class SupplyVolts
     /// <summary>Whether volts between lines were measured.</summary>
     public bool LinesMeasured => lines.Length > 0;
 
-    /// <summary>What a site offers.</summary>
-    public static SupplyVolts Of(MotorSite site, Phases phases) => new(site, phases);
+    /// <summary>What a need's site offers.</summary>
+    public static SupplyVolts Of(MotorNeed need, Phases phases) => phases == Phases.Three
+        ? need.Once(static need => new SupplyVolts(need.Site, Phases.Three))
+        : need.Once(static need => new SupplyVolts(need.Site, Phases.Single));
+
+    /// <summary>The supply's frequency, Hz; null when unknown.</summary>
+    public static double? HertzOf(MotorNeed need) => need.Once(static need => need.Site.SupplyFrequency?.Hertz);
 
     /// <summary>Whether a neutral that nobody measured could still help a tap.</summary>
     /// <param name="tap">The tap.</param>
     /// <param name="most">How far off its volts may lie.</param>
-    public bool NeutralMayHelp(VoltTap tap, double most) =>
-        neutralUnmeasured && lines.Any(line => neutralRatios.Any(ratio =>
-            Within.AtLeast(line * ratio * (1 + RatioWithin), tap.Low * (1 - most)) && Within.AtMost(line * ratio * (1 - RatioWithin), tap.High * (1 + most))));
+    public bool NeutralMayHelp(VoltTap tap, double most)
+    {
+        if (!neutralUnmeasured) return false;
+        foreach (var line in lines)
+        {
+            foreach (var ratio in neutralRatios)
+            {
+                if (Within.AtLeast(line * ratio * (1 + RatioWithin), tap.Low * (1 - most)) && Within.AtMost(line * ratio * (1 - RatioWithin), tap.High * (1 + most))) return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether it could help any of a motor's taps.</summary>
+    /// <param name="taps">The taps.</param>
+    /// <param name="most">How far off its volts may lie.</param>
+    public bool NeutralMayHelpAny(Sequence<VoltTap> taps, double most)
+    {
+        foreach (var tap in taps.AsSpan())
+        {
+            if (NeutralMayHelp(tap, most)) return true;
+        }
+
+        return false;
+    }
 
     private static double[] RatiosOf(SupplyArrangement? arrangement) => arrangement switch
     {

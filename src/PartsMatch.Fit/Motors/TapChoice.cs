@@ -14,16 +14,27 @@ public readonly record struct TapChoice(VoltTap Tap, AvailableVolts Supply)
     /// <param name="taps">The part's taps.</param>
     /// <param name="supply">What is there.</param>
     /// <param name="oldBetween">What the old motor was connected between; null when unknown.</param>
-    public static TapChoice? Best(Sequence<VoltTap> taps, SupplyVolts supply, Between? oldBetween) =>
-        taps.SelectMany(tap => supply.Available.Select(volts => (TapChoice?)new TapChoice(tap, volts)))
-            .OrderBy(choice => choice!.Value.Tap.Takes(choice.Value.Supply.Volts) ? 0 : 1)
-            .ThenBy(choice => oldBetween is null || choice!.Value.Supply.Between == oldBetween ? 0 : 1)
-            .ThenBy(choice => choice!.Value.Off)
-            .FirstOrDefault();
+    public static TapChoice? Best(Sequence<VoltTap> taps, SupplyVolts supply, Between? oldBetween)
+    {
+        TapChoice? best = null;
+        var (least, nearest) = (int.MaxValue, 0.0);
+        foreach (var tap in taps.AsSpan())
+        {
+            foreach (var volts in supply.Available.AsSpan())
+            {
+                var choice = new TapChoice(tap, volts);
+                var (misses, off) = ((tap.Takes(volts.Volts) ? 0 : 2) + (oldBetween is null || volts.Between == oldBetween ? 0 : 1), choice.Off);
+                if (misses > least || (misses == least && off >= nearest)) continue;
+                (best, least, nearest) = (choice, misses, off);
+            }
+        }
+
+        return best;
+    }
 
     /// <summary>What the old motor was connected between: where its plate's volts are found; null when unknown or found nowhere.</summary>
-    public static Between? Old(MotorNeed need) =>
+    public static Between? Old(MotorNeed need) => need.Once(static need =>
         need.Plate.Phase == Phases.Three ? Between.Lines
-        : Best(VoltTap.Of(need.Plate.Voltage), SupplyVolts.Of(need.Site, Phases.Single), Between.Lines) is { } choice && choice.Tap.Takes(choice.Supply.Volts)
-            ? choice.Supply.Between : null;
+        : Best(VoltTap.OfOld(need), SupplyVolts.Of(need, Phases.Single), Between.Lines) is { } choice && choice.Tap.Takes(choice.Supply.Volts)
+            ? choice.Supply.Between : (Between?)null);
 }

@@ -18,6 +18,9 @@ public readonly record struct VoltTap(double Low, double High)
     /// <summary>The taps of a spec, in its order; empty when unknown.</summary>
     public static Sequence<VoltTap> Of(Taps? taps) => taps is null ? default : [.. taps.Select(Of)];
 
+    /// <summary>The old motor's taps.</summary>
+    internal static Sequence<VoltTap> OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate.Voltage));
+
     /// <summary>One tap.</summary>
     public static VoltTap Of(Spread<ElectricPotential> tap) => new(Rounded.To(tap.First.Volts, 1), Rounded.To(tap.Last.Volts, 1));
 

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Physics;
 /// anchored at breakdown is 14 to 21 % low where motors run (worked from Chapman's wound-rotor example). Torque goes with the square of the volts
 /// at the same slip (NEMA MG 1 12.44.2); the slip at breakdown does not change with them.
 /// </remarks>
-public sealed record TorqueLine
+public readonly record struct TorqueLine
 {
     private readonly double breakdownTorque;
     private readonly double breakdownSlip;
@@ -57,13 +57,35 @@ public sealed record TorqueLine
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(fanTorqueAtRatedRpm);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(voltsRatio);
-        double Surplus(double rpm) => TorqueAt(rpm, voltsRatio) - (fanTorqueAtRatedRpm * rpm * rpm / (RatedRpm * RatedRpm));
+        var (load, most) = (fanTorqueAtRatedRpm / (RatedRpm * RatedRpm), breakdownTorque * voltsRatio * voltsRatio);
+        return HasTorqueOver(BreakdownRpm, load, most) ? RunningOnFan(load, most) : StalledOnFan(load, most);
+    }
 
-        // From breakdown up the torque only falls and the fan's only grows: one crossing lies there, if the motor has torque over at breakdown.
-        // If it has none, walk down from breakdown to the first speed at which it has.
+    /// <summary>
+    /// From breakdown up the torque only falls and the fan's only grows: one crossing lies there. Kloss's curve is concave up to √3 times the slip at breakdown, and so is what is over:
+    /// from synchronous speed Newton's steps only come down to the crossing, and end where they come down no more.
+    /// </summary>
+    private double RunningOnFan(double load, double most)
+    {
+        for (var rpm = SynchronousRpm; ;)
+        {
+            var slip = SlipAt(rpm);
+            var (square, breakdownSquare) = (slip * slip, breakdownSlip * breakdownSlip);
+            var torqueOfSlip = 2 * most * breakdownSlip / (square + breakdownSquare);
+            var over = (torqueOfSlip * slip) - (load * rpm * rpm);
+            var fall = (torqueOfSlip * (breakdownSquare - square) / (square + breakdownSquare) / SynchronousRpm) + (2 * load * rpm);
+            var next = rpm + (over / fall);
+            if (!(next < rpm)) return rpm;
+            rpm = next;
+        }
+    }
+
+    /// <summary>With no torque over at breakdown: down to the first speed at which it has some.</summary>
+    private double StalledOnFan(double load, double most)
+    {
         const int Steps = 200;
         var (low, high) = (BreakdownRpm, SynchronousRpm);
-        for (var step = 1; step <= Steps && Surplus(low) < 0; step++)
+        for (var step = 1; step <= Steps && !HasTorqueOver(low, load, most); step++)
         {
             high = low;
             low = BreakdownRpm * (Steps - step) / Steps;
@@ -72,11 +94,18 @@ public sealed record TorqueLine
         for (var halving = 0; halving < 60; halving++)
         {
             var middle = (low + high) / 2;
-            if (Surplus(middle) < 0) high = middle;
-            else low = middle;
+            if (HasTorqueOver(middle, load, most)) low = middle;
+            else high = middle;
         }
 
         return (low + high) / 2;
+    }
+
+    /// <summary>Whether its torque is at least the fan's.</summary>
+    private bool HasTorqueOver(double rpm, double load, double most)
+    {
+        var slip = SlipAt(rpm);
+        return 2 * most * slip * breakdownSlip >= load * rpm * rpm * ((slip * slip) + (breakdownSlip * breakdownSlip));
     }
 
     private double SlipAt(double rpm) => (SynchronousRpm - rpm) / SynchronousRpm;

@@ -49,9 +49,14 @@ public static class BranchFuses
 {
     private static readonly double[] StandardAmps = [15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600];
 
-    private static readonly double[] SmallFuseAmps = [1, 3, 6, 10];
+    private static readonly double[] FuseAmps = [1, 3, 6, 10, .. StandardAmps];
 
     private static readonly Dictionary<BranchMotor, PublishedRow> Rows = PublishedTable.Read("nec-430-52").ToDictionary(row => Enum.Parse<BranchMotor>(row.Text("motor")));
+
+    private static readonly Dictionary<(BranchMotor, BranchDevice), double> Percents = (
+        from row in Rows
+        from device in Enum.GetValues<BranchDevice>()
+        select (Cell: (row.Key, device), Percent: row.Value.Needed(Column(device)))).ToDictionary(one => one.Cell, one => one.Percent);
 
     /// <summary>Where the sizes come from.</summary>
     public static Source SizesSource { get; } = new("NFPA 70 240.6(A), standard sizes; 430.52(C)(1) exception 1, the next size up", SourceStatus.Memory);
@@ -60,13 +65,7 @@ public static class BranchFuses
     public static Source SourceOf(BranchMotor motor) => Rows[motor].Source;
 
     /// <summary>The most it may be, in percent of the full-load current: 175 for a time-delay fuse of a single-phase motor.</summary>
-    public static double Percent(BranchMotor motor, BranchDevice device) => Rows[motor].Needed(device switch
-    {
-        BranchDevice.NonTimeDelayFuse => "nontime_delay_fuse_percent",
-        BranchDevice.TimeDelayFuse => "time_delay_fuse_percent",
-        BranchDevice.InstantaneousTripBreaker => "instantaneous_trip_breaker_percent",
-        _ => "inverse_time_breaker_percent",
-    });
+    public static double Percent(BranchMotor motor, BranchDevice device) => Percents[(motor, device)];
 
     /// <summary>The most it may be, A, before it is rounded up to a standard size.</summary>
     /// <param name="fullLoadAmps">Full-load current of the code's table, A; above 0.</param>
@@ -80,12 +79,7 @@ public static class BranchFuses
     }
 
     /// <summary>Standard sizes up to 600 A, rising; fuses also below 15 A. None for an instantaneous-trip breaker, which is set instead.</summary>
-    public static IReadOnlyList<double> StandardSizes(BranchDevice device) => device switch
-    {
-        BranchDevice.InstantaneousTripBreaker => [],
-        BranchDevice.InverseTimeBreaker => StandardAmps,
-        _ => [.. SmallFuseAmps, .. StandardAmps],
-    };
+    public static IReadOnlyList<double> StandardSizes(BranchDevice device) => Sizes(device);
 
     /// <summary>The largest standard size allowed, A: the limit itself where that is a standard size, else the next one up.</summary>
     /// <param name="fullLoadAmps">Full-load current of the code's table, A; above 0.</param>
@@ -96,6 +90,26 @@ public static class BranchFuses
     public static double? StandardSize(double fullLoadAmps, BranchMotor motor, BranchDevice device)
     {
         var most = MostAmps(fullLoadAmps, motor, device);
-        return StandardSizes(device).Where(size => Within.AtLeast(size, most)).Select(size => (double?)size).FirstOrDefault();
+        foreach (var size in Sizes(device))
+        {
+            if (Within.AtLeast(size, most)) return size;
+        }
+
+        return null;
     }
+
+    private static double[] Sizes(BranchDevice device) => device switch
+    {
+        BranchDevice.InstantaneousTripBreaker => [],
+        BranchDevice.InverseTimeBreaker => StandardAmps,
+        _ => FuseAmps,
+    };
+
+    private static string Column(BranchDevice device) => device switch
+    {
+        BranchDevice.NonTimeDelayFuse => "nontime_delay_fuse_percent",
+        BranchDevice.TimeDelayFuse => "time_delay_fuse_percent",
+        BranchDevice.InstantaneousTripBreaker => "instantaneous_trip_breaker_percent",
+        _ => "inverse_time_breaker_percent",
+    };
 }

@@ -25,9 +25,19 @@ public static class HorsepowerSeries
         1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50,
     ];
 
+    private static readonly double[] Watts = [.. Ratings.Select(rating => rating * WattsPerHorsepower)];
+
     /// <summary>How many standard ratings lie above one power, up to another: 1 from 1/3 to 1/2 hp, 0 when both mean the same rating.</summary>
     /// <param name="fromWatts">The old power, in watts.</param>
     /// <param name="toWatts">The new one, in watts; 0 steps when it is lower.</param>
-    public static int StepsUp(double fromWatts, double toWatts) =>
-        Ratings.Count(rating => rating * WattsPerHorsepower > fromWatts * (1 + SameRating) && Within.AtMost(rating * WattsPerHorsepower, toWatts * (1 + SameRating)));
+    public static int StepsUp(double fromWatts, double toWatts)
+    {
+        var steps = 0;
+        foreach (var watts in Watts)
+        {
+            if (watts > fromWatts * (1 + SameRating) && Within.AtMost(watts, toWatts * (1 + SameRating))) steps++;
+        }
+
+        return steps;
+    }
 }

@@ -23,6 +23,11 @@ public static class InsulationClasses
         Kelvins(row.Number("rise_K_with_service_factor")),
         row.Source))];
 
+    private static readonly Dictionary<InsulationClass, double> Limits = All.ToDictionary(limit => limit.Class, limit => limit.Limit.DegreesCelsius);
+
+    /// <summary>The hottest that a class bears, °C.</summary>
+    public static double LimitCelsius(InsulationClass insulation) => Limits[insulation];
+
     /// <summary>What a class bears.</summary>
     public static InsulationLimit Of(InsulationClass insulation) => All.First(limit => limit.Class == insulation);
 

@@ -28,14 +28,25 @@ public static class TypeBands
         Span(row, "breakdown"),
         row.Source))];
 
+    private static readonly Dictionary<MotorType, TypeBand> ByType = All.ToDictionary(band => band.Type!.Value);
+
+    private static readonly Dictionary<(Phases? Phases, bool? HasRunCapacitor), TypeBand> OfUnknown = (
+        from phases in (Phases?[])[null, Phases.Single, Phases.Three]
+        from hasRunCapacitor in (bool?[])[null, false, true]
+        select (phases, hasRunCapacitor)).ToDictionary(known => known, known => Around(known.phases, known.hasRunCapacitor));
+
     /// <summary>The bands of a type; null for a type that is not known.</summary>
-    public static TypeBand? Of(MotorType? type) => All.FirstOrDefault(band => band.Type == type);
+    public static TypeBand? Of(MotorType? type) => type is { } known ? ByType.GetValueOrDefault(known) : null;
 
     /// <summary>The bands of a motor's type; of an unknown one, bands that hold those of every type it may be.</summary>
     /// <remarks>An unknown type's torque is taken as an induction motor's: an electronically commutated one says so on its plate.</remarks>
-    public static TypeBand Likely(MotorType? type, Phases? phases, bool? hasRunCapacitor)
+    public static TypeBand Likely(MotorType? type, Phases? phases, bool? hasRunCapacitor) => Of(type) ?? OfUnknown[(phases, hasRunCapacitor)];
+
+    /// <summary>The same for a whole plate.</summary>
+    public static TypeBand Likely(MotorSpec motor) => Likely(motor.Type, motor.Phase, MotorKinds.HasRunCapacitor(motor));
+
+    private static TypeBand Around(Phases? phases, bool? hasRunCapacitor)
     {
-        if (Of(type) is { } known) return known;
         var possible = All.Where(band => MotorKinds.MayBe(band.Type!.Value, phases, hasRunCapacitor)).ToList();
         if (possible.Count == 0) possible = [.. All];
         var induction = possible.Where(band => band.Type != MotorType.ElectronicallyCommutated).ToList();
@@ -46,9 +57,6 @@ public static class TypeBands
             Around(induction.Count > 0 ? induction : possible, band => band.Breakdown),
             possible[0].Source with { Status = SourceStatus.Memory });
     }
-
-    /// <summary>The same for a whole plate.</summary>
-    public static TypeBand Likely(MotorSpec motor) => Likely(motor.Type, motor.Phase, MotorKinds.HasRunCapacitor(motor));
 
     private static Band Around(List<TypeBand> bands, Func<TypeBand, Band> of) => new(bands.Min(band => of(band).Low), bands.Max(band => of(band).High));
 

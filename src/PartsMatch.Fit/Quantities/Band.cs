@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging;
+
 namespace PartsMatch.Fit.Quantities;
 
 /// <summary>A value known only to lie between two limits: every estimate is one, never a single figure as if it were measured.</summary>
@@ -8,8 +10,11 @@ public readonly record struct Band(double Low, double High)
     /// <summary>The middle.</summary>
     public double Middle => (Low + High) / 2;
 
+    /// <summary>Whether it is one value.</summary>
+    public bool IsExact => Low.Equals(High);
+
     /// <summary>Both ends; one when they are the same.</summary>
-    public IReadOnlyList<double> Ends => Low.Equals(High) ? [Low] : [Low, High];
+    public Sequence<double> Ends => IsExact ? [Low] : [Low, High];
 
     /// <summary>A value known exactly.</summary>
     public static Band Exactly(double value) => new(value, value);

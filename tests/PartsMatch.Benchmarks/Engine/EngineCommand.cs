@@ -56,7 +56,7 @@ internal static class EngineCommand
         return made;
     }
 
-    private static Option<int> Counted(string name, int usual, int most, string description)
+    internal static Option<int> Counted(string name, int usual, int most, string description)
     {
         var option = new Option<int>(name) { Description = Invariant($"{description} 1 to {most}, {usual} where nothing is said."), DefaultValueFactory = _ => usual };
         option.Validators.Add(given =>

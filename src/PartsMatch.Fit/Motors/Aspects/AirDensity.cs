@@ -46,12 +46,11 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
         Rounded.To(part.ServiceFactor ?? 1, 2));
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, DensityFacet facet) => InThinAir(need, facet) with { CautionWords = Denser(need.Site) };
+    public override Finding Judge(MotorNeed need, DensityFacet facet) => InThinAir(need, facet) with { CautionWords = need.Once(static need => Denser(need.Site)) };
 
     private static Finding InThinAir(MotorNeed need, DensityFacet facet)
     {
-        if (need.Site.Altitude?.Meters is not { } metres) return Finding.Meets($"No altitude is given; up to 1000 m (3300 ft) any motor carries its rating.");
-        var altitude = Rounded.To(metres, 0);
+        if (need.Once(static need => need.Site.Altitude is { } high ? Rounded.To(high.Meters, 0) : (double?)null) is not { } altitude) return Finding.Meets($"No altitude is given; up to 1000 m (3300 ft) any motor carries its rating.");
         var limit = facet.AltitudeMost ?? UsualMost;
         if (Within.AtMost(altitude, limit)) return Finding.Meets($"It carries its rating up to {new ShownAltitude(limit)}; the place lies at {new ShownAltitude(altitude)}.") with { Margin = new(limit - altitude, "m") };
 
@@ -76,7 +75,7 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
             return Finding.Meets($"Its service factor of {facet.ServiceFactor:0.##}, left unused, makes up for {new ShownAltitude(altitude)}; {new ShownAltitude(ServiceFactorMost)} is the limit.");
         }
 
-        return Within.AtMost(altitude, LowerAmbientMost) && Rounded.Celsius(need.Site.AirMost) is { } air && Within.AtMost(air, cooler)
+        return Within.AtMost(altitude, LowerAmbientMost) && need.Once(static need => Rounded.Celsius(need.Site.AirMost)) is { } air && Within.AtMost(air, cooler)
             ? Finding.Meets($"At {new ShownAltitude(altitude)} it may sit in air up to {new ShownAir(cooler)}, 10 K less for each 1000 m over 1000 m; the air there gets to {new ShownAir(air)}.") with { Margin = new(cooler - air, "K") }
             : null;
     }

@@ -57,7 +57,10 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     }
 
     /// <summary>The hottest air there, °C: measured, else what the old motor was made for; null when neither is known.</summary>
-    internal static double? HottestAir(MotorNeed need) => Rounded.Celsius(need.Site.AirMost ?? need.Plate.AmbientMost);
+    internal static double? HottestAir(MotorNeed need) => need.Once(static need => Rounded.Celsius(need.Site.AirMost ?? need.Plate.AmbientMost));
+
+    /// <summary>The coldest air there, °C, likewise.</summary>
+    private static double? ColdestAir(MotorNeed need) => need.Once(static need => Rounded.Celsius(need.Site.AirLeast ?? need.Plate.AmbientLeast));
 
     private static Finding InHeat(MotorNeed need, AmbientFacet facet)
     {
@@ -82,7 +85,7 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     /// <summary>The answer for the cold; null when neither the air nor the old motor says anything of it.</summary>
     private static Finding? InCold(MotorNeed need, AmbientFacet facet)
     {
-        if (Rounded.Celsius(need.Site.AirLeast ?? need.Plate.AmbientLeast) is not { } air) return null;
+        if (ColdestAir(need) is not { } air) return null;
         var least = facet.Least ?? facet.UsualLeast;
         FormattableString bears = facet.Least is null ? (FormattableString)$"Its lowest ambient is not marked; the standards then take {new ShownAir(least)}" : $"It is made for air down to {new ShownAir(least)}";
         FormattableString there = need.Site.AirLeast is null ? (FormattableString)$"the old motor was made for {new ShownAir(air)}" : $"the air there gets to {new ShownAir(air)}";

@@ -26,13 +26,19 @@ public sealed class BodyLength() : Aspect<MotorSpec, MotorSite, BodyLengthFacet>
     public override BodyLengthFacet Read(MotorSpec part) => new(Rounded.Millimetres(part.BodyLength));
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, BodyLengthFacet facet) => (facet.Millimetres, Rounded.Millimetres(need.Site.BodyRoom), Rounded.Millimetres(need.Plate.BodyLength)) switch
+    public override Finding Judge(MotorNeed need, BodyLengthFacet facet)
     {
-        (null, { } room, _) => Finding.Unknown(Side.Part, "bodyLength", $"There is room for a body of {new Shown(room)}; how long this one is, is not known."),
-        ({ } length, { } room, _) => InRoom(length, room),
-        (null, null, { } old) => Finding.Unknown(Side.Part, "bodyLength", $"The old body was {new Shown(old)} long; how long this one is, is not known."),
-        ({ } length, null, { } old) => AgainstOld(length, old),
-        ({ } length, null, null) => Finding.Meets($"Its body is {new Shown(length)} long; neither the room there nor the old body's length is given.") with { CautionWords = $"Hold its body of {new Shown(length)} against the room there before the old one comes off.", CautionAt = Stage.NoteWhatIsThere },
+        var (room, old) = need.Once(static need => (Rounded.Millimetres(need.Site.BodyRoom), Rounded.Millimetres(need.Plate.BodyLength)));
+        return Judge(facet.Millimetres, room, old);
+    }
+
+    private static Finding Judge(double? length, double? room, double? old) => (length, room, old) switch
+    {
+        (null, { } most, _) => Finding.Unknown(Side.Part, "bodyLength", $"There is room for a body of {new Shown(most)}; how long this one is, is not known."),
+        ({ } known, { } most, _) => InRoom(known, most),
+        (null, null, { } before) => Finding.Unknown(Side.Part, "bodyLength", $"The old body was {new Shown(before)} long; how long this one is, is not known."),
+        ({ } known, null, { } before) => AgainstOld(known, before),
+        ({ } known, null, null) => Finding.Meets($"Its body is {new Shown(known)} long; neither the room there nor the old body's length is given.") with { CautionWords = $"Hold its body of {new Shown(known)} against the room there before the old one comes off.", CautionAt = Stage.NoteWhatIsThere },
         (null, null, null) => Finding.Meets($"Neither the room there nor the length of any body is given."),
     };
 

@@ -35,8 +35,8 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
         return facet.Amps.Connections.ForPhases(phases =>
         {
             var amps = AmpsThere.Of(facet.Amps, need, phases, taps);
-            return need.Site.Fuse is { } fuse
-                ? OnFuse(need, facet, phases, amps, Rounded.To(fuse.Amperes, 2))
+            return need.Once(static need => need.Site.Fuse is { } fuse ? Rounded.To(fuse.Amperes, 2) : (double?)null) is { } fuse
+                ? OnFuse(need, facet, phases, amps, fuse)
                 : Unnamed(facet, amps.Most, Old(need, facet, amps));
         });
     }
@@ -50,8 +50,8 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
 
     private static Finding OnFuse(MotorNeed need, BranchFuseFacet facet, Phases phases, AmpsThere amps, double fuse)
     {
-        var others = need.Site.OtherFullLoadAmps?.Amperes ?? 0;
-        var with = others > 0 ? FormattableString.Invariant($", with {others:0.##} A of other motors beside it") : string.Empty;
+        var others = need.Once(static need => need.Site.OtherFullLoadAmps?.Amperes ?? 0);
+        var with = new Beside(others);
         if (!Within.AtMost(amps.Least + others, fuse))
         {
             return Finding.Fails($"{Counts(facet)} {amps.Most:0.##} A{with}; the fuse there carries only {fuse:0.##} A.") with { Shortfall = (amps.Most + others) / fuse, Margin = new(fuse - others - amps.Most, "A") };
@@ -73,17 +73,25 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
 
     /// <summary>The old motor's amps, reckoned by table or plate as the part's are; else those on the equipment's plate.</summary>
     private static OldAmps? Old(MotorNeed need, BranchFuseFacet facet, AmpsThere now) =>
-        FuseAmps.Of(need.Plate) is var (amps, isFromTable) && isFromTable == facet.IsFromTable
+        need.Once(static need => FuseAmps.Of(need.Plate)) is var (amps, isFromTable) && isFromTable == facet.IsFromTable
             ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps, now) ?? OldAmps.OfEquipment(need)
             : OldAmps.Of(need, facet.Amps.Connections.Taps, now);
 
     private static double Most(Phases phases, double amps)
     {
         var motor = phases == Phases.Three ? BranchMotor.SquirrelCage : BranchMotor.SinglePhase;
-        return new[] { BranchDevice.NonTimeDelayFuse, BranchDevice.InverseTimeBreaker }.Max(device => BranchFuses.StandardSize(amps, motor, device) ?? double.PositiveInfinity);
+        return Math.Max(Most(motor, BranchDevice.NonTimeDelayFuse, amps), Most(motor, BranchDevice.InverseTimeBreaker, amps));
     }
+
+    private static double Most(BranchMotor motor, BranchDevice device, double amps) => BranchFuses.StandardSize(amps, motor, device) ?? double.PositiveInfinity;
 
     private static string Counts(BranchFuseFacet facet) => facet.IsFromTable ? "By the code's table it counts as" : "It takes";
 
     private static string Counted(BranchFuseFacet facet) => facet.IsFromTable ? "as" : "took";
+
+    /// <summary>", with 3 A of other motors beside it", or nothing; formed only when it is shown.</summary>
+    private readonly record struct Beside(double Amps)
+    {
+        public override string ToString() => Amps > 0 ? FormattableString.Invariant($", with {Amps:0.##} A of other motors beside it") : string.Empty;
+    }
 }

@@ -26,27 +26,31 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     {
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
-        return EverySpeed.Of(Judge(need, run), SpeedPairs.Of(need, facet.Lower, facet.Means)
-            .Select(pair => (pair.Name, Run: run.On(need, facet, pair)))
-            .Where(one => one.Run is not null)
-            .Select(one => Judge(need, one.Run!).On(one.Name)));
+        return EverySpeed.Of(Judge(need, run), Lower(need, facet, run));
+    }
+
+    private static List<Finding> Lower(MotorNeed need, RunningFacet facet, OnTheFan run)
+    {
+        List<Finding> all = [];
+        foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
+        {
+            if (run.On(need, facet, pair) is { } lower) all.Add(Judge(need, lower).On(pair.Name));
+        }
+
+        return all;
     }
 
     private static Finding Judge(MotorNeed need, OnTheFan run)
     {
-        var loading = run.Hardest;
-        FormattableString loaded = IsPulledDown(run)
-            ? (FormattableString)$"as much as {loading * 100:0} % of its rated torque, which pulls it down to {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; reckoned from {run.Fan.From}"
-            : $"{(run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {run.Over(one => one.NewRpm).ToString("0")} rpm, with {(run.Over(one => one.Airflow) * 100).ToString("0")} % of the old airflow; reckoned from {run.Fan.From}";
+        var (loading, loaded) = (run.Hardest, new Loaded(run));
         var shortfall = Math.Max(0, (loading - Easy) / (run.Limit - Easy));
         var margin = new Margin((run.Limit - loading) * 100, "%");
-        if (run.Cases.All(run.Carries))
+        if (run.Carries)
         {
-            var harder = run.Cases.Max(one => one.NewLoading - Math.Max(Easy, one.OldLoading));
-            return Finding.Meets($"The fan loads it to {loaded}.{Over(run)}") with { Shortfall = Math.Clamp(harder / (run.Limit - Easy), 0, 1), Margin = margin, CautionWords = Caution(run) };
+            return Finding.Meets($"The fan loads it to {loaded}.{new OverRating(run)}") with { Shortfall = Math.Clamp(run.Harder(Easy) / (run.Limit - Easy), 0, 1), Margin = margin, CautionWords = Caution(run) };
         }
 
-        var finding = run.Cases.Any(run.Carries)
+        var finding = run.MayCarry
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it over its rating, to {loaded}. The speed or power of the old fan or a sister fan, measured, will tell, or its amps after the start.")
             : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it over its rating, to {loaded}; the volts there were not measured.")
             : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it over its rating, to {loaded}; a belt's sheaves can make up for its speed.")
@@ -54,19 +58,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         return finding with { Shortfall = shortfall, Margin = margin };
     }
 
-    /// <summary>Whether the load stalls it: then its power falls while it burns, and the torque tells.</summary>
-    private static bool IsPulledDown(OnTheFan run) => run.Cases.Any(one => one.NewLoading > run.Limit && one.NewShare < 1);
-
-    /// <summary>What makes a load over the plate bearable; nothing for one within it.</summary>
-    private static string Over(OnTheFan run) => FormattableString.Invariant((run.Cases.All(run.IsWithinRating), run.Hardest) switch
-    {
-        (true, < 1.005) => $"",
-        (true, _) => $" Its service factor covers what lies over 100 %.",
-        (_, var hardest) when hardest <= run.Limit + 1e-9 => $" It may be worked to {hardest * 100:0} %, and {run.Rating * 100:0} % is its limit: up to 5 % over it cannot be told apart from it (practice).",
-        (_, var hardest) => $" It may be worked to {hardest * 100:0} %, over its limit of {run.Rating * 100:0} %, but no harder than the old motor was.",
-    });
-
-    private static FormattableString? Caution(OnTheFan run) => run.Cases.All(run.IsWithinRating) ? null
+    private static FormattableString? Caution(OnTheFan run) => run.IsWithinRating ? null
         : (FormattableString)$"The fan may work it to {run.Hardest * 100:0} % of its rating: clamp its amps, and if they stand above its plate, it is too small for this fan.";
 
     private static Finding Lacking(Missing missing) => missing switch
@@ -75,4 +67,28 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
         { Side: Side.Part } => Finding.Unknown(Side.Part, missing.Field, $"How the fan loads the part cannot be told without its {missing.Field}."),
         _ => Finding.Unknown(missing.Side, missing.Field, $"How heavy the fan is cannot be told without the old motor's {missing.Field}."),
     };
+
+    /// <summary>How the fan loads it; formed only when it is shown.</summary>
+    private readonly record struct Loaded(OnTheFan Run)
+    {
+        public override string ToString()
+        {
+            var (rpm, air) = (Run.Over(one => one.NewRpm).ToString("0"), (Run.Over(one => one.Airflow) * 100).ToString("0"));
+            return FormattableString.Invariant(Run.MayBePulledDown
+                ? (FormattableString)$"as much as {Run.Hardest * 100:0} % of its rated torque, which pulls it down to {rpm} rpm, with {air} % of the old airflow; reckoned from {Run.Fan.From}"
+                : $"{(Run.Over(one => one.NewShare) * 100).ToString("0")} % of its rating at {rpm} rpm, with {air} % of the old airflow; reckoned from {Run.Fan.From}");
+        }
+    }
+
+    /// <summary>What makes a load over the plate bearable, nothing for one within it; formed only when it is shown.</summary>
+    private readonly record struct OverRating(OnTheFan Run)
+    {
+        public override string ToString() => FormattableString.Invariant((Run.IsWithinRating, Run.Hardest) switch
+        {
+            (true, < 1.005) => $"",
+            (true, _) => $" Its service factor covers what lies over 100 %.",
+            (_, var hardest) when hardest <= Run.Limit + 1e-9 => $" It may be worked to {hardest * 100:0} %, and {Run.Rating * 100:0} % is its limit: up to 5 % over it cannot be told apart from it (practice).",
+            (_, var hardest) => $" It may be worked to {hardest * 100:0} %, over its limit of {Run.Rating * 100:0} %, but no harder than the old motor was.",
+        });
+    }
 }

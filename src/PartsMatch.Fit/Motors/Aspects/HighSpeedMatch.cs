@@ -14,26 +14,37 @@ internal static class HighSpeedMatch
     /// <summary>Compares high speeds; what else is to be changed goes with a part that meets.</summary>
     public static Finding Judge(MotorNeed need, SpeedFacet facet, IReadOnlyList<Change> also)
     {
-        var hertz = need.Site.SupplyFrequency?.Hertz;
-        var news = SpeedRange.Of(facet, hertz);
+        var news = SpeedRange.Of(facet, SupplyVolts.HertzOf(need));
         if (news.Count == 0) return Finding.Unknown(Side.Part, "speed", $"The part's speed is not given.");
-        var plate = SpeedFacet.Of(need.Plate);
 
         // Where the old motor's poles and speed contradict one another, a part must suit both: neither is picked.
-        if (SpeedRange.OfPoles(plate, hertz) is { } byPoles)
+        var (olds, byPoles) = need.Once(static need => (SpeedRange.Of(SpeedFacet.OfOld(need), SupplyVolts.HertzOf(need)), SpeedRange.OfPoles(SpeedFacet.OfOld(need), SupplyVolts.HertzOf(need))));
+        if (byPoles is { } possible && Refused(need, possible, news, also) is { } refused) return refused;
+        if (olds.Count == 0) return Finding.Unknown(Side.Plate, "speed", $"The part runs at {news[0]}; the old motor's speed is not known.");
+        return olds.Count == 1 && news.Count == 1 ? Compare(need, olds[0], news[0], also) : AnyOf(need, olds, news, also);
+    }
+
+    /// <summary>Why none of the part's speeds suits the old motor's poles; null where one does.</summary>
+    private static Finding? Refused(MotorNeed need, SpeedRange byPoles, Sequence<SpeedRange> news, IReadOnlyList<Change> also)
+    {
+        Finding? first = null;
+        foreach (var speed in news.AsSpan())
         {
-            var suits = news.Select(speed => Compare(need, byPoles, speed, also)).ToList();
-            if (suits.TrueForAll(finding => finding.Verdict == Verdict.Fails)) return suits[0];
+            var finding = Compare(need, byPoles, speed, also);
+            if (finding.Verdict != Verdict.Fails) return null;
+            first ??= finding;
         }
 
-        var olds = SpeedRange.Of(plate, hertz);
-        if (olds.Count == 0) return Finding.Unknown(Side.Plate, "speed", $"The part runs at {news[0]}; the old motor's speed is not known.");
-        return OneVerdict.Of(
+        return first;
+    }
+
+    /// <summary>What every speed that is possible comes to.</summary>
+    private static Finding AnyOf(MotorNeed need, Sequence<SpeedRange> olds, Sequence<SpeedRange> news, IReadOnlyList<Change> also) =>
+        OneVerdict.Of(
             olds.SelectMany(old => news.Select(speed => Compare(need, old, speed, also))),
-            () => hertz is null ? Finding.Unknown(Side.Site, "supplyFrequency", $"The speeds differ between 50 and 60 Hz, and the supply's frequency is not known.")
+            () => SupplyVolts.HertzOf(need) is null ? Finding.Unknown(Side.Site, "supplyFrequency", $"The speeds differ between 50 and 60 Hz, and the supply's frequency is not known.")
                 : olds.Count > 1 ? Finding.Unknown(Side.Plate, "frequency", $"Whether the old speeds are two speeds or two frequencies is not known.")
                 : Finding.Unknown(Side.Part, "frequency", $"Whether the part's speeds are two speeds or two frequencies is not given."));
-    }
 
     private static Finding Compare(MotorNeed need, SpeedRange old, SpeedRange speed, IReadOnlyList<Change> also)
     {

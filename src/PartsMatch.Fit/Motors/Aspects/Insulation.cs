@@ -49,5 +49,5 @@ public sealed class Insulation() : Aspect<MotorSpec, MotorSite, InsulationFacet>
         };
     }
 
-    private static double Limit(InsulationClass insulation) => InsulationClasses.Of(insulation).Limit.DegreesCelsius;
+    private static double Limit(InsulationClass insulation) => InsulationClasses.LimitCelsius(insulation);
 }

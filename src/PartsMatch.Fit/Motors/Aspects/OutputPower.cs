@@ -22,49 +22,50 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, RunningFacet facet)
     {
-        var hertz = need.Site.SupplyFrequency?.Hertz;
-        var old = RunningFacet.Of(need.Plate);
-        var news = RatedPoint.ShaftWattsOf(facet, hertz);
+        var news = RatedPoint.ShaftWattsOf(facet, SupplyVolts.HertzOf(need));
         if (news.Count == 0) return Finding.Unknown(Side.Part, "power", $"The part's power is not given.");
-        var olds = RatedPoint.ShaftWattsOf(old, hertz);
-        if (olds.Count == 0) return Finding.Unknown(Side.Plate, "power", $"The part gives {Words(news[0])}; the old motor's power is not known.");
-        var high = OneVerdict.Of(
-            olds.SelectMany(before => news.Select(now => Compare(need, null, old, before, facet, now))),
-            () => hertz is null ? Finding.Unknown(Side.Site, "supplyFrequency", $"The powers differ between 50 and 60 Hz, and the supply's frequency is not known.")
-                : olds.Count > 1 ? Finding.Unknown(Side.Plate, "frequency", $"Whether the old powers are two speeds or two frequencies is not known.")
-                : Finding.Unknown(Side.Part, "frequency", $"Whether the part's powers are two speeds or two frequencies is not given."));
-        return EverySpeed.Of(high, need.Plate.Power is { Count: > 1 } ? Lower(need, old, facet) : []);
+        var olds = need.Once(static need => RatedPoint.ShaftWattsOf(RunningFacet.OfOld(need), SupplyVolts.HertzOf(need)));
+        if (olds.Count == 0) return Finding.Unknown(Side.Plate, "power", $"The part gives {new ShownWatts(news[0])}; the old motor's power is not known.");
+        var high = olds.Count == 1 && news.Count == 1 ? Compare(need, null, olds[0], facet, news[0]) : AnyOf(need, olds, facet, news);
+        return EverySpeed.Of(high, need.Plate.Power is { Count: > 1 } ? Lower(need, facet) : []);
     }
 
-    private static IEnumerable<Finding> Lower(MotorNeed need, RunningFacet old, RunningFacet facet)
+    /// <summary>What every power that is possible comes to.</summary>
+    private static Finding AnyOf(MotorNeed need, Sequence<Band> olds, RunningFacet facet, Sequence<Band> news) =>
+        OneVerdict.Of(
+            olds.SelectMany(before => news.Select(now => Compare(need, null, before, facet, now))),
+            () => SupplyVolts.HertzOf(need) is null ? Finding.Unknown(Side.Site, "supplyFrequency", $"The powers differ between 50 and 60 Hz, and the supply's frequency is not known.")
+                : olds.Count > 1 ? Finding.Unknown(Side.Plate, "frequency", $"Whether the old powers are two speeds or two frequencies is not known.")
+                : Finding.Unknown(Side.Part, "frequency", $"Whether the part's powers are two speeds or two frequencies is not given."));
+
+    private static List<Finding> Lower(MotorNeed need, RunningFacet facet)
     {
+        List<Finding> all = [];
         foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
         {
             if (pair is not { Row: { } row, Old.Watts: { } before } || facet.Lower[row].Watts is not { } now) continue;
-            yield return Compare(need, pair, old, RatedPoint.AtShaft(old, before), facet, RatedPoint.AtShaft(facet, now)).On(pair.Name);
+            all.Add(Compare(need, pair, RatedPoint.AtShaft(RunningFacet.OfOld(need), before), facet, RatedPoint.AtShaft(facet, now)).On(pair.Name));
         }
+
+        return all;
     }
 
-    private static Finding Compare(MotorNeed need, SpeedPair? lower, RunningFacet oldFacet, Band old, RunningFacet facet, Band watts)
+    private static Finding Compare(MotorNeed need, SpeedPair? lower, Band old, RunningFacet facet, Band watts)
     {
         if (!Within.AtLeast(watts.High, Least(old.Low))) return EnoughForTheFan(need, lower, facet, old, watts) ?? Less(old.Low, watts.High);
         if (!Within.AtLeast(watts.Low, Least(old.High)))
         {
-            return IsExact(old)
-                ? Finding.Unknown(Side.Part, MissingOf(facet), $"As far as its plate tells, the part gives {Words(watts)} at the shaft; the old motor gave {Words(old)}.")
-                : Finding.Unknown(Side.Plate, MissingOf(oldFacet), $"As far as its plate tells, the old motor gave {Words(old)} at the shaft; the part gives {Words(watts)}.");
+            return old.IsExact
+                ? Finding.Unknown(Side.Part, MissingOf(facet), $"As far as its plate tells, the part gives {new ShownWatts(watts)} at the shaft; the old motor gave {new ShownWatts(old)}.")
+                : Finding.Unknown(Side.Plate, MissingOf(RunningFacet.OfOld(need)), $"As far as its plate tells, the old motor gave {new ShownWatts(old)} at the shaft; the part gives {new ShownWatts(watts)}.");
         }
 
-        if (IsExact(old)) return AtLeastAsMuch(lower, old.High, watts.Low);
-        Change check = new(SupplyChanges.CheckOversize, $"check that {Words(watts)}{new OnSpeed(lower)} is not far too much: the old motor gave {Words(old)}");
-        return Finding.MeetsWith([check], $"It gives {Words(watts)} at the shaft, the old motor gave {Words(Band.Exactly(old.High))} at most; less than that could be too little.");
+        if (old.IsExact) return AtLeastAsMuch(lower, old.High, watts.Low);
+        Change check = new(SupplyChanges.CheckOversize, $"check that {new ShownWatts(watts)}{new OnSpeed(lower)} is not far too much: the old motor gave {new ShownWatts(old)}");
+        return Finding.MeetsWith([check], $"It gives {new ShownWatts(watts)} at the shaft, the old motor gave {new ShownWatts(Band.Exactly(old.High))} at most; less than that could be too little.");
     }
 
-    private static bool IsExact(Band watts) => watts.Ends.Count == 1;
-
     private static string MissingOf(RunningFacet motor) => motor.Watts.Count > 0 && motor.Meaning is null ? "powerMeaning" : "power";
-
-    private static string Words(Band watts) => IsExact(watts) ? new RatedWatts(watts.Low).ToString() : $"{watts.ToString("0")} W";
 
     /// <summary>Less than this is less; a little under the old figure counts as the same rating.</summary>
     private static double Least(double old) => old * (1 - HorsepowerSeries.SameRating);
@@ -77,19 +78,19 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     {
         if (need.Site is { MeasuredSpeed: null, MeasuredInput: null, MeasuredAmps: null }) return null;
         var (run, missing) = OnTheFan.Of(need, facet);
-        if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{Words(watts)} is less than the old motor's {Words(old)}; whether it is enough for the fan that was measured cannot be told yet.");
+        if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; whether it is enough for the fan that was measured cannot be told yet.");
         if (lower is { } pair) run = run.On(need, facet, pair);
         if (run is null) return null;
-        if (run.Fan.IsMeasured && run.Cases.All(run.IsWithinRating))
+        if (run.Fan.IsMeasured && run.IsWithinRating)
         {
-            return Finding.Meets($"{Words(watts)} is less than the old motor's {Words(old)}, but by {run.Fan.From} the fan takes no more than {run.Over(one => one.NewWatts).High:0} W.") with { Shortfall = 0.8 };
+            return Finding.Meets($"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}, but by {run.Fan.From} the fan takes no more than {run.Over(one => one.NewWatts).High:0} W.") with { Shortfall = 0.8 };
         }
 
-        if (run.Fan.IsMeasured && run.Cases.Any(run.IsWithinRating)) return Finding.Unknown(Side.Site, "measuredSpeed", $"{Words(watts)} is less than the old motor's {Words(old)}; by {run.Fan.From} the fan may take more than that.");
-        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{Words(watts)} is less than the old motor's {Words(old)}; at which volts the fan was measured is not known.");
-        if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{Words(watts)} is less than the old motor's {Words(old)}; the amps measured tell the fan's load only beside the old plate's.");
+        if (run.Fan.IsMeasured && run.MayBeWithinRating) return Finding.Unknown(Side.Site, "measuredSpeed", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; by {run.Fan.From} the fan may take more than that.");
+        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; at which volts the fan was measured is not known.");
+        if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; the amps measured tell the fan's load only beside the old plate's.");
         return run.Fan.IsMeasured && need.Site.Drive is null && run.SpeedsDiffer
-            ? Finding.Unknown(Side.Site, "drive", $"{Words(watts)} is less than the old motor's {Words(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")
+            ? Finding.Unknown(Side.Site, "drive", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")
             : null;
     }
 
@@ -104,6 +105,12 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         // Just under the old figure counts as the same rating; over it each size makes a poorer match: worse power factor, more weight.
         var under = Math.Max(0, (old - watts) / (old * HorsepowerSeries.SameRating));
         return Finding.MeetsWith(changes, sentence) with { Shortfall = steps > 0 ? Math.Min(1, 0.3 * steps) : Math.Min(1, under), Margin = new(watts - Least(old), "W") };
+    }
+
+    /// <summary>1/3 hp, or the span of watts that a power is known to lie in; formed only when it is shown.</summary>
+    private readonly record struct ShownWatts(Band Watts)
+    {
+        public override string ToString() => Watts.IsExact ? new RatedWatts(Watts.Low).ToString() : $"{Watts.ToString("0")} W";
     }
 
     /// <summary>" on low", of a lower speed; nothing, of the highest.</summary>

@@ -34,7 +34,7 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, CapacitorFacet facet)
     {
-        var there = need.Site.CapacitorThere ?? RatingOf(need.Plate);
+        var there = need.Once(static need => (need.Site.CapacitorThere ?? RatingOf(need.Plate)) is { } rating ? new There(rating) : null);
         return facet switch
         {
             { IsNeeded: false } => TakenOut(there),
@@ -43,19 +43,17 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         };
     }
 
-    private static Finding TakenOut(CapacitorRating? there) => there switch
+    private static Finding TakenOut(There? there) => there switch
     {
         { IsNone: true } => Finding.Meets($"It needs no run capacitor, and there is none."),
-        { SecondSection: { } fan } => Finding.MeetsWith([new(BodyChanges.LeaveSectionUnused, $"leave the {Rounded.Microfarads(fan)} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] }], $"It needs no run capacitor; the fan's section of the shared one is left unused."),
-        { } single => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take the {Rounded.Microfarads(single.Capacitance)} µF capacitor out")], $"It needs no run capacitor; the one there is taken out."),
+        { IsShared: true } => Finding.MeetsWith([new(BodyChanges.LeaveSectionUnused, $"leave the {there.Microfarads} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] }], $"It needs no run capacitor; the fan's section of the shared one is left unused."),
+        { } => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take the {there.Microfarads} µF capacitor out")], $"It needs no run capacitor; the one there is taken out."),
         null => Finding.MeetsWith([new(BodyChanges.RemoveCapacitor, $"take out any run capacitor of the old motor")], $"It needs no run capacitor; whether there is one is not known."),
     };
 
-    private static Finding Matched(CapacitorRating? there, double microfarads, double? volts)
+    private static Finding Matched(There? there, double microfarads, double? volts)
     {
-        var shared = there?.SecondSection is not null;
-        var size = Rounded.Microfarads(there?.SecondSection ?? there?.Capacitance);
-        var marked = Rounded.Volts(there?.Volts);
+        var (size, marked) = (there?.Microfarads, there?.Volts);
         if (size == microfarads && volts is { } least && marked is { } strength && Within.AtLeast(strength, least))
         {
             return Finding.Meets($"It asks for {microfarads} µF, {least} V or more; {size} µF {strength} V is there.") with { CautionWords = $"Measure the old capacitor before it is kept: outside its marked tolerance it is replaced.", CautionAt = Stage.Wire };
@@ -64,7 +62,7 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         if (size == microfarads && volts is null) return Finding.Unknown(Side.Part, "runCapacitor", $"It asks for {microfarads} µF, which is there; for how many volts is not known.");
         FormattableString asked = volts is { } rated ? (FormattableString)$"{microfarads} µF, {rated} V or more" : $"{microfarads} µF, at least for the volts on the new motor's plate";
         List<Change> changes = [new(BodyChanges.FitCapacitor, $"fit a separate run capacitor of {asked}") { Kit = [new($"run capacitor, {asked}")] }];
-        if (shared) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] });
+        if (there is { IsShared: true }) changes.Add(new(BodyChanges.LeaveSectionUnused, $"leave the {size} µF section of the shared capacitor unused, its terminal covered") { Kit = [Cover] });
         return Finding.MeetsWith(changes, there switch
         {
             null => $"It asks for {microfarads} µF; which capacitor is there is not known.",
@@ -84,4 +82,13 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         null => motor.Phase == Phases.Three,
         _ => false,
     };
+
+    /// <summary>The capacitor that is there, in plain numbers: of a shared one the fan's section, which is the second.</summary>
+    private sealed record There(bool IsNone, bool IsShared, double? Microfarads, double? Volts)
+    {
+        public There(CapacitorRating rating)
+            : this(rating.IsNone, rating.SecondSection is not null, Rounded.Microfarads(rating.SecondSection ?? rating.Capacitance), Rounded.Volts(rating.Volts))
+        {
+        }
+    }
 }

@@ -41,34 +41,37 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
             : facet.FullLoad.Connections.ForPhases(phases => EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases)));
 
     /// <summary>Each lower speed has a contact and wire of its own, which carried the old motor's amps there.</summary>
-    private static IEnumerable<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)
+    private static List<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)
     {
         var taps = facet.FullLoad.Connections.Taps;
-        var olds = LowerSpeeds.FullLoadAmps(need.Plate);
+        var olds = need.Once(static need => LowerSpeeds.FullLoadAmps(need.Plate));
+        List<Finding> all = [];
         foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
         {
             if (pair.Row is not { } row || facet.LowerFullLoad[row] is not { Rows.Count: > 0 } marked) continue;
             var there = AmpsThere.Of(marked, need, phases, taps);
             if (OldAmps.Of(olds[pair.OldRow], need, taps, there) is not { } old) continue;
-            Change[] changes = old.IsNotExceededBy(there.Most) ? [] : [new(CircuitChanges.CheckCircuit, $"see that what switches {pair.Name.Word} suits {there.Most:0.##} A; the old motor took {old}")];
-            yield return Finding.MeetsWith(changes, $"On {pair.Name} it takes {there.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same.") with
+            Change[] changes = old.IsNotExceededBy(there.Most) ? [] : [new(CircuitChanges.CheckCircuit, $"see that what switches {new Called(pair.Name)} suits {there.Most:0.##} A; the old motor took {old}")];
+            all.Add(Finding.MeetsWith(changes, $"On {pair.Name} it takes {there.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same.") with
             {
                 Shortfall = old.Shortfall(there.Most),
                 Margin = new((old.Amps * OldAmps.Same) - there.Most, "A"),
-            };
+            });
         }
+
+        return all;
     }
 
     private static Finding Judge(MotorNeed need, RunningCurrentFacet facet, AmpsThere amps)
     {
-        var tightest = CircuitDevice.Deciding(CircuitDevice.FullLoad(need.Site), amps);
+        var tightest = CircuitDevice.Deciding(CircuitDevice.FullLoad(need), amps);
         if (tightest is not null && !tightest.Takes(amps.Most)) return TooMuch(tightest, amps);
         var old = OldAmps.Of(need, facet.FullLoad.Connections.Taps, amps);
         if (tightest is null && old is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"It takes {amps.Most:0.##} A; what the old motor took, and what the contact carries, is not known.");
         List<Change> changes = [];
         if (old is { } before && !before.IsNotExceededBy(amps.Most)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A; the old motor took {before}"));
-        if (SetOverload(need.Site, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
-        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {tightest.Load(amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
+        if (SetOverload(need, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
+        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {new DeviceLoad(tightest, amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
         {
             Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old?.Shortfall(amps.Most) ?? 0),
             Margin = new(tightest is null ? (old!.Value.Amps * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),
@@ -77,14 +80,14 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
 
     private static Finding TooMuch(CircuitDevice device, AmpsThere amps) =>
         device.NeverTakes(amps.Least)
-            ? Finding.Fails($"It takes {device.Load(amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
+            ? Finding.Fails($"It takes {new DeviceLoad(device, amps.Most)}; the {device.Name} carries {device.Carries:0.##} A.") with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") }
             : Finding.Unknown(Side.Site, amps.Missing, $"It takes {amps.Least:0.##} to {amps.Most:0.##} A by the tap in use, and the {device.Name} carries {device.Carries:0.##} A: see what the supply is.") with { Shortfall = 1 };
 
-    private static Change? SetOverload(MotorSite site, double amps, OldAmps? old, double? serviceFactor)
+    private static Change? SetOverload(MotorNeed need, double amps, OldAmps? old, double? serviceFactor)
     {
         var most = MotorCircuit.OverloadAmps(amps, serviceFactor, riseKelvins: null);
-        var setting = site.OverloadSetting?.Amperes;
-        var suits = setting is { } set ? Within.Span(set, amps, most) : site.OverloadInCircuit != true || (old is { } before && Within.Ratio(amps, before.Took, OldAmps.Same));
+        var setting = need.Once(static need => need.Site.OverloadSetting?.Amperes);
+        var suits = setting is { } set ? Within.Span(set, amps, most) : need.Site.OverloadInCircuit != true || (old is { } before && Within.Ratio(amps, before.Took, OldAmps.Same));
         return suits ? null : new(CircuitChanges.SetOverload, $"set the overload to {amps:0.##} A{(setting is { } now ? FormattableString.Invariant($" (it is set to {now:0.##} A)") : string.Empty)}, {most:0.##} A at most (NFPA 70 430.32)");
     }
 }

@@ -24,7 +24,7 @@ public sealed class ShaftDiameter() : Aspect<MotorSpec, MotorSite, DiameterFacet
         // Where the blade goes, its hub goes with it.
         var goes = need.Site.BladeStays == false;
         if (goes && need.Site.NewBladeBore is null) return Finding.Unknown(Side.Site, "newBladeBore", $"The old blade goes, and the shaft must fit the new one's bore.");
-        if (Rounded.Millimetres(goes ? need.Site.NewBladeBore : need.Site.HubBore ?? need.Plate.ShaftDiameter) is not { } bore) return Finding.Unknown(Side.Plate, "shaftDiameter", $"The bore of the hub, or the old shaft's diameter, is not known.");
+        if (need.Once(static need => Rounded.Millimetres(need.Site.BladeStays == false ? need.Site.NewBladeBore : need.Site.HubBore ?? need.Plate.ShaftDiameter)) is not { } bore) return Finding.Unknown(Side.Plate, "shaftDiameter", $"The bore of the hub, or the old shaft's diameter, is not known.");
         if (facet.Millimetres is not { } shaft) return Finding.Unknown(Side.Part, "shaftDiameter", $"The hub takes {new Shown(bore)}; the motor's shaft diameter is not known.");
         if (ShaftBushings.Agree(shaft, bore))
         {

@@ -37,8 +37,10 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, LengthFacet facet)
     {
-        var needed = Rounded.Millimetres(need.Site.ShaftLengthNeeded ?? BodyDeductions.LeastShaft(need.Plate.ShaftLength));
-        var room = Rounded.Millimetres(need.Site.ShaftRoom);
+        var (needed, room, old) = need.Once(static need => new Asked(
+            Rounded.Millimetres(need.Site.ShaftLengthNeeded ?? BodyDeductions.LeastShaft(need.Plate.ShaftLength)),
+            Rounded.Millimetres(need.Site.ShaftRoom),
+            Rounded.Millimetres(need.Plate.ShaftLength)));
         if (facet.Length is not { } length)
         {
             return needed is null && room is null ? NeedUnknown() : Finding.Unknown(Side.Part, "shaftLength", $"How long the motor's shaft is, is not known.");
@@ -54,14 +56,13 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
             return Finding.Fails($"Its shaft of {new Shown(length)} is longer than the room of {new Shown(most)} and cannot be cut.") with { Margin = new(most - length, "mm") };
         }
 
-        return needed is { } least ? Reaching(need, facet, length, least, room) : NeedUnknown();
+        return needed is { } least ? Reaching(facet, length, least, room, old) : NeedUnknown();
     }
 
     /// <summary>The answer for a shaft that reaches: is it too long?</summary>
-    private static Finding Reaching(MotorNeed need, LengthFacet facet, double length, double least, double? room)
+    private static Finding Reaching(LengthFacet facet, double length, double least, double? room, double? old)
     {
         // The old shaft had room; what lies beyond it nobody measured, so one step more than the old shaft is taken to clear.
-        var old = Rounded.Millimetres(need.Plate.ShaftLength);
         var clear = room ?? (old is { } there ? there + Step : null);
         var cutTo = room ?? old;
         if (clear is { } most && Within.AtMost(length, most))
@@ -98,4 +99,7 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
     }
 
     private static Finding NeedUnknown() => Finding.Unknown(Side.Plate, "shaftLength", $"How long a shaft the fan needs, or the old one was, is not known.");
+
+    /// <summary>What is asked of a shaft; mm, null where not known.</summary>
+    private sealed record Asked(double? Needed, double? Room, double? Old);
 }

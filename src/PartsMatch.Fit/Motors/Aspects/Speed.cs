@@ -11,6 +11,9 @@ namespace PartsMatch.Fit.Motors.Aspects;
 /// <param name="InductionPoles">Poles at high speed of an induction motor; null when unknown or of another kind.</param>
 public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds, SpeedMeans? Means, Sequence<LowerSpeed> Lower, int? InductionPoles)
 {
+    /// <summary>What they are for the old motor.</summary>
+    public static SpeedFacet OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+
     /// <summary>What they are for a motor.</summary>
     public static SpeedFacet Of(MotorSpec motor) =>
         new(HighSpeed.Rpm(motor), motor.Speeds, motor.SpeedMeans, [.. LowerSpeeds.Of(motor).Select(lower => lower with { Watts = null })], motor.Type is not null && MotorKinds.IsInduction(motor) ? motor.Poles : null);

@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging;
+
 namespace PartsMatch.Fit.Motors.Aspects;
 
 /// <summary>Speeds that are possible, in rpm: one when it is known, a range when only poles and frequency are.</summary>
@@ -9,9 +11,12 @@ internal readonly record struct SpeedRange(double Least, double Most)
     public bool IsKnown => Least.Equals(Most);
 
     /// <summary>The possible speeds of a motor at a supply's frequency; none when nothing is known.</summary>
-    public static IReadOnlyList<SpeedRange> Of(SpeedFacet motor, double? supplyHertz) =>
-        motor.Rpm.Count > 0 ? [.. HighSpeed.At(motor.Rpm, supplyHertz).Select(rpm => new SpeedRange(rpm, rpm))]
-        : OfPoles(motor, supplyHertz) is { } range ? [range] : [];
+    public static Sequence<SpeedRange> Of(SpeedFacet motor, double? supplyHertz)
+    {
+        if (motor.Rpm.Count == 0) return OfPoles(motor, supplyHertz) is { } range ? [range] : [];
+        var speeds = HighSpeed.At(motor.Rpm, supplyHertz);
+        return speeds.Count == 1 ? [new(speeds[0], speeds[0])] : [.. speeds.Select(rpm => new SpeedRange(rpm, rpm))];
+    }
 
     /// <summary>The speeds that its poles allow; null when they or the frequency are unknown.</summary>
     public static SpeedRange? OfPoles(SpeedFacet motor, double? supplyHertz)

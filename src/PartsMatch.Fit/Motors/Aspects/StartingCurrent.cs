@@ -57,18 +57,18 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
 
     private static Finding Judge(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
-        if (CircuitDevice.Deciding(CircuitDevice.LockedRotor(need.Site), amps) is not { } tightest) return AgainstOld(need, facet, amps);
+        if (CircuitDevice.Deciding(CircuitDevice.LockedRotor(need), amps) is not { } tightest) return AgainstOld(need, facet, amps);
         if (facet.Basis == StartingBasis.RampsUp) return Finding.Unknown(Side.Part, "lockedRotorAmps", $"An electronically commutated motor ramps up to its {amps.Most:0.##} A (practice); what it draws when it is switched on is not given, and the {tightest.Name} stands {tightest.Carries:0.#} A.");
         if (tightest.Takes(amps.Most)) return With(Finding.Meets(Sentence(facet, tightest, amps)), tightest, amps);
         if (tightest.NeverTakes(amps.Least)) return With(Finding.Fails(Sentence(facet, tightest, amps)), tightest, amps);
         var missing = !tightest.IsMarked ? tightest.Field : tightest.OthersAreMarked ? amps.Missing : "otherLockedRotorAmps";
-        return Finding.Unknown(Side.Site, missing, $"It starts with {tightest.Load(amps.Most)}, {How(facet.Basis)}: that may be more than the {tightest.Name} stands, {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
+        return Finding.Unknown(Side.Site, missing, $"It starts with {new DeviceLoad(tightest, amps.Most)}, {How(facet.Basis)}: that may be more than the {tightest.Name} stands, {tightest.Carries:0.#} A{(tightest.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.") with { Shortfall = 1 };
     }
 
     private static Finding AgainstOld(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
         if (facet.Basis == StartingBasis.RampsUp) return Finding.Meets($"An electronically commutated motor ramps up: it starts at about its {amps.Most:0.##} A of full load (practice).");
-        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(MotorAmps.LockedRotor(need.Plate), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
+        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(need.Once(static need => MotorAmps.LockedRotor(need.Plate)), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
         {
             return Finding.Meets($"It starts with {amps.Most:0.##} A, {How(facet.Basis)}. No rating of the contact is given: its running amps are judged instead.");
         }
@@ -85,7 +85,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
         finding with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") };
 
     private static FormattableString Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
-        $"It starts with {device.Load(amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
+        $"It starts with {new DeviceLoad(device, amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
 
     private static string How(StartingBasis basis) => basis switch
     {

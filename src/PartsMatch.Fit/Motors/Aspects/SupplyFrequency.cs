@@ -12,7 +12,19 @@ public readonly record struct FrequencyFacet(Sequence<double> Hertz)
     public static FrequencyFacet Of(MotorSpec part) => new(part.Frequency is null ? default : [.. part.Frequency.Select(frequency => Rounded.To(frequency.Hertz, 2))]);
 
     /// <summary>How far a supply's frequency lies off the nearest rated one, as a fraction; null when either is unknown.</summary>
-    public double? Off(double? supplyHertz) => supplyHertz is { } hertz && Hertz.Count > 0 ? Hertz.Min(rated => SupplyWindows.FrequencyOff(rated, hertz)) : null;
+    public double? Off(double? supplyHertz) => supplyHertz is { } hertz && Nearest(hertz) is { } rated ? SupplyWindows.FrequencyOff(rated, hertz) : null;
+
+    /// <summary>The rated frequency nearest to a supply's; null when none is known.</summary>
+    public double? Nearest(double supplyHertz)
+    {
+        double? nearest = null;
+        foreach (var rated in Hertz.AsSpan())
+        {
+            if (nearest is not { } before || SupplyWindows.FrequencyOff(rated, supplyHertz) < SupplyWindows.FrequencyOff(before, supplyHertz)) nearest = rated;
+        }
+
+        return nearest;
+    }
 
     /// <inheritdoc/>
     public override string ToString() => string.Join("/", Hertz.Select(hertz => FormattableString.Invariant($"{hertz:0.##}"))) + " Hz";
@@ -34,15 +46,13 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
     public override Finding Judge(MotorNeed need, FrequencyFacet facet)
     {
         if (facet.Hertz.Count == 0) return Finding.Unknown(Side.Part, "frequency", $"The part's frequency is not given.");
-        if (need.Site.SupplyFrequency is not { } supply)
+        if (need.Once(static need => Rounded.Hertz(need.Site.SupplyFrequency)) is not { } hertz || facet.Nearest(hertz) is not { } nearest)
         {
             return Takes(facet, 50) && Takes(facet, 60)
                 ? Finding.Meets($"It is rated for {facet} and takes either mains frequency.")
                 : Finding.Unknown(Side.Site, "supplyFrequency", $"It is rated for {facet}; the supply's frequency is not known.") with { Shortfall = Missed(need, facet) };
         }
 
-        var hertz = Rounded.To(supply.Hertz, 2);
-        var nearest = facet.Hertz.MinBy(rated => SupplyWindows.FrequencyOff(rated, hertz));
         var off = SupplyWindows.FrequencyOff(nearest, hertz);
         FormattableString sentence = $"The supply is {hertz:0.##} Hz; rated for {facet}, it takes {nearest * (1 - Off):0.##} to {nearest * (1 + Off):0.##} Hz.";
         return (SupplyWindows.TakesFrequency(nearest, hertz) ? Finding.Meets(sentence) : Finding.Fails(sentence)) with
@@ -52,8 +62,18 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
         };
     }
 
-    private static bool Takes(FrequencyFacet facet, double hertz) => facet.Hertz.Any(rated => SupplyWindows.TakesFrequency(rated, hertz));
+    private static bool Takes(FrequencyFacet facet, double hertz) => facet.Nearest(hertz) is { } nearest && SupplyWindows.TakesFrequency(nearest, hertz);
 
     /// <summary>The share of the old motor's frequencies that the part does not take.</summary>
-    private static double Missed(MotorNeed need, FrequencyFacet facet) => need.Plate.Frequency is { } old ? old.Average(one => Takes(facet, one.Hertz) ? 0 : 1.0) : 0;
+    private static double Missed(MotorNeed need, FrequencyFacet facet)
+    {
+        var olds = need.Once(static need => (double[])[.. need.Plate.Frequency?.Select(one => one.Hertz) ?? []]);
+        var missed = 0;
+        foreach (var one in olds)
+        {
+            if (!Takes(facet, one)) missed++;
+        }
+
+        return olds.Length == 0 ? 0 : missed / (double)olds.Length;
+    }
 }

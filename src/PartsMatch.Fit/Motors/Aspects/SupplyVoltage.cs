@@ -32,22 +32,22 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
     private static Finding Judge(MotorNeed need, SupplyVoltageFacet facet, Phases phases)
     {
         var taps = facet.Connections.Taps;
-        var supply = SupplyVolts.Of(need.Site, phases);
+        var supply = SupplyVolts.Of(need, phases);
         var old = TapChoice.Old(need);
         var best = TapChoice.Best(taps, supply, old);
         if (best is { } choice && choice.Tap.Takes(choice.Supply.Volts)) return Takes(choice, old, facet);
         if (!supply.LinesMeasured)
         {
-            return Finding.Unknown(Side.Site, "volts", ByOldPlate(need, facet), $"It takes {Windows(taps)}; the volts there were not measured.") with { Shortfall = Uncovered(VoltTap.Of(need.Plate.Voltage), taps) };
+            return Finding.Unknown(Side.Site, "volts", ByOldPlate(need, facet), $"It takes {new Windows(taps)}; the volts there were not measured.") with { Shortfall = Uncovered(VoltTap.OfOld(need), taps) };
         }
 
-        if (taps.Any(tap => supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)))
+        if (supply.NeutralMayHelpAny(taps, SupplyWindows.MostVoltsOff))
         {
-            return Finding.Unknown(Side.Site, "neutralVolts", $"It takes {Windows(taps)}, not the {supply.Available[0].Volts:0.#} V between lines; line to neutral may suit it, if a neutral is there.") with { Shortfall = 1 };
+            return Finding.Unknown(Side.Site, "neutralVolts", $"It takes {new Windows(taps)}, not the {supply.Available[0].Volts:0.#} V between lines; line to neutral may suit it, if a neutral is there.") with { Shortfall = 1 };
         }
 
         var nearest = best!.Value;
-        return Finding.Fails($"{Words(nearest.Supply)}; the nearest tap, {nearest.Tap}, takes {nearest.Tap.Least:0.#} to {nearest.Tap.Most:0.#} V{Refused(supply)}.") with
+        return Finding.Fails($"{Words(nearest.Supply)}; the nearest tap, {nearest.Tap}, takes {nearest.Tap.Least:0.#} to {nearest.Tap.Most:0.#} V{new Refused(supply)}.") with
         {
             Shortfall = Shortfall(nearest),
             Margin = new(nearest.Tap.Room(nearest.Supply.Volts), "V"),
@@ -76,35 +76,67 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
     /// <summary>What has to be done about the taps to have it on this one; null when nothing has.</summary>
     private static (ChangeKind Kind, FormattableString Words)? OfTap(VoltTap tap, SupplyVoltageFacet facet)
     {
-        if (facet.Connections.Taps.Count < 2 || facet.ConnectedFor.Contains(tap)) return null;
-        if (facet.ConnectedFor.Count > 0) return (SupplyChanges.SetTap, $"set the {tap} tap{(facet.IsStarDelta ? $": join it {Joined(tap, facet)}" : string.Empty)}; it ships connected for {facet.ConnectedFor[0]}");
-        return (SupplyChanges.CheckTap, facet.IsStarDelta ? (FormattableString)$"see that it is joined {Joined(tap, facet)}" : $"see that it is connected for {tap}");
+        if (facet.Connections.Taps.Count < 2 || facet.ConnectedFor.AsSpan().Contains(tap)) return null;
+        if (facet.ConnectedFor.Count > 0)
+        {
+            return (SupplyChanges.SetTap, facet.IsStarDelta
+                ? (FormattableString)$"set the {tap} tap: join it {new Joined(tap, facet)}; it ships connected for {facet.ConnectedFor[0]}"
+                : $"set the {tap} tap; it ships connected for {facet.ConnectedFor[0]}");
+        }
+
+        return (SupplyChanges.CheckTap, facet.IsStarDelta ? (FormattableString)$"see that it is joined {new Joined(tap, facet)}" : $"see that it is connected for {tap}");
     }
 
     /// <summary>The tap that takes the whole of the old motor's only one: most likely it is the one to set, and whoever hands the part out shall hear that it ships for another.</summary>
     private static IReadOnlyList<Change> ByOldPlate(MotorNeed need, SupplyVoltageFacet facet)
     {
-        if (VoltTap.Of(need.Plate.Voltage) is not [var old]) return [];
-        var covering = facet.Connections.Taps.Where(tap => tap.Low <= old.Low && tap.High >= old.High).OrderBy(tap => tap.High - tap.Low).ToList();
-        return covering.Count > 0 && OfTap(covering[0], facet) is var (kind, words) ? [new(kind, $"the old motor was for {old}: {words}; measure the supply")] : [];
-    }
+        if (VoltTap.OfOld(need) is not [var old]) return [];
+        VoltTap? narrowest = null;
+        foreach (var tap in facet.Connections.Taps.AsSpan())
+        {
+            if (tap.Low <= old.Low && tap.High >= old.High && (narrowest is not { } before || tap.High - tap.Low < before.High - before.Low)) narrowest = tap;
+        }
 
-    private static string Joined(VoltTap tap, SupplyVoltageFacet facet) =>
-        $"{StarAndDelta.Joined(tap.High >= facet.Connections.Taps.Max(one => one.High), facet.HasIecTerminals)} for {tap} between lines";
+        return narrowest is { } covering && OfTap(covering, facet) is var (kind, words) ? [new(kind, $"the old motor was for {old}: {words}; measure the supply")] : [];
+    }
 
     private static double Shortfall(TapChoice choice) => SupplyWindows.Shortfall(choice.Off, SupplyWindows.EasyVoltsOff, SupplyWindows.MostVoltsOff);
 
     /// <summary>The share of the volts that the old motor's taps took and the part's do not, 0 to 1, averaged over the old taps: which of them was used is unknown.</summary>
-    private static double Uncovered(Sequence<VoltTap> old, Sequence<VoltTap> taps) =>
-        old.Count == 0 ? 0 : old.Average(one => 1 - taps.Max(tap => Math.Clamp((Math.Min(one.Most, tap.Most) - Math.Max(one.Least, tap.Least)) / (one.Most - one.Least), 0, 1)));
+    private static double Uncovered(Sequence<VoltTap> old, Sequence<VoltTap> taps)
+    {
+        var sum = 0.0;
+        foreach (var one in old.AsSpan())
+        {
+            var most = 0.0;
+            foreach (var tap in taps.AsSpan()) most = Math.Max(most, Math.Clamp((Math.Min(one.Most, tap.Most) - Math.Max(one.Least, tap.Least)) / (one.Most - one.Least), 0, 1));
+            sum += 1 - most;
+        }
+
+        return old.Count == 0 ? 0 : sum / old.Count;
+    }
 
     private static FormattableString Words(AvailableVolts supply) =>
         supply.Between == Between.LineAndNeutral ? (FormattableString)$"{supply.Volts:0.#} V from line to neutral" : $"{supply.Volts:0.#} V measured";
 
     private static string Connection(Between between) => between == Between.Lines ? "between lines" : "from line to neutral";
 
-    private static string Windows(Sequence<VoltTap> taps) => string.Join(" or ", taps.Select(tap => FormattableString.Invariant($"{tap.Least:0.#} to {tap.Most:0.#} V")));
+    /// <summary>How the windings are joined for a tap; formed only when it is shown.</summary>
+    private sealed record Joined(VoltTap Tap, SupplyVoltageFacet Facet)
+    {
+        public override string ToString() => $"{StarAndDelta.Joined(Tap.High >= Facet.Connections.Taps.Max(one => one.High), Facet.HasIecTerminals)} for {Tap} between lines";
+    }
 
-    private static string Refused(SupplyVolts supply) =>
-        supply.Refused.Count == 0 ? string.Empty : FormattableString.Invariant($" ({supply.Refused[0]:0.#} V to neutral is no leg to connect a motor to here)");
+    /// <summary>What taps take; formed only when it is shown.</summary>
+    private readonly record struct Windows(Sequence<VoltTap> Taps)
+    {
+        public override string ToString() => string.Join(" or ", Taps.Select(tap => FormattableString.Invariant($"{tap.Least:0.#} to {tap.Most:0.#} V")));
+    }
+
+    /// <summary>A reading against neutral that is no leg, or nothing; formed only when it is shown.</summary>
+    private readonly record struct Refused(SupplyVolts Supply)
+    {
+        public override string ToString() =>
+            Supply.Refused.Count == 0 ? string.Empty : FormattableString.Invariant($" ({Supply.Refused[0]:0.#} V to neutral is no leg to connect a motor to here)");
+    }
 }

@@ -28,7 +28,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, VoltageAndFrequencyFacet facet)
     {
-        var frequencyOff = facet.Frequency.Off(Rounded.Hertz(need.Site.SupplyFrequency));
+        var frequencyOff = facet.Frequency.Off(need.Once(static need => Rounded.Hertz(need.Site.SupplyFrequency)));
         if (frequencyOff is { } off && !Within.AtMost(off, SupplyWindows.MostFrequencyOff)) return Finding.Meets($"The frequency is {off * 100:0.0} % off, beyond its own limit of 5 %, which decides by itself.");
         if (frequencyOff is < 1e-9) return Finding.Meets($"At the rated frequency the volts alone decide: up to 10 %.");
         if (facet.Connections.Taps.Count == 0) return Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.");
@@ -38,7 +38,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     private static Finding Judge(MotorNeed need, VoltageAndFrequencyFacet facet, Phases phases, double? frequencyOff)
     {
         var taps = facet.Connections.Taps;
-        var supply = SupplyVolts.Of(need.Site, phases);
+        var supply = SupplyVolts.Of(need, phases);
         double? voltsOff = TapChoice.Best(taps, supply, null) is { } best && best.Tap.Takes(best.Supply.Volts) ? best.Off : null;
         if (voltsOff is { } easy && frequencyOff is null && Within.AtMost(easy, SupplyWindows.EasyVoltsOff))
         {
@@ -47,7 +47,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
 
         if (voltsOff is { } volts && frequencyOff is { } frequency && Within.AtMost(volts + frequency, Most)) return Sum(Finding.Meets, volts, frequency, need, facet);
         if (!supply.LinesMeasured) return Finding.Unknown(Side.Site, "volts", $"Volts and frequency together may be 10 % off: measure the volts at the motor's leads.");
-        if (taps.Any(tap => supply.NeutralMayHelp(tap, Most - (frequencyOff ?? 0))))
+        if (supply.NeutralMayHelpAny(taps, Most - (frequencyOff ?? 0)))
         {
             return Finding.Unknown(Side.Site, "neutralVolts", $"Volts and frequency together may be 10 % off: measure line to neutral, if a neutral is there.");
         }

@@ -15,6 +15,8 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
 
     private const double Most = 5;
 
+    private static readonly Finding OnOnePhase = Finding.Meets($"A single-phase motor sees one voltage: there is nothing to be out of balance.");
+
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["phase"], ["volts"]);
 
@@ -24,12 +26,11 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, PhaseFacet facet)
     {
-        var single = Finding.Meets($"A single-phase motor sees one voltage: there is nothing to be out of balance.");
         return facet.Phases switch
         {
-            Phases.Single => single,
-            Phases.Three => OnThreePhases(need),
-            _ => OneVerdict.Of([single, OnThreePhases(need)], () => Finding.Unknown(Side.Part, "phase", $"Whether the part is three-phase, and so minds unbalance, is not given.")),
+            Phases.Single => OnOnePhase,
+            Phases.Three => need.Once(OnThreePhases),
+            _ => OneVerdict.Of([OnOnePhase, need.Once(OnThreePhases)], () => Finding.Unknown(Side.Part, "phase", $"Whether the part is three-phase, and so minds unbalance, is not given.")),
         };
     }
 

@@ -67,7 +67,7 @@ public static class TorqueLines
             ]);
     }
 
-    private static bool IsCertain(MotorNeed need, MotorSpec motor) => RatedPoint.Possible(RunningFacet.Of(motor), need.Site, TapChoice.Old(need)).Points.Count == 1;
+    private static bool IsCertain(MotorNeed need, MotorSpec motor) => RatedPoint.Possible(RunningFacet.Of(motor), need).Points.Count == 1;
 
     private static string Times(RatedPoint motor) => FormattableString.Invariant($"{motor.Breakdown.ToString("0.##")} times the rated");
 

@@ -18,7 +18,18 @@ public sealed record OnTheFan
     /// </summary>
     private const double NotToldApart = 0.05;
 
-    private OnTheFan(RatedPoint old, RatedPoint @new, FanOnShaft fan, IReadOnlyList<FanCase> cases) => (Old, New, Fan, Cases) = (old, @new, fan, cases);
+    private readonly List<FanCase> cases;
+
+    private OnTheFan(OldOnFan[] olds, IReadOnlyList<RatedPoint> news, Func<RatedPoint, RatedPoint, double> sheave, double diameter)
+    {
+        (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(CountOf(olds[0], news[0]) * olds.Length * news.Count));
+        foreach (var old in olds)
+        {
+            for (var one = 0; one < news.Count; one++) AddCases(old, news[one], sheave(old.Rated, news[one]), diameter);
+        }
+
+        foreach (var one in cases) Hardest = Math.Max(Hardest, one.NewLoading);
+    }
 
     /// <summary>The old motor's rated point.</summary>
     public RatedPoint Old { get; }
@@ -30,7 +41,7 @@ public sealed record OnTheFan
     public FanOnShaft Fan { get; }
 
     /// <summary>Every combination of the bands' ends; at least one.</summary>
-    public IReadOnlyList<FanCase> Cases { get; }
+    public IReadOnlyList<FanCase> Cases => cases;
 
     /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
     public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
@@ -42,36 +53,52 @@ public sealed record OnTheFan
     public double Limit => Rating * (1 + NotToldApart);
 
     /// <summary>How hard the fan may work it: the worst of all cases.</summary>
-    public double Hardest => Cases.Max(one => one.NewLoading);
+    public double Hardest { get; }
+
+    /// <summary>How much harder it may be worked than the old motor was, or than a load that nobody would give a thought.</summary>
+    /// <param name="easy">That load.</param>
+    public double Harder(double easy)
+    {
+        var most = double.NegativeInfinity;
+        foreach (var one in cases) most = Math.Max(most, one.NewLoading - Math.Max(easy, one.OldLoading));
+        return most;
+    }
+
+    /// <summary>Whether the load may stall it: then its power falls while it burns, and the torque tells.</summary>
+    public bool MayBePulledDown => cases.Exists(one => one.NewLoading > Limit && one.NewShare < 1);
+
+    /// <summary>Whether every case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
+    public bool Carries => cases.TrueForAll(IsCarried);
+
+    /// <summary>Whether a case does.</summary>
+    public bool MayCarry => cases.Exists(IsCarried);
+
+    /// <summary>Whether every case leaves the new motor within its rating itself, to the whole percent that is shown.</summary>
+    public bool IsWithinRating => cases.TrueForAll(IsRated);
+
+    /// <summary>Whether a case does.</summary>
+    public bool MayBeWithinRating => cases.Exists(IsRated);
 
     /// <summary>Whether unbalanced volts take something of a motor's power: then being no worse than the old motor is not enough, for that may have killed it.</summary>
     private bool IsDerated { get; init; }
 
-    /// <summary>Whether a case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
-    public bool Carries(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
-
-    /// <summary>Whether a case leaves the new motor within its rating itself, to the whole percent that is shown.</summary>
-    public bool IsWithinRating(FanCase one) => one.NewLoading < Rating + 0.005;
-
     /// <summary>The band of a figure over all cases.</summary>
-    public Band Over(Func<FanCase, double> figure) => Band.Around([.. Cases.Select(figure)]);
+    public Band Over(Func<FanCase, double> figure) => Band.Around([.. cases.Select(figure)]);
 
     /// <summary>How both run, or what is missing to tell.</summary>
     /// <param name="need">The need.</param>
     /// <param name="part">The new motor.</param>
     public static (OnTheFan? Run, Missing? Missing) Of(MotorNeed need, RunningFacet part)
     {
-        var oldBetween = TapChoice.Old(need);
-        var (olds, oldLacks) = RatedPoint.Possible(RunningFacet.Of(need.Plate), need.Site, oldBetween);
+        var (olds, oldLacks) = OldOnFan.Possible(need);
         if (oldLacks is not null) return (null, new(Side.Plate, oldLacks));
-        var (news, newLacks) = RatedPoint.Possible(part, need.Site, oldBetween);
+        var (news, newLacks) = RatedPoint.Possible(part, need);
         if (newLacks is not null) return (null, new(Side.Part, newLacks));
-        if (DiameterRatio(need.Site) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
-        var derating = RatedSupply.Derating(need.Site, part.Connections.Phases);
-        var cases = olds.SelectMany(old => news.SelectMany(one => CasesOf(FanOnShaft.Of(need, old), old, one, Sheave(need, old, one), diameter))).ToList();
-        return (new(olds[0], news[0], FanOnShaft.Of(need, olds[0]), cases)
+        if (DiameterRatio(need) is not { } diameter) return (null, new(Side.Site, need.Site.BladeDiameter is null ? "bladeDiameter" : "newBladeDiameter"));
+        var derating = RatedSupply.Derating(need, part.Connections.Phases);
+        return (new(olds, news, need.Site.Drive == Drive.Belt ? Sheave : NoSheave, diameter)
         {
-            Rating = (RatedSupply.ServiceFactorCounts(need.Site, news[0]) ? news[0].ServiceFactor : 1) * derating,
+            Rating = (RatedSupply.ServiceFactorCounts(need, news[0]) ? news[0].ServiceFactor : 1) * derating,
             IsDerated = derating < 1,
         }, null);
     }
@@ -83,56 +110,69 @@ public sealed record OnTheFan
     /// <param name="pair">The old motor's speed, and the new one's that serves it.</param>
     public OnTheFan? On(MotorNeed need, RunningFacet part, SpeedPair pair)
     {
-        if (pair.Row is not { } row || DiameterRatio(need.Site) is not { } diameter) return null;
-        var hertz = need.Site.SupplyFrequency?.Hertz;
-        var olds = Old.OnLower(RunningFacet.Of(need.Plate), pair.Old, hertz);
-        var news = New.OnLower(part, part.Lower[row], hertz);
-        if (olds.Count == 0 || news.Count == 0) return null;
-        var onHigh = Band.Around([.. Old.Breakdown.Ends.SelectMany(breakdown => Fan.LoadAt(breakdown).Ends)]);
-        var powers = Band.Around(Old.ShaftWatts.Low / olds[0].ShaftWatts.Low, Old.ShaftWatts.High / olds[0].ShaftWatts.High);
-        var onLower = onHigh * powers * Math.Pow(olds[0].Rpm / Old.Rpm, 3);
-        var fan = Fan with { LoadAt = _ => onLower };
-        return new(olds[0], news[0], fan, [.. olds.SelectMany(old => news.SelectMany(one => CasesOf(fan, old, one, Sheave(need, Old, New), diameter)))]) { Rating = Rating, IsDerated = IsDerated };
+        if (pair.Row is not { } row || DiameterRatio(need) is not { } diameter) return null;
+        var olds = OldOnFan.OnLower(need)[pair.OldRow];
+        if (olds.Length == 0) return null;
+        var news = New.OnLower(part, part.Lower[row], SupplyVolts.HertzOf(need));
+        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated };
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
-    private static double Sheave(MotorNeed need, RatedPoint old, RatedPoint one) =>
-        need.Site.Drive == Drive.Belt && Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed ? one.Rpm / old.Rpm : 1;
+    private static double Sheave(RatedPoint old, RatedPoint one) => Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed ? one.Rpm / old.Rpm : 1;
 
-    private static IEnumerable<FanCase> CasesOf(FanOnShaft fan, RatedPoint old, RatedPoint one, double sheave, double diameter)
+    private static double NoSheave(RatedPoint old, RatedPoint one) => 1;
+
+    /// <summary>New blade's diameter over the old one's: 1 while the blade stays; null when it goes and a diameter is missing.</summary>
+    private static double? DiameterRatio(MotorNeed need) => need.Site.BladeStays != false ? 1 : need.Once(static need =>
+        need.Site is { BladeDiameter: { } old, NewBladeDiameter: { } now } && old.Millimeters > 0 && now.Millimeters > 0 ? now.Millimeters / old.Millimeters : (double?)null);
+
+    private bool IsCarried(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
+
+    private bool IsRated(FanCase one) => one.NewLoading < Rating + 0.005;
+
+    private static int CountOf(OldOnFan old, RatedPoint one) => old.Cases.Length * Ends(old.Rated.ShaftWatts) * Ends(one.ShaftWatts) * Ends(one.Breakdown);
+
+    private static int Ends(Band band) => band.IsExact ? 1 : 2;
+
+    private void AddCases(OldOnFan old, RatedPoint one, double sheave, double diameter)
     {
-        var speeds = one.Rpm / old.Rpm;
-        foreach (var oldBreakdown in old.Breakdown.Ends)
+        var heavier = Math.Pow(one.Rpm / old.Rated.Rpm / sheave, 3) * Math.Pow(diameter, 5);
+        var moved = Math.Pow(diameter, 3) / sheave;
+        var (rateds, breakdowns) = (one.ShaftWatts.Ends, one.Breakdown.Ends);
+        foreach (var oldRated in old.Rated.ShaftWatts.Ends.AsSpan())
         {
-            foreach (var load in fan.LoadAt(oldBreakdown).Ends)
+            foreach (var newRated in rateds.AsSpan())
             {
-                var oldRpm = old.SpeedOn(load, oldBreakdown);
-                var oldShare = load * Math.Pow(oldRpm / old.Rpm, 3);
-                foreach (var (oldRated, newRated) in old.ShaftWatts.Ends.SelectMany(_ => one.ShaftWatts.Ends, (a, b) => (a, b)))
-                {
-                    var newLoad = load * oldRated / newRated * Math.Pow(speeds / sheave, 3) * Math.Pow(diameter, 5);
-                    foreach (var newBreakdown in one.Breakdown.Ends)
-                    {
-                        var newRpm = one.SpeedOn(newLoad, newBreakdown);
-                        var newShare = newLoad * Math.Pow(newRpm / one.Rpm, 3);
-                        yield return new(
-                            oldRpm,
-                            newRpm,
-                            oldShare * oldRated,
-                            newShare * newRated,
-                            oldShare,
-                            newShare,
-                            old.Loading(load, oldRpm, oldBreakdown),
-                            one.Loading(newLoad, newRpm, newBreakdown),
-                            newRpm / oldRpm / sheave * Math.Pow(diameter, 3));
-                    }
-                }
+                foreach (var breakdown in breakdowns.AsSpan()) AddCases(old, one, oldRated, newRated, breakdown, heavier, moved);
             }
         }
     }
 
-    /// <summary>New blade's diameter over the old one's: 1 while the blade stays; null when it goes and a diameter is missing.</summary>
-    private static double? DiameterRatio(MotorSite site) =>
-        site.BladeStays != false ? 1
-        : site is { BladeDiameter: { } old, NewBladeDiameter: { } now } && old.Millimeters > 0 && now.Millimeters > 0 ? now.Millimeters / old.Millimeters : null;
+    private void AddCases(OldOnFan old, RatedPoint one, double oldRated, double newRated, double breakdown, double heavier, double moved)
+    {
+        // The old motor's cases stand by load: those with the same one load the new motor alike.
+        var (load, newLoad, newRpm) = (double.NaN, 0.0, 0.0);
+        foreach (var before in old.Cases)
+        {
+            if (!before.Load.Equals(load))
+            {
+                load = before.Load;
+                newLoad = load * oldRated / newRated * heavier;
+                newRpm = one.SpeedOn(newLoad, breakdown);
+            }
+
+            var speed = newRpm / one.Rpm;
+            var newShare = newLoad * speed * speed * speed;
+            cases.Add(new(
+                before.Rpm,
+                newRpm,
+                before.Share * oldRated,
+                newShare * newRated,
+                before.Share,
+                newShare,
+                before.Loading,
+                one.Loading(newLoad, newRpm, breakdown),
+                newRpm / before.Rpm * moved));
+        }
+    }
 }

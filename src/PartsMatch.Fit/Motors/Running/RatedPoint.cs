@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
@@ -16,31 +17,34 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
 {
     /// <summary>The rated points that are possible at a site: one, unless it is unknown whether figures are two speeds or two frequencies.</summary>
     /// <param name="motor">The motor.</param>
-    /// <param name="site">The site.</param>
-    /// <param name="oldBetween">What the old motor was connected between; null when unknown.</param>
+    /// <param name="need">Plate and site: the old motor's connection counts as well.</param>
     /// <returns>At least one point, or the name of the field that is missing.</returns>
-    public static (IReadOnlyList<RatedPoint> Points, string? MissingField) Possible(RunningFacet motor, MotorSite site, Between? oldBetween)
+    public static (IReadOnlyList<RatedPoint> Points, string? MissingField) Possible(RunningFacet motor, MotorNeed need)
     {
         if (motor.Rpm.Count == 0) return ([], "speed");
-        var powers = ShaftWattsOf(motor, site.SupplyFrequency?.Hertz);
+        var hertz = SupplyVolts.HertzOf(need);
+        var powers = ShaftWattsOf(motor, hertz);
         if (powers.Count == 0) return ([], "power");
-        var hertz = site.SupplyFrequency?.Hertz;
+        var isElectronic = motor.Type == MotorType.ElectronicallyCommutated;
         var bands = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor);
-        var choice = TapChoice.Best(motor.Connections.Taps, SupplyVolts.Of(site, motor.Connections.Phases ?? Phases.Single), oldBetween);
-        var points = new List<RatedPoint>();
-        foreach (var rpm in HighSpeed.At(motor.Rpm, hertz))
+        var choice = TapChoice.Best(motor.Connections.Taps, SupplyVolts.Of(need, motor.Connections.Phases ?? Phases.Single), TapChoice.Old(need));
+        var speeds = HighSpeed.At(motor.Rpm, hertz);
+        var points = new List<RatedPoint>(speeds.Count * powers.Count);
+        foreach (var rpm in speeds.AsSpan())
         {
-            var isElectronic = motor.Type == MotorType.ElectronicallyCommutated;
-            if (SynchronousOf(motor, rpm, hertz) is not { } synchronous && !isElectronic) return ([], "poles");
-            else synchronous = SynchronousOf(motor, rpm, hertz) ?? 0;
-            points.AddRange(powers.Select(watts => new RatedPoint(
-                choice?.Tap,
-                choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
-                rpm,
-                isElectronic ? null : synchronous,
-                watts,
-                motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
-                motor.ServiceFactor ?? 1)));
+            var synchronous = isElectronic ? null : SynchronousOf(motor, rpm, hertz);
+            if (synchronous is null && !isElectronic) return ([], "poles");
+            foreach (var watts in powers.AsSpan())
+            {
+                points.Add(new(
+                    choice?.Tap,
+                    choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
+                    rpm,
+                    synchronous,
+                    watts,
+                    motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
+                    motor.ServiceFactor ?? 1));
+            }
         }
 
         return (points, null);
@@ -59,7 +63,8 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (lower is not { Rpm: > 0 and var rpm, Watts: > 0 and var watts }) return [];
         var slower = this with { Rpm = rpm, ShaftWatts = AtShaft(motor, watts) };
         if (SynchronousRpm is null) return [slower];
-        var own = PoleCounts.Of(rpm, HertzAt(motor, Rpm, supplyHertz)).Select(poles => (double?)PoleCounts.Synchronous(poles, HertzAt(motor, Rpm, supplyHertz))).FirstOrDefault();
+        var hertz = HertzAt(motor, Rpm, supplyHertz);
+        var own = PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null;
         double?[] possible = motor.Means switch
         {
             SpeedMeans.TappedWinding => [SynchronousRpm],
@@ -85,7 +90,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     {
         var stalls = SynchronousRpm is { } synchronous ? rpm < new TorqueLine(synchronous, Rpm, 1, breakdown).BreakdownRpm - 1e-6 : load > breakdown;
         var speed = rpm / Rpm;
-        return stalls ? load : load * Math.Max(Math.Pow(speed, 2), Math.Pow(speed, 3));
+        return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
     }
 
     /// <summary>The load on which it runs at a measured speed; null where the speed tells nothing: at or above synchronous, or of a motor that holds its speed.</summary>
@@ -99,25 +104,37 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     {
         var hertz = HertzAt(motor, rpm, supplyHertz);
         if (double.IsNaN(hertz)) return null;
-        var possible = motor.Poles is { } known ? [known] : PoleCounts.Of(rpm, hertz);
-        return possible.Count > 0 && PoleCounts.Synchronous(possible[0], hertz) is var synchronous && synchronous > rpm ? synchronous : null;
+        return (motor.Poles ?? PoleCounts.Fewest(rpm, hertz)) is { } poles && PoleCounts.Synchronous(poles, hertz) is var synchronous && synchronous > rpm ? synchronous : null;
     }
 
     /// <summary>The frequency at which a motor is rated for a speed, or else the supply's, Hz; NaN when neither is known.</summary>
-    private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz) =>
-        motor.Rpm.First(point => point.Value.Equals(rpm)).Hertz is var hertz && double.IsNaN(hertz) ? supplyHertz ?? double.NaN : hertz;
+    private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
+    {
+        foreach (var point in motor.Rpm.AsSpan())
+        {
+            if (point.Value.Equals(rpm) && !double.IsNaN(point.Hertz)) return point.Hertz;
+        }
+
+        return supplyHertz ?? double.NaN;
+    }
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
     /// <param name="motor">The motor.</param>
     /// <param name="supplyHertz">The supply's frequency; null when unknown.</param>
     /// <returns>None when nothing tells.</returns>
-    public static IReadOnlyList<Band> ShaftWattsOf(RunningFacet motor, double? supplyHertz)
+    public static Sequence<Band> ShaftWattsOf(RunningFacet motor, double? supplyHertz)
     {
         if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
-        return [.. HighSpeed.At(motor.Watts, supplyHertz).Select(watts => motor.Meaning == PowerMeaning.Output ? Band.Exactly(watts) : Narrowed(AtShaft(motor, watts)))];
+        var powers = HighSpeed.At(motor.Watts, supplyHertz);
+        if (powers.Count == 1) return [HighSpeedWatts(motor, powers[0])];
+        return [.. powers.Select(watts => HighSpeedWatts(motor, watts))];
+    }
 
-        // Where both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.
-        Band Narrowed(Band byPower) => motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
+    /// <summary>Where power and amps both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.</summary>
+    private static Band HighSpeedWatts(RunningFacet motor, double watts)
+    {
+        var byPower = AtShaft(motor, watts);
+        return motor.Meaning != PowerMeaning.Output && motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
     }
 
     /// <summary>What a power on its plate comes to at the shaft, W: a band where it is, or may be, what the motor takes.</summary>
@@ -125,10 +142,10 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     /// <param name="watts">The power on its plate, W.</param>
     public static Band AtShaft(RunningFacet motor, double watts)
     {
+        if (motor.Meaning == PowerMeaning.Output) return Band.Exactly(watts);
         var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
         return motor.Meaning switch
         {
-            PowerMeaning.Output => Band.Exactly(watts),
             PowerMeaning.Input => efficiency * watts,
             _ => new(efficiency.Low * watts, watts),
         };

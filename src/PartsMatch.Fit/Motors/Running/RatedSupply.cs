@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Motors.Running;
 
@@ -12,16 +13,17 @@ public static class RatedSupply
     private const double MostUnbalance = 1;
 
     /// <summary>What is left of a three-phase motor's power on unbalanced volts: 1 for others, up to 1 %, where not all three were measured, and beyond 5 %, where another aspect refuses every motor.</summary>
-    public static double Derating(MotorSite site, Phases? phases) =>
-        phases == Phases.Three && site.Volts is { Count: 3 } volts
-            ? Published.UnbalanceDerating.Factor(Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts)) ?? 1 : 1;
+    public static double Derating(MotorNeed need, Phases? phases) => phases != Phases.Three ? 1
+        : need.Once(static need => need.Site.Volts is { Count: 3 } volts ? Published.UnbalanceDerating.Factor(Percent(volts)) ?? 1 : 1);
 
     /// <summary>
     /// A service factor holds at rated volts, frequency and balance only (NEMA MG 1 14.37); where nobody measured, it does not count.
     /// Above 1000 m it makes up for the thin air, and is not there for load as well (MG 1 14.4, from memory).
     /// </summary>
-    public static bool ServiceFactorCounts(MotorSite site, RatedPoint motor) =>
-        site.Volts is { } volts && Math.Abs(motor.VoltsRatio - 1) <= SameVolts
-        && (site.Altitude is not { } altitude || Within.AtMost(altitude.Meters, Aspects.AirDensity.UsualMost))
-        && (volts.Count < 3 || Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts) <= MostUnbalance);
+    public static bool ServiceFactorCounts(MotorNeed need, RatedPoint motor) => Math.Abs(motor.VoltsRatio - 1) <= SameVolts && need.Once(static need =>
+        need.Site.Volts is { } volts
+        && (need.Site.Altitude is not { } altitude || Within.AtMost(altitude.Meters, Aspects.AirDensity.UsualMost))
+        && (volts.Count < 3 || Percent(volts) <= MostUnbalance));
+
+    private static double Percent(Figures<ElectricPotential> volts) => Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts);
 }

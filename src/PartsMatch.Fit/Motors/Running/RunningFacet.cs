@@ -31,6 +31,9 @@ public readonly record struct RunningFacet(
     Sequence<LowerSpeed> Lower,
     SpeedMeans? Means)
 {
+    /// <summary>What it is for the old motor.</summary>
+    public static RunningFacet OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+
     /// <summary>What it is for a motor.</summary>
     public static RunningFacet Of(MotorSpec motor)
     {
