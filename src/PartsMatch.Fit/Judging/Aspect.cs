@@ -57,7 +57,7 @@ public abstract class Aspect<TSpec, TSite, TFacet>(string title, bool isDeciding
     /// <summary>What the aspect reads of a part.</summary>
     public abstract TFacet Read(TSpec part);
 
-    /// <summary>The answer for a need and a facet.</summary>
+    /// <summary>The answer for a need and a facet. It is asked hundreds of times a query: what follows from the need alone is asked of its Once, and sentences are formed when they are shown.</summary>
     public abstract Finding Judge(Need<TSpec, TSite> need, TFacet facet);
 
     /// <inheritdoc/>

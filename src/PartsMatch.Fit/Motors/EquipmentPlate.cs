@@ -37,7 +37,7 @@ internal static class EquipmentPlate
         return AtShaft(plate).Any(one => AtShaft(shown).Any(other => new Band(other.Low / SameRatio, other.High * SameRatio).Shared(one) is not null));
     }
 
-    private static IReadOnlyList<Band> AtShaft(MotorSpec motor) => RatedPoint.ShaftWattsOf(RunningFacet.Of(motor with { FullLoadAmps = null }), supplyHertz: null);
+    private static Sequence<Band> AtShaft(MotorSpec motor) => RatedPoint.ShaftWattsOf(RunningFacet.Of(motor with { FullLoadAmps = null }), supplyHertz: null);
 
     private static bool IsHorsepower(Power power) => power.Unit is PowerUnit.ElectricalHorsepower;
 

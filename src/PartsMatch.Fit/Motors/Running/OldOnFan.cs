@@ -20,6 +20,59 @@ internal sealed record OldOnFan(RatedPoint Rated, FanOnShaft Fan, OldCase[] Case
     public static OldOnFan[][] OnLower(MotorNeed need) => need.Once(static need =>
         (OldOnFan[][])[.. LowerSpeeds.OfOld(need).Select(lower => OnLower(need, Possible(need).Olds[0], lower))]);
 
+    /// <summary>How many cases there are of both motors.</summary>
+    /// <param name="one">The new motor's rated point.</param>
+    public int CountWith(RatedPoint one) => Cases.Length * Ends(Rated.ShaftWatts) * Ends(one.ShaftWatts) * Ends(one.Breakdown);
+
+    /// <summary>Adds every case of both motors on the fan.</summary>
+    /// <param name="one">The new motor's rated point.</param>
+    /// <param name="sheave">By how much changed sheaves slow the fan; 1 where none are.</param>
+    /// <param name="diameter">New blade's diameter over the old one's.</param>
+    /// <param name="cases">What they are added to.</param>
+    public void AddCasesWith(RatedPoint one, double sheave, double diameter, List<FanCase> cases)
+    {
+        var heavier = Math.Pow(one.Rpm / Rated.Rpm / sheave, 3) * Math.Pow(diameter, 5);
+        var moved = Math.Pow(diameter, 3) / sheave;
+        var (newRateds, breakdowns) = (one.ShaftWatts.Ends, one.Breakdown.Ends);
+        foreach (var oldRated in Rated.ShaftWatts.Ends.AsSpan())
+        {
+            foreach (var newRated in newRateds.AsSpan())
+            {
+                foreach (var breakdown in breakdowns.AsSpan()) AddCasesWith(one, oldRated, newRated, breakdown, heavier, moved, cases);
+            }
+        }
+    }
+
+    private void AddCasesWith(RatedPoint one, double oldRated, double newRated, double breakdown, double heavier, double moved, List<FanCase> cases)
+    {
+        // The old motor's cases stand by load: those with the same one load the new motor alike.
+        var (load, newLoad, newRpm) = (double.NaN, 0.0, 0.0);
+        foreach (var old in Cases)
+        {
+            if (!old.Load.Equals(load))
+            {
+                load = old.Load;
+                newLoad = load * oldRated / newRated * heavier;
+                newRpm = one.SpeedOn(newLoad, breakdown);
+            }
+
+            var speed = newRpm / one.Rpm;
+            var newShare = newLoad * speed * speed * speed;
+            cases.Add(new(
+                old.Rpm,
+                newRpm,
+                old.Share * oldRated,
+                newShare * newRated,
+                old.Share,
+                newShare,
+                old.Loading,
+                one.Loading(newLoad, newRpm, breakdown),
+                newRpm / old.Rpm * moved));
+        }
+    }
+
+    private static int Ends(Band band) => band.IsExact ? 1 : 2;
+
     private static OldOnFan[] OnLower(MotorNeed need, OldOnFan high, LowerSpeed lower)
     {
         var points = high.Rated.OnLower(RunningFacet.OfOld(need), lower, SupplyVolts.HertzOf(need));

@@ -22,10 +22,10 @@ public sealed record OnTheFan
 
     private OnTheFan(OldOnFan[] olds, IReadOnlyList<RatedPoint> news, Func<RatedPoint, RatedPoint, double> sheave, double diameter)
     {
-        (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(CountOf(olds[0], news[0]) * olds.Length * news.Count));
+        (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(olds[0].CountWith(news[0]) * olds.Length * news.Count));
         foreach (var old in olds)
         {
-            for (var one = 0; one < news.Count; one++) AddCases(old, news[one], sheave(old.Rated, news[one]), diameter);
+            for (var one = 0; one < news.Count; one++) old.AddCasesWith(news[one], sheave(old.Rated, news[one]), diameter, cases);
         }
 
         foreach (var one in cases) Hardest = Math.Max(Hardest, one.NewLoading);
@@ -129,50 +129,4 @@ public sealed record OnTheFan
     private bool IsCarried(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
 
     private bool IsRated(FanCase one) => one.NewLoading < Rating + 0.005;
-
-    private static int CountOf(OldOnFan old, RatedPoint one) => old.Cases.Length * Ends(old.Rated.ShaftWatts) * Ends(one.ShaftWatts) * Ends(one.Breakdown);
-
-    private static int Ends(Band band) => band.IsExact ? 1 : 2;
-
-    private void AddCases(OldOnFan old, RatedPoint one, double sheave, double diameter)
-    {
-        var heavier = Math.Pow(one.Rpm / old.Rated.Rpm / sheave, 3) * Math.Pow(diameter, 5);
-        var moved = Math.Pow(diameter, 3) / sheave;
-        var (rateds, breakdowns) = (one.ShaftWatts.Ends, one.Breakdown.Ends);
-        foreach (var oldRated in old.Rated.ShaftWatts.Ends.AsSpan())
-        {
-            foreach (var newRated in rateds.AsSpan())
-            {
-                foreach (var breakdown in breakdowns.AsSpan()) AddCases(old, one, oldRated, newRated, breakdown, heavier, moved);
-            }
-        }
-    }
-
-    private void AddCases(OldOnFan old, RatedPoint one, double oldRated, double newRated, double breakdown, double heavier, double moved)
-    {
-        // The old motor's cases stand by load: those with the same one load the new motor alike.
-        var (load, newLoad, newRpm) = (double.NaN, 0.0, 0.0);
-        foreach (var before in old.Cases)
-        {
-            if (!before.Load.Equals(load))
-            {
-                load = before.Load;
-                newLoad = load * oldRated / newRated * heavier;
-                newRpm = one.SpeedOn(newLoad, breakdown);
-            }
-
-            var speed = newRpm / one.Rpm;
-            var newShare = newLoad * speed * speed * speed;
-            cases.Add(new(
-                before.Rpm,
-                newRpm,
-                before.Share * oldRated,
-                newShare * newRated,
-                before.Share,
-                newShare,
-                before.Loading,
-                one.Loading(newLoad, newRpm, breakdown),
-                newRpm / before.Rpm * moved));
-        }
-    }
 }
