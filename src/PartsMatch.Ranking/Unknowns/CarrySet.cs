@@ -33,7 +33,7 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
     private const int MostAlike = 16;
 
     /// <summary>For every completion, so many of the kinds of parts that may pass for it and for most others are looked at.</summary>
-    private const int MostKinds = 8;
+    private const int MostKinds = 32;
 
     /// <summary>Finds the set.</summary>
     /// <param name="catalogue">The parts.</param>

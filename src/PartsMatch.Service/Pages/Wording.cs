@@ -108,7 +108,7 @@ internal static class Wording
     {
         var parts = set.Parts.Count == 1 ? "This part fits" : FormattableString.Invariant($"One of these {set.Parts.Count} parts fits");
         var promise = FormattableString.Invariant($"{parts} {100 * set.Reached:0} % of the {set.Machines} known machines that the old one may be.");
-        return set.Reached + 1e-9 < CarrySet.UsualShare ? $"{promise} No choice of parts does better." : set.IsSmallest ? $"{promise} Fewer parts do not get as far." : promise;
+        return !set.IsSmallest ? promise : set.Reached + 1e-9 < CarrySet.UsualShare ? $"{promise} No choice of parts does better." : $"{promise} Fewer parts do not get as far.";
     }
 
     /// <summary>Something to bring, and how many.</summary>
