@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking.Engine;

@@ -18,7 +18,7 @@ internal static class AccessSetup
     {
         var services = builder.Services;
         services.AddOptions<AccessSettings>().BindConfiguration(AccessSettings.Section);
-        services.AddSingleton<KeyRing>().AddSingleton<OneTimeCode>().AddSingleton<SignInAttempts>();
+        services.AddSingleton<KeyRing>().AddSingleton<OneTimeCode>().AddSingleton<EndedVisits>().AddSingleton<SignInAttempts>();
         services.AddAuthentication(SignInCookie.Name).AddCookie(SignInCookie.Name, SignInCookie.Configure);
         services.AddAntiforgery(forms =>
         {

@@ -10,10 +10,11 @@ internal static class SignInCookie
     public const string Name = "signed-in";
 
     /// <summary>From the last visit on: a counter signs in once, a phone that is lost is out two weeks later.</summary>
-    private static readonly TimeSpan Kept = TimeSpan.FromDays(14);
+    public static readonly TimeSpan Kept = TimeSpan.FromDays(14);
 
     private const string Label = "label";
     private const string Mark = "mark";
+    private const string VisitName = "visit";
 
     public static void Configure(CookieAuthenticationOptions options)
     {
@@ -31,13 +32,20 @@ internal static class SignInCookie
     public static string? LabelIn(ClaimsPrincipal user) => user.FindFirstValue(Label);
 
     public static Task BeginAsync(HttpContext context, string label) =>
-        context.SignInAsync(Name, new(new ClaimsIdentity([new Claim(Label, label), new Claim(Mark, Keys(context).MarkOf(label) ?? string.Empty)], Name)), new() { IsPersistent = true });
+        context.SignInAsync(Name, new(new ClaimsIdentity([new Claim(Label, label), new Claim(Mark, Keys(context).MarkOf(label) ?? string.Empty), new Claim(VisitName, Guid.NewGuid().ToString("N"))], Name)), new() { IsPersistent = true });
 
-    public static Task EndAsync(HttpContext context) => context.SignOutAsync(Name);
+    /// <summary>Ends the visit itself, and not only this browser's memory of it.</summary>
+    public static Task EndAsync(HttpContext context)
+    {
+        if (context.User.FindFirstValue(VisitName) is { } visit) context.RequestServices.GetRequiredService<EndedVisits>().Add(visit);
+        return context.SignOutAsync(Name);
+    }
 
     private static Task RejectLostKeysAsync(CookieValidatePrincipalContext context)
     {
-        if (LabelIn(context.Principal!) is not { } label || Keys(context.HttpContext).MarkOf(label) is not { } mark || context.Principal!.FindFirstValue(Mark) != mark) context.RejectPrincipal();
+        var ended = context.HttpContext.RequestServices.GetRequiredService<EndedVisits>();
+        if (context.Principal!.FindFirstValue(VisitName) is not { } visit || ended.Contains(visit)) context.RejectPrincipal();
+        else if (LabelIn(context.Principal!) is not { } label || Keys(context.HttpContext).MarkOf(label) is not { } mark || context.Principal!.FindFirstValue(Mark) != mark) context.RejectPrincipal();
         return Task.CompletedTask;
     }
 

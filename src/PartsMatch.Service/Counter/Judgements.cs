@@ -83,19 +83,23 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         var shelf = catalogues.Shelf;
         if (shelf.Find(oldPartNumber) is not { } old)
         {
-            return shelf.Find(newPartNumber) is null
-                ? Answer<JudgedPart>.Refused([Needs.NotFound(oldPartNumber, "oldPartNumber"), Needs.NotFound(newPartNumber, "newPartNumber")])
-                : Needs.NotFound(oldPartNumber, "oldPartNumber");
+            return Answer<JudgedPart>.Refused([
+                Missing(oldPartNumber, "oldPartNumber", "old"),
+                .. shelf.Find(newPartNumber) is null ? (Refusal[])[Missing(newPartNumber, "newPartNumber", "new")] : [],
+                .. site is null ? [] : Needs.Refusals(site.Family.ReadSite(site.Texts).Complaints, $"site.{site.Family.Kind}")]);
         }
 
         var family = old.Family;
-        var part = Needs.Find(shelf, family, newPartNumber, "newPartNumber");
+        var part = string.IsNullOrWhiteSpace(newPartNumber) ? Missing(newPartNumber, "newPartNumber", "new") : Needs.Find(shelf, family, newPartNumber, "newPartNumber");
         List<Refusal> refusals = [.. part.Refusals];
         if (site is not null && site.Family != family) refusals.Add(new(Codes.KindMismatch, $"site.{site.Family.Kind}", $"{old.Stored.Number} is a {family.Title}; this is a site for a {site.Family.Title}."));
         var need = Needs.Read(shelf, new(family, [], null, oldPartNumber, site?.Family == family ? site.Texts : []));
         refusals.AddRange(need.Refusals.Select(refusal => refusal with { At = refusal.At.Replace($"need.{family.Kind}.site", $"site.{family.Kind}", StringComparison.Ordinal) }));
         return refusals.Count == 0 ? Judged(need.Value!, part.Value!, []) : Answer<JudgedPart>.Refused(refusals);
     }
+
+    private static Refusal Missing(string number, string at, string which) =>
+        string.IsNullOrWhiteSpace(number) ? new(Codes.Empty, at, $"Type the {which} part's number.") : Needs.NotFound(number, at);
 
     private JudgedPart Judged(NeedRead need, CatalogueEntry part, IReadOnlyList<MendFirst> mend) =>
         new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, need.Completions, part.Spec), mend);

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Security.Cryptography;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace PartsMatch.Service.Pages;
 
@@ -20,6 +21,8 @@ internal static class PageAssets
     {
         if (!ByAddress.TryGetValue(context.Request.Path.Value!, out var asset)) return Results.NotFound();
         context.Response.Headers.CacheControl = KeepForEver;
+        // Packed over TLS as well: there is no secret in it.
+        if (context.Features.Get<IHttpsCompressionFeature>() is { } packing) packing.Mode = HttpsCompressionMode.Compress;
         return Results.Bytes(asset.Content, $"{asset.Type}; charset=utf-8");
     }).WithMetadata(new Access.OpenToAll());
 

@@ -34,6 +34,21 @@ public sealed class SignInTests
         (await visitor.FollowAsync()).Body.ShouldContain(">Sign in<");
     }
 
+    [Fact]
+    public async Task A_copy_of_the_cookie_opens_nothing_after_signing_out_and_other_visits_go_on()
+    {
+        await using var service = await TestService.StartAsync();
+        var (visitor, other) = (await Visitor.SignedInAsync(service), await Visitor.SignedInAsync(service));
+        var copy = visitor.Cookies["signed-in"];
+        await visitor.GetAsync("/parts");
+        await visitor.ResendAsync("/sign-out");
+
+        var thief = new Visitor(service);
+        thief.Carry("signed-in", copy);
+        (await thief.GetAsync("/parts/new")).Status.ShouldBe(HttpStatusCode.Unauthorized);
+        (await other.GetAsync("/parts/new")).Status.ShouldBe(HttpStatusCode.OK);
+    }
+
     [Theory]
     [InlineData("", "", false)]
     [InlineData("X-Forwarded-Proto", "http", false)]

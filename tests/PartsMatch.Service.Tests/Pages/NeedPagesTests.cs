@@ -123,6 +123,28 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Theory]
+    [InlineData("/before?kind=motor&text=zzzz&read.leadVolts=lots&read.motorAmps=many", "leadVolts", "motorAmps", "text")]
+    [InlineData("/after?kind=motor&text=zzzz&part=QN-300&read.leadVolts=lots&read.motorAmps=many", "leadVolts", "motorAmps", "text")]
+    [InlineData("/after?kind=motor&old=QN-100&read.leadVolts=lots&read.motorAmps=many", "leadVolts", "motorAmps", "part")]
+    [InlineData("/compare?old=NO-1&part=&site.volts=lots", "volts", "part", "old")]
+    [InlineData("/compare?old=&part=NO-2&site.volts=lots", "volts", "part", "old")]
+    public async Task All_that_is_wrong_on_a_page_of_readings_or_of_two_parts_is_said_at_once(string address, params string[] inputs)
+    {
+        var page = await GetAsync(address);
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain($"{inputs.Length} things are to be put right");
+        foreach (var input in inputs) page.Body.ShouldMatch($"id=\"[a-z.]*{input}-wrong\"");
+    }
+
+    [Fact]
+    public async Task A_form_with_a_character_that_no_text_has_is_not_called_too_long()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", "HP 1/4\0 RPM 1075"));
+        page.Status.ShouldNotBe(HttpStatusCode.RequestEntityTooLarge);
+        page.Body.ShouldNotContain("send less");
+    }
+
+    [Theory]
     [InlineData("/before", "read.leadVolts")]
     [InlineData("/compare", "old")]
     public async Task What_no_link_can_hold_is_said_and_kept(string path, string input)

@@ -19,7 +19,6 @@ internal static class CompareEndpoints
             var query = Typed.Of(context.Request.Query);
             var (need, part) = (OfOldPart(query, catalogues.Shelf), query[SheetEndpoints.Part].Trim());
             if (need.OldNumber.Length == 0 && part.Length == 0) return Show(new(need, part, Complaints.None, null));
-            if (Missing(need.OldNumber, part) is { Any: true } missing) return Show(new(need, part, missing, null));
             var answer = judgements.Compare(need.OldNumber, part, need.Site.Count > 0 ? new(need.Family, need.Site) : null);
             return Show(new(need, part, Complaints.OfNeed(answer.Refusals), answer.IsGiven ? new(need, answer.Value) : null));
         });
@@ -37,14 +36,6 @@ internal static class CompareEndpoints
     {
         var need = NeedTyped.Of(typed) with { Text = string.Empty, Shown = string.Empty, Plate = [], Readings = [] };
         return shelf.Find(need.OldNumber) is { } old ? need with { Family = old.Family } : need;
-    }
-
-    private static Complaints Missing(string old, string part)
-    {
-        List<Refusal> missing = [];
-        if (old.Length == 0) missing.Add(new(Codes.Empty, "old", "Type the old part's number."));
-        if (part.Length == 0) missing.Add(new(Codes.Empty, "part", "Type the new part's number."));
-        return Complaints.Of(missing);
     }
 
     private static RazorComponentResult<ComparePage> Show(CompareModel model) => PageSetup.Page<ComparePage>(model, model.Complaints.Any ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK);

@@ -36,6 +36,9 @@ public sealed class Complaints
     public static Complaints Of(IEnumerable<Refusal> refusals, Func<string, string>? inputOf = null) =>
         new([.. refusals.Select(refusal => (inputOf?.Invoke(refusal.At) ?? refusal.At, refusal.Message))]);
 
+    /// <summary>These, and others after them.</summary>
+    public Complaints And(Complaints others) => new([.. _all, .. others._all]);
+
     /// <summary>For a page that has no such input.</summary>
     public Complaints Without(string input) => new([.. _all.Select(one => one.Input == input ? (string.Empty, one.Message) : one)]);
 

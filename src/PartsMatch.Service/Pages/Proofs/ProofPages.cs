@@ -12,13 +12,15 @@ internal static class ProofPages
     public const string AfterPath = "/after";
     public const string Part = "part";
 
+    private static readonly Refusal NoPart = new(Codes.Empty, Part, "Name the part that was put in: its plate's amps and volts are what it is held against.");
+
     public static void Map(WebApplication app)
     {
         app.MapGet(BeforePath, IResult (HttpContext context, Catalogues catalogues, Counter.Proofs proofs) =>
         {
             var need = NeedTyped.Of(Typed.Of(context.Request.Query)).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
-            if (need is { IsEmpty: true, Shown.Length: > 0 }) return Before(new(need, NeedComplaints.NothingIn(need)), null);
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return Before(new(need, NeedComplaints.NothingIn(need).And(OfReadings(need))), null);
             if (need.ReadingsGiven is not { } readings) return Before(new(need, Complaints.None), null);
             var answer = proofs.BeforeCondemning(need.Given, readings);
             return Before(new(need, Complaints.OfNeed(answer.Refusals)), answer.Value);
@@ -28,16 +30,18 @@ internal static class ProofPages
             var query = Typed.Of(context.Request.Query);
             var need = NeedTyped.Of(query).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
-            if (need is { IsEmpty: true, Shown.Length: > 0 }) return After(new(need, NeedComplaints.NothingIn(need), query[Part]), null);
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return After(new(need, NeedComplaints.NothingIn(need).And(OfReadings(need)), query[Part]), null);
             if (need.ReadingsGiven is not { } readings) return After(new(need, Complaints.None, query[Part]), null);
-            var answer = query[Part].Length > 0
-                ? proofs.AfterSwap(need.Given, query[Part], readings)
-                : new Refusal(Codes.Empty, Part, "Name the part that was put in: its plate's amps and volts are what it is held against.");
+            if (query[Part].Length == 0) return After(new(need, Complaints.OfNeed([NoPart, .. Counter.Needs.Read(catalogues.Shelf, need.Given).Refusals]).And(OfReadings(need))), null);
+            var answer = proofs.AfterSwap(need.Given, query[Part], readings);
             return After(new(need, Complaints.OfNeed(answer.Refusals), query[Part]), answer.Value);
         });
         app.MapPost(BeforePath, (HttpContext context, Catalogues catalogues) => SendOnAsync(context, catalogues, BeforePath, model => Before(model, null)));
         app.MapPost(AfterPath, (HttpContext context, Catalogues catalogues) => SendOnAsync(context, catalogues, AfterPath, model => After(model, null)));
     }
+
+    /// <summary>What is wrong with the readings, said together with what is wrong elsewhere.</summary>
+    private static Complaints OfReadings(NeedTyped need) => need.ReadingsGiven is { } readings ? Complaints.OfNeed(Counter.Proofs.Read(need.Family, readings).Wrong) : Complaints.None;
 
     private static async Task<IResult> SendOnAsync(HttpContext context, Catalogues catalogues, string path, Func<ProofModel, IResult> show)
     {

@@ -14,10 +14,12 @@ public sealed record Row(CatalogueEntry Part, Explained Explained)
     /// <summary>What is changed or checked, in two or three words each; the sheet has the figures.</summary>
     public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => Wording.Short(change.Kind)).Distinct();
 
-    /// <summary>What speaks most against it, in one line; null where nothing does.</summary>
-    public AspectFinding? Why => Explained.Contributions.MinBy(one => one.Amount.Millionths) is { Amount.Millionths: < 0 } most
-        ? Explained.Sheet.Findings.First(one => one.Aspect == most.Aspect)
-        : null;
+    /// <summary>What speaks most against it, in one line; null where nothing does but what every part waits for.</summary>
+    /// <param name="always">What every part of the list waits for: said once above it.</param>
+    public AspectFinding? Why(IReadOnlyList<Missing> always) => Explained.Contributions
+        .Where(one => one.Amount.Millionths < 0).OrderBy(one => one.Amount.Millionths)
+        .Select(one => Explained.Sheet.Findings.First(finding => finding.Aspect == one.Aspect))
+        .FirstOrDefault(one => one.Finding.Verdict != Verdict.Unknown || one.Finding.Missing.Except(always).Any());
 
     /// <summary>What decides and is not known.</summary>
     public IEnumerable<Missing> Open => Unknown(isDeciding: true).SelectMany(one => one.Finding.Missing).Distinct();

@@ -26,6 +26,7 @@ public sealed class Comparison(NeedRead need, Spec part, AspectFinding found)
 
     public string New(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, part, units);
 
+    /// <summary>The most telling field speaks for itself; the others say what they are.</summary>
     private static string Texts(Shape shape, IEnumerable<string> fields, object record, Units units) =>
-        string.Join("; ", fields.Select(name => shape.Find(name)!.TextOf(record, units)).OfType<string>());
+        string.Join("; ", fields.Select(name => shape.Find(name)!).Index().Select(one => one.Item.TextOf(record, units) is { } text ? one.Index == 0 ? text : $"{Words.Small(one.Item.Label)}: {text}" : null).OfType<string>());
 }
