@@ -45,7 +45,7 @@ public sealed class SignInTests
 
         var thief = new Visitor(service);
         thief.Carry("signed-in", copy);
-        (await thief.GetAsync("/parts/new")).Status.ShouldBe(HttpStatusCode.Unauthorized);
+        (await thief.GetAsync("/parts/new")).Headers["Location"].ShouldStartWith("/sign-in");
         (await other.GetAsync("/parts/new")).Status.ShouldBe(HttpStatusCode.OK);
     }
 
