@@ -137,6 +137,16 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Fact]
+    public async Task A_field_that_says_otherwise_than_the_text_is_used_and_the_disagreement_is_told()
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", "HP 1/4 RPM 1075"), ("plate.power", "1/3 hp"), ("plate.speed", "1075 rpm"));
+        var page = await GetAsync(Location(answer));
+        page.Body.ShouldContain("name=\"plate.power\" value=\"1/3 hp\"");
+        page.Body.ShouldContain("Power: 1/3 hp is used, as it is typed below; the text reads 1/4 hp.");
+        page.Body.ShouldNotContain("Speed: 1075 rpm is used");
+    }
+
+    [Fact]
     public async Task A_form_with_a_character_that_no_text_has_is_not_called_too_long()
     {
         var page = await PostAsync("/", ("kind", "motor"), ("text", "HP 1/4\0 RPM 1075"));

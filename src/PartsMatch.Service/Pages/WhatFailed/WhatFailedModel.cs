@@ -41,6 +41,11 @@ public sealed class WhatFailedModel
     /// <summary>Fields of the plate that are known: they stand first.</summary>
     public IReadOnlyList<Field> ReadFields => [.. Family.SpecShape.Fields.Where(one => Plate.TextOf(one).Length > 0)];
 
+    /// <summary>Fields that say otherwise than the plate's text: what is typed is used, and the disagreement is told.</summary>
+    public IEnumerable<(Field Field, string Used, string Read)> SaidOtherwise => Nameplate is null ? [] : Nameplate.Fields
+        .Select(read => (read.Field, Used: Plate.TextOf(read.Field), read.Text))
+        .Where(one => one.Field.Form.ReadAny(one.Used) is { IsRead: true } used && !used.Value!.Equals(one.Field.Get(Nameplate.Plate)));
+
     public IEnumerable<Deduction> Deductions(Side side) => Reading?.Deductions.Where(one => one.Side == side) ?? [];
 
     public static IReadOnlyList<Family> Kinds => Families.All;
