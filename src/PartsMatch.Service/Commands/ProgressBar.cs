@@ -33,6 +33,13 @@ internal static class ProgressBar
         return run(come => bytes.Description(string.Create(CultureInfo.InvariantCulture, $"Exported {come / 1000:#,0} kB")));
     });
 
+    /// <summary>Runs a cross-reference under a bar of the rows that came.</summary>
+    public static Task<T> CrossReferencingAsync<T>(IAnsiConsole? console, int rows, Func<Action<int>?, Task<T>> run) => console is null ? run(null) : Bars(console).StartAsync(context =>
+    {
+        var bar = context.AddTask("Rows answered", maxValue: Math.Max(rows, 1));
+        return run(come => bar.Value(come).Description(string.Create(CultureInfo.InvariantCulture, $"Rows answered: {Math.Min(come, rows):#,0} of {rows:#,0}")));
+    });
+
     private static Progress Bars(IAnsiConsole console) => console.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn());
 
     private sealed class Told(Action<ImportProgress> tell) : IProgress<ImportProgress>

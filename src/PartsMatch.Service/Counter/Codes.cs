@@ -18,6 +18,7 @@ public static class Codes
     public const string PartNotFound = "PART_NOT_FOUND";
     public const string KindMismatch = "KIND_MISMATCH";
     public const string FirstOutOfRange = "FIRST_OUT_OF_RANGE";
+    public const string ListTooLong = "LIST_TOO_LONG";
     public const string ShareOutOfRange = "SHARE_OUT_OF_RANGE";
     public const string CursorMalformed = "CURSOR_MALFORMED";
     public const string CursorExpired = "CURSOR_EXPIRED";

@@ -49,9 +49,12 @@ public sealed class PartsToCarry(Shelf shelf, NeedRead need, CarrySet set)
 /// <summary>What is asked at the counter: which part will do, and why.</summary>
 internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
 {
-    public Answer<RankedParts> Replacements(NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
+    public Answer<RankedParts> Replacements(NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include) =>
+        Replacements(catalogues.Shelf, given, first, after, include);
+
+    /// <summary>As above, of a catalogue that was taken before.</summary>
+    public Answer<RankedParts> Replacements(Shelf shelf, NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
     {
-        var shelf = catalogues.Shelf;
         var need = Needs.Read(shelf, given);
         if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
         var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore) { Completions = need.Value.Completions };

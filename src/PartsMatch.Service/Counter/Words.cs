@@ -18,6 +18,8 @@ internal static class Words
     /// <summary>A part of which nothing need be changed, only looked at, fits once that is done.</summary>
     public static string Of(PartFit fit, bool needsChecksOnly) => fit == PartFit.FitsWithChanges && needsChecksOnly ? "fits once checked" : Of(fit);
 
+    public static string Of(FitSheet sheet) => Of(sheet.Fit, sheet.Changes.All(change => change.Kind.IsCheck));
+
     public static string Of(Verdict verdict) => verdict switch
     {
         Verdict.Meets => "meets",
@@ -33,6 +35,9 @@ internal static class Words
         Side.Plate => $"{Small(label)} (old part)",
         _ => $"{Small(label)} (site)",
     };
+
+    public static string ToFindOut(Family family, Missing missing) =>
+        ToFindOut(missing.Side, (missing.Side == Side.Site ? family.SiteShape : family.SpecShape).Find(missing.Field)?.Label ?? missing.Field);
 
     /// <summary>Null for a part that is still made.</summary>
     public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();

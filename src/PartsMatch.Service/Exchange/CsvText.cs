@@ -12,13 +12,21 @@ internal static class CsvText
     /// <summary>Writes rows as they come, the first being the header.</summary>
     public static async Task WriteAsync(TextWriter text, IEnumerable<IEnumerable<string>> rows, CancellationToken stop)
     {
-        await using var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\n", ShouldQuote = NeedsQuotes }, leaveOpen: true);
+        await using var csv = On(text);
         foreach (var row in rows)
         {
             stop.ThrowIfCancellationRequested();
-            foreach (var cell in row) csv.WriteField(FormulaGuard.On(cell));
-            await csv.NextRecordAsync();
+            await WriteRowAsync(csv, row);
         }
+    }
+
+    /// <summary>For rows that are written one by one.</summary>
+    public static CsvWriter On(TextWriter text) => new(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\n", ShouldQuote = NeedsQuotes }, leaveOpen: true);
+
+    public static Task WriteRowAsync(CsvWriter csv, IEnumerable<string> row)
+    {
+        foreach (var cell in row) csv.WriteField(FormulaGuard.On(cell));
+        return csv.NextRecordAsync();
     }
 
     /// <summary>A semicolon too, for spreadsheets that part cells by it; and blanks at the ends, which some take off.</summary>

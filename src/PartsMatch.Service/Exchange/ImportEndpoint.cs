@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Threading.Channels;
-using Microsoft.AspNetCore.Http.Features;
 using Microsoft.Extensions.Options;
-using Microsoft.Net.Http.Headers;
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Hosting;
@@ -25,7 +23,7 @@ internal sealed class ImportEndpoint(CatalogueImport import, ImportPlaces places
             context.Response.Headers.WWWAuthenticate = "Bearer";
             await Problems.WriteAsync(context, StatusCodes.Status401Unauthorized, Codes.KeyNeeded, "Writing needs a key. Send it as: Authorization: Bearer <key>.");
         }
-        else if (!IsCsv(context.Request.ContentType))
+        else if (!CsvBody.IsCsv(context.Request.ContentType))
         {
             await Problems.WriteAsync(context, StatusCodes.Status415UnsupportedMediaType, Codes.MediaTypeUnsupported, "Send the table as text/csv in UTF-8.");
         }
@@ -39,32 +37,10 @@ internal sealed class ImportEndpoint(CatalogueImport import, ImportPlaces places
                 return;
             }
 
-            var file = await BodyAsync(context);
+            var file = await CsvBody.ReadAsync(context, limits.Value.Bytes);
             if (file is null) await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A file has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
             else await ImportAsync(context, table, asked, file.Value);
         }
-    }
-
-    private static bool IsCsv(string? contentType) =>
-        MediaTypeHeaderValue.TryParse(contentType, out var type)
-        && type.MediaType.Equals("text/csv", StringComparison.OrdinalIgnoreCase)
-        && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals("utf-8", StringComparison.OrdinalIgnoreCase));
-
-    /// <summary>The body, unless it is longer than a file may be.</summary>
-    private async Task<ReadOnlyMemory<byte>?> BodyAsync(HttpContext context)
-    {
-        var most = limits.Value.Bytes;
-        if (context.Request.ContentLength > most) return null;
-        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } server) server.MaxRequestBodySize = null;
-        var body = new MemoryStream((int)(context.Request.ContentLength ?? 0));
-        var some = new byte[81_920];
-        for (int length; (length = await context.Request.Body.ReadAsync(some, context.RequestAborted)) > 0;)
-        {
-            if (body.Length + length > most) return null;
-            body.Write(some, 0, length);
-        }
-
-        return body.GetBuffer().AsMemory(0, (int)body.Length);
     }
 
     private async Task ImportAsync(HttpContext context, CatalogueTable table, ImportAsked asked, ReadOnlyMemory<byte> file)

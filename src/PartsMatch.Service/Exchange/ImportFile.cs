@@ -61,7 +61,8 @@ internal sealed class ImportFile
             ? new(CatalogueTable.Number, Codes.GivenTwice, $"{UnseenSigns.Shown(row[CatalogueTable.Number].Trim())} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
             : null;
 
-    private static string? WrongBytes(ReadOnlySpan<byte> bytes)
+    /// <summary>What keeps bytes from being a text that is read here.</summary>
+    public static string? WrongBytes(ReadOnlySpan<byte> bytes)
     {
         if (bytes.StartsWith("PK\u0003\u0004"u8)) return "This is a spreadsheet's own file, not a table as text. Save it as CSV in UTF-8.";
         if (bytes.StartsWith(Encoding.Unicode.Preamble) || bytes.StartsWith(Encoding.BigEndianUnicode.Preamble)) return "The file is in UTF-16. Save it as CSV in UTF-8.";

@@ -3,6 +3,7 @@ using GraphQL;
 using Microsoft.Extensions.Options;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Lists;
 using PartsMatch.Service.Graph.Limits;
 using PartsMatch.Service.Graph.Results;
 using PartsMatch.Service.Graph.Transport;
@@ -31,6 +32,15 @@ internal sealed class Query
         [Description("Only parts that fit in these ways; all that may fit when left out.")] IEnumerable<PartFit>? include,
         [Description("How many, 1 to 100.")] int first = 10) =>
         new(judgements.Replacements(need, limits.Value.CheckFirst(first), after, include?.ToList()).OrRefuse(), after is not null);
+
+    [Description("The best replacements of many old parts, in the order of their numbers; one that nothing can be said of keeps its place and says why.")]
+    public static Task<IEnumerable<CrossReferenceRow>> CrossReference(
+        [FromServices] CrossReference crossReference,
+        [FromServices] IOptions<QueryLimits> limits,
+        [Id, Description("The old parts' numbers, at most 200. Dashes, spaces and case do not matter.")] IEnumerable<string> partNumbers,
+        [Description("What all the new parts will meet; what follows from each old part when left out. Only numbers of its kind are then answered.")] SiteGiven? site,
+        CancellationToken stop) =>
+        CrossReferenceRow.AllOfAsync(crossReference, NumbersAtOnce.Check(limits.Value, partNumbers), site, stop);
 
     [Complexity(WalkCost)]
     [Description("Which readings to take next: those that are expected to settle most for their effort, the most worth first; empty when nothing is open.")]

@@ -1,5 +1,6 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Exchange;
+using PartsMatch.Service.Exchange.Lists;
 using PartsMatch.Service.Graph.Limits;
 
 namespace PartsMatch.Service.Hosting;
@@ -17,6 +18,7 @@ internal static class SettingsCheck
         .. Setting.AllOf(AccessSettings.Section, typeof(AccessSettings)),
         .. Setting.AllOf(QueryLimits.Section, typeof(QueryLimits)),
         .. Setting.AllOf(ExchangeLimits.Section, typeof(ExchangeLimits)),
+        .. Setting.AllOf(ListLimits.Section, typeof(ListLimits)),
     ];
 
     private static readonly IReadOnlyList<string> OurSections = [OurName, .. Known.Select(setting => SectionOf(setting.Key)).Distinct()];

@@ -14,7 +14,7 @@ internal static class Wording
 {
     public static string Of(PartFit fit) => Words.Of(fit);
 
-    public static string Of(FitSheet sheet) => Words.Of(sheet.Fit, sheet.Changes.All(change => change.Kind.IsCheck));
+    public static string Of(FitSheet sheet) => Words.Of(sheet);
 
     /// <summary>A class of the stylesheet.</summary>
     public static string ClassOf(PartFit fit) => fit switch
@@ -115,8 +115,7 @@ internal static class Wording
     public static string Of(KitItem item) => item.Quantity == 1 ? item.What : FormattableString.Invariant($"{item.Quantity} × {item.What}");
 
     /// <summary>What is to be found out, and where.</summary>
-    public static string Of(Missing missing, Family family) =>
-        Words.ToFindOut(missing.Side, (missing.Side == Side.Site ? family.SiteShape : family.SpecShape).Find(missing.Field)?.Label ?? missing.Field);
+    public static string Of(Missing missing, Family family) => Words.ToFindOut(family, missing);
 
     /// <summary>A kind of change in two or three words: "cut shaft".</summary>
     public static string Short(ChangeKind kind) => string.Concat(kind.Name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));

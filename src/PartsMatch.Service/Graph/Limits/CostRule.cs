@@ -56,6 +56,7 @@ internal sealed class CostRule(QueryLimits limits) : ComplexityValidationRule(Co
         var most = Math.Max(ItemsOfAList, limits.ListSize);
         options.DefaultComplexityImpactDelegate = field =>
         {
+            if (NumbersAtOnce.CostOf(field, limits) is { } numbers) return numbers;
             var cost = usual(field);
             return new(cost.FieldImpact, Math.Clamp(cost.ChildImpactMultiplier, 0, most));
         };

@@ -34,6 +34,10 @@ public sealed class QueryLimits
     [Range(1, 10_000)]
     public int ListSize { get; set; } = 100;
 
+    /// <summary>Of a list that is cross-referenced.</summary>
+    [Range(1, 10_000)]
+    public int PartNumbers { get; set; } = 200;
+
     [Range(0.001, 3600)]
     public double Seconds { get; set; } = 10;
 }
