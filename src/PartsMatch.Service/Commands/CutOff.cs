@@ -21,6 +21,7 @@ internal sealed record CutOff(int Length, int NextRow)
             (at, row) = (scan.End, row + 1);
         }
 
-        return new(at, row);
+        // Begun at the first row, an answer brings its header along.
+        return row == ListFile.FirstRow ? new(0, row) : new(at, row);
     }
 }

@@ -74,12 +74,12 @@ public sealed class CrossReferenceEndpointTests(SharedService shared) : IClassFi
     [InlineData("QN-100,a \"mark\" inside,,", "A quotation mark stands inside this cell")]
     public async Task A_bad_row_keeps_its_place_and_says_what_is_wrong(string bad, string why)
     {
-        var answer = await _service.SendAsync($"number,text,kind,site.volts\nZV-9,,,\n{bad}\nQN-100,,,\n");
+        var answer = await _service.SendAsync($"number,text,kind,site.volts\nCK-5,,,\n{bad}\nQN-100,,,\n");
         var rows = answer.Rows();
         rows.Select(row => row.Number).ShouldBe([2, 3, 4]);
         rows[1]["why"].ShouldContain(why);
         rows[1].Of(1, "number").ShouldBeEmpty();
-        (rows[0].Of(1, "number"), rows[2].Of(1, "number")).ShouldBe(("ZV-9", "QN-100"));
+        (rows[0].Of(1, "number"), rows[2].Of(1, "number")).ShouldBe(("CK-5", "QN-100"));
         rows[1].Wrong.ShouldBeNull("the answer itself is a table by the book");
     }
 
@@ -131,7 +131,7 @@ public sealed class CrossReferenceEndpointTests(SharedService shared) : IClassFi
             var rows = int.Parse(rest.Headers["Row-Count"], CultureInfo.InvariantCulture);
             rows.ShouldBe(8 - from + 1);
             whole.ShouldEndWith(rest.Body);
-            new Service.Exchange.CsvReader(Encoding.UTF8.GetBytes("h\n" + rest.Body), _ => false).Rows().Last().Number.ShouldBe(rows + 1);
+            new Service.Exchange.CsvReader(Encoding.UTF8.GetBytes("h\n" + rest.Body), _ => false).Rows().Select(row => row.Number).LastOrDefault(1).ShouldBe(rows + 1);
         }
     }
 

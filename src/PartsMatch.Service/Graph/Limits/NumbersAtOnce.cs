@@ -24,7 +24,7 @@ internal static class NumbersAtOnce
     public static FieldComplexityResult? CostOf(FieldImpactContext field, QueryLimits limits)
     {
         if (field.FieldDefinition.Arguments?.Find(Argument) is null) return null;
-        var numbers = Math.Min(field.GetArgument<List<string>>(Argument)?.Count ?? 0, limits.PartNumbers);
+        var numbers = Math.Min(field.GetArgument<IReadOnlyCollection<string>>(Argument)?.Count ?? 0, limits.PartNumbers);
         return new(1 + (NumberCost * numbers), numbers);
     }
 }
