@@ -39,7 +39,7 @@ public sealed record CapacitorSpec : Spec
     public CapacitorRating? Rating { get; init; }
 
     /// <summary>Tolerance either way.</summary>
-    [Field("Tolerance", "± percent on the can, such as 6 %.", Group = Marking)]
+    [Field("Tolerance", "± percent on the can, such as 6 %.", Group = Marking, Example = "6 %")]
     public Ratio? Tolerance { get; init; }
 
     /// <summary>Frequency.</summary>
@@ -63,10 +63,10 @@ public sealed record CapacitorSpec : Spec
     public CanShape? Can { get; init; }
 
     /// <summary>Diameter, or width of an oval can.</summary>
-    [Field("Diameter", "Across the can; the wider way of an oval one.", Group = Body, Tool = Tool.Tape)]
+    [Field("Diameter", "Across the can; the wider way of an oval one.", Group = Body, Tool = Tool.Tape, Example = "2 in")]
     public Length? Diameter { get; init; }
 
     /// <summary>Height without terminals.</summary>
-    [Field("Height", "Of the can without its terminals.", Group = Body, Tool = Tool.Tape)]
+    [Field("Height", "Of the can without its terminals.", Group = Body, Tool = Tool.Tape, Example = "3-7/8 in")]
     public Length? Height { get; init; }
 }

@@ -42,7 +42,7 @@ public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReadi
     /// <summary>Measured figures against their limits; none of what was not measured.</summary>
     public IReadOnlyList<Drawing> Drawings { get; init; } = [];
 
-    /// <summary>Asks every rule. The first that concludes decides; else the first that would have something read asks for it.</summary>
+    /// <summary>Asks every rule. The first that concludes decides; else the first that would have something read asks for it. What is bad when nothing is left to ask and nothing condemns the part is something else's to mend.</summary>
     /// <param name="rules">The rules in order: what condemns a part by itself stands before what clears it, and both before what asks.</param>
     /// <param name="one">The case.</param>
     /// <param name="mendFirst">What was found to mend.</param>
@@ -52,6 +52,7 @@ public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReadi
         IReadOnlyList<ReadingCheck> checks = [.. rulings.Select(pair => pair.Rule.CheckOf(pair.Ruling)).OfType<ReadingCheck>()];
         if (rulings.Find(pair => pair.Ruling!.Concludes is not null).Ruling is { } decided) return new(decided.Concludes!.Value, decided.Sentence, decided.Asks, checks, mendFirst);
         if (rulings.Find(pair => pair.Ruling!.Asks is not null).Ruling?.Asks is { } next) return new(Conclusion.ReadNext, next.Why, next, checks, mendFirst);
+        if (checks.FirstOrDefault(check => check.Verdict == ReadingVerdict.Bad) is { } bad) return new(Conclusion.NotThePart, bad.Sentence, null, checks, mendFirst);
         return new(Conclusion.NothingWrongFound, "Nothing that was read is wrong.", null, checks, mendFirst);
     }
 }

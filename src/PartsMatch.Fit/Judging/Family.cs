@@ -227,13 +227,13 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 
     private static Need<TSpec, TSite> Typed(Need need) => new(need);
 
-    /// <summary>What plates of the family can say holds for what is typed, too: 3 poles are refused, not ranked by.</summary>
+    /// <summary>What plates of the family can say holds for what is typed, too: 3 poles and 9999 V are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
     {
         var given = texts.ToList();
         var (spec, unreadable) = Shape<TSpec>.Of.Read(given);
         var complaints = unreadable.ToList();
-        foreach (var limit in rules.Vocabulary.Limits.Where(limit => limit.IsAbsolute))
+        foreach (var limit in rules.Vocabulary.Limits)
         {
             var field = SpecShape.Find(limit.Field)!;
             if (field.Get(spec) is not { } value || limit.Holds(value)) continue;

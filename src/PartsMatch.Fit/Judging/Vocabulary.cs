@@ -64,15 +64,12 @@ public sealed record PlateMarks(string Field, IReadOnlyList<string> First, IRead
     public NamedText? Says { get; init; }
 }
 
-/// <summary>What a field's value can be on a plate of this family: narrower than what its form reads.</summary>
+/// <summary>What a field's value can be on a plate of this family: narrower than what its form reads. It tells which figure of a plate belongs to which label, and holds for what is typed field by field, too.</summary>
 /// <param name="Field">The field's name.</param>
 /// <param name="Words">The limit in words: "from 100 to 5000 rpm".</param>
 /// <param name="Holds">Whether a value, of the form's type, keeps it.</param>
 public sealed record PlateLimit(string Field, string Words, Func<object, bool> Holds)
 {
-    /// <summary>Whether nothing beyond it can be, so that it is refused when typed, too; the others only tell which figure of a plate belongs to which label.</summary>
-    public bool IsAbsolute { get; init; }
-
     /// <summary>A limit on values of one type.</summary>
     public static PlateLimit Of<T>(string field, string words, Func<T, bool> holds) => new(field, words, value => holds((T)value));
 }

@@ -112,11 +112,11 @@ public sealed record MotorSpec : Spec
     public Choices<MountKind>? Mounts { get; init; }
 
     /// <summary>Body diameter.</summary>
-    [Field("Body diameter", "Across the shell, not the band: wrap a tape round the body and divide by 3.14.", Group = Mounting, Tool = Tool.Tape)]
+    [Field("Body diameter", "Across the shell, not the band: wrap a tape round the body and divide by 3.14.", Group = Mounting, Tool = Tool.Tape, Example = "5.6 in")]
     public Length? BodyDiameter { get; init; }
 
     /// <summary>Body length without shaft.</summary>
-    [Field("Body length", "Length of the shell without the shaft.", Group = Mounting, Tool = Tool.Tape)]
+    [Field("Body length", "Length of the shell without the shaft.", Group = Mounting, Tool = Tool.Tape, Example = "4-3/8 in")]
     public Length? BodyLength { get; init; }
 
     /// <summary>Bolt circle of its studs.</summary>

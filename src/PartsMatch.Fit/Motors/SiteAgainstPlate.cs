@@ -13,7 +13,7 @@ public static class SiteAgainstPlate
     /// <summary>Amps up to so many times the plate's are explained by service factor, low volts and a clamp meter's error (practice).</summary>
     private const double OrdinaryAmps = 1.25;
 
-    private static readonly Func<MotorNeed, IEnumerable<Contradiction>>[] Rules = [Phase, Volts, Frequency, Rotation, Hub, Speed, Amps];
+    private static readonly Func<MotorNeed, IEnumerable<Contradiction>>[] Rules = [Phase, Volts, Frequency, Rotation, Hub, Room, Speed, Amps];
 
     /// <summary>All that disagrees.</summary>
     /// <param name="plate">The old motor, with what was deduced.</param>
@@ -81,6 +81,18 @@ public static class SiteAgainstPlate
         if (Within.AtMost(Math.Abs(over), MotorContradictions.SameShaftMillimetres)) yield break;
         var advice = over > 0 ? "see whether a bushing was between them, and measure both with calipers" : "that hub does not go onto that shaft; measure both with calipers";
         yield return new(["shaftDiameter"], $"The hub's bore is {Deducing.Text(bore)}, the old shaft {Deducing.Text(shaft)}: {advice}.", MotorSources.SameShaft) { SiteFields = ["hubBore"] };
+    }
+
+    /// <summary>The old shaft had room, but for the step that <see cref="Aspects.ShaftLength"/> allows.</summary>
+    private static IEnumerable<Contradiction> Room(MotorNeed need)
+    {
+        if (need.Plate.ShaftLength is not { } shaft || need.Site.ShaftRoom is not { } room || BodyDeductions.LeastShaft(shaft) is not { } least) yield break;
+        if (Within.AtLeast(room.Millimeters, least.Millimeters)) yield break;
+        yield return new(
+            ["shaftLength"],
+            $"The room for a shaft is {Deducing.Text(room)}, the old shaft {Deducing.Text(shaft)}: it cannot have turned there. See from where to where both were measured, from the end bell to the tip.",
+            BodySources.ShaftLength)
+        { SiteFields = ["shaftRoom"] };
     }
 
     /// <summary>Only a motor whose speed is not bound to the supply's frequency, or the fan on the other end of a belt, runs above synchronous speed.</summary>

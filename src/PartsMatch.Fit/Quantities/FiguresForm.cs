@@ -47,7 +47,7 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     public override string Write(Figures<T> value, Units units = Units.AsGiven)
     {
         var unit = one.UnitFor(value[0], units);
-        var numbers = value.Select(figure => QuantityForm<T>.WriteNumber(figure, unit, units)).ToList();
+        var numbers = value.Select(figure => one.WriteNumber(figure, unit, units)).ToList();
 
         // 3/4/1/3 cannot be told apart by eye, nor 3/2 from three halves: where fractions are written, figures stand further apart.
         var joiner = unit.Fractions ? " / " : "/";

@@ -50,6 +50,12 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <summary>The units of what is far larger than the trade's usual size, and where that begins, in the SI unit of the form: an altitude is written in feet or metres. Null where there are none.</summary>
     public (UnitText Us, UnitText Si, double From)? Large { get; init; }
 
+    /// <summary>Whether its fractions are those of an inch: 1/3 in and 50/60 in are no lengths.</summary>
+    public bool FractionsOfInches { get; init; }
+
+    /// <summary>Digits behind the point that are kept of a number; null to keep all. 1/64 in has six.</summary>
+    public int? MostDigits { get; init; }
+
     /// <summary>A bare number is read in the quantity's only everyday unit (V, A, Hz, rpm, µF); lengths, powers and temperatures need theirs said.</summary>
     public UnitText? Bare => Us == Si ? Us : null;
 
@@ -80,7 +86,7 @@ public sealed class QuantityForm<T> : TextForm<T>
     {
         var quantity = (T)value;
         var unit = UnitFor(quantity, units);
-        return new(unit.Unit.Equals(quantity.Unit) && units == Units.AsGiven ? (double)quantity.Value : Math.Round(quantity.As(unit.Unit), unit.Digits), unit.Symbol);
+        return new(unit.Unit.Equals(quantity.Unit) && units == Units.AsGiven ? Kept((double)quantity.Value) : Math.Round(quantity.As(unit.Unit), unit.Digits), unit.Symbol);
     }
 
     /// <summary>A text in plain signs, its vulgar fractions spelt out as this quantity's units allow it; empty when they cannot be.</summary>
@@ -105,9 +111,14 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <summary>A value of a number and a unit, unless it is out of range.</summary>
     internal TextReading<T> Make(TradeNumber number, UnitText unit, string text)
     {
+        if (FractionsOfInches && number.Denominator > 0 && !FractionText.DividesAnInch(number.Denominator))
+        {
+            return TextReading<T>.Refused($"“{text.Trim()}” is no length: a fraction of an inch is of 2, 4, 8, 16, 32 or 64 parts");
+        }
+
         var value = (T)(default(T).Value.IsDecimal
             ? Quantity.From(number.Decimal, unit.Unit)
-            : Quantity.From(number.Double, unit.Unit));
+            : Quantity.From(Kept(number.Double), unit.Unit));
         var inSi = value.As(Si.Unit);
         return inSi >= Least && inSi <= Most
             ? TextReading<T>.Of(value)
@@ -124,17 +135,19 @@ public sealed class QuantityForm<T> : TextForm<T>
     };
 
     /// <summary>The number of a value in a unit: exact as given, rounded to the trade's precision when converted.</summary>
-    internal static string WriteNumber(T value, UnitText unit, Units units)
+    internal string WriteNumber(T value, UnitText unit, Units units)
     {
         if (unit.Unit.Equals(value.Unit))
         {
             var exact = value.Value;
-            if (unit.Fractions && (exact.IsDecimal ? FractionText.Exactly((decimal)exact) : FractionText.Exactly((double)exact)) is { } fraction) return fraction;
-            if (units == Units.AsGiven) return exact.IsDecimal ? ((decimal)exact).ToString("0.#############################", CultureInfo.InvariantCulture) : ((double)exact).ToString("R", CultureInfo.InvariantCulture);
+            if (unit.Fractions && (exact.IsDecimal ? FractionText.Exactly((decimal)exact, FractionsOfInches) : FractionText.Exactly(Kept((double)exact), FractionsOfInches)) is { } fraction) return fraction;
+            if (units == Units.AsGiven) return exact.IsDecimal ? ((decimal)exact).ToString("0.#############################", CultureInfo.InvariantCulture) : Kept((double)exact).ToString("R", CultureInfo.InvariantCulture);
         }
 
         return Math.Round(value.As(unit.Unit), unit.Digits).ToString("0.######", CultureInfo.InvariantCulture);
     }
+
+    private double Kept(double number) => MostDigits is { } digits ? Math.Round(number, digits) : number;
 
     private TextReading<T> Refuse(string text) =>
         TextReading<T>.Refused(text.AsSpan().Trim().IsEmpty ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");

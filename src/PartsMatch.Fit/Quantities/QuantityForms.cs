@@ -47,6 +47,9 @@ public static class QuantityForms
         new UnitText(LengthUnit.Centimeter, "cm", 2),
         Metres)
     {
+        FractionsOfInches = true,
+        MostDigits = 6,
+
         // No part is 10 m long: that is an altitude.
         Large = (Feet, Metres, 10_000),
     };

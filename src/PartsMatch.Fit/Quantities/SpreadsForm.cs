@@ -74,10 +74,10 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
 
     private string WriteSpread(Spread<T> spread, UnitText unit, Units units)
     {
-        var first = QuantityForm<T>.WriteNumber(spread.First, unit, units);
+        var first = one.WriteNumber(spread.First, unit, units);
         if (!spread.HasTwoEnds) return first;
         var joiner = widestRatio is { } widest && !Within.Ratio(Number(spread.First), Number(spread.Last), widest) ? " to " : "-";
-        return $"{first}{joiner}{QuantityForm<T>.WriteNumber(spread.Last, unit, units)}";
+        return $"{first}{joiner}{one.WriteNumber(spread.Last, unit, units)}";
     }
 
     private bool Joins(T first, char joiner, T next) => joiner switch

@@ -7,6 +7,9 @@ namespace PartsMatch.Fit.Quantities;
 /// <param name="Decimal">The same, for quantities that are kept in decimal.</param>
 public readonly record struct TradeNumber(double Double, decimal Decimal)
 {
+    /// <summary>What it is divided by where it was written as a fraction: 4 of 1-1/4; 0 where it was not.</summary>
+    public int Denominator { get; init; }
+
     /// <summary>No figure on a plate is longer; longer digit strings are refused rather than rounded, and what is read fits a decimal.</summary>
     private const int MostDigits = 25;
 
@@ -47,7 +50,7 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
             length = at + taken;
         }
 
-        if (negative) number = new(-number.Double, -number.Decimal);
+        if (negative) number = new(-number.Double, -number.Decimal) { Denominator = number.Denominator };
         return true;
     }
 
@@ -75,7 +78,7 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
         if (denominator == 0 || (whole > 0 && numerator >= denominator)) return false;
         length = at + digits + slash + below;
         if (slash > 1 && (!FractionText.IsUsual((int)numerator, (int)denominator) || GoesOn(text[length..]))) return false;
-        number = new((double)whole + ((double)numerator / (double)denominator), whole + (numerator / denominator));
+        number = new((double)whole + ((double)numerator / (double)denominator), whole + (numerator / denominator)) { Denominator = (int)denominator };
         return true;
     }
 

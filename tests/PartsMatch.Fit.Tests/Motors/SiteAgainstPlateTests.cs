@@ -22,6 +22,8 @@ public sealed class SiteAgainstPlateTests
     [InlineData("shaftDiameter=1/2 in", "hubBore=5/8 in", "shaftDiameter", "hubBore", "The hub's bore is 5/8 in, the old shaft 1/2 in: see whether a bushing")]
     [InlineData("shaftDiameter=1/2 in", "hubBore=3/8 in", "shaftDiameter", "hubBore", "does not go onto that shaft")]
     [InlineData("frame=56", "hubBore=1/2 in", "shaftDiameter", "hubBore", "the old shaft 5/8 in")] // NEMA MG 1 4.4.1 (published)
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=5 in", "shaftLength", "shaftRoom", "The room for a shaft is 5 in, the old shaft 7-1/4 in: it cannot have turned there.")]
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=6-3/4 in", "shaftLength", "shaftRoom", "The room for a shaft is 6-3/4 in")]
     [InlineData("phase=3", "supplyPhase=1", "phase", "supplyPhase", "Three-phase plate, single-phase supply")]
     [InlineData("phase=3", "supplyArrangement=single-phase", "phase", "supplyArrangement", "Three-phase plate, single-phase supply")]
 
@@ -62,6 +64,8 @@ public sealed class SiteAgainstPlateTests
     [InlineData("rotation=CW", "turnNeeded=CCW shaft end")] // seen from which end?
     [InlineData("shaftDiameter=1/2 in", "hubBore=12.74 mm")] // within 0.04 mm
     [InlineData("shaftDiameter=1/2 in", "hubBore=1 in; drive=belt")]
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=7 in")] // one step of MG 1 4.4.1 note 3: the edge
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=8 in")]
     [InlineData("phase=1", "supplyPhase=3")] // two of three legs
     [InlineData("type=PSC; speed=1075 rpm; frequency=60 Hz", "measuredSpeed=1206 rpm")]
     [InlineData("type=ECM; speed=1075 rpm; frequency=60 Hz", "measuredSpeed=1250 rpm")]

@@ -74,7 +74,7 @@ public sealed class TextRoundTripTests
             {
                 QuantityForms.Power.Write(horsepower).ShouldContain($"1/{pair.Item1} hp");
                 QuantityForms.Power.Read(QuantityForms.Power.Write(horsepower)).Value.ShouldBe(horsepower);
-                QuantityForms.Length.Read(QuantityForms.Length.Write(inches)).Value.ShouldBe(inches);
+                if (FractionText.DividesAnInch(pair.Item1)) QuantityForms.Length.Read(QuantityForms.Length.Write(inches)).Value.ShouldBe(inches);
             });
         });
 

@@ -40,6 +40,9 @@ internal sealed record Placement(int From, int To, LabelStands Stands, int Cost,
     /// <summary>What was announced but could not be read; null for all others.</summary>
     public Unread? Unread { get; init; }
 
+    /// <summary>What it would be without its second figure; null for all that have none.</summary>
+    public Placement? Main { get; init; }
+
     /// <summary>The field that its value goes to where the plate says its own field otherwise: the watts in beside the watts out. Null when it stays.</summary>
     public Field? YieldsTo { get; init; }
 

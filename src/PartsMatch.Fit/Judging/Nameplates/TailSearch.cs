@@ -69,7 +69,7 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
         var tail = lexicon.Tails[value.Field];
         if (!Holds(tail, second) || reader.Read(value.Field, $"{value.Text} {second.Figure} {tail.Units[0]}", null) is not { } text) return null;
         var (from, to) = (Math.Min(main.From, second.From), Math.Max(main.To, second.To));
-        return new(from, to, main.Stands, main.Cost - Favour, new PlacedValue(value.Field, text, new Stretch(from, to)));
+        return new(from, to, main.Stands, main.Cost - Favour, new PlacedValue(value.Field, text, new Stretch(from, to))) { Main = main };
     }
 
     private static bool Holds(PlateTail tail, Tail second) => second.Figure.Length <= LongestFigure && second.Figure.Split('/').All(part =>

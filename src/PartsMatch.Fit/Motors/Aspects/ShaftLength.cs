@@ -13,7 +13,7 @@ public readonly record struct LengthFacet(double? Length, bool? CanBeCut, double
 
 /// <summary>Does the shaft reach the fan's place, and clear what is in front of it?</summary>
 /// <remarks>
-/// Shorter than what was measured as needed fails. Where nobody measured, the old shaft less 1/4 in is needed: a blade is set back so far, which is checked. Longer than the room is cut, where it may be, with enough of the flat left for the set screw.
+/// Shorter than what was measured as needed fails. Where nobody measured, the old shaft less 1/4 in is needed: a blade is set back so far, which is checked. Longer than the room is cut, where it may be, with enough of the flat left for the set screw. Room for less than is needed fails every shaft.
 /// Longer than the old shaft with the room not known is unknown, unless it may be cut.
 /// </remarks>
 public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("Shaft length", isDeciding: true, BodySources.ShaftLength, new(0.6, 1, 1))
@@ -56,6 +56,11 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
             return Finding.Fails($"Its shaft of {new Shown(length)} is longer than the room of {new Shown(most)} and cannot be cut.") with { Margin = new(most - length, "mm") };
         }
 
+        if (needed is { } more && room is { } less && !Within.AtMost(more, less))
+        {
+            return Finding.Fails($"Its shaft of {new Shown(length)} reaches, but the room measured, {new Shown(less)}, is less than the {new Shown(more)} needed: no shaft does both. One of the two is not so.") with { Margin = new(less - length, "mm") };
+        }
+
         return needed is { } least ? Reaching(facet, length, least, room, old) : NeedUnknown();
     }
 
@@ -77,7 +82,7 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
             };
         }
 
-        if (cutTo is { } target && facet.CanBeCut == true && Within.AtLeast(target, least)) return Cut(facet, length, target);
+        if (cutTo is { } target && facet.CanBeCut == true) return Cut(facet, length, target);
         if (room is not null && facet.CanBeCut is null) return Finding.Unknown(Side.Part, "shaftCanBeCut", $"Its shaft of {new Shown(length)} is longer than the room of {new Shown(room.Value)}; whether it may be cut is not known.");
         if (cutTo is null && facet.CanBeCut == true)
         {

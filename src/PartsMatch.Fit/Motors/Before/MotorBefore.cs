@@ -16,14 +16,14 @@ public static class MotorBefore
         new ShaftByHand(), new InsulationToEarth(), new SinglePhaseWindings(), new ThreePhaseWindings(),
         new VoltsAtLeads(), new SupplyAtLeads(), new SupplyBalance(), new LegWithoutCurrent(),
         new HotWithoutCurrent(), new NoCurrent(), new CommandOfElectronics(), new CapacitorUnderLoad(), new StandsStill(), new AmpsOverPlate(), new AmpsBalance(),
+        new SplitOfCondenser(),
     ];
 
     /// <summary>A conclusion, or the reading to take next.</summary>
     public static Diagnosis Diagnose(MotorNeed need, MotorReadings readings)
     {
         var one = new MotorCase(need, readings);
-        // The old motor's fan moves the air while it runs, so its split is held against the same limits as the new one's.
-        var split = SplitScale.Of(new(need, need.Plate, readings));
+        var split = SplitScale.Of(SplitOfCondenser.AsSwapped(one));
         return Diagnosis.Of(Rules, one, MotorMends.Of(one)) with { Drawings = [.. new[] { split }.OfType<Drawing>()] };
     }
 }

@@ -70,6 +70,31 @@ public sealed class NameplateWrongValueTests
     [InlineData("HP 3/4, 21 A", "power=3/4 hp; fullLoadAmps=21 A")]
     public void What_only_looks_like_it_is_read(string text, string read) => Read(text).ShouldBe(read);
 
+    // Of the last the amps have a figure of their own before them.
+    [Theory]
+    [InlineData("A 2.1 CAP 370V", "fullLoadAmps=2.1 A")]
+    [InlineData("HP 1/4 RPM 1075 V 115 A 2.1 CAP 370V", "power=1/4 hp; speed=1075 rpm; voltage=115 V; fullLoadAmps=2.1 A")]
+    [InlineData("HP 1/4 A 2.1 CAP 370 VAC RPM 1075", "power=1/4 hp; speed=1075 rpm; fullLoadAmps=2.1 A")]
+    [InlineData("A 2.1 CAP 5 MFD 370V", "fullLoadAmps=2.1 A; runCapacitor=5 µF 370 V")]
+    [InlineData("A 2.1 5 MFD 370V", "fullLoadAmps=2.1 A; runCapacitor=5 µF 370 V")]
+    [InlineData("1/4 HP 2.1 A 5 CAP 370V", "power=1/4 hp; fullLoadAmps=2.1 A; runCapacitor=5 µF 370 V")]
+    public void A_figure_between_two_labels_belongs_to_the_one_before_that_has_no_other(string text, string read) => Read(text).ShouldBe(read);
+
+    [Theory]
+    [InlineData("A 2.1 CAP 370V", "CAP 370V")]
+    [InlineData("HP 1/4 RPM 1075 V 115 A 2.1 CAP 370V", "CAP 370V")]
+    public void A_capacitor_s_volts_without_its_microfarads_are_left_over(string text, string left) =>
+        string.Join(" ", MotorFamily.Motor.ReadNameplate(text).Leftovers.Select(span => span.Text)).ShouldBe(left);
+
+    // An inch is divided into halves to sixty-fourths; 50/60 stands on plates for hertz.
+    [Theory]
+    [InlineData("motor", "HP 1/4 SHAFT 50/60", "power=1/4 hp")]
+    [InlineData("motor", "HP 1/4 SHAFT 7/16", "power=1/4 hp; shaftDiameter=7/16 in")]
+    [InlineData("capacitor", "45+5 MFD 440 VAC ROUND 50/60", "rating=45+5 µF 440 V; can=round")]
+    [InlineData("capacitor", "45+5 MFD 440 VAC ROUND 50/60 HZ", "rating=45+5 µF 440 V; frequency=50/60 Hz; can=round")]
+    public void What_divides_no_inch_is_no_length(string kind, string text, string read) =>
+        string.Join("; ", Families.Find(kind)!.ReadNameplate(text).Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+
     // In is the rated current of IEC plates, and in is the inch.
     [Theory]
     [InlineData("0,09 kW In 0,95 A 230 V")]

@@ -121,10 +121,10 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
     public void An_unknown_on_one_speed_stays_unknown_unless_another_fails()
     {
         const string plate = "power=400/200 W; powerMeaning=output; speed=1725/1140 rpm";
-        Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=9000/210 W; speed=1725/1140 rpm").Sentence.ShouldStartWith("On low, 1140 rpm: as far as its plate tells, the part gives");
+        Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=4100/410 W; speed=1725/1140 rpm").Sentence.ShouldStartWith("On low, 1140 rpm: as far as its plate tells, the part gives");
         Unknown(Side.Part, "powerMeaning", plate: plate, part: "power=410/400 W; speed=1725/1140 rpm");
         Fails(plate: plate, part: "power=410/190 W; speed=1725/1140 rpm");
-        Unknown(Side.Plate, "powerMeaning", plate: "power=400/200 W; speed=1725/1140 rpm", part: "power=9000/150 W; powerMeaning=output; speed=1725/1140 rpm");
+        Unknown(Side.Plate, "powerMeaning", plate: "power=400/200 W; speed=1725/1140 rpm", part: "power=1500/150 W; powerMeaning=output; speed=1725/1140 rpm");
     }
 
     // The fan of the next test: 0.719 of 300 W at 1075 rpm is 216 W, and (900/1075)³ = 0.587 of that on low: 127 W.

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Aspects;
 
 namespace PartsMatch.Fit.Tests.Motors.Aspects;
@@ -40,8 +41,25 @@ public sealed class ShaftLengthTests : BodyAspectTests<ShaftLength, LengthFacet>
     [InlineData("shaftLength=4 in", "shaftRoom=7 in", "shaftLength=6 in; shaftCanBeCut=no", "Meets")]
     [InlineData("", "shaftLengthNeeded=4 in", "shaftLength=6 in; shaftCanBeCut=yes", "MeetsWithChanges checkShaftRoom")]
     [InlineData("", "shaftLengthNeeded=4 in", "shaftLength=6 in", "Unknown Site shaftRoom")]
-    [InlineData("", "shaftLengthNeeded=5 in; shaftRoom=4 in", "shaftLength=6 in; shaftCanBeCut=yes", "Unknown Site shaftRoom")] // no shaft does both: measure again
     public void What_is_not_known_stays_unknown_unless_it_decides_nothing(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    // Geometry: no shaft is longer than what is needed and shorter than the room. The old one of 7-1/4 in needs 7 in.
+    [Theory]
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=5 in", "yes")]
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=6-3/4 in", "yes")]
+    [InlineData("shaftLength=7-1/4 in", "shaftRoom=5 in", "no")]
+    [InlineData("", "shaftLengthNeeded=7 in; shaftRoom=5 in", "yes")]
+    public void Room_for_less_shaft_than_is_needed_fails_and_is_not_asked_for_again(string plate, string site, string canBeCut)
+    {
+        var finding = Judge(plate, site, $"shaftLength=7-1/4 in; shaftCanBeCut={canBeCut}");
+        finding.Verdict.ShouldBe(Verdict.Fails);
+        finding.Missing.ShouldBeEmpty();
+        finding.Sentence.ShouldNotContain("not known");
+    }
+
+    [Fact]
+    public void A_shaft_is_cut_to_the_room_as_long_as_that_is_not_less_than_needed() =>
+        Answer("shaftLength=7-1/4 in", "shaftRoom=7 in", "shaftLength=7-1/4 in; shaftCanBeCut=yes").ShouldBe("MeetsWithChanges cutShaft");
 
     // Worked by hand: cut from 6 to 5 in takes 1 in off the flat; at least 1/2 in must be left.
     [Theory]

@@ -12,8 +12,8 @@ public sealed class VoltageAndFrequencyTests : MotorAspectTests<VoltageAndFreque
     [Fact]
     public void Minus_5_1_percent_volts_and_plus_1_6_percent_frequency_are_6_7_percent_and_allowed()
     {
-        // Published worked example in an article on nameplate tolerances that quotes MG 1. 1000 V makes a tenth of a volt a hundredth of a percent.
-        var finding = Meets(site: "volts=949 V; supplyFrequency=60.96 Hz", part: "voltage=1000 V; frequency=60 Hz; phase=3");
+        // Published worked example in an article on nameplate tolerances that quotes MG 1. 500 V makes a tenth of a volt a fiftieth of a percent.
+        var finding = Meets(site: "volts=474.5 V; supplyFrequency=60.96 Hz", part: "voltage=500 V; frequency=60 Hz; phase=3");
         finding.Sentence.ShouldBe("Volts 5.1 % and frequency 1.6 % off are 6.7 % together; the limit is 10 %.");
     }
 

@@ -14,11 +14,14 @@ namespace PartsMatch.Fit.Tests.Motors.Before;
 [Trait("Source", "reading.binds")]
 [Trait("Source", "reading.stalled")]
 [Trait("Source", "reading.command")]
+[Trait("Source", "reading.split")]
 public sealed class MotorBeforeTests
 {
     private const string Dead = "circuitCalls=yes; leadVolts=0 V";
     private const string Alive = "circuitCalls=yes; leadVolts=228 V";
     private const string Hums = $"{Alive}; hums=yes; motorAmps=4.8 A";
+    // R-134a condenses at 131 °F there (its curve's own tests): 35 °F over the air, and 30 °F is the ceiling.
+    private const string LargeSplit = "refrigerant=R-134a; condensingPressure=201.63 psi; enteringAir=96 °F";
     private const string Whole = "ohmsCommonToRun=14 Ω; ohmsCommonToStart=26 Ω; ohmsRunToStart=40 Ω";
 
     [Theory]
@@ -54,12 +57,32 @@ public sealed class MotorBeforeTests
     [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; capacitorMicrofarads=5 µF", Conclusion.ReadNext, "ohmsCommonToRun")]
     [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; capacitorMicrofarads=5 µF; {Whole}", Conclusion.NotThePart, null)]
     [InlineData("leadVolts=150 V", Conclusion.NotThePart, null)]
+    [InlineData(LargeSplit, Conclusion.ReadNext, "leadVolts")]
+    [InlineData($"{Alive}; {LargeSplit}", Conclusion.ReadNext, "motorAmps")]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2 A; {LargeSplit}", Conclusion.NotThePart, null)]
+    [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; {LargeSplit}", Conclusion.ReadNext, "capacitorAmps")]
+    [InlineData($"{Hums}; spinsFreely=no; {LargeSplit}", Conclusion.PartHasFailed, null)]
     public void A_split_capacitor_motor(string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Asked.Of(readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         diagnosis.Next?.Field.ShouldBe(next, diagnosis.Sentence);
         (diagnosis.Next is null).ShouldBe(next is null);
+    }
+
+    [Fact]
+    public void A_large_split_beside_a_motor_that_runs_as_it_should_says_where_to_look()
+    {
+        var diagnosis = Asked.Of($"{Alive}; turns=yes; motorAmps=2 A; {LargeSplit}");
+        diagnosis.Sentence.ShouldStartWith("The split is 35 °F");
+        diagnosis.Sentence.ShouldEndWith("look at coil, blade, air and charge.");
+    }
+
+    [Fact]
+    public void A_large_split_without_the_plate_s_amps_asks_for_them()
+    {
+        var next = Asked.Of($"{Alive}; turns=yes; motorAmps=2 A; capacitorMicrofarads=5 µF; {LargeSplit}", Asked.Psc.Replace("fullLoadAmps=2.1 A; ", string.Empty, StringComparison.Ordinal)).Next.ShouldNotBeNull();
+        (next.Field, next.Side).ShouldBe(("fullLoadAmps", (Side?)Side.Plate));
     }
 
     [Theory]

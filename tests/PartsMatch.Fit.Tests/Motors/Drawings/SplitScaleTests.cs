@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Tests.Judging;
@@ -66,6 +67,19 @@ public sealed class SplitScaleTests
         before.OfType<Scale>().Select(scale => scale.Words).ShouldBe(Report(readings).Drawings.OfType<Scale>().Select(scale => scale.Words));
     }
 
+    // 131 less 96 °F is 35 °F, over the ceiling of 30 °F: by hand.
+    [Fact]
+    public void Before_the_swap_a_row_says_what_is_drawn_as_too_much()
+    {
+        var readings = $"{At131}; enteringAir=96 °F";
+        var diagnosis = MotorFamily.Motor.BeforeCondemning(MotorFamily.Motor.ReadNeed(new(null, [], [])).Need, Named.Record<MotorReadings>(readings));
+        var check = diagnosis.Checks.Single(check => check.Title == "Condensing split");
+        check.Verdict.ShouldBe(ReadingVerdict.Bad);
+        check.Sentence.ShouldStartWith("The split is 35 °F");
+        check.Limit.ShouldBe("at most 30 °F (16.7 K)");
+        check.Source.ShouldBe(Report(readings).Readings.Single(after => after.Title == check.Title).Source);
+    }
+
     private static Scale? Draw(string readings)
     {
         var scale = Report(readings).Drawings.OfType<Scale>().SingleOrDefault();
@@ -80,6 +94,6 @@ public sealed class SplitScaleTests
         return scale;
     }
 
-    private static Fit.Judging.AfterSwapReport Report(string readings) =>
+    private static AfterSwapReport Report(string readings) =>
         MotorFamily.Motor.AfterSwap(MotorFamily.Motor.ReadNeed(new(null, [], [])).Need, new MotorSpec(), Named.Record<MotorReadings>(readings));
 }
