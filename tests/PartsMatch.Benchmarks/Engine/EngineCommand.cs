@@ -48,7 +48,7 @@ internal static class EngineCommand
         }
     }
 
-    private static T Timed<T>(IAnsiConsole console, string what, Func<T> make)
+    internal static T Timed<T>(IAnsiConsole console, string what, Func<T> make)
     {
         var start = Stopwatch.GetTimestamp();
         var made = make();
@@ -56,7 +56,7 @@ internal static class EngineCommand
         return made;
     }
 
-    private static Option<int> Counted(string name, int usual, int most, string description)
+    internal static Option<int> Counted(string name, int usual, int most, string description)
     {
         var option = new Option<int>(name) { Description = Invariant($"{description} 1 to {most}, {usual} where nothing is said."), DefaultValueFactory = _ => usual };
         option.Validators.Add(given =>
