@@ -48,7 +48,7 @@ internal static class EngineCommand
         }
     }
 
-    private static T Timed<T>(IAnsiConsole console, string what, Func<T> make)
+    internal static T Timed<T>(IAnsiConsole console, string what, Func<T> make)
     {
         var start = Stopwatch.GetTimestamp();
         var made = make();

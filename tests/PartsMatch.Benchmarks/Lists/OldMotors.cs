@@ -31,7 +31,7 @@ internal sealed class OldMotors(ManyMotors motors, ListService service, int seed
         return rows;
     }
 
-    /// <summary>The list that a shop would send; a second sheet may need no other columns.</summary>
+    /// <summary>The rows as a shop would send them: numbers, and a column for every field of the site.</summary>
     public static string List(IEnumerable<OldMotor> rows)
     {
         List<string> fields = [.. MotorFamily.Motor.SiteShape.Fields.Select(field => field.Name)];

@@ -15,11 +15,12 @@ internal sealed class ManyMotors(int count, int seed)
 
     public CataloguePart PartAt(int row)
     {
-        var random = RandomAt(row);
-        var stock = StockBy(random);
-        var isMade = stock.OnHand > 0 || random.Next(8) > 0;
-        return new(NumberAt(row), Variation.WithGaps(MotorBy(random), random), IsOffered: true, isMade);
+        var (motor, isMade, random) = At(row);
+        return new(NumberAt(row), Variation.WithGaps(motor, random), IsOffered: true, isMade);
     }
+
+    /// <summary>A part as it is, without the gaps that the catalogue has.</summary>
+    public MotorSpec WholeAt(int row) => At(row).Motor;
 
     /// <summary>Some parts are at the counter, most have a price.</summary>
     public Stock StockAt(int row) => StockBy(RandomAt(row));
@@ -31,6 +32,13 @@ internal sealed class ManyMotors(int count, int seed)
     public static string NumberAt(int row) => Invariant($"BM-{row:00000000}");
 
     public static int RowOf(string number) => int.Parse(number.AsSpan(3), System.Globalization.CultureInfo.InvariantCulture);
+
+    private (MotorSpec Motor, bool IsMade, Random Then) At(int row)
+    {
+        var random = RandomAt(row);
+        var isMade = StockBy(random).OnHand > 0 || random.Next(8) > 0;
+        return (MotorBy(random), isMade, random);
+    }
 
     private static Stock StockBy(Random random)
     {

@@ -34,7 +34,8 @@ internal static class MotorNeeds
         return needs;
     }
 
-    private static MotorSite SiteOf(MotorSpec motor, Random random)
+    /// <summary>A place that a motor with nothing left out suits.</summary>
+    public static MotorSite SiteOf(MotorSpec motor, Random random)
     {
         var tap = motor.Voltage![random.Next(motor.Voltage.Count)];
         var volts = Math.Round((random.Next(2) == 0 ? tap.First : tap.Last).Volts * (0.97 + (0.06 * random.NextDouble())));

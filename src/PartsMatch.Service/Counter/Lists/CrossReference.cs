@@ -42,7 +42,7 @@ internal sealed class CrossReference(Catalogues catalogues, Judgements judgement
     }
 
     /// <summary>What is wrong with an old part that is neither known nor described.</summary>
-    private static IReadOnlyList<Refusal> Wrong(OldPart old, CatalogueEntry? entry)
+    private static List<Refusal> Wrong(OldPart old, CatalogueEntry? entry)
     {
         if (entry is not null || old.PlateText.Length > 0) return [];
         if (old.Number.Length == 0) return [new(Codes.Empty, string.Empty, "There is neither a number nor a plate's text here.")];
