@@ -72,7 +72,6 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
     }
 
     [Theory]
-    [InlineData("crossReference")]
     [InlineData("stockPlan")]
     [InlineData("model")]
     public void What_comes_later_is_absent_rather_than_empty(string name) => PrintedSchema.Text().ShouldNotContain($"\n  {name}");
