@@ -8,9 +8,6 @@ namespace PartsMatch.Service.Pages;
 /// <remarks>An input that takes several choices comes several times, and is one text with commas.</remarks>
 public sealed class Typed
 {
-    /// <summary>No page's form is longer, in bytes, unless someone fills every field with a novel.</summary>
-    private const int MostOfAPage = 256 * 1024;
-
     private readonly List<NamedText> _texts;
 
     private Typed(IEnumerable<NamedText> texts) => _texts = [.. texts.Where(text => !string.IsNullOrWhiteSpace(text.Text))];
@@ -31,8 +28,8 @@ public sealed class Typed
         }
         catch (InvalidDataException unreadable)
         {
-            // What no page sends: too many inputs or too long ones; or a form that was cut short, or with a character that no text has.
-            var status = context.Request.ContentLength > MostOfAPage ? StatusCodes.Status413PayloadTooLarge : StatusCodes.Status400BadRequest;
+            // What no page sends: too many inputs or too long ones, of which the framework says that a limit was exceeded; or a form that was cut short, or with a character that no text has.
+            var status = unreadable.Message.Contains("limit", StringComparison.OrdinalIgnoreCase) ? StatusCodes.Status413PayloadTooLarge : StatusCodes.Status400BadRequest;
             throw new BadHttpRequestException("The form cannot be read.", status, unreadable);
         }
     }

@@ -20,13 +20,19 @@ public sealed class Comparison(NeedRead need, Spec part, AspectFinding found)
 
     public bool IsMet => Finding.Verdict == Verdict.Meets;
 
-    public string Old(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, need.Reading.Need.Plate, units);
+    public IReadOnlyList<Said> Old(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, need.Reading.Need.Plate, units);
 
-    public string There(Units units) => Texts(need.Family.SiteShape, Aspect.Fields.Site, need.Reading.Need.Site, units);
+    public IReadOnlyList<Said> There(Units units) => Texts(need.Family.SiteShape, Aspect.Fields.Site, need.Reading.Need.Site, units);
 
-    public string New(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, part, units);
+    public IReadOnlyList<Said> New(Units units) => Texts(need.Family.SpecShape, Aspect.Fields.Spec, part, units);
 
     /// <summary>The most telling field speaks for itself; the others say what they are.</summary>
-    private static string Texts(Shape shape, IEnumerable<string> fields, object record, Units units) =>
-        string.Join("; ", fields.Select(name => shape.Find(name)!).Index().Select(one => one.Item.TextOf(record, units) is { } text ? one.Index == 0 ? text : $"{Words.Small(one.Item.Label)}: {text}" : null).OfType<string>());
+    private static IReadOnlyList<Said> Texts(Shape shape, IEnumerable<string> fields, object record, Units units) =>
+        [.. fields.Select(name => shape.Find(name)!).Index().Where(one => one.Item.Get(record) is not null)
+            .Select(one => new Said(one.Index == 0 ? null : Words.Small(one.Item.Label), one.Item.TextOf(record, units)!))];
 }
+
+/// <summary>What one field says, beside others in a cell.</summary>
+/// <param name="Label">What it is; null where that goes without saying.</param>
+/// <param name="Text">Its value.</param>
+public sealed record Said(string? Label, string Text);
