@@ -11,6 +11,7 @@ public sealed class BackAndReloadTests(Site site)
         await visitor.GoAsync("/");
         await visitor.Field("text").FillAsync(Job.Plate);
         await visitor.PressAsync("Read it");
+        await page.Locator(".read-back").WaitForAsync();
         await visitor.TypeJobAsync();
         await visitor.PressAsync("Find parts that fit");
         await page.Locator(".parts h3 a").First.ClickAsync();
@@ -67,6 +68,7 @@ public sealed class BackAndReloadTests(Site site)
         await visitor.GoAsync("/");
         await visitor.Field("text").FillAsync(Job.Plate);
         await visitor.PressAsync("Read it");
+        await page.Locator(".read-back").WaitForAsync();
         await visitor.TypeJobAsync();
         await visitor.PressAsync("Find parts that fit");
         var link = visitor.Page.Url;

@@ -14,7 +14,7 @@ public sealed class Mount() : Aspect<MotorSpec, MotorSite, MountFacet>("Mount", 
     private static readonly MountKind[] Kinds = Enum.GetValues<MountKind>();
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["mounts", "bodyDiameter", "frame"], ["mountThere", "mountDiameter", "bodyDiameterRoom"]) { Besides = ["facePilot", "studCircle", "bracketStudCircle", "faceBoltCircleThere"] };
+    public override LookedAt Fields { get; } = new(["mounts", "bodyDiameter", "frame"], ["mountThere", "mountDiameter", "bodyDiameterRoom"]) { Besides = ["facePilot", "faceBoltCircle", "facePilotThere", "studCircle", "bracketStudCircle", "faceBoltCircleThere"] };
 
     /// <inheritdoc/>
     public override MountFacet Read(MotorSpec part) => MountFacet.Of(part);
