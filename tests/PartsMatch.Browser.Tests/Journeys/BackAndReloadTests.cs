@@ -68,7 +68,7 @@ public sealed class BackAndReloadTests(Site site)
         await visitor.GoAsync("/");
         await visitor.Field("text").FillAsync(Job.Plate);
         await visitor.PressAsync("Read it");
-        await page.Locator(".read-back").WaitForAsync();
+        await visitor.Page.Locator(".read-back").WaitForAsync();
         await visitor.TypeJobAsync();
         await visitor.PressAsync("Find parts that fit");
         var link = visitor.Page.Url;
