@@ -10,7 +10,7 @@ public class ReadFieldsPropertyTests
 {
     private static readonly Dictionary<string, List<IReadOnlyList<NamedText>>> Demo = Families.All.ToDictionary(family => family.Kind, family => DemoParts.Of(family).Select(part => part.Texts).ToList());
 
-    [Property(MaxTest = 4000)]
+    [Property(MaxTest = 2000)]
     public Property An_answer_does_not_change_with_a_field_that_the_aspect_does_not_name() => Prop.ForAll(
         (from family in Gen.Elements(Families.All.AsEnumerable())
          from known in Gen.Elements(Demo[family.Kind].AsEnumerable())
