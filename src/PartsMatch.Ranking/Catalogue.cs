@@ -14,9 +14,11 @@ public sealed class Catalogue
     private const int FewUnsorted = 256;
 
     private const int NoPlace = -1;
+
+    /// <summary>Stands for no part.</summary>
     private const int NoPart = -1;
 
-    private readonly PartNumbers numbers;
+    private readonly Numbered<string> numbers;
     private readonly Column<PartState> states;
     private readonly Column<StockCell> stock;
     private readonly int outOfDate;
@@ -24,13 +26,13 @@ public sealed class Catalogue
     private Catalogue(Family family)
     {
         Family = family;
-        Facets = [.. family.Aspects.Select(_ => new FacetTable())];
-        (numbers, states, stock) = (new(), Column<PartState>.Empty, Column<StockCell>.Empty);
+        Facets = [.. family.Aspects.Select(_ => NoFacets())];
+        (numbers, states, stock) = (new(StringComparer.Ordinal), Column<PartState>.Empty, Column<StockCell>.Empty);
         Rows = SortedRows.Of([], [.. Facets.Select(_ => 0)], [.. Facets.Select(_ => Array.Empty<int>())]);
         Tail = TailRows.Empty;
     }
 
-    private Catalogue(Catalogue before, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, int outOfDate)
+    private Catalogue(Catalogue before, Numbered<object>[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, int outOfDate)
     {
         (Family, numbers, Facets) = (before.Family, before.numbers, facets);
         (Rows, Tail, this.states, this.stock, this.outOfDate) = (rows, tail, states, stock, outOfDate);
@@ -49,7 +51,7 @@ public sealed class Catalogue
     public CatalogueFigures Figures => new(Rows.Count, Tail.All.Length, Rows.Bytes, [.. Facets.Select(table => table.Count)]);
 
     /// <summary>The distinct facets of every aspect, in the family's order.</summary>
-    internal FacetTable[] Facets { get; }
+    internal Numbered<object>[] Facets { get; }
 
     internal SortedRows Rows { get; }
 
@@ -68,7 +70,7 @@ public sealed class Catalogue
         var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
         foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(Read))
         {
-            var index = numbers.IndexOf(part.Number);
+            var index = numbers.Add(part.Number);
             if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
             became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
             if (part.IsOffered) tail.Add(new(index, CodesOf(facets)));
@@ -89,7 +91,7 @@ public sealed class Catalogue
     public Catalogue Sorted()
     {
         List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
-        var tables = Facets.Select(_ => new FacetTable()).ToArray();
+        var tables = Facets.Select(_ => NoFacets()).ToArray();
         var codes = new int[Facets.Length][];
         Parallel.For(0, Facets.Length, aspect => codes[aspect] = Recode(aspect, live, tables[aspect]));
         var rows = SortedRows.Of([.. live.Select(PartAt)], [.. tables.Select(table => table.Count)], codes);
@@ -134,7 +136,8 @@ public sealed class Catalogue
     /// <summary>The part of a number; null when there is none.</summary>
     internal int? Find(string number) => numbers.Find(number) is { } part && states[part].Standing != Standing.Absent ? part : null;
 
-    internal string NumberOf(int part) => numbers[part];
+    /// <summary>The part that a query leaves out; one that is none when it leaves none out, or the catalogue does not have it.</summary>
+    internal int LeftOut(string? number) => number is null ? NoPart : Find(number) ?? NoPart;
 
     internal PartState StateOf(int part) => states[part];
 
@@ -153,21 +156,23 @@ public sealed class Catalogue
 
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
-    private int[] Recode(int aspect, List<int> places, FacetTable table)
+    private int[] Recode(int aspect, List<int> places, Numbered<object> table)
     {
         var (codeOf, codes) = (new int[Facets[aspect].Count], new int[places.Count]);
         codeOf.AsSpan().Fill(-1);
         foreach (var (row, place) in places.Index())
         {
             var code = CodeAt(place, aspect);
-            if (codeOf[code] < 0) codeOf[code] = table.CodeOf(Facets[aspect][code]);
+            if (codeOf[code] < 0) codeOf[code] = table.Add(Facets[aspect][code]);
             codes[row] = codeOf[code];
         }
 
         return codes;
     }
 
-    private int[] CodesOf(object[] facets) => [.. facets.Select((facet, aspect) => Facets[aspect].CodeOf(facet))];
+    private static Numbered<object> NoFacets() => new(EqualityComparer<object>.Default);
+
+    private int[] CodesOf(object[] facets) => [.. facets.Select((facet, aspect) => Facets[aspect].Add(facet))];
 
     private (CataloguePart Part, object[] Facets) Read(CataloguePart part)
     {

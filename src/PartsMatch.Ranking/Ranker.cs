@@ -12,7 +12,6 @@ namespace PartsMatch.Ranking;
 public static class Ranker
 {
     private const int MostFailuresOfAMiss = 2;
-    private const int NoPart = -1;
 
     /// <summary>A page of the parts that pass every aspect.</summary>
     public static RankingPage Rank(Catalogue catalogue, Weights weights, RankingQuery query)
@@ -59,10 +58,10 @@ public static class Ranker
     public static IReadOnlyDictionary<PartFit, int> CountByFit(Catalogue catalogue, Need need, string? leftOut = null)
     {
         var counts = Enum.GetValues<PartFit>().ToDictionary(fit => fit, _ => 0);
-        var left = leftOut is null ? null : catalogue.Find(leftOut);
-        var walk = new CountingWalk(catalogue, new(catalogue, need, weights: null), left ?? NoPart, counts);
+        var left = catalogue.LeftOut(leftOut);
+        var walk = new CountingWalk(catalogue, new(catalogue, need, weights: null), left, counts);
         catalogue.Walk(ref walk);
-        counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left is { } part && catalogue.StateOf(part).IsOffered ? 1 : 0);
+        counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left >= 0 && catalogue.StateOf(left).IsOffered ? 1 : 0);
         return counts;
     }
 
@@ -77,7 +76,7 @@ public static class Ranker
         Demand(catalogue.Family, weights);
         ArgumentOutOfRangeException.ThrowIfNegative(first);
         var answers = new Answers(catalogue, need, weights);
-        var left = leftOut is null ? NoPart : catalogue.Find(leftOut) ?? NoPart;
+        var left = catalogue.LeftOut(leftOut);
         List<NearestMiss> misses = [];
         for (var failures = 1; failures <= MostFailuresOfAMiss && misses.Count < first; failures++)
         {

@@ -14,7 +14,7 @@ internal sealed class BestFirst<TPrefix>(Catalogue catalogue, RankingQuery query
     private const int More = 8;
 
     private readonly PartFit worstFit = query.Include?.Where(fit => fit != PartFit.DoesntFit).DefaultIfEmpty().Max() ?? PartFit.CantTellYet;
-    private readonly int leftOut = query.LeftOut is null ? -1 : catalogue.Find(query.LeftOut) ?? -1;
+    private readonly int leftOut = catalogue.LeftOut(query.LeftOut);
 
     /// <summary>How many rows were looked at.</summary>
     public int Looked { get; private set; }

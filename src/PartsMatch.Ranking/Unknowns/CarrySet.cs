@@ -48,7 +48,7 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
         if (completions.IsNone) return new([], 0, 0, IsSmallest: true);
         var answers = completions.AnswersIn(catalogue, weights, need);
         var alike = new Dictionary<ulong, BestParts<OfferKey>>();
-        var walk = new CoverageWalk(catalogue, answers, leftOut is null ? -1 : catalogue.Find(leftOut) ?? -1, MostAlike, alike);
+        var walk = new CoverageWalk(catalogue, answers, catalogue.LeftOut(leftOut), MostAlike, alike);
         catalogue.Walk(ref walk);
         var isChoice = alike.Values.Any(parts => parts.IsFull);
         var chosenKinds = Enumerable.Range(0, completions.All.Count)
