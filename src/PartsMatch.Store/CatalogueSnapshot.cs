@@ -7,7 +7,7 @@ namespace PartsMatch.Store;
 /// <remarks>Most of it lies in a file; what was written since that was made is in memory, and goes before it.</remarks>
 public sealed class CatalogueSnapshot
 {
-    internal static readonly CatalogueSnapshot Empty = Of(PartsFile.None, ImmutableDictionary<string, AccessKey>.Empty);
+    internal static readonly CatalogueSnapshot Empty = Of(PartsFile.None, revision: 0, ImmutableDictionary<string, AccessKey>.Empty);
 
     private readonly PartsFile _file;
     private readonly Lazy<IReadOnlyList<string>> _writtenKeys;
@@ -33,7 +33,7 @@ public sealed class CatalogueSnapshot
     /// <summary>How many parts there are, retired ones too.</summary>
     public int Count => Contents.Count;
 
-    /// <summary>The same for snapshots that hold the same, also in another process; null when some of it is not in the file yet.</summary>
+    /// <summary>The same for snapshots of the same parts and stock, also in another process; null when some of it is not in the file yet.</summary>
     public long? Digest => Unfiled == 0 ? _file.Digest : null;
 
     /// <summary>Every part, retired ones too, in the order of their numbers' keys.</summary>
@@ -108,8 +108,9 @@ public sealed class CatalogueSnapshot
             .Order(StringComparer.Ordinal).Select(replaced => FindKept(replaced)!);
     }
 
-    internal static CatalogueSnapshot Of(PartsFile file, ImmutableDictionary<string, AccessKey> keysByLabel) =>
-        new(file, file.Contents, ImmutableDictionary<string, StoredPart>.Empty, ImmutableDictionary<string, StockLine>.Empty, keysByLabel);
+    /// <summary>What a file holds, at a revision at which keys may have been written since it was made.</summary>
+    internal static CatalogueSnapshot Of(PartsFile file, long revision, ImmutableDictionary<string, AccessKey> keysByLabel) =>
+        new(file, file.Contents with { Revision = revision }, ImmutableDictionary<string, StoredPart>.Empty, ImmutableDictionary<string, StockLine>.Empty, keysByLabel);
 
     /// <summary>The catalogue after a group of writes.</summary>
     internal CatalogueSnapshot After(

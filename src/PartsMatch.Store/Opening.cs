@@ -21,7 +21,6 @@ internal static class Opening
             var parts = CleanEnd.Find(folder);
             var version = Inspection.Read(folder, newest, database =>
             {
-                if (parts?.Contents.Revision != database.Revision) parts = null;
                 if (parts is null) database.WriteParts(folder.Parts);
             });
 
@@ -39,7 +38,7 @@ internal static class Opening
                 }
 
                 parts ??= PartsFile.Open(folder.Parts) ?? throw new IOException($"{folder.Parts} was written, and cannot be read again.");
-                return (database, CatalogueSnapshot.Of(parts, database.KeysByLabel));
+                return (database, CatalogueSnapshot.Of(parts, database.Revision, database.KeysByLabel));
             }
             catch
             {

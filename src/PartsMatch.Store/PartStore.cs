@@ -25,6 +25,9 @@ public sealed class PartStore : IDisposable
     /// <remarks>Called on the writer's thread: be quick, and do not wait for a write there.</remarks>
     public event EventHandler<CatalogueChangedEventArgs>? Changed;
 
+    /// <summary>The folder that this process holds: what else is derived from the store may lie there.</summary>
+    public string Folder => _folder.Path;
+
     /// <summary>Parts, stock and revision that belong together.</summary>
     public CatalogueSnapshot Catalogue => _writer.Catalogue;
 

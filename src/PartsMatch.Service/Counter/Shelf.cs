@@ -42,17 +42,20 @@ public sealed class Shelf
 
     private static CatalogueEntry? Show(KeptPart kept) => Families.Find(kept.Part.Kind) is { } family ? new(family, kept.Part, kept.Stock) : null;
 
-    internal static Shelf Of(CatalogueSnapshot stored)
+    /// <summary>The shelf of a catalogue, out of files where these hold it.</summary>
+    /// <returns>The shelf, and whether all of it was read from files.</returns>
+    internal static (Shelf Shelf, bool IsRead) Of(CatalogueSnapshot stored, ColumnFiles files)
     {
-        var (catalogues, machines) = (ImmutableDictionary.CreateBuilder<Family, Catalogue>(), ImmutableDictionary.CreateBuilder<Family, KnownMachines>());
+        var (catalogues, machines, isRead) = (ImmutableDictionary.CreateBuilder<Family, Catalogue>(), ImmutableDictionary.CreateBuilder<Family, KnownMachines>(), true);
         foreach (var family in Families.All)
         {
-            List<CataloguePart> parts = [.. stored.Kept(family.Kind).AsParallel().AsOrdered().Select(kept => InRanking(family, kept.Part))];
-            catalogues[family] = Catalogue.Of(family, parts).WithStock(stored.Kept(family.Kind).Select(kept => kept.Stock).OfType<StockLine>().Select(InRanking));
-            machines[family] = KnownMachines.Of(family, parts);
+            var read = stored.Digest is { } digest ? files.Read(family, digest) : null;
+            isRead = isRead && read is not null;
+            catalogues[family] = read ?? InRanking(family, stored);
+            machines[family] = KnownMachines.Of(catalogues[family], number => InRanking(family, stored.Find(number)!));
         }
 
-        return new(stored, catalogues.ToImmutable(), machines.ToImmutable());
+        return (new(stored, catalogues.ToImmutable(), machines.ToImmutable()), isRead);
     }
 
     /// <summary>The shelf after a group of writes: the parts and the stock lines of which anything was said.</summary>
@@ -74,6 +77,10 @@ public sealed class Shelf
 
     /// <summary>The same shelf with a family's parts sorted anew.</summary>
     internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted), _machines);
+
+    private static Catalogue InRanking(Family family, CatalogueSnapshot stored) => Catalogue
+        .Of(family, stored.Kept(family.Kind).Select(kept => InRanking(family, kept.Part)))
+        .WithStock(stored.Kept(family.Kind).Select(kept => kept.Stock).OfType<StockLine>().Select(InRanking));
 
     private static CataloguePart InRanking(Family family, StoredPart part) =>
         new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);
