@@ -4,15 +4,18 @@ namespace PartsMatch.Ranking.Engine;
 
 /// <summary>What parts that do equally well are sorted by: supply, price (unknown last), number.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct OfferKey(Supply Supply, decimal? Price, string Number)
+internal readonly record struct OfferKey(Supply Supply, decimal? Price, NumberText Text)
 {
     /// <summary>Orders the better before the worse.</summary>
     public static Comparer<OfferKey> BestFirst { get; } = Comparer<OfferKey>.Create((one, other) =>
     {
         var order = one.Supply.CompareTo(other.Supply);
         if (order == 0) order = ComparePrices(one.Price, other.Price);
-        return order == 0 ? string.CompareOrdinal(one.Number, other.Number) : order;
+        return order == 0 ? NumberText.Compare(one.Text, other.Text) : order;
     });
+
+    /// <summary>The part's number.</summary>
+    public string Number => Text.ToString();
 
     /// <summary>How a part can be had, as far as the counter's stock is known.</summary>
     public static Supply SupplyOf(bool isMade, int? onHand) => onHand > 0 ? Supply.AtHand : isMade ? Supply.ToOrder : Supply.NoMore;

@@ -1,3 +1,5 @@
+using PartsMatch.Ranking.Columns;
+
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>Rows sorted by their facets' codes: a prefix tree that is kept as a list. Immutable.</summary>
@@ -29,8 +31,10 @@ internal sealed class SortedRows
     {
         (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
-        stride = slots.Sum(slot => slot.IsWide ? 2 : 1);
-        leastShared = [.. shared.Chunk(1 << SummaryBits).Select(rows => rows.Min())];
+        stride = Stride(slots);
+        leastShared = new byte[(shared.Length + (1 << SummaryBits) - 1) >> SummaryBits];
+        leastShared.AsSpan().Fill(byte.MaxValue);
+        for (var row = 0; row < shared.Length; row++) leastShared[row >> SummaryBits] = Math.Min(leastShared[row >> SummaryBits], shared[row]);
     }
 
     /// <summary>How many rows there are.</summary>
@@ -48,38 +52,53 @@ internal sealed class SortedRows
     /// <summary>Sorts rows.</summary>
     /// <param name="parts">The part of every row.</param>
     /// <param name="facets">How many distinct facets each aspect has.</param>
-    /// <param name="codesOf">Of every aspect, the code of every row.</param>
-    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, int[][] codesOf)
+    /// <param name="codesOf">Of an aspect, the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
+    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, Func<int, int[]> codesOf)
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
         int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few)];
         var order = Order(parts.Length, ordered, facets, codesOf);
-        var (slots, stride) = (new (int Slot, bool IsWide)[ordered.Length], 0);
-        foreach (var (depth, aspect) in ordered.Index())
+        var lying = Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
+        var width = Stride(lying);
+        var packed = new ushort[(long)width * parts.Length];
+        Parallel.For(0, ordered.Length, depth =>
         {
-            var isWide = facets[aspect] > ushort.MaxValue + 1;
-            slots[depth] = (stride, isWide);
-            stride += isWide ? 2 : 1;
-        }
-
-        var packed = new ushort[(long)stride * parts.Length];
-        var sharing = new byte[parts.Length];
-        for (var row = 0; row < order.Length; row++)
-        {
-            var (from, isShared) = (order[row], row > 0);
-            for (var depth = 0; depth < ordered.Length; depth++)
+            var (codes, (slot, isWide)) = (codesOf(ordered[depth]), lying[depth]);
+            for (var (row, at) = (0, (long)slot); row < order.Length; row++, at += width)
             {
-                var code = codesOf[ordered[depth]][from];
-                var (slot, isWide) = slots[depth];
-                packed[((long)row * stride) + slot] = (ushort)code;
-                if (isWide) packed[((long)row * stride) + slot + 1] = (ushort)(code >> 16);
-                isShared = isShared && codesOf[ordered[depth]][order[row - 1]] == code;
-                if (isShared) sharing[row]++;
+                var code = codes[order[row]];
+                packed[at] = (ushort)code;
+                if (isWide) packed[at + 1] = (ushort)(code >> 16);
             }
+        });
+
+        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
+    }
+
+    /// <summary>The rows that were written.</summary>
+    /// <param name="from">What was written.</param>
+    /// <param name="aspects">How many aspects the family has.</param>
+    public static SortedRows ReadFrom(ColumnsReader from, int aspects)
+    {
+        var costlyFrom = (int)from.NextFigure();
+        var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
+        return new([.. ordered.Select(one => one.Aspect)], costlyFrom, from.Next<int>(), from.Next<ushort>(), Slots([.. ordered.Select(one => one.IsWide)]), from.Next<byte>());
+    }
+
+    /// <summary>Adds them to what is written, in the order in which they stand.</summary>
+    public void AddTo(ColumnsWriter to)
+    {
+        to.Add(CostlyFrom);
+        foreach (var (depth, aspect) in aspects.Index())
+        {
+            to.Add(aspect);
+            to.Add(slots[depth].IsWide ? 1 : 0);
         }
 
-        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, slots, sharing);
+        to.Add<int>(parts);
+        to.Add<ushort>(codes);
+        to.Add<byte>(shared);
     }
 
     /// <summary>The code of the facet that a row carries.</summary>
@@ -111,6 +130,21 @@ internal sealed class SortedRows
 
         return looked;
     }
+
+    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
+    private static (int Slot, bool IsWide)[] Slots(bool[] areWide)
+    {
+        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
+        foreach (var (depth, isWide) in areWide.Index())
+        {
+            lying[depth] = (next, isWide);
+            next += isWide ? 2 : 1;
+        }
+
+        return lying;
+    }
+
+    private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
 
     /// <summary>Goes down along one row's facets.</summary>
     /// <param name="walk">What judges.</param>
@@ -156,17 +190,31 @@ internal sealed class SortedRows
         return row + shared.AsSpan(row, Math.Min(1 << SummaryBits, shared.Length - row)).IndexOfAnyInRange((byte)0, (byte)atMost);
     }
 
+    /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
+    private static byte[] Sharing(ushort[] packed, (int Slot, bool IsWide)[] lying, int rows)
+    {
+        var (sharing, width) = (new byte[rows], Stride(lying));
+        byte[] whole = [.. Enumerable.Range(0, width + 1).Select(alike => (byte)lying.Count(one => one.Slot + (one.IsWide ? 2 : 1) <= alike))];
+        for (var row = 1; row < rows; row++)
+        {
+            var two = packed.AsSpan((row - 1) * width, 2 * width);
+            sharing[row] = whole[two[..width].CommonPrefixLength(two[width..])];
+        }
+
+        return sharing;
+    }
+
     /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
-    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, int[][] codesOf)
+    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Func<int, int[]> codesOf)
     {
         int[] order = [.. Enumerable.Range(0, count)];
         var sorted = new int[count];
         foreach (var aspect in aspects.Reverse())
         {
-            var next = new int[facets[aspect] + 1];
-            foreach (var code in codesOf[aspect]) next[code + 1]++;
+            var (codes, next) = (codesOf(aspect), new int[facets[aspect] + 1]);
+            foreach (var code in codes) next[code + 1]++;
             for (var code = 1; code < next.Length; code++) next[code] += next[code - 1];
-            foreach (var row in order) sorted[next[codesOf[aspect][row]]++] = row;
+            foreach (var row in order) sorted[next[codes[row]]++] = row;
             (order, sorted) = (sorted, order);
         }
 
