@@ -129,12 +129,15 @@ public sealed class Catalogue
     public Catalogue Sorted()
     {
         List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
-        var tables = Facets.Select(table => table.Anew()).ToArray();
+        var tables = Facets.Select(table => table.Emptied()).ToArray();
         var becomes = new int[Facets.Length][];
         Parallel.For(0, Facets.Length, aspect => becomes[aspect] = Carried(aspect, live, tables[aspect]));
-        var rows = SortedRows.Of([.. live.Select(PartAt)], [.. tables.Select(table => table.Count)], aspect => [.. live.Select(place => becomes[aspect][CodeAt(place, aspect)])]);
+        var rows = SortedRows.Of([.. live.Select(PartAt)], [.. tables.Select(table => table.Count)], (aspect, codes) =>
+        {
+            for (var row = 0; row < codes.Length; row++) codes[row] = becomes[aspect][CodeAt(live[row], aspect)];
+        });
         var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
-        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, states.With([.. placed]), stock, outOfDate: 0);
+        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, states.With(placed.ToArray()), stock, outOfDate: 0);
     }
 
     /// <summary>
@@ -219,7 +222,7 @@ public sealed class Catalogue
         family,
         new(new([], [])),
         [.. family.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
-        SortedRows.Of([], [.. family.Aspects.Select(_ => 0)], _ => []),
+        SortedRows.Of([], [.. family.Aspects.Select(_ => 0)], (_, _) => { }),
         TailRows.Empty,
         Column<PartState>.Empty,
         Column<StockCell>.Empty,

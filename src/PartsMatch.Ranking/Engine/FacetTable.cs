@@ -27,8 +27,8 @@ internal sealed class FacetTable(FacetForm form, Numbered all)
         }
     }
 
-    /// <summary>An empty table for facets of the same kind.</summary>
-    public FacetTable Anew() => new(form, new([], []));
+    /// <summary>An empty table for as many facets of the same kind.</summary>
+    public FacetTable Emptied() => new(form, all.Emptied());
 
     /// <summary>The code of a facet that was written; a new one gets the next.</summary>
     public int Add(ReadOnlySpan<byte> facet) => all.Add(facet);

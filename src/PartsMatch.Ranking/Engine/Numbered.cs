@@ -24,6 +24,9 @@ internal sealed class Numbered
     /// <param name="ends">Where each run ends.</param>
     public Numbered(byte[] block, int[] ends) => (this.block, this.ends, count) = (block, ends, ends.Length);
 
+    /// <summary>None, with room for as many as there are here.</summary>
+    public Numbered Emptied() => new(new byte[block.Length], []) { ends = new int[ends.Length] };
+
     /// <summary>Those that were written.</summary>
     public static Numbered ReadFrom(ColumnsReader from) => new(from.Next<byte>(), from.Next<int>());
 

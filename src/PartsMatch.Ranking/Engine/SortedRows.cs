@@ -52,28 +52,32 @@ internal sealed class SortedRows
     /// <summary>Sorts rows.</summary>
     /// <param name="parts">The part of every row.</param>
     /// <param name="facets">How many distinct facets each aspect has.</param>
-    /// <param name="codesOf">Of an aspect, the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
-    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, Func<int, int[]> codesOf)
+    /// <param name="tell">Tells of an aspect the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
+    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
         int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few)];
-        var order = Order(parts.Length, ordered, facets, codesOf);
+        var order = Order(parts.Length, ordered, facets, tell);
         var lying = Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
         var width = Stride(lying);
         var packed = new ushort[(long)width * parts.Length];
-        Parallel.For(0, ordered.Length, depth =>
+        Parallel.For(0, ordered.Length, () => new int[parts.Length], Pack, _ => { });
+        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
+
+        int[] Pack(int depth, ParallelLoopState state, int[] codes)
         {
-            var (codes, (slot, isWide)) = (codesOf(ordered[depth]), lying[depth]);
+            var (slot, isWide) = lying[depth];
+            tell(ordered[depth], codes);
             for (var (row, at) = (0, (long)slot); row < order.Length; row++, at += width)
             {
                 var code = codes[order[row]];
                 packed[at] = (ushort)code;
                 if (isWide) packed[at + 1] = (ushort)(code >> 16);
             }
-        });
 
-        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
+            return codes;
+        }
     }
 
     /// <summary>The rows that were written.</summary>
@@ -205,13 +209,14 @@ internal sealed class SortedRows
     }
 
     /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
-    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Func<int, int[]> codesOf)
+    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         int[] order = [.. Enumerable.Range(0, count)];
-        var sorted = new int[count];
+        var (sorted, codes) = (new int[count], new int[count]);
         foreach (var aspect in aspects.Reverse())
         {
-            var (codes, next) = (codesOf(aspect), new int[facets[aspect] + 1]);
+            tell(aspect, codes);
+            var next = new int[facets[aspect] + 1];
             foreach (var code in codes) next[code + 1]++;
             for (var code = 1; code < next.Length; code++) next[code] += next[code - 1];
             foreach (var row in order) sorted[next[codes[row]]++] = row;

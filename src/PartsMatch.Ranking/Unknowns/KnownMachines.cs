@@ -45,7 +45,8 @@ public sealed class KnownMachines
         var parts = catalogue.Parts;
         var orders = new ulong[parts.Length];
         Parallel.For(0, parts.Length, at => orders[at] = OrderOf(catalogue.NumberOf(parts[at])));
-        var sorted = orders.Order().ToArray();
+        ulong[] sorted = [.. orders];
+        Array.Sort(sorted);
         var last = sorted.Length > Most ? sorted[Most - 1] : ulong.MaxValue;
         var (family, codes) = (catalogue.Family, new FieldCodes(catalogue.Family));
         return new(family, parts.Where((_, at) => orders[at] <= last).Select(part => Sampled(family, catalogue.NumberOf(part), read, codes)), codes);
@@ -114,7 +115,12 @@ public sealed class KnownMachines
             LazyThreadSafetyMode.PublicationOnly));
     }
 
-    private static ulong OrderOf(string number) => BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(MemoryMarshal.AsBytes(number.AsSpan())));
+    private static ulong OrderOf(string number)
+    {
+        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(MemoryMarshal.AsBytes(number.AsSpan()), hash);
+        return BinaryPrimitives.ReadUInt64LittleEndian(hash);
+    }
 
     /// <summary>One that is kept.</summary>
     /// <param name="Order">Its place among all.</param>
