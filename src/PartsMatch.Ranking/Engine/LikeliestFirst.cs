@@ -19,15 +19,16 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
 {
     private readonly PartFit worstFit = query.Include?.Where(fit => fit != PartFit.DoesntFit).DefaultIfEmpty().Max() ?? PartFit.CantTellYet;
     private readonly int leftOut = catalogue.LeftOut(query.LeftOut);
-    private readonly Waiting waiting = new();
+    private readonly Waiting waiting = Waiting.Empty();
 
     /// <summary>How many prefixes and rows were looked at.</summary>
     public int Looked { get; private set; }
 
-    /// <summary>The best parts, the best first.</summary>
+    /// <summary>The best parts, the best first; to be asked once.</summary>
     /// <param name="most">How many, at least 1.</param>
     public IReadOnlyList<(int Place, SortKey Key)> Find(int most)
     {
+        using var nothingWaits = waiting;
         var found = new BestParts<SortKey>(most, SortKey.BestFirst);
         waiting.Add(prefix.PercentAt(0), default(WaitingPrefix));
         for (var row = 0; row < catalogue.Tail.All.Length; row++) Wait(prefix.PercentAt(0), catalogue.Rows.Count + row, 0);

@@ -191,9 +191,9 @@ internal sealed class SortedRows
         {
             var next = Starts(depth + 1);
             var isLast = depth + 1 == checkingFrom || next.Length > parts.Length / LeastRowsOfNode;
-            ushort[] codes = [.. starts.Select(row => (ushort)CodeAt(row, depth))];
+            ushort[] shown = [.. starts.Select(row => (ushort)CodeAt(row, depth))];
             int[] first = isLast ? [.. starts, parts.Length] : [.. starts.Select(row => Array.BinarySearch(next, row)), next.Length];
-            levels.Add(new(codes, first));
+            levels.Add(new(shown, first));
             starts = next;
         }
 
