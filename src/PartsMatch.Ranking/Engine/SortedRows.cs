@@ -6,7 +6,7 @@ namespace PartsMatch.Ranking.Engine;
 /// <remarks>
 /// For the aspects that decide the tree is held level by level, so that what is not wanted is passed over in one step; below, of every row it is known how many leading facets it
 /// shares with the row before, and those that begin like one that is not wanted are passed over one by one.
-/// Aspects that decide stand first, since they turn most away, those with few facets first among them. Aspects with very many facets stand last, and are asked only of parts that may still win.
+/// Aspects that decide stand first, since they turn most away, and among them those with few facets; aspects with very many facets stand last, in the same order, and are asked only of parts that may still win.
 /// </remarks>
 internal sealed class SortedRows
 {
@@ -57,7 +57,7 @@ internal sealed class SortedRows
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
-        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect] > few ? 0 : facets[aspect])];
+        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect])];
         var order = Order(parts.Length, ordered, facets, codesOf);
         var (slots, stride) = (new (int Slot, bool IsWide)[ordered.Length], 0);
         foreach (var (depth, aspect) in ordered.Index())
