@@ -22,12 +22,16 @@ public sealed class Catalogue
     private readonly PartNumbers numbers;
     private readonly Column<PartState> states;
     private readonly Column<StockCell> stock;
+
+    /// <summary>By place: what is offered there, roughly (<see cref="OfferKey.Rough"/>); 0 where the row is out of date.</summary>
+    private readonly Column<uint> offers;
+
     private readonly int outOfDate;
 
-    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, int outOfDate)
+    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, Column<uint> offers, int outOfDate)
     {
         (Family, this.numbers, Facets) = (family, numbers, facets);
-        (Rows, Tail, this.states, this.stock, this.outOfDate) = (rows, tail, states, stock, outOfDate);
+        (Rows, Tail, this.states, this.stock, this.offers, this.outOfDate) = (rows, tail, states, stock, offers, outOfDate);
     }
 
     /// <summary>The family of all its parts.</summary>
@@ -71,9 +75,9 @@ public sealed class Catalogue
             facets[aspect] = like < aspect ? facets[like] : new(FacetForm.Of(aspects[aspect].FacetType), Numbered.ReadFrom(reader));
         }
 
-        var read = new Catalogue(
-            family, parts, facets, SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader), outOfDate);
-        return reader.IsWhole() ? new ColumnsReading.Read(read, asOf) : new ColumnsReading.Refused(ColumnsRefusal.Damaged);
+        var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
+        if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
+        return new ColumnsReading.Read(new(family, parts, facets, rows, tail, states, stock, Offers(states, stock), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>
@@ -114,15 +118,17 @@ public sealed class Catalogue
             if (part.IsOffered) tail.Add(new(index, [.. Facets.Select((table, aspect) => table.Add(facets[aspect]))]));
         }
 
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), states.With(became), stock, gone);
+        var now = states.With(became);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, OffersWith(became.Keys, now, stock), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
     /// <param name="lines">The last one said of a number counts.</param>
     public Catalogue WithStock(IEnumerable<KeyValuePair<string, Stock>> lines)
     {
-        var known = lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart);
-        return new(Family, numbers, Facets, Rows, Tail, states, stock.With([.. known]), outOfDate);
+        List<KeyValuePair<int, StockCell>> known = [.. lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart)];
+        var now = stock.With(known);
+        return new(Family, numbers, Facets, Rows, Tail, states, now, OffersWith(known.Select(line => line.Key), states, now), outOfDate);
     }
 
     /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
@@ -132,12 +138,13 @@ public sealed class Catalogue
         var tables = Facets.Select(table => table.Emptied()).ToArray();
         var becomes = new int[Facets.Length][];
         Parallel.For(0, Facets.Length, aspect => becomes[aspect] = Carried(aspect, live, tables[aspect]));
-        var rows = SortedRows.Of([.. live.Select(PartAt)], [.. tables.Select(table => table.Count)], (aspect, codes) =>
+        var rows = SortedRows.Of([.. live.Select(PartAt)], IsDeciding(Family), [.. tables.Select(table => table.Count)], (aspect, codes) =>
         {
             for (var row = 0; row < codes.Length; row++) codes[row] = becomes[aspect][CodeAt(live[row], aspect)];
         });
         var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
-        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, states.With(placed.ToArray()), stock, outOfDate: 0);
+        var now = states.With(placed.ToArray());
+        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, now, stock, Offers(now, stock), outOfDate: 0);
     }
 
     /// <summary>
@@ -158,27 +165,26 @@ public sealed class Catalogue
             if (state.IsOffered) tail.Add(new(part, [.. Facets.Select((table, aspect) => table.Add(now.Facets[aspect].All[now.CodeAt(state.Place, aspect)].Span))]));
         }
 
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), states.With(became), now.stock, gone);
+        var caughtUp = states.With(became);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, Offers(caughtUp, now.stock), gone);
     }
 
     /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
     public bool? IsOffered(string number) => Find(number) is { } part ? states[part].IsOffered : null;
 
     /// <summary>Walks over all rows.</summary>
-    /// <returns>How many were looked at.</returns>
-    internal int Walk<TWalk>(ref TWalk walk)
+    internal void Walk<TWalk>(ref TWalk walk)
         where TWalk : IWalk
     {
-        var looked = Rows.Walk(ref walk);
+        Rows.Walk(ref walk, default);
         Tail.Walk(ref walk, Rows);
-        return looked + Tail.All.Length;
     }
 
     /// <summary>The part of a number; null when there is none.</summary>
     internal int? Find(string number) => numbers.Find(number) is { } part && states[part].Standing != Standing.Absent ? part : null;
 
-    /// <summary>The part that a query leaves out; one that is none when it leaves none out, or the catalogue does not have it.</summary>
-    internal int LeftOut(string? number) => number is null ? NoPart : Find(number) ?? NoPart;
+    /// <summary>The place of the part that a query leaves out; one that is none when it leaves none out, or the catalogue does not offer it.</summary>
+    internal int LeftOut(string? number) => number is not null && Find(number) is { } part ? states[part].Place : NoPlace;
 
     /// <summary>All its parts, retired ones too.</summary>
     internal int[] Parts => [.. Enumerable.Range(0, states.Count).Where(part => states[part].Standing != Standing.Absent)];
@@ -187,7 +193,17 @@ public sealed class Catalogue
 
     internal PartState StateOf(int part) => states[part];
 
-    internal OfferKey OfferOf(int part) => new(OfferKey.SupplyOf(states[part].Standing == Standing.Made, stock[part].OnHand), stock[part].Price, numbers[part]);
+    /// <summary>Whether a part is offered in a place: else its row is out of date.</summary>
+    internal bool IsCurrent(int place) => offers[place] != 0;
+
+    /// <summary>What is offered in a place, roughly: <see cref="OfferKey.Rough"/>.</summary>
+    internal uint RoughOfferAt(int place) => offers[place];
+
+    internal OfferKey OfferAt(int place)
+    {
+        var part = PartAt(place);
+        return new(SupplyOf(states[part], stock[part]), stock[part].Price, numbers[part]);
+    }
 
     internal Stock StockOf(string number)
     {
@@ -195,8 +211,37 @@ public sealed class Catalogue
         return new(cell.OnHand, cell.Price);
     }
 
+    internal Stock StockAt(int place)
+    {
+        var cell = stock[PartAt(place)];
+        return new(cell.OnHand, cell.Price);
+    }
+
     /// <summary>The code of the facet that the part in a place carries.</summary>
     internal int CodeAt(int place, int aspect) => place < Rows.Count ? Rows.CodeOf(place, aspect) : Tail.All[place - Rows.Count].Codes[aspect];
+
+    private static bool[] IsDeciding(Family family) => [.. family.Aspects.Select(aspect => aspect.IsDeciding)];
+
+    private static Supply SupplyOf(PartState state, StockCell stock) => OfferKey.SupplyOf(state.Standing == Standing.Made, stock.OnHand);
+
+    private static uint Rough(PartState state, StockCell stock) => OfferKey.Rough(SupplyOf(state, stock), stock.Price);
+
+    /// <summary>What is offered in every place.</summary>
+    private static Column<uint> Offers(Column<PartState> states, Column<StockCell> stock) => Column<uint>.Empty.With(
+        [.. Enumerable.Range(0, states.Count).Where(part => states[part].IsOffered).Select(part => KeyValuePair.Create(states[part].Place, Rough(states[part], stock[part])))]);
+
+    /// <summary>The same where some parts came, went or changed.</summary>
+    private Column<uint> OffersWith(IEnumerable<int> changed, Column<PartState> states, Column<StockCell> stock)
+    {
+        List<KeyValuePair<int, uint>> offered = [];
+        foreach (var part in changed)
+        {
+            if (StateOf(part).IsOffered) offered.Add(KeyValuePair.Create(StateOf(part).Place, 0u));
+            if (states[part].IsOffered) offered.Add(KeyValuePair.Create(states[part].Place, Rough(states[part], stock[part])));
+        }
+
+        return offers.With(offered);
+    }
 
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
@@ -222,10 +267,11 @@ public sealed class Catalogue
         family,
         new(new([], [])),
         [.. family.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
-        SortedRows.Of([], [.. family.Aspects.Select(_ => 0)], (_, _) => { }),
+        SortedRows.Of([], IsDeciding(family), [.. family.Aspects.Select(_ => 0)], (_, _) => { }),
         TailRows.Empty,
         Column<PartState>.Empty,
         Column<StockCell>.Empty,
+        Column<uint>.Empty,
         outOfDate: 0);
 }
 

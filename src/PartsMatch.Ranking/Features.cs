@@ -17,12 +17,29 @@ public readonly record struct Features(double Shortfall, double Effort, int Part
     /// <summary>The features of a finding.</summary>
     public static Features Of(Aspect aspect, Finding finding) => new(
         Math.Clamp(finding.Shortfall, 0, MostShortfall),
-        finding.Changes.Sum(change => change.Kind.Effort),
-        finding.Missing.Any(missing => missing.Side == Side.Part) ? 1 : 0,
-        aspect.IsDeciding && finding.Missing.Any(missing => missing.Side != Side.Part) ? aspect.OpenReadingPenalty : 0);
+        EffortOf(finding.Changes),
+        Lacks(finding.Missing, ofPart: true) ? 1 : 0,
+        aspect.IsDeciding && Lacks(finding.Missing, ofPart: false) ? aspect.OpenReadingPenalty : 0);
 
     /// <summary>What they take from the score.</summary>
     /// <param name="weight">What each feature costs; the open reading's cost is fixed.</param>
     public Score Under(AspectWeight weight) => Score.Less(
         (Shortfall * weight.Shortfall) + (Effort * weight.Effort) + (PartGaps * weight.Unknown) + OpenReading);
+
+    private static double EffortOf(IReadOnlyList<Change> changes)
+    {
+        var effort = 0.0;
+        for (var at = 0; at < changes.Count; at++) effort += changes[at].Kind.Effort;
+        return effort;
+    }
+
+    private static bool Lacks(IReadOnlyList<Missing> missing, bool ofPart)
+    {
+        for (var at = 0; at < missing.Count; at++)
+        {
+            if (missing[at].Side == Side.Part == ofPart) return true;
+        }
+
+        return false;
+    }
 }

@@ -40,11 +40,11 @@ public static class Ranker
             where TPrefix : struct, IPrefix
         {
             // One more than asked for tells whether a page follows.
-            var search = new BestFirst<TPrefix>(catalogue, query, prefix, after);
+            var search = new LikeliestFirst<TPrefix>(catalogue, query, prefix, after);
             var found = search.Find(query.First + 1);
             return new(
                 [.. found.Take(query.First).Select(one => new RankedPart(
-                    one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), one.Key.ToCursor(weights.Id)))],
+                    one.Key.Offer.Number, catalogue.StockAt(one.Place), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), new(() => one.Key.ToCursor(weights.Id))))],
                 HasNextPage: found.Count > query.First,
                 judged.Judged,
                 search.Looked);
@@ -61,7 +61,7 @@ public static class Ranker
         var left = catalogue.LeftOut(leftOut);
         var walk = new CountingWalk(catalogue, new(catalogue, need, weights: null), left, counts);
         catalogue.Walk(ref walk);
-        counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left >= 0 && catalogue.StateOf(left).IsOffered ? 1 : 0);
+        counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left >= 0 ? 1 : 0);
         return counts;
     }
 

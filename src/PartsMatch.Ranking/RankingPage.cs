@@ -20,8 +20,8 @@ public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int
 /// <param name="stock">What is at hand, at what price.</param>
 /// <param name="likelihood">How likely it does the job.</param>
 /// <param name="explained">Its findings, and what each takes from the score.</param>
-/// <param name="cursor">Its place, to go on after.</param>
-public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, string cursor)
+/// <param name="cursor">Its place, to go on after: written when first asked for.</param>
+public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, Lazy<string> cursor)
 {
     /// <summary>Its number.</summary>
     public string Number => number;
@@ -36,7 +36,7 @@ public sealed class RankedPart(string number, Stock stock, Likelihood likelihood
     public Explained Explained => explained.Value;
 
     /// <summary>Its place, to go on after.</summary>
-    public string Cursor => cursor;
+    public string Cursor => cursor.Value;
 }
 
 /// <summary>A part that does not fit, and comes nearest to it.</summary>
@@ -64,7 +64,7 @@ public abstract record RankingPage
     /// <param name="Parts">The parts.</param>
     /// <param name="HasNextPage">Whether more parts follow.</param>
     /// <param name="FacetsJudged">How many distinct facets were judged to find them.</param>
-    /// <param name="RowsTouched">How many rows were looked at; the others lay behind prefixes that fail or cannot win.</param>
+    /// <param name="RowsTouched">How many rows, or beginnings that rows share, were looked at; the others lay behind beginnings that fail or cannot win.</param>
     public sealed record Listed(IReadOnlyList<RankedPart> Parts, bool HasNextPage, int FacetsJudged, int RowsTouched) : RankingPage;
 
     /// <summary>The cursor belongs to other weights, whose order this is not: begin again.</summary>

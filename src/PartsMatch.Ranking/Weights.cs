@@ -96,6 +96,9 @@ public sealed class Weights
     /// <summary>The least score that shows as so many percent or more: what cannot reach it need not be looked at.</summary>
     internal Score LeastScoreOf(int percent) => leastScores.Value[percent];
 
+    /// <summary>The least score for every percent, 0 to 99.</summary>
+    internal Score[] LeastScores => leastScores.Value;
+
     internal int PercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
 
     internal static bool IsIntercept(double value) => value is >= -MostIntercept and <= MostIntercept;

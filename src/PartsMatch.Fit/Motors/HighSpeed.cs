@@ -29,7 +29,8 @@ public static class HighSpeed
     /// <param name="points">Figures by frequency.</param>
     /// <param name="supplyHertz">The supply's frequency; null when unknown. A frequency that no figure holds at leaves all possible: another aspect judges it.</param>
     public static Sequence<double> At(Sequence<AtFrequency> points, double? supplyHertz) =>
-        supplyHertz is { } hertz && Distinct(points, hertz) is { Count: > 0 } there ? there : Distinct(points, double.NaN);
+        points.Count == 1 ? [points[0].Value]
+        : supplyHertz is { } hertz && Distinct(points, hertz) is { Count: > 0 } there ? there : Distinct(points, double.NaN);
 
     /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and not several speeds.</summary>
     public static bool MayBeByFrequency(MotorSpec spec) =>

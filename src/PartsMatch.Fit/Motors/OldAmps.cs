@@ -27,17 +27,17 @@ public readonly record struct OldAmps(double Amps, double Took, double? TookAt, 
     /// <param name="need">Plate and site.</param>
     /// <param name="candidate">The candidate's taps.</param>
     /// <param name="now">The candidate's amps.</param>
-    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(need.Once(static need => MotorAmps.FullLoad(need.Plate)), need, candidate, now) ?? OfEquipment(need);
+    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(need.Once(static need => OldTaken.Of(need, MotorAmps.FullLoad(need.Plate))), need, candidate, now) ?? OfEquipment(need);
 
     /// <summary>Any amps of the old motor; null when unknown.</summary>
-    /// <param name="amps">The old motor's.</param>
+    /// <param name="taken">The old motor's.</param>
     /// <param name="need">Plate and site.</param>
     /// <param name="candidate">The candidate's taps.</param>
     /// <param name="now">The candidate's amps.</param>
-    public static OldAmps? Of(MotorAmps amps, MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now)
+    internal static OldAmps? Of(OldTaken taken, MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now)
     {
-        if (amps.Rows.Count == 0) return null;
-        var old = AmpsThere.Of(amps, need, need.Plate.Phase ?? Phases.Single, candidate);
+        if (taken.Amps.Rows.Count == 0) return null;
+        var old = taken.At(need, candidate);
         return old.Volts is { } at && now.Volts is { } volts && !Within.AtMost(volts, at * SameSupply)
             ? new(Rounded.To(old.Most * at / volts, 3), old.Most, at, volts)
             : new(old.Most, old.Most, null, now.Volts);

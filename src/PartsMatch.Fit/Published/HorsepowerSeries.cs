@@ -32,10 +32,11 @@ public static class HorsepowerSeries
     /// <param name="toWatts">The new one, in watts; 0 steps when it is lower.</param>
     public static int StepsUp(double fromWatts, double toWatts)
     {
-        var steps = 0;
+        var (above, upTo, steps) = (fromWatts * (1 + SameRating), toWatts * (1 + SameRating), 0);
         foreach (var watts in Watts)
         {
-            if (watts > fromWatts * (1 + SameRating) && Within.AtMost(watts, toWatts * (1 + SameRating))) steps++;
+            if (!Within.AtMost(watts, upTo)) break;
+            if (watts > above) steps++;
         }
 
         return steps;

@@ -1,44 +1,64 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Ranking.Engine;
 
-/// <summary>A finding, and what it means for any part that carries its facet.</summary>
-/// <param name="Finding">The aspect's answer.</param>
+/// <summary>What a finding means for any part that carries its facet.</summary>
 /// <param name="Fit">What the whole fit is at best.</param>
 /// <param name="Contribution">What it takes from the score.</param>
-internal sealed record Answer(Finding Finding, PartFit Fit, Score Contribution);
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Answer(PartFit Fit, Score Contribution)
+{
+    private const int FitBits = 2;
+
+    /// <summary>The answer in one figure, never 0.</summary>
+    public long Packed => 1 + ((-Contribution.Millionths << FitBits) | (long)Fit);
+
+    /// <summary>The answer of a figure.</summary>
+    public static Answer Of(long packed) => new((PartFit)((packed - 1) & ((1 << FitBits) - 1)), new(-((packed - 1) >> FitBits)));
+}
 
 /// <summary>What one query has found out: each distinct facet is judged once, and only when a part asks for it.</summary>
+/// <remarks>A facet's answer is one figure, and 0 until it is judged: a query asks for thousands. Findings are not kept, and judged again for the few parts that are shown.</remarks>
 internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
 {
     /// <summary>Up to so many facets of an aspect, their answers stand in an array; of more, few are asked for.</summary>
     private const int MostInArray = 2048;
 
     private readonly IReadOnlyList<Aspect> aspects = catalogue.Family.Aspects;
-    private readonly Answer?[]?[] few = new Answer?[]?[catalogue.Facets.Length];
-    private readonly Dictionary<int, Answer>?[] many = new Dictionary<int, Answer>?[catalogue.Facets.Length];
+    private readonly long[]?[] few = new long[]?[catalogue.Facets.Length];
+    private readonly Dictionary<int, long>?[] many = new Dictionary<int, long>?[catalogue.Facets.Length];
 
     /// <summary>How many facets were judged.</summary>
     public int Judged { get; private set; }
 
     /// <summary>The answer about a facet.</summary>
-    public Answer At(int aspect, int code)
-    {
-        if (few[aspect] is { } answers) return answers[code] ??= Judge(aspect, code);
-        if (many[aspect] is { } known) return known.TryGetValue(code, out var answer) ? answer : known[code] = Judge(aspect, code);
-        var count = catalogue.Facets[aspect].Count;
-        if (count <= MostInArray) few[aspect] = new Answer?[count];
-        else many[aspect] = [];
-        return At(aspect, code);
-    }
+    public Answer At(int aspect, int code) =>
+        few[aspect] is { } answers && answers[code] is var answer and not 0 ? Answer.Of(answer) : AskedFirst(aspect, code);
 
     /// <summary>All findings about the part in a place, in the family's order.</summary>
-    public FitSheet SheetOf(int place) => new([.. aspects.Select((aspect, index) => new AspectFinding(aspect, At(index, catalogue.CodeAt(place, index)).Finding))]);
+    public FitSheet SheetOf(int place) => new([.. aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
+
+    private Answer AskedFirst(int aspect, int code)
+    {
+        if (few[aspect] is null && many[aspect] is null)
+        {
+            var count = catalogue.Facets[aspect].Count;
+            if (count <= MostInArray) few[aspect] = new long[count];
+            else many[aspect] = [];
+        }
+
+        ref var known = ref few[aspect] is { } answers ? ref answers[code] : ref CollectionsMarshal.GetValueRefOrAddDefault(many[aspect]!, code, out _);
+        if (known == 0) known = Judge(aspect, code).Packed;
+        return Answer.Of(known);
+    }
 
     private Answer Judge(int aspect, int code)
     {
         Judged++;
-        var finding = aspects[aspect].Judge(need, catalogue.Facets[aspect][code]);
-        return new(finding, FitSheet.FitOf(finding.Verdict, aspects[aspect].IsDeciding), weights?.Contribution(aspects[aspect], finding) ?? Score.Zero);
+        var finding = FindingOf(aspect, code);
+        return new(FitSheet.FitOf(finding.Verdict, aspects[aspect].IsDeciding), weights?.Contribution(aspects[aspect], finding) ?? Score.Zero);
     }
+
+    private Finding FindingOf(int aspect, int code) => aspects[aspect].Judge(need, catalogue.Facets[aspect][code]);
 }

@@ -14,6 +14,9 @@ internal sealed class BestParts<TKey>(int most, IComparer<TKey> bestFirst)
     /// <summary>The key of the worst one that is kept.</summary>
     public TKey Worst => queue.TryPeek(out _, out var key) ? key : throw new InvalidOperationException("No part is kept yet.");
 
+    /// <summary>Where the worst one lies that is kept.</summary>
+    public int WorstPlace => queue.Peek();
+
     /// <summary>Whether a part with this key, or any better one, would get in.</summary>
     public bool Admits(TKey key) => !IsFull || bestFirst.Compare(key, Worst) < 0;
 

@@ -33,6 +33,12 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
     }
 
     /// <inheritdoc/>
+    public Begun At(int depth) => new(fits[depth], Score.Zero);
+
+    /// <summary>A sum for every completion is too much to keep.</summary>
+    public bool TakeUp(int depth, Begun known) => depth == 0;
+
+    /// <inheritdoc/>
     public bool MayShow(int depth, int percent)
     {
         // As if all that still pass were as good as the best of them; only where that does not settle it is the mean worked out.

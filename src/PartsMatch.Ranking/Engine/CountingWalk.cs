@@ -10,7 +10,7 @@ internal readonly struct CountingWalk(Catalogue catalogue, Answers answers, int 
     private readonly PartFit[] fits = new PartFit[catalogue.Facets.Length + 1];
 
     /// <inheritdoc/>
-    public bool Enter(int depth, int aspect, int code)
+    public bool Enter(int depth, int aspect, int code, int at)
     {
         var fit = answers.At(aspect, code).Fit;
         fits[depth + 1] = fit > fits[depth] ? fit : fits[depth];
@@ -18,8 +18,8 @@ internal readonly struct CountingWalk(Catalogue catalogue, Answers answers, int 
     }
 
     /// <inheritdoc/>
-    public bool IsWanted(int part, int place, int depth) => catalogue.StateOf(part).Place == place && part != leftOut;
+    public bool IsWanted(int place, int depth) => catalogue.IsCurrent(place) && place != leftOut;
 
     /// <inheritdoc/>
-    public void Take(int part, int place) => counts[fits[^1]]++;
+    public void Take(int place) => counts[fits[^1]]++;
 }

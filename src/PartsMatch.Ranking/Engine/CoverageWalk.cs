@@ -10,18 +10,18 @@ internal readonly struct CoverageWalk(Catalogue catalogue, CompletedAnswers answ
     private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[catalogue.Facets.Length]];
 
     /// <inheritdoc/>
-    public bool Enter(int depth, int aspect, int code) =>
+    public bool Enter(int depth, int aspect, int code, int at) =>
         answers.ByNeed.At(aspect, code).Fit != PartFit.DoesntFit && (passing[depth + 1] = answers.At(aspect, code).Passing(passing[depth])) != 0;
 
     /// <inheritdoc/>
-    public bool IsWanted(int part, int place, int depth)
+    public bool IsWanted(int place, int depth)
     {
-        if (catalogue.StateOf(part).Place != place || part == leftOut) return false;
+        if (!catalogue.IsCurrent(place) || place == leftOut) return false;
         if (!byPassing.TryGetValue(passing[depth], out var alike)) byPassing.Add(passing[depth], alike = new(mostAlike, OfferKey.BestFirst));
-        alike.Offer(place, catalogue.OfferOf(part));
+        alike.Offer(place, catalogue.OfferAt(place));
         return false;
     }
 
     /// <inheritdoc/>
-    public void Take(int part, int place) => throw new InvalidOperationException("No part is wanted further than it was gathered.");
+    public void Take(int place) => throw new InvalidOperationException("No part is wanted further than it was gathered.");
 }

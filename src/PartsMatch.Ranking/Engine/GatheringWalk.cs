@@ -3,29 +3,27 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Ranking.Engine;
 
-/// <summary>Gathers the parts that may be the best by all but their costliest facets: a prefix that fails, or cannot beat the worst of those gathered or found, takes its rows with it.</summary>
-/// <remarks>Contributions are never positive, so that what a prefix shows bounds what every part that begins with it shows.</remarks>
+/// <summary>Gathers the parts that may show so many percent by all but their costliest facets; a prefix that can only show less waits for its turn.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly struct GatheringWalk<TPrefix>(Catalogue catalogue, TPrefix prefix, PartFit worstFit, int leftOut, SortKey? beyond, BestParts<SortKey> gathered, BestParts<SortKey> found) : IWalk
+internal readonly struct GatheringWalk<TPrefix>(Catalogue catalogue, TPrefix prefix, PartFit worstFit, int leftOut, int percent, Waiting waiting) : IWalk
     where TPrefix : struct, IPrefix
 {
     /// <inheritdoc/>
-    public bool Enter(int depth, int aspect, int code)
+    public bool Enter(int depth, int aspect, int code, int at)
     {
         if (prefix.Enter(depth, aspect, code) > worstFit) return false;
-        var least = Math.Max(gathered.IsFull ? gathered.Worst.Percent : 0, found.IsFull ? found.Worst.Percent : 0);
-        return least == 0 || prefix.MayShow(depth + 1, least);
-    }
-
-    /// <inheritdoc/>
-    public bool IsWanted(int part, int place, int depth)
-    {
-        if (catalogue.StateOf(part).Place != place || part == leftOut) return false;
-        var key = new SortKey(prefix.PercentAt(depth), catalogue.OfferOf(part));
-        if (beyond is not { } last || SortKey.BestFirst.Compare(key, last) > 0) gathered.Offer(place, key);
+        if (prefix.MayShow(depth + 1, percent)) return true;
+        waiting.Add(prefix.PercentAt(depth + 1), new WaitingPrefix(new(at, depth + 1), prefix.At(depth + 1)));
         return false;
     }
 
     /// <inheritdoc/>
-    public void Take(int part, int place) => throw new InvalidOperationException("No part is wanted further than it was gathered.");
+    public bool IsWanted(int place, int depth)
+    {
+        if (catalogue.IsCurrent(place) && place != leftOut) waiting.Add(percent, new WaitingPart(place, depth, prefix.At(depth)), catalogue.RoughOfferAt(place));
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public void Take(int place) => throw new InvalidOperationException("No part is wanted further than it was gathered.");
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Ranking.Engine;
@@ -9,9 +10,21 @@ internal interface IPrefix
     /// <returns>The fit at best; <see cref="PartFit.DoesntFit"/> when no such part fits.</returns>
     PartFit Enter(int depth, int aspect, int code);
 
+    /// <summary>What is known of the first so many facets, to be taken up again.</summary>
+    Begun At(int depth);
+
+    /// <summary>Takes up so many facets again; false when what was known does not tell enough, and they must be entered once more.</summary>
+    bool TakeUp(int depth, Begun known);
+
     /// <summary>Whether a part that begins with so many facets may still show so many percent: false only when none does.</summary>
     bool MayShow(int depth, int percent);
 
     /// <summary>The percent that a part with these facets and no further penalty shows.</summary>
     int PercentAt(int depth);
 }
+
+/// <summary>What is known of parts that begin alike, in short.</summary>
+/// <param name="Fit">Their fit at best.</param>
+/// <param name="Sum">What was taken from their score.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Begun(PartFit Fit, Score Sum);

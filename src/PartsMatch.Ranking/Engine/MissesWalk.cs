@@ -11,7 +11,7 @@ internal readonly struct MissesWalk(Catalogue catalogue, Answers answers, int fa
     private readonly int[] spent = new int[catalogue.Facets.Length + 1];
 
     /// <inheritdoc/>
-    public bool Enter(int depth, int aspect, int code)
+    public bool Enter(int depth, int aspect, int code, int at)
     {
         var answer = answers.At(aspect, code);
         sums[depth + 1] = sums[depth] + answer.Contribution;
@@ -20,16 +20,15 @@ internal readonly struct MissesWalk(Catalogue catalogue, Answers answers, int fa
     }
 
     /// <inheritdoc/>
-    public bool IsWanted(int part, int place, int depth) =>
-        catalogue.StateOf(part).Place == place && part != leftOut && best.Admits(KeyOf(part, sums[depth]));
+    public bool IsWanted(int place, int depth) => catalogue.IsCurrent(place) && place != leftOut && best.Admits(KeyOf(place, sums[depth]));
 
     /// <inheritdoc/>
-    public void Take(int part, int place)
+    public void Take(int place)
     {
-        if (spent[^1] == failures) best.Offer(place, KeyOf(part, sums[^1]));
+        if (spent[^1] == failures) best.Offer(place, KeyOf(place, sums[^1]));
     }
 
-    private MissKey KeyOf(int part, Score score) => new(score, catalogue.OfferOf(part));
+    private MissKey KeyOf(int place, Score score) => new(score, catalogue.OfferAt(place));
 }
 
 /// <summary>What parts with equally many failures are sorted by: the score of the rest, supply, price (unknown last), number.</summary>

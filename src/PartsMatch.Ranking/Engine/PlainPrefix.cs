@@ -1,24 +1,38 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>For a need that is taken as it is: one sum of contributions.</summary>
+[StructLayout(LayoutKind.Auto)]
 internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspects) : IPrefix
 {
-    private readonly Score[] sums = new Score[aspects + 1];
-    private readonly PartFit[] fits = new PartFit[aspects + 1];
+    private readonly Begun[] begun = new Begun[aspects + 1];
+    private readonly Score[] leastScores = weights.LeastScores;
 
     /// <inheritdoc/>
     public PartFit Enter(int depth, int aspect, int code)
     {
         var answer = answers.At(aspect, code);
-        sums[depth + 1] = sums[depth] + answer.Contribution;
-        return fits[depth + 1] = answer.Fit > fits[depth] ? answer.Fit : fits[depth];
+        var (fit, sum) = begun[depth];
+        if (answer.Fit > fit) fit = answer.Fit;
+        begun[depth + 1] = new(fit, sum + answer.Contribution);
+        return fit;
     }
 
     /// <inheritdoc/>
-    public bool MayShow(int depth, int percent) => sums[depth].Millionths >= weights.LeastScoreOf(percent).Millionths;
+    public Begun At(int depth) => begun[depth];
 
     /// <inheritdoc/>
-    public int PercentAt(int depth) => weights.PercentOf(sums[depth]);
+    public bool TakeUp(int depth, Begun known)
+    {
+        begun[depth] = known;
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public bool MayShow(int depth, int percent) => begun[depth].Sum.Millionths >= leastScores[percent].Millionths;
+
+    /// <inheritdoc/>
+    public int PercentAt(int depth) => weights.PercentOf(begun[depth].Sum);
 }

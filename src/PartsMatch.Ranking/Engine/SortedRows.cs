@@ -1,12 +1,13 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Ranking.Columns;
 
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>Rows sorted by their facets' codes: a prefix tree that is kept as a list. Immutable.</summary>
 /// <remarks>
-/// Of every row it is known how many leading facets it shares with the row before. A prefix that is not wanted takes all its rows with it: the next row to look at is the next
-/// one that shares no more than the prefix without its last facet, and is found by searching bytes, first those that summarise 64 rows each.
-/// Aspects with very many facets stand last, whatever the family's order, and are asked only of parts that may still win.
+/// For the aspects that decide the tree is held level by level, so that what is not wanted is passed over in one step; below, of every row it is known how many leading facets it
+/// shares with the row before, and those that begin like one that is not wanted are passed over one by one.
+/// Aspects that decide stand first, since they turn most away, and among them those with few facets; aspects with very many facets stand last, in the same order, and are asked only of parts that may still win.
 /// </remarks>
 internal sealed class SortedRows
 {
@@ -16,25 +17,25 @@ internal sealed class SortedRows
     /// <summary>One with fewer never does, however few parts there are.</summary>
     private const int LeastMany = 8;
 
-    private const int SummaryBits = 6;
+    /// <summary>Where fewer rows, on the mean, begin alike, the tree is no longer held level by level.</summary>
+    private const int LeastRowsOfNode = 2;
 
     private readonly int[] aspects;
     private readonly int[] parts;
     private readonly ushort[] codes;
     private readonly (int Slot, bool IsWide)[] slots;
     private readonly byte[] shared;
-    private readonly byte[] leastShared;
     private readonly int[] depthOf;
+    private readonly int checkingFrom;
     private readonly int stride;
+    private readonly Level[] trunk;
 
-    private SortedRows(int[] aspects, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
+    private SortedRows(int[] aspects, int checkingFrom, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
     {
         (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
-        stride = Stride(slots);
-        leastShared = new byte[(shared.Length + (1 << SummaryBits) - 1) >> SummaryBits];
-        leastShared.AsSpan().Fill(byte.MaxValue);
-        for (var row = 0; row < shared.Length; row++) leastShared[row >> SummaryBits] = Math.Min(leastShared[row >> SummaryBits], shared[row]);
+        (this.checkingFrom, stride) = (checkingFrom, Stride(slots));
+        trunk = Trunk();
     }
 
     /// <summary>How many rows there are.</summary>
@@ -47,23 +48,25 @@ internal sealed class SortedRows
     public int CostlyFrom { get; }
 
     /// <summary>Bytes held for all rows.</summary>
-    public long Bytes => (4L * parts.Length) + (2L * codes.Length) + shared.Length + leastShared.Length;
+    public long Bytes => (4L * parts.Length) + (2L * codes.Length) + shared.Length + trunk.Sum(level => level.Bytes);
 
     /// <summary>Sorts rows.</summary>
     /// <param name="parts">The part of every row.</param>
+    /// <param name="isDeciding">Of every aspect, whether it decides.</param>
     /// <param name="facets">How many distinct facets each aspect has.</param>
     /// <param name="tell">Tells of an aspect the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
-    public static SortedRows Of(int[] parts, IReadOnlyList<int> facets, Action<int, int[]> tell)
+    public static SortedRows Of(int[] parts, IReadOnlyList<bool> isDeciding, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
-        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few)];
+        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect])];
         var order = Order(parts.Length, ordered, facets, tell);
         var lying = Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
         var width = Stride(lying);
         var packed = new ushort[(long)width * parts.Length];
         Parallel.For(0, ordered.Length, () => new int[parts.Length], Pack, _ => { });
-        return new(ordered, facets.Count(count => count <= few), [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
+        var fewFacets = ordered.Where(aspect => facets[aspect] <= few).ToList();
+        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
 
         int[] Pack(int depth, ParallelLoopState state, int[] codes)
         {
@@ -85,14 +88,15 @@ internal sealed class SortedRows
     /// <param name="aspects">How many aspects the family has.</param>
     public static SortedRows ReadFrom(ColumnsReader from, int aspects)
     {
-        var costlyFrom = (int)from.NextFigure();
+        var (checkingFrom, costlyFrom) = ((int)from.NextFigure(), (int)from.NextFigure());
         var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
-        return new([.. ordered.Select(one => one.Aspect)], costlyFrom, from.Next<int>(), from.Next<ushort>(), Slots([.. ordered.Select(one => one.IsWide)]), from.Next<byte>());
+        return new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, from.Next<int>(), from.Next<ushort>(), Slots([.. ordered.Select(one => one.IsWide)]), from.Next<byte>());
     }
 
     /// <summary>Adds them to what is written, in the order in which they stand.</summary>
     public void AddTo(ColumnsWriter to)
     {
+        to.Add(checkingFrom);
         to.Add(CostlyFrom);
         foreach (var (depth, aspect) in aspects.Index())
         {
@@ -118,18 +122,37 @@ internal sealed class SortedRows
     /// <summary>The part of a row.</summary>
     public int PartAt(int row) => parts[row];
 
-    /// <summary>Walks over all rows, prefix by prefix.</summary>
-    /// <returns>How many rows were looked at.</returns>
-    public int Walk<TWalk>(ref TWalk walk)
+    /// <summary>Walks over all rows that begin with a prefix, prefix by prefix.</summary>
+    /// <param name="walk">What judges.</param>
+    /// <param name="prefix">What was entered already.</param>
+    /// <returns>How many prefixes and rows were looked at.</returns>
+    public int Walk<TWalk>(ref TWalk walk, Prefix prefix)
         where TWalk : IWalk
     {
-        var (row, known, looked) = (0, 0, 0);
-        while (row < parts.Length)
+        if (Count == 0) return 0;
+        if (prefix.Depth > trunk.Length || trunk.Length == 0) return WalkRows(ref walk, prefix.At, prefix.Depth);
+        if (prefix.Depth == 0) return WalkTrunk(ref walk, 0, 0, trunk[0].Codes.Length);
+        var first = trunk[prefix.Depth - 1].First;
+        return WalkTrunk(ref walk, prefix.Depth, first[prefix.At], first[prefix.At + 1]);
+    }
+
+    /// <summary>The first row that begins with a prefix.</summary>
+    public int FirstRow(Prefix prefix)
+    {
+        if (prefix.Depth == 0) return 0;
+        var at = prefix.At;
+        for (var depth = prefix.Depth; depth <= trunk.Length; depth++) at = trunk[depth - 1].First[at];
+        return at;
+    }
+
+    private int WalkTrunk<TWalk>(ref TWalk walk, int depth, int from, int to)
+        where TWalk : IWalk
+    {
+        if (depth == trunk.Length) return WalkRows(ref walk, from, depth);
+        var (level, looked) = (trunk[depth], to - from);
+        for (var node = from; node < to; node++)
         {
-            looked++;
-            var depth = Math.Min(shared[row], known);
-            known = Follow(ref walk, row, depth, out var goesOn);
-            row = goesOn ? row + 1 : NextSharing(row + 1, atMost: known);
+            if (walk.Enter(depth, aspects[depth], level.Codes[node], node)) looked += WalkTrunk(ref walk, depth + 1, level.First[node], level.First[node + 1]);
         }
 
         return looked;
@@ -150,6 +173,22 @@ internal sealed class SortedRows
 
     private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
 
+    /// <summary>Walks over a row and those after it that begin with the same facets.</summary>
+    private int WalkRows<TWalk>(ref TWalk walk, int from, int entered)
+        where TWalk : IWalk
+    {
+        var (row, known, looked) = (from, entered, 0);
+        do
+        {
+            looked++;
+            known = Follow(ref walk, row, Math.Min(row == from ? entered : shared[row], known), out var goesOn);
+            row++;
+            while (!goesOn && row < shared.Length && shared[row] > known) row++;
+        }
+        while (row < shared.Length && shared[row] >= entered);
+        return looked;
+    }
+
     /// <summary>Goes down along one row's facets.</summary>
     /// <param name="walk">What judges.</param>
     /// <param name="row">The row.</param>
@@ -164,34 +203,40 @@ internal sealed class SortedRows
         {
             if (depth >= CostlyFrom && !isAsked)
             {
-                if (!walk.IsWanted(parts[row], row, depth)) return depth;
+                if (!walk.IsWanted(row, depth)) return depth;
                 isAsked = true;
             }
 
             if (depth == aspects.Length)
             {
-                walk.Take(parts[row], row);
+                walk.Take(row);
                 return depth;
             }
 
-            if (walk.Enter(depth, aspects[depth], CodeAt(row, depth))) continue;
+            if (walk.Enter(depth, aspects[depth], CodeAt(row, depth), row)) continue;
             goesOn = false;
             return depth;
         }
     }
 
-    /// <summary>The first row from one on that shares no more than so many facets with the row before it; the number of rows when there is none.</summary>
-    private int NextSharing(int row, int atMost)
+    /// <summary>The levels of the tree for the aspects that decide: those after them hardly branch, and turn few away.</summary>
+    private Level[] Trunk()
     {
-        if (row >= shared.Length) return shared.Length;
-        var summary = (row >> SummaryBits) + 1;
-        var found = shared.AsSpan(row, Math.Min(summary << SummaryBits, shared.Length) - row).IndexOfAnyInRange((byte)0, (byte)atMost);
-        if (found >= 0) return row + found;
-        if (summary >= leastShared.Length) return shared.Length;
-        var further = leastShared.AsSpan(summary).IndexOfAnyInRange((byte)0, (byte)atMost);
-        if (further < 0) return shared.Length;
-        row = (summary + further) << SummaryBits;
-        return row + shared.AsSpan(row, Math.Min(1 << SummaryBits, shared.Length - row)).IndexOfAnyInRange((byte)0, (byte)atMost);
+        List<Level> levels = [];
+        int[] starts = Starts(0);
+        for (var depth = 0; depth < checkingFrom && starts.Length <= parts.Length / LeastRowsOfNode; depth++)
+        {
+            var next = Starts(depth + 1);
+            var isLast = depth + 1 == checkingFrom || next.Length > parts.Length / LeastRowsOfNode;
+            ushort[] shown = [.. starts.Select(row => (ushort)CodeAt(row, depth))];
+            int[] first = isLast ? [.. starts, parts.Length] : [.. starts.Select(row => Array.BinarySearch(next, row)), next.Length];
+            levels.Add(new(shown, first));
+            starts = next;
+        }
+
+        return [.. levels];
+
+        int[] Starts(int depth) => [.. Enumerable.Range(0, parts.Length).Where(row => shared[row] <= depth)];
     }
 
     /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
@@ -225,4 +270,18 @@ internal sealed class SortedRows
 
         return order;
     }
+
+    /// <summary>All prefixes of one length, in order.</summary>
+    /// <param name="Codes">Of each the code of its last facet.</param>
+    /// <param name="First">Of each the first of the next level, or the first row, that begins with it; at last, how many there are.</param>
+    private sealed record Level(ushort[] Codes, int[] First)
+    {
+        public long Bytes => (2L * Codes.Length) + (4L * First.Length);
+    }
 }
+
+/// <summary>What rows begin with. The default is no facet at all: all rows begin so.</summary>
+/// <param name="At">Among the prefixes of so many facets as the tree is held level by level, its number; else the first row that begins so.</param>
+/// <param name="Depth">How many facets.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Prefix(int At, int Depth);

@@ -31,21 +31,20 @@ internal sealed record TailRows(ImmutableArray<TailRow> All)
     {
         for (var row = 0; row < All.Length; row++)
         {
-            var (part, codes) = All[row];
-            if (Follow(ref walk, sorted, part, codes, sorted.Count + row)) walk.Take(part, sorted.Count + row);
+            if (Follow(ref walk, sorted, All[row].Codes, sorted.Count + row)) walk.Take(sorted.Count + row);
         }
     }
 
-    private static bool Follow<TWalk>(ref TWalk walk, SortedRows sorted, int part, int[] codes, int place)
+    private static bool Follow<TWalk>(ref TWalk walk, SortedRows sorted, int[] codes, int place)
         where TWalk : IWalk
     {
         for (var depth = 0; depth < sorted.Aspects.Count; depth++)
         {
-            if (depth == sorted.CostlyFrom && !walk.IsWanted(part, place, depth)) return false;
-            if (!walk.Enter(depth, sorted.Aspects[depth], codes[sorted.Aspects[depth]])) return false;
+            if (depth == sorted.CostlyFrom && !walk.IsWanted(place, depth)) return false;
+            if (!walk.Enter(depth, sorted.Aspects[depth], codes[sorted.Aspects[depth]], place)) return false;
         }
 
-        return sorted.CostlyFrom < sorted.Aspects.Count || walk.IsWanted(part, place, sorted.Aspects.Count);
+        return sorted.CostlyFrom < sorted.Aspects.Count || walk.IsWanted(place, sorted.Aspects.Count);
     }
 }
 

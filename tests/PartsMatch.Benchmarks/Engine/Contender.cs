@@ -27,6 +27,11 @@ internal abstract class Contender(string name) : IDisposable
     /// <summary>What the last answer took, where it tells.</summary>
     public virtual EngineFigures? Figures => null;
 
+    /// <summary>Is asked everything before, where that compiles its code; not measured.</summary>
+    public virtual void WarmUp(IReadOnlyList<Asked> all)
+    {
+    }
+
     /// <summary>Takes the code lists in; not measured.</summary>
     public virtual void MakeReady(Asked asked)
     {

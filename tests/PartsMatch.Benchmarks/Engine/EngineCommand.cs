@@ -39,7 +39,7 @@ internal static class EngineCommand
             contenders.Add(Timed(console, "Loaded into the plain loop's columns", () => new PlainLoop(table, weights)));
             contenders.Add(Timed(console, "Loaded into SQLite", () => new SqlitePeer(table, weights, order)));
             contenders.Add(Timed(console, "Loaded into DuckDB", () => new DuckDbPeer(table, weights, order, asked[0])));
-            contenders.Add(Timed(console, "Loaded into the engine, deduced and read anew", () => new EngineUnderTest(family, weights, motors)));
+            contenders.AddRange(EngineUnderTest.Both(Timed(console, "Loaded into the engine, deduced and read anew", () => EngineUnderTest.Load(family, motors)), weights));
             EngineReport.Write(console, Race.Run(contenders, asked));
         }
         finally

@@ -23,7 +23,7 @@ internal static class EngineReport
     {
         var best = laps.Where(lap => lap.Contender.IsDatabase).MinBy(lap => lap.Median)!;
         var table = new Table().Border(TableBorder.Markdown);
-        foreach (var head in (string[])["engine", "median ms", "p99 ms", "times as fast as the best database", "facets judged", "rows touched", "bytes a part"]) table.AddColumn(head);
+        foreach (var head in (string[])["engine", "median ms", "p99 ms", "times as fast as the best database", "facets judged", "rows and prefixes touched", "bytes a part"]) table.AddColumn(head);
         foreach (var column in table.Columns.Skip(1)) column.RightAligned();
         foreach (var lap in laps)
         {

@@ -5,20 +5,34 @@ using PartsMatch.Ranking;
 namespace PartsMatch.Benchmarks.Engine;
 
 /// <summary>What is to be shown: it judges within its time. Its answers explain themselves when they are asked to, which is not measured.</summary>
-internal sealed class EngineUnderTest(Family family, Weights weights, ManyMotors motors) : Contender("engine")
+/// <param name="name">What it is called.</param>
+/// <param name="catalogue">The parts.</param>
+/// <param name="weights">What their shortcomings cost.</param>
+/// <param name="toAsk">The need as it is asked.</param>
+internal sealed class EngineUnderTest(string name, Catalogue catalogue, Weights weights, Func<Need, Need> toAsk) : Contender(name)
 {
-    private readonly Catalogue catalogue = Catalogue.Of(family, motors.Parts)
-        .WithStock(Enumerable.Range(0, motors.Count).Select(row => KeyValuePair.Create(ManyMotors.NumberAt(row), motors.StockAt(row))));
-
     private EngineFigures figures;
 
-    public override double? BytesAPart => (double)catalogue.Figures.RowBytes / motors.Count;
+    public override double? BytesAPart => (double)catalogue.Figures.RowBytes / catalogue.Offered;
 
     public override EngineFigures? Figures => figures;
 
+    /// <summary>The engine twice: what follows from the need alone (its fan's load, its fuse) is known when a program has looked at the need once, as every edge does before it ranks; or it is worked out as well.</summary>
+    public static IEnumerable<EngineUnderTest> Both(Catalogue catalogue, Weights weights) =>
+        [new("engine", catalogue, weights, need => need), new("engine, need never looked at", catalogue, weights, need => need with { })];
+
+    /// <summary>The parts and their stock.</summary>
+    public static Catalogue Load(Family family, ManyMotors motors) => Catalogue.Of(family, motors.Parts)
+        .WithStock(Enumerable.Range(0, motors.Count).Select(row => KeyValuePair.Create(ManyMotors.NumberAt(row), motors.StockAt(row))));
+
+    public override void WarmUp(IReadOnlyList<Asked> all)
+    {
+        foreach (var one in all) Best(one);
+    }
+
     public override IReadOnlyList<int> Best(Asked asked)
     {
-        var page = (RankingPage.Listed)Ranker.Rank(catalogue, weights, new(asked.Need, Include: null, First, After: null));
+        var page = (RankingPage.Listed)Ranker.Rank(catalogue, weights, new(toAsk(asked.Need), Include: null, First, After: null));
         figures = new(page.FacetsJudged, page.RowsTouched);
         return [.. page.Parts.Select(part => ManyMotors.RowOf(part.Number))];
     }

@@ -23,13 +23,14 @@ internal static class Race
 {
     private const int Rounds = 5;
 
-    /// <summary>So many needs are asked once before, unmeasured, so that all code is compiled.</summary>
+    /// <summary>So many needs are asked once before, unmeasured; the engine, whose code is compiled while it runs, is asked all of them.</summary>
     private const int WarmUps = 20;
 
     public static IReadOnlyList<Lap> Run(IReadOnlyList<Contender> contenders, IReadOnlyList<Asked> asked)
     {
         var laps = contenders.Select(contender => (Contender: contender, Times: new List<double>(), Figures: new List<EngineFigures>())).ToList();
         var warmUps = Math.Min(WarmUps, asked.Count);
+        foreach (var contender in contenders) contender.WarmUp(asked);
         foreach (var (number, one) in asked.Take(warmUps).Concat(asked).Index())
         {
             foreach (var contender in contenders) contender.MakeReady(one);

@@ -72,10 +72,17 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
     }
 
     /// <summary>The old motor's amps, reckoned by table or plate as the part's are; else those on the equipment's plate.</summary>
-    private static OldAmps? Old(MotorNeed need, BranchFuseFacet facet, AmpsThere now) =>
-        need.Once(static need => FuseAmps.Of(need.Plate)) is var (amps, isFromTable) && isFromTable == facet.IsFromTable
-            ? OldAmps.Of(amps, need, facet.Amps.Connections.Taps, now) ?? OldAmps.OfEquipment(need)
+    private static OldAmps? Old(MotorNeed need, BranchFuseFacet facet, AmpsThere now)
+    {
+        var (taken, isFromTable) = need.Once(static need =>
+        {
+            var (amps, isFromTable) = FuseAmps.Of(need.Plate);
+            return (OldTaken.Of(need, amps), isFromTable);
+        });
+        return isFromTable == facet.IsFromTable
+            ? OldAmps.Of(taken, need, facet.Amps.Connections.Taps, now) ?? OldAmps.OfEquipment(need)
             : OldAmps.Of(need, facet.Amps.Connections.Taps, now);
+    }
 
     private static double Most(Phases phases, double amps)
     {

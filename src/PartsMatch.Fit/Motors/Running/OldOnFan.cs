@@ -33,12 +33,11 @@ internal sealed record OldOnFan(RatedPoint Rated, FanOnShaft Fan, OldCase[] Case
     {
         var heavier = Math.Pow(one.Rpm / Rated.Rpm / sheave, 3) * Math.Pow(diameter, 5);
         var moved = Math.Pow(diameter, 3) / sheave;
-        var (newRateds, breakdowns) = (one.ShaftWatts.Ends, one.Breakdown.Ends);
-        foreach (var oldRated in Rated.ShaftWatts.Ends.AsSpan())
+        for (var oldEnd = 0; oldEnd < Ends(Rated.ShaftWatts); oldEnd++)
         {
-            foreach (var newRated in newRateds.AsSpan())
+            for (var newEnd = 0; newEnd < Ends(one.ShaftWatts); newEnd++)
             {
-                foreach (var breakdown in breakdowns.AsSpan()) AddCasesWith(one, oldRated, newRated, breakdown, heavier, moved, cases);
+                for (var end = 0; end < Ends(one.Breakdown); end++) AddCasesWith(one, End(Rated.ShaftWatts, oldEnd), End(one.ShaftWatts, newEnd), End(one.Breakdown, end), heavier, moved, cases);
             }
         }
     }
@@ -47,13 +46,14 @@ internal sealed record OldOnFan(RatedPoint Rated, FanOnShaft Fan, OldCase[] Case
     {
         // The old motor's cases stand by load: those with the same one load the new motor alike.
         var (load, newLoad, newRpm) = (double.NaN, 0.0, 0.0);
+        var line = one.LineAt(breakdown);
         foreach (var old in Cases)
         {
             if (!old.Load.Equals(load))
             {
                 load = old.Load;
                 newLoad = load * oldRated / newRated * heavier;
-                newRpm = one.SpeedOn(newLoad, breakdown);
+                newRpm = one.SpeedOn(newLoad, breakdown, line);
             }
 
             var speed = newRpm / one.Rpm;
@@ -66,12 +66,14 @@ internal sealed record OldOnFan(RatedPoint Rated, FanOnShaft Fan, OldCase[] Case
                 old.Share,
                 newShare,
                 old.Loading,
-                one.Loading(newLoad, newRpm, breakdown),
+                one.Loading(newLoad, newRpm, breakdown, line),
                 newRpm / old.Rpm * moved));
         }
     }
 
     private static int Ends(Band band) => band.IsExact ? 1 : 2;
+
+    private static double End(Band band, int end) => end == 0 ? band.Low : band.High;
 
     private static OldOnFan[] OnLower(MotorNeed need, OldOnFan high, LowerSpeed lower)
     {

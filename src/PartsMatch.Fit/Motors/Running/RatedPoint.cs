@@ -77,28 +77,37 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     /// <summary>The speed at which it runs a fan, rpm.</summary>
     /// <param name="load">The fan's torque at this motor's rated speed over its rated torque; above 0.</param>
     /// <param name="breakdown">One value of its breakdown torque's band.</param>
-    public double SpeedOn(double load, double breakdown) =>
-        SynchronousRpm is { } synchronous ? new TorqueLine(synchronous, Rpm, 1, breakdown).SpeedOnFan(load, VoltsRatio)
-        : load <= breakdown ? Rpm : Rpm * Math.Sqrt(breakdown / load);
+    public double SpeedOn(double load, double breakdown) => SpeedOn(load, breakdown, LineAt(breakdown));
 
     /// <summary>How hard a load works it: the greater of torque and power over the rated ones, and the load itself once the motor has fallen through its breakdown torque.</summary>
     /// <remarks>A motor pulled far down gives less than its rated power and is being burnt all the same: the torque tells.</remarks>
     /// <param name="load">The fan's torque at its rated speed over its rated torque.</param>
     /// <param name="rpm">The speed at which it runs that fan.</param>
     /// <param name="breakdown">One value of its breakdown torque's band.</param>
-    public double Loading(double load, double rpm, double breakdown)
-    {
-        var stalls = SynchronousRpm is { } synchronous ? rpm < new TorqueLine(synchronous, Rpm, 1, breakdown).BreakdownRpm - 1e-6 : load > breakdown;
-        var speed = rpm / Rpm;
-        return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
-    }
+    public double Loading(double load, double rpm, double breakdown) => Loading(load, rpm, breakdown, LineAt(breakdown));
 
     /// <summary>The load on which it runs at a measured speed; null where the speed tells nothing: at or above synchronous, or of a motor that holds its speed.</summary>
     /// <param name="rpm">The measured speed.</param>
     /// <param name="breakdown">One value of its breakdown torque's band.</param>
     public double? LoadAt(double rpm, double breakdown) =>
-        SynchronousRpm is { } synchronous && rpm > 0 && rpm < synchronous
-            ? new TorqueLine(synchronous, Rpm, 1, breakdown).TorqueAt(rpm, VoltsRatio) * Math.Pow(Rpm / rpm, 2) : null;
+        LineAt(breakdown) is { } line && rpm > 0 && rpm < line.SynchronousRpm
+            ? line.TorqueAt(rpm, VoltsRatio) * Math.Pow(Rpm / rpm, 2) : null;
+
+    /// <summary>Its torque line for one value of its breakdown torque's band, torque as a share of the rated; null for a motor that holds its speed by itself.</summary>
+    internal TorqueLine? LineAt(double breakdown) => SynchronousRpm is { } synchronous ? new(synchronous, Rpm, 1, breakdown) : null;
+
+    /// <summary>The same with its torque line at hand.</summary>
+    internal double SpeedOn(double load, double breakdown, TorqueLine? line) =>
+        line is { } torque ? torque.SpeedOnFan(load, VoltsRatio)
+        : load <= breakdown ? Rpm : Rpm * Math.Sqrt(breakdown / load);
+
+    /// <summary>The same with its torque line at hand.</summary>
+    internal double Loading(double load, double rpm, double breakdown, TorqueLine? line)
+    {
+        var stalls = line is { } torque ? rpm < torque.BreakdownRpm - 1e-6 : load > breakdown;
+        var speed = rpm / Rpm;
+        return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
+    }
 
     private static double? SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
