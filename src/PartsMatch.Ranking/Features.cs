@@ -15,11 +15,12 @@ public readonly record struct Features(double Shortfall, double Effort, int Part
     public const double MostShortfall = 2;
 
     /// <summary>The features of a finding.</summary>
+    /// <remarks>It is asked as often as a facet is judged, and most findings have neither changes nor anything missing.</remarks>
     public static Features Of(Aspect aspect, Finding finding) => new(
         Math.Clamp(finding.Shortfall, 0, MostShortfall),
-        finding.Changes.Sum(change => change.Kind.Effort),
-        finding.Missing.Any(missing => missing.Side == Side.Part) ? 1 : 0,
-        aspect.IsDeciding && finding.Missing.Any(missing => missing.Side != Side.Part) ? aspect.OpenReadingPenalty : 0);
+        finding.Changes.Count == 0 ? 0 : finding.Changes.Sum(change => change.Kind.Effort),
+        finding.Missing.Count > 0 && finding.Missing.Any(missing => missing.Side == Side.Part) ? 1 : 0,
+        finding.Missing.Count > 0 && aspect.IsDeciding && finding.Missing.Any(missing => missing.Side != Side.Part) ? aspect.OpenReadingPenalty : 0);
 
     /// <summary>What they take from the score.</summary>
     /// <param name="weight">What each feature costs; the open reading's cost is fixed.</param>

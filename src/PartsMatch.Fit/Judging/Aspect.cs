@@ -13,8 +13,10 @@ public sealed record AspectWeight(double Shortfall, double Effort, double Unknow
 /// <param name="weight">Its hand-set weight.</param>
 public abstract class Aspect(string title, bool isDeciding, Source source, AspectWeight weight)
 {
+    private string? name;
+
     /// <summary>Its name at every edge: the class's, in camel case.</summary>
-    public string Name => char.ToLowerInvariant(GetType().Name[0]) + GetType().Name[1..];
+    public string Name => name ??= char.ToLowerInvariant(GetType().Name[0]) + GetType().Name[1..];
 
     /// <summary>A few words for it.</summary>
     public string Title => title;

@@ -10,6 +10,9 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class BestFirst<TPrefix>(Catalogue catalogue, RankingQuery query, TPrefix prefix, SortKey? after)
     where TPrefix : struct, IPrefix
 {
+    /// <summary>So many are gathered at first, however few are asked for: a walk costs more than to keep some that are not needed.</summary>
+    private const int Least = 16;
+
     /// <summary>When all that were gathered in one walk were judged and more may win, another walk gathers so many times as many of the next.</summary>
     private const int More = 8;
 
@@ -25,7 +28,7 @@ internal sealed class BestFirst<TPrefix>(Catalogue catalogue, RankingQuery query
     {
         var found = new BestParts<SortKey>(most, SortKey.BestFirst);
         SortKey? beyond = null;
-        for (var batch = most; ; batch = Math.Min(batch, int.MaxValue / More) * More)
+        for (var batch = Math.Max(most, Least); ; batch = Math.Min(batch, int.MaxValue / More) * More)
         {
             var gathered = new BestParts<SortKey>(batch, SortKey.BestFirst);
             var walk = new GatheringWalk<TPrefix>(catalogue, prefix, worstFit, leftOut, beyond, gathered, found);

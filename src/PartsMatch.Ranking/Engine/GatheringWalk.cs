@@ -21,7 +21,9 @@ internal readonly struct GatheringWalk<TPrefix>(Catalogue catalogue, TPrefix pre
     public bool IsWanted(int part, int place, int depth)
     {
         if (catalogue.StateOf(part).Place != place || part == leftOut) return false;
-        var key = new SortKey(prefix.PercentAt(depth), catalogue.OfferOf(part));
+        var percent = prefix.PercentAt(depth);
+        if (gathered.IsFull && percent < gathered.Worst.Percent) return false;
+        var key = new SortKey(percent, catalogue.OfferOf(part));
         if (beyond is not { } last || SortKey.BestFirst.Compare(key, last) > 0) gathered.Offer(place, key);
         return false;
     }
