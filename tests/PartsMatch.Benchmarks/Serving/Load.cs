@@ -22,7 +22,8 @@ internal sealed record LoadResult(int Answers, double Seconds, double Median, do
 /// <summary>Sends requests over a few connections, each as soon as its last one is answered, and looks at every answer.</summary>
 internal static class Load
 {
-    public static LoadResult Run(Uri service, LoadRequest request, int connections, TimeSpan duration)
+    /// <summary>Goes on for so long, and until so many answers came.</summary>
+    public static LoadResult Run(Uri service, LoadRequest request, int connections, TimeSpan duration, int least)
     {
         var endpoint = new IPEndPoint(IPAddress.Parse(service.Host), service.Port);
         byte[][] sent = request.Bodies.Count == 0 ? [Bytes(service, request.Path, body: null)] : [.. request.Bodies.Select(body => Bytes(service, request.Path, body))];
@@ -32,7 +33,7 @@ internal static class Load
         try
         {
             foreach (var connection in bySocket.Values) connection.Send(sent[next++ % sent.Length]);
-            while (Stopwatch.GetElapsedTime(start) < duration)
+            while (Stopwatch.GetElapsedTime(start) < duration || took.Count < least)
             {
                 waiting.Clear();
                 waiting.AddRange(bySocket.Keys);

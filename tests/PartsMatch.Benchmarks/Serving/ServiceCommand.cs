@@ -20,7 +20,7 @@ internal static class ServiceCommand
         var plates = EngineCommand.Counted("--plates", 400, 100_000, "How many different plates with their places.");
         var connections = EngineCommand.Counted("--connections", 4, 64, "How many connections.");
         var seconds = EngineCommand.Counted("--seconds", 5, 3600, "How long each is measured.");
-        var warmUp = EngineCommand.Counted("--warm-up", 15, 3600, "How many seconds each is asked before it is measured: the runtime compiles anew what is asked often.");
+        var warmUp = EngineCommand.Counted("--warm-up", 5_000, 1_000_000, "How many of each are answered before it is measured: the runtime compiles anew what is asked often.");
         var seed = EngineCommand.Counted("--seed", 1, 1_000_000, "What all chance follows from.");
         var command = new Command("service", "Measure how many requests a second the service answers.") { parts, plates, connections, seconds, warmUp, seed };
         command.SetAction((given, stop) => RunAsync(console, given.GetValue(parts), given.GetValue(plates), given.GetValue(connections), given.GetValue(seconds), given.GetValue(warmUp), given.GetValue(seed), stop));
@@ -46,9 +46,9 @@ internal static class ServiceCommand
             ("replacements of a plate's text", new LoadRequest("/graphql", [.. failed.Select(one => one.Asked)], "\"likelihood\"")),
         })
         {
-            await RunAsync(request, warmUp);
+            await RunAsync(request, least: warmUp);
             var before = service.Worked;
-            var result = await RunAsync(request, seconds);
+            var result = await RunAsync(request, least: 1);
             var rate = result.Answers / result.Seconds;
             table.AddRow(what, Text(rate, "#,0"), double.IsNaN(above) ? string.Empty : Text(rate / above, "0.0 %"), Text(result.Median, "0.000"), Text(result.Percentile99, "0.000"), Text((service.Worked - before).TotalMicroseconds / result.Answers, "#,0.0"));
             above = rate;
@@ -57,9 +57,9 @@ internal static class ServiceCommand
         console.Write(table);
         console.WriteLine(Aim);
 
-        async Task<LoadResult> RunAsync(LoadRequest request, int lasting)
+        async Task<LoadResult> RunAsync(LoadRequest request, int least)
         {
-            var result = await LoadCommand.RunAsync(LoadCore, service.Address, request, connections, lasting, stop);
+            var result = await LoadCommand.RunAsync(LoadCore, service.Address, request, connections, seconds, least, stop);
             return result.Wrong is null && result.Answers > 0 ? result : throw new AnswersDifferException($"{request.Path} was not answered as it should be: {result.Wrong}");
         }
     }
