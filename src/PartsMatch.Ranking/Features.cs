@@ -15,6 +15,7 @@ public readonly record struct Features(double Shortfall, double Effort, int Part
     public const double MostShortfall = 2;
 
     /// <summary>The features of a finding.</summary>
+    /// <remarks>It is asked as often as a facet is judged: no enumerator.</remarks>
     public static Features Of(Aspect aspect, Finding finding) => new(
         Math.Clamp(finding.Shortfall, 0, MostShortfall),
         EffortOf(finding.Changes),

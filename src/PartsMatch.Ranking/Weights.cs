@@ -32,14 +32,14 @@ public sealed class Weights
 
     private readonly Dictionary<string, AspectWeight> byAspect;
 
-    private readonly Lazy<Score[]> leastScores;
+    private readonly Score[] leastScores;
 
     private Weights(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
     {
         (Kind, Origin, MadeOn, Intercept) = (family.Kind, origin, madeOn, intercept);
         byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.GetValueOrDefault(aspect.Name) ?? aspect.DefaultWeight);
         Id = IdOf(this);
-        leastScores = new(() => [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)]);
+        leastScores = [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)];
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
@@ -94,10 +94,10 @@ public sealed class Weights
     internal long ShareOf(Score score) => (long)Math.Round(MeanLikelihood.Whole / (1 + Math.Exp(-(Intercept + score.Value))));
 
     /// <summary>The least score that shows as so many percent or more: what cannot reach it need not be looked at.</summary>
-    internal Score LeastScoreOf(int percent) => leastScores.Value[percent];
+    internal Score LeastScoreOf(int percent) => leastScores[percent];
 
     /// <summary>The least score for every percent, 0 to 99.</summary>
-    internal Score[] LeastScores => leastScores.Value;
+    internal Score[] LeastScores => leastScores;
 
     internal int PercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
 

@@ -16,13 +16,19 @@ public sealed record NeedTexts(string? PlateText, IReadOnlyList<NamedText> Plate
 /// <param name="Nameplate">How the plate's text was read; null when there was none.</param>
 /// <param name="Deductions">What was deduced, and from what.</param>
 /// <param name="Contradictions">What disagrees.</param>
-/// <param name="Complaints">What could not be read; the need stands all the same, without it.</param>
+/// <param name="PlateComplaints">What could not be read of the plate's typed fields; the need stands all the same, without it.</param>
+/// <param name="SiteComplaints">What could not be read of the site.</param>
 public sealed record NeedReading(
     Need Need,
     NameplateReading? Nameplate,
     IReadOnlyList<Deduction> Deductions,
     IReadOnlyList<Contradiction> Contradictions,
-    IReadOnlyList<Complaint> Complaints);
+    IReadOnlyList<Complaint> PlateComplaints,
+    IReadOnlyList<Complaint> SiteComplaints)
+{
+    /// <summary>All that could not be read, of the plate's text too.</summary>
+    public IEnumerable<Complaint> Complaints => [.. Nameplate?.Complaints ?? [], .. PlateComplaints, .. SiteComplaints];
+}
 
 /// <summary>A kind of part with its own spec and site, as edges see it. <see cref="Families.All"/> lists them.</summary>
 public abstract class Family
@@ -192,7 +198,8 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
             nameplate,
             [.. deductions, .. siteDeductions],
             [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)],
-            [.. nameplate?.Complaints ?? [], .. plateComplaints, .. siteComplaints]);
+            plateComplaints,
+            siteComplaints);
     }
 
     /// <inheritdoc/>

@@ -85,9 +85,10 @@ public sealed record Finding
     public static Finding Unknown(Side side, string field, IReadOnlyList<Change> likely, FormattableString sentence) => Unknown(side, field, sentence) with { Changes = likely };
 
     /// <summary>The part does not meet the aspect.</summary>
-    /// <param name="sentence">Why.</param>
-    /// <param name="margin">The distance to the limit, where it is a number.</param>
-    public static Finding Fails(FormattableString sentence, Margin? margin = null) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = margin };
+    public static Finding Fails(FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };
+
+    /// <summary>The part does not meet the aspect, by so much.</summary>
+    public static Finding Fails(Margin by, FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = by };
 
     /// <summary>A sentence inside another: it starts without its capital.</summary>
     private sealed record Clause(FormattableString Sentence)

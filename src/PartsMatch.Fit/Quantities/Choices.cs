@@ -45,8 +45,11 @@ public sealed class ChoicesForm<T> : TextForm<Choices<T>>
 {
     private readonly EnumForm<T> one = new();
 
+    /// <summary>Makes the form.</summary>
+    public ChoicesForm() => Expected = $"one or several, with commas, of: {string.Join(", ", one.Choices)}";
+
     /// <inheritdoc/>
-    public override string Expected => $"one or several, with commas, of: {string.Join(", ", one.Choices)}";
+    public override string Expected { get; }
 
     /// <inheritdoc/>
     public override string Example => string.Join(", ", one.Choices.Take(2));

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Reflection;
 
 namespace PartsMatch.Fit.Quantities;
@@ -11,6 +12,9 @@ public sealed class EnumForm<T> : TextForm<T>
         .Select(value => (value, typeof(T).GetField(value.ToString())!.GetCustomAttribute<WordsAttribute>()
             ?? throw new InvalidOperationException($"{typeof(T).Name}.{value} has no words.")))];
 
+    /// <summary>Those that nearly all words are made of.</summary>
+    private static readonly SearchValues<char> LettersAndDigits = SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789");
+
     private static readonly Dictionary<string, T> ByWord = Members
         .SelectMany(member => member.Words.Also.Append(member.Words.Written).Select(word => (Key: Plain(word), member.Value)))
         .DistinctBy(pair => (pair.Key, pair.Value))
@@ -20,7 +24,7 @@ public sealed class EnumForm<T> : TextForm<T>
     public static IEnumerable<(string Word, T Value)> AllWords => Members.SelectMany(member => member.Words.Also.Prepend(member.Words.Written).Select(word => (word, member.Value)));
 
     /// <inheritdoc/>
-    public override string Expected => $"one of: {string.Join(", ", Choices)}";
+    public override string Expected { get; } = $"one of: {string.Join(", ", Members.Select(member => member.Words.Written))}";
 
     /// <inheritdoc/>
     public override string Example => Members[0].Words.Written;
@@ -40,5 +44,6 @@ public sealed class EnumForm<T> : TextForm<T>
     public override string Write(T value, Units units = Units.AsGiven) => Members.First(member => EqualityComparer<T>.Default.Equals(member.Value, value)).Words.Written;
 
     /// <summary>Case, spaces, dashes and dots do not tell words apart.</summary>
-    private static string Plain(string text) => string.Concat(text.Where(char.IsLetterOrDigit)).ToUpperInvariant();
+    private static string Plain(string text) =>
+        (text.AsSpan().ContainsAnyExcept(LettersAndDigits) ? string.Concat(text.Where(char.IsLetterOrDigit)) : text).ToUpperInvariant();
 }

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace PartsMatch.Fit.Quantities;
 
 /// <summary>Fractions of one character, which a phone's keyboard makes of 1/4 by itself.</summary>
@@ -26,6 +28,7 @@ internal static class VulgarFractions
     /// <summary>A text with its fractions spelt out: 1½ is 1-1/2, or 1.5 where a slash would part two figures. Null when that cannot be done exactly: ⅓ A.</summary>
     public static string? SpeltOut(string text, bool takesFractions)
     {
+        if (Ascii.IsValid(text)) return text;
         var written = text;
         foreach (var character in text.Where(Contains))
         {

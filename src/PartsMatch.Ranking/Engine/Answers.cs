@@ -22,36 +22,22 @@ internal readonly record struct Answer(PartFit Fit, Score Contribution)
 /// <remarks>A facet's answer is one figure, and 0 until it is judged: a query asks for thousands. Findings are not kept, and judged again for the few parts that are shown.</remarks>
 internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
 {
-    /// <summary>Up to so many facets of an aspect, their answers stand in an array; of more, few are asked for.</summary>
-    private const int MostInArray = 2048;
-
     private readonly IReadOnlyList<Aspect> aspects = catalogue.Family.Aspects;
-    private readonly long[]?[] few = new long[]?[catalogue.Facets.Length];
-    private readonly Dictionary<int, long>?[] many = new Dictionary<int, long>?[catalogue.Facets.Length];
+    private readonly ByFacet<long> known = new(catalogue);
 
     /// <summary>How many facets were judged.</summary>
     public int Judged { get; private set; }
 
     /// <summary>The answer about a facet.</summary>
-    public Answer At(int aspect, int code) =>
-        few[aspect] is { } answers && answers[code] is var answer and not 0 ? Answer.Of(answer) : AskedFirst(aspect, code);
+    public Answer At(int aspect, int code)
+    {
+        ref var packed = ref known.At(aspect, code);
+        if (packed == 0) packed = Judge(aspect, code).Packed;
+        return Answer.Of(packed);
+    }
 
     /// <summary>All findings about the part in a place, in the family's order.</summary>
     public FitSheet SheetOf(int place) => new([.. aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
-
-    private Answer AskedFirst(int aspect, int code)
-    {
-        if (few[aspect] is null && many[aspect] is null)
-        {
-            var count = catalogue.Facets[aspect].Count;
-            if (count <= MostInArray) few[aspect] = new long[count];
-            else many[aspect] = [];
-        }
-
-        ref var known = ref few[aspect] is { } answers ? ref answers[code] : ref CollectionsMarshal.GetValueRefOrAddDefault(many[aspect]!, code, out _);
-        if (known == 0) known = Judge(aspect, code).Packed;
-        return Answer.Of(known);
-    }
 
     private Answer Judge(int aspect, int code)
     {

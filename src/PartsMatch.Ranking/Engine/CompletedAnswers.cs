@@ -5,7 +5,7 @@ namespace PartsMatch.Ranking.Engine;
 /// <summary>What queries about one need with unknowns have found out. For one thread at a time.</summary>
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
-    private readonly Dictionary<int, CompletedAnswer>[] known = [.. catalogue.Facets.Select(_ => new Dictionary<int, CompletedAnswer>())];
+    private readonly ByFacet<CompletedAnswer> known = new(catalogue);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -20,9 +20,7 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     public Answers ByNeed => byNeed;
 
     /// <summary>The answer about a facet.</summary>
-    public CompletedAnswer At(int aspect, int code) => known[aspect].TryGetValue(code, out var answer)
-        ? answer
-        : known[aspect][code] = completions.Answer(catalogue.Family.Aspects[aspect], aspect, catalogue.Facets[aspect][code], weights);
+    public CompletedAnswer At(int aspect, int code) => known.At(aspect, code) ??= completions.Answer(catalogue.Family.Aspects[aspect], aspect, catalogue.Facets[aspect][code], weights);
 
     /// <summary>All answers about the part in a place, in the family's order.</summary>
     public IReadOnlyList<CompletedAnswer> AnswersAt(int place) => [.. catalogue.Facets.Select((_, aspect) => At(aspect, catalogue.CodeAt(place, aspect)))];
@@ -31,7 +29,7 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     public ulong PassingAt(int place)
     {
         var passing = completions.Everything;
-        for (var aspect = 0; aspect < known.Length && passing != 0; aspect++) passing = At(aspect, catalogue.CodeAt(place, aspect)).Passing(passing);
+        for (var aspect = 0; aspect < catalogue.Facets.Length && passing != 0; aspect++) passing = At(aspect, catalogue.CodeAt(place, aspect)).Passing(passing);
         return passing;
     }
 

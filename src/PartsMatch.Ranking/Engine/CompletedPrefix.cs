@@ -8,8 +8,14 @@ namespace PartsMatch.Ranking.Engine;
 [StructLayout(LayoutKind.Auto)]
 internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weights, int aspects) : IPrefix
 {
+    /// <summary>A share that nobody asked for yet.</summary>
+    private const long NotKnown = -1;
+
     private readonly int count = answers.Completions.All.Count;
+    private readonly int machines = answers.Completions.Machines;
+    private readonly int[] weightOf = answers.Completions.Weights;
     private readonly long[] sums = new long[(aspects + 1) * answers.Completions.All.Count];
+    private readonly long[] shares = AllNotKnown((aspects + 1) * answers.Completions.All.Count);
     private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[aspects]];
     private readonly PartFit[] fits = new PartFit[aspects + 1];
 
@@ -21,12 +27,13 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
         if (fit == PartFit.DoesntFit) return fit;
         var answer = answers.At(aspect, code);
         passing[depth + 1] = answer.Passing(passing[depth]);
-        var from = sums.AsSpan(depth * count, count);
-        var to = sums.AsSpan((depth + 1) * count, count);
         for (var left = passing[depth + 1]; left != 0; left &= left - 1)
         {
             var completion = BitOperations.TrailingZeroCount(left);
-            to[completion] = from[completion] + answer.Contributions[completion];
+            var contribution = answer.Contributions[completion];
+            var (from, to) = ((depth * count) + completion, ((depth + 1) * count) + completion);
+            sums[to] = sums[from] + contribution;
+            shares[to] = contribution == 0 ? shares[from] : NotKnown;
         }
 
         return fits[depth + 1] = fit > fits[depth] ? fit : fits[depth];
@@ -46,11 +53,11 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
         for (var left = passing[depth]; left != 0; left &= left - 1)
         {
             var completion = BitOperations.TrailingZeroCount(left);
-            weight += answers.Completions.All[completion].Weight;
+            weight += weightOf[completion];
             best = Math.Max(best, sums[(depth * count) + completion]);
         }
 
-        var most = weight == 0 ? default : new MeanLikelihood(weights.ShareOf(new(best)) * weight, answers.Completions.Machines);
+        var most = weight == 0 ? default : new MeanLikelihood(weights.ShareOf(new(best)) * weight, machines);
         return most.Percent >= percent && PercentAt(depth) >= percent;
     }
 
@@ -61,9 +68,18 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
         for (var left = passing[depth]; left != 0; left &= left - 1)
         {
             var completion = BitOperations.TrailingZeroCount(left);
-            sum += answers.Completions.All[completion].Weight * weights.ShareOf(new(sums[(depth * count) + completion]));
+            ref var share = ref shares[(depth * count) + completion];
+            if (share == NotKnown) share = weights.ShareOf(new(sums[(depth * count) + completion]));
+            sum += weightOf[completion] * share;
         }
 
-        return new MeanLikelihood(sum, answers.Completions.Machines).Percent;
+        return new MeanLikelihood(sum, machines).Percent;
+    }
+
+    private static long[] AllNotKnown(int length)
+    {
+        var all = new long[length];
+        Array.Fill(all, NotKnown);
+        return all;
     }
 }

@@ -15,7 +15,7 @@ public sealed class Completions
     private CompletedAnswers? answers;
 
     private Completions(IReadOnlyList<Completion> all, int agreeing, IReadOnlyList<Field> givenUp, IReadOnlyList<int[]> groupsByAspect) =>
-        (All, Agreeing, GivenUp, GroupsByAspect) = (all, agreeing, givenUp, groupsByAspect);
+        (All, Agreeing, GivenUp, GroupsByAspect, Machines, Weights) = (all, agreeing, givenUp, groupsByAspect, all.Sum(completion => completion.Weight), [.. all.Select(completion => completion.Weight)]);
 
     /// <summary>For a need in which nothing is open that a plate could tell.</summary>
     public static Completions None { get; } = new([], 0, [], []);
@@ -30,10 +30,13 @@ public sealed class Completions
     public int Agreeing { get; }
 
     /// <summary>How many machines the completions stand for.</summary>
-    public int Machines => All.Sum(completion => completion.Weight);
+    public int Machines { get; }
 
     /// <summary>What is known and was given up, the first first, since too few machines agreed with it.</summary>
     public IReadOnlyList<Field> GivenUp { get; }
+
+    /// <summary>For how many machines each completion stands.</summary>
+    internal int[] Weights { get; }
 
     /// <summary>A bit for every completion.</summary>
     internal ulong Everything => All.Count == 0 ? 0 : ulong.MaxValue >> (Most - All.Count);

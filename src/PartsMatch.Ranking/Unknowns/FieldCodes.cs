@@ -21,11 +21,15 @@ internal sealed class FieldCodes
         Blank = new(family.ReadSpec([]).Spec, family.ReadSite([]).Site);
         List<string> telling = [.. family.Aspects.OrderBy(aspect => !aspect.IsDeciding).SelectMany(aspect => aspect.Fields.Spec.Concat(aspect.Fields.Site)).Distinct(StringComparer.Ordinal)];
         Telling = [.. telling.Select(Find)];
+        Deciding = [.. family.Aspects.Where(aspect => aspect.IsDeciding).Select(aspect => (aspect, aspect.Fields.All.Select(family.SpecShape.Find).OfType<Field>().ToArray()))];
         ReadBy = [.. family.Aspects.Select(aspect => aspect.Fields.All.Distinct(StringComparer.Ordinal).Select(name => Find(name).At).ToArray())];
     }
 
     /// <summary>The fields that machines are compared by, the most telling first: those of deciding aspects before the others, in the family's order.</summary>
     public IReadOnlyList<(Field Field, int At)> Telling { get; }
+
+    /// <summary>The deciding aspects, and the fields of the plate that each answer may follow from.</summary>
+    public IReadOnlyList<(Aspect Aspect, Field[] Plate)> Deciding { get; }
 
     /// <summary>Of every aspect, the places of all fields that its answer may follow from.</summary>
     public IReadOnlyList<int[]> ReadBy { get; }

@@ -73,17 +73,23 @@ public sealed class KnownMachines
         var all = All();
         var said = codes.Said(need);
         List<(Field Field, int At)> known = [.. codes.Telling.Where(one => said[one.At] != FieldCodes.Unknown)];
-        var agreed = Array.ConvertAll([.. all], machine => Agreed(machine, known, said));
+        var (agreed, with) = (new int[all.Length], new int[known.Count + 1]);
+        for (var index = 0; index < agreed.Length; index++) with[agreed[index] = Agreed(all[index], known, said)]++;
 
         // Fewer than enough agree with all of it: what tells least is given up first.
-        var kept = known.Count;
-        while (kept > 0 && agreed.Count(count => count >= kept) < Math.Min(Completions.Enough, all.Length)) kept--;
+        var (kept, enough) = (known.Count, with[^1]);
+        while (kept > 0 && enough < Math.Min(Completions.Enough, all.Length)) enough += with[--kept];
         return Completions.Of(family, need, said, codes, [.. all.Where((_, index) => agreed[index] >= kept)], [.. known.Skip(kept).Select(one => one.Field).Reverse()], most);
     }
 
     /// <summary>Whether a deciding aspect cannot be answered even of the old part itself, and the plate could tell.</summary>
-    private bool IsOpen(Need need) => family.Judge(need, need.Plate).Findings.Any(one =>
-        one.Aspect.IsDeciding && one.Finding.Verdict == Verdict.Unknown && one.Aspect.Fields.All.Any(name => family.SpecShape.Find(name) is { } field && field.Get(need.Plate) is null));
+    private bool IsOpen(Need need)
+    {
+        var asked = codes.Deciding.Where(one => Array.Exists(one.Plate, field => field.Get(need.Plate) is null)).ToList();
+        if (asked.Count == 0) return false;
+        var plate = family.Deduce(need.Plate).Spec;
+        return asked.Exists(one => one.Aspect.Judge(need, one.Aspect.FacetOf(plate)).Verdict == Verdict.Unknown);
+    }
 
     /// <summary>With how many of the known fields a machine agrees, from the most telling on. A gap in its spec contradicts nothing.</summary>
     private static int Agreed(Machine machine, List<(Field Field, int At)> known, int[] said)

@@ -36,10 +36,10 @@ internal static class Needs
         var saysNothing = reading.Nameplate is { Fields.Count: 0, Contradictions.Count: 0 } && given.Plate.Count + given.Site.Count == 0 && oldPart is null;
         List<Refusal> refusals =
         [
-            .. Refusals(family.ReadSpec(given.Plate).Complaints, Plate),
+            .. Refusals(reading.PlateComplaints, Plate),
             .. (reading.Nameplate?.Complaints ?? []).Where(complaint => saysNothing || IsOfTheWhole(complaint)).Select(complaint => new Refusal(complaint.Code, PlateText, complaint.Message)),
             .. oldPart?.Refusals ?? [],
-            .. Refusals(family.ReadSite(given.Site).Complaints, Site),
+            .. Refusals(reading.SiteComplaints, Site),
         ];
         return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value, shelf.MachinesOf(family)) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
     }

@@ -32,6 +32,9 @@ internal abstract class Contender(string name) : IDisposable
     {
     }
 
+    /// <summary>Answers something just before it is measured, as one does that is asked again and again: its code and what all queries look at are at hand then. Who has lists can only be asked the same.</summary>
+    public virtual void Resume(Asked asked) => Best(asked);
+
     /// <summary>Takes the code lists in; not measured.</summary>
     public virtual void MakeReady(Asked asked)
     {

@@ -18,10 +18,13 @@ internal sealed record Lap(Contender Contender, IReadOnlyList<double> Millisecon
 internal sealed class AnswersDifferException(string message) : Exception(message);
 
 /// <summary>Asks every contender every need, in turn and in changing order, and holds their answers against one another.</summary>
-/// <remarks>A need's rounds follow each other, since making code lists ready takes longer than answering; what a contender left in the caches the others' turns push out.</remarks>
+/// <remarks>
+/// A need's rounds follow each other, since making code lists ready takes longer than answering. What a contender left in the caches the others' turns push out: so each answers once more just before it is measured,
+/// the engine another need than the one measured, the others, whose lists are that need's, the same.
+/// </remarks>
 internal static class Race
 {
-    private const int Rounds = 5;
+    private const int Rounds = 3;
 
     /// <summary>So many needs are asked once before, unmeasured; the engine, whose code is compiled while it runs, is asked all of them.</summary>
     private const int WarmUps = 20;
@@ -40,6 +43,7 @@ internal static class Race
                 for (var turn = 0; turn < laps.Count; turn++)
                 {
                     var lap = laps[(turn + round + number) % laps.Count];
+                    lap.Contender.Resume(one);
                     var start = Stopwatch.GetTimestamp();
                     var rows = lap.Contender.Best(one);
                     var took = Stopwatch.GetElapsedTime(start);

@@ -1,3 +1,4 @@
+using System.CommandLine;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Exchange;
@@ -29,6 +30,9 @@ internal sealed class MotorStore : IDisposable
         catalogues = new(store);
         Judgements = new(catalogues, new(new DataFolder(folder.FullName, SeedFolder: null)));
     }
+
+    /// <summary>The option that names such a folder.</summary>
+    public static Option<DirectoryInfo?> Kept() => new("--folder") { Description = "Where the store is kept from one run to the next; nowhere when nothing is said." };
 
     public string Folder => folder.FullName;
 

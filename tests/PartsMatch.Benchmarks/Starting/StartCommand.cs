@@ -18,7 +18,7 @@ internal static class StartCommand
         var runs = EngineCommand.Counted("--runs", 5, 100, "How often it is started.");
         var seed = EngineCommand.Counted("--seed", 1, 1_000_000, "What all chance follows from.");
         var service = new Option<FileInfo>("--service") { Description = "The service's executable, such as a published one; the built one where nothing is said." };
-        var folder = new Option<DirectoryInfo>("--folder") { Description = "Where the store is kept from one run of the benchmark to the next; nowhere when nothing is said." };
+        var folder = MotorStore.Kept();
         var command = new Command("start", "Measure from the service's start to its first answer.") { parts, runs, seed, service, folder };
         command.SetAction((given, stop) => RunAsync(console, new(given.GetValue(parts), given.GetValue(seed)), given.GetValue(runs), given.GetValue(service), given.GetValue(folder), stop));
         return command;

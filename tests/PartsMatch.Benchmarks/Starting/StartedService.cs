@@ -37,7 +37,7 @@ internal static class StartedService
         process.Refresh();
         var (processor, resident) = (process.TotalProcessorTime, process.WorkingSet64);
         var told = Stopwatch.GetTimestamp();
-        await StopAsync(process, stop);
+        Stopped.InOrder(process);
         return new(listens, answers, processor, resident, Stopwatch.GetElapsedTime(told));
     }
 
@@ -49,12 +49,5 @@ internal static class StartedService
         }
 
         throw new InvalidOperationException("The service did not start.");
-    }
-
-    /// <summary>In order, as Ctrl+C does; there is no call for it.</summary>
-    private static async Task StopAsync(Process process, CancellationToken stop)
-    {
-        using var kill = Process.Start("kill", ["-TERM", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
-        await process.WaitForExitAsync(stop);
     }
 }

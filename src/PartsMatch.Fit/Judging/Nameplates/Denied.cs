@@ -4,11 +4,11 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal static class Denied
 {
     /// <summary>The placements, those before a denial without their values.</summary>
-    public static IReadOnlyList<Placement> TakenBack(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, IReadOnlyList<Placement> all) =>
+    public static IReadOnlyList<Placement> TakenBack(PlateText plate, Lexicon lexicon, List<Match>[] matches, IReadOnlyList<Placement> all) =>
         [.. all.Select(placement => End(plate, lexicon, matches, placement) is { } end ? new Placement(placement.From, end, LabelStands.Nowhere, placement.Cost) : placement)];
 
     /// <summary>The token behind the denial; null when there is none. NO CAP and NO. 1234 deny nothing before them.</summary>
-    private static int? End(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, Placement placement)
+    private static int? End(PlateText plate, Lexicon lexicon, List<Match>[] matches, Placement placement)
     {
         var at = placement.To;
         if (at >= plate.Count || !plate.SameLine(at) || !placement.Values.Any(value => value.Field.Form.Choices.Count > 0)) return null;

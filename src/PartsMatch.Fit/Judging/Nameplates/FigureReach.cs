@@ -9,19 +9,24 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Units of several words (deg C, V AC, 1/min) have at most so many tokens.</summary>
     private const int LongestUnit = 3;
 
+    private static readonly List<int> None = [];
+
+    private readonly List<int>?[] ends = new List<int>?[plate.Count];
+
     /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
-    public List<int> Ends(int from)
+    public List<int> Ends(int from) => plate.Is(from, TokenKind.Number) ? ends[from] ??= FindEnds(from) : None;
+
+    private List<int> FindEnds(int from)
     {
-        if (!plate.Is(from, TokenKind.Number)) return [];
-        var ends = new List<int>(1) { from + 1 };
-        for (var end = from + 1; ends.Count < MostPieces; ends.Add(end))
+        var found = new List<int>(1) { from + 1 };
+        for (var end = from + 1; found.Count < MostPieces; found.Add(end))
         {
             if (Joins(end)) end++;
             else if (plate.IsWord(end, "to") && plate.Is(end + 1, TokenKind.Number) && plate.SameLine(end) && plate.SameLine(end + 1)) end += 2;
             else break;
         }
 
-        return ends;
+        return found;
     }
 
     /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>

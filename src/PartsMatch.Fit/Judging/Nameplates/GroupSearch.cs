@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads figures that stand side by side without labels because everybody knows their order: 115/1/60, 208-230/1/60, 230-1-50; or with that of the last: 1075/3SPD.</summary>
-internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
 {
     /// <summary>All groups.</summary>
     public IEnumerable<Placement> All()

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Lengthens placements by a label of their field that stands on their other side: CLASS B INS, CAP 370 VAC 5 MFD, FLA 2.1 A.</summary>
-internal sealed class LabelSearch(PlateText plate, IReadOnlyList<Match>[] matches)
+internal sealed class LabelSearch(PlateText plate, List<Match>[] matches)
 {
     private static readonly List<(int From, Match Label)> None = [];
 

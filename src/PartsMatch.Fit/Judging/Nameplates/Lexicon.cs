@@ -10,6 +10,7 @@ internal sealed class Lexicon
 
     private readonly Dictionary<string, PlateLimit> limits;
     private readonly Dictionary<string, PlateLimit> usual;
+    private readonly Dictionary<Field, int> orders;
     private readonly Dictionary<Field, UnitSet> units;
     private readonly ILookup<Field, PlateVague> vague;
     private readonly HashSet<Field> markedBySteps = [];
@@ -27,6 +28,7 @@ internal sealed class Lexicon
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
+        orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var label in vocabulary.Labels) AddLabel(label);
@@ -95,6 +97,9 @@ internal sealed class Lexicon
 
         return Tree.Has(text);
     }
+
+    /// <summary>The place of a field among those of its shape.</summary>
+    public int OrderOf(Field field) => orders[field];
 
     /// <summary>The field of a name.</summary>
     public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");

@@ -3,7 +3,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads two figures of a field that marks tell apart: 400 V Y / 230 V Δ, Δ/Y 230/400 V, 230/400 V Δ/Y, LOW VOLTS 115 HIGH VOLTS 230.</summary>
-internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
 {
     /// <summary>Where the marks stand to their figures.</summary>
     private enum Marks
@@ -31,12 +31,16 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, IReadOnlyList
         for (var from = 0; from < plate.Count; from++)
         {
             if (plate.RunsOn(from)) continue;
+            var isFigure = plate.Is(from, TokenKind.Number);
+            if (!isFigure && matches[from].Count == 0) continue;
             foreach (var field in lexicon.Marked)
             {
                 var label = Label(from, field, null);
+                var isMark = matches[from].Any(match => match.Node.Marks.Exists(mark => mark.Field == field));
                 foreach (var order in Orders)
                 {
-                    if (Read(new(from, from, field), order) is { } bare) yield return bare;
+                    var begins = order is Marks.BeforeEach or Marks.BeforeBoth ? isMark : isFigure;
+                    if (begins && Read(new(from, from, field), order) is { } bare) yield return bare;
                     if (label is { } end && Read(new(from, end, field, HasUnit: true), order) is { } labelled) yield return labelled;
                 }
             }

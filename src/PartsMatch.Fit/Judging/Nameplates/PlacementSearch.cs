@@ -9,7 +9,7 @@ internal sealed class PlacementSearch
     private const int OfOnePiece = 1;
 
     private readonly PlateText plate;
-    private readonly IReadOnlyList<Match>[] matches;
+    private readonly List<Match>[] matches;
     private readonly ValueReader reader;
     private readonly FigureReach reach;
     private readonly ValueSearch values;

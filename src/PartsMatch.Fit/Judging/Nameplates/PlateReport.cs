@@ -15,7 +15,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     public PlateFindings Findings()
     {
         var others = choice.Certain.Where(placement => placement.YieldsTo is null).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
-        foreach (var group in choice.Certain.SelectMany(placement => Yielded(placement, others)).GroupBy(value => value.Field).OrderBy(group => Order(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var group in choice.Certain.SelectMany(placement => Yielded(placement, others)).GroupBy(value => value.Field).OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
@@ -25,8 +25,6 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
     private static IReadOnlyList<PlacedValue> Yielded(Placement placement, HashSet<Field> others) =>
         placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }] : placement.Values;
-
-    private int Order(Field field) => lexicon.Shape.Fields.TakeWhile(other => other != field).Count();
 
     /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
     private void Settle(Field field, IReadOnlyList<PlacedValue> values)

@@ -19,13 +19,13 @@ internal sealed class PlateText
         this.slips = slips;
         plain = Slip.MendedIn(Quantities.PlainSigns.In(text), slips);
         Tokens = new TokenScan(plain, lexicon).All();
-        chunkEnds = new int[Tokens.Count];
-        chunkStarts = new int[Tokens.Count];
-        for (var at = 0; at < Tokens.Count; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
-        figures = new bool[Tokens.Count];
-        for (var at = Tokens.Count - 1; at >= 0; at--)
+        chunkEnds = new int[Tokens.Length];
+        chunkStarts = new int[Tokens.Length];
+        for (var at = 0; at < Tokens.Length; at++) chunkStarts[at] = BeginsChunk(at) ? at : chunkStarts[at - 1];
+        figures = new bool[Tokens.Length];
+        for (var at = Tokens.Length - 1; at >= 0; at--)
         {
-            var goesOn = at + 1 < Tokens.Count && Tokens[at + 1].Chunk == Tokens[at].Chunk;
+            var goesOn = at + 1 < Tokens.Length && Tokens[at + 1].Chunk == Tokens[at].Chunk;
             chunkEnds[at] = goesOn ? chunkEnds[at + 1] : at + 1;
             figures[at] = Tokens[at].Kind == TokenKind.Number || (goesOn && figures[at + 1]);
         }
@@ -35,10 +35,10 @@ internal sealed class PlateText
     public string Text { get; }
 
     /// <summary>Its tokens, in order.</summary>
-    public IReadOnlyList<Token> Tokens { get; }
+    public Token[] Tokens { get; }
 
     /// <summary>How many tokens there are.</summary>
-    public int Count => Tokens.Count;
+    public int Count => Tokens.Length;
 
     /// <summary>What stands before a token, up to the token before it.</summary>
     public ReadOnlySpan<char> Gap(int at) => at == 0 ? [] : plain.AsSpan(Tokens[at - 1].End, Tokens[at].From - Tokens[at - 1].End);

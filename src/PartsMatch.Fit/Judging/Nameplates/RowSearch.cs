@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads labels in a row with their figures in a row: V/PH/HZ 230/1/60, and a line of labels above a line of figures.</summary>
-internal sealed class RowSearch(PlateText plate, IReadOnlyList<Match>[] matches, ValueSearch values, ValueReader reader)
+internal sealed class RowSearch(PlateText plate, List<Match>[] matches, ValueSearch values, ValueReader reader)
 {
     /// <summary>No plate has more labels in one row.</summary>
     private const int MostLabels = 12;

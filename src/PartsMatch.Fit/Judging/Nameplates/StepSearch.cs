@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads figures that stand behind the names of steps: HI 1075 LO 825 RPM, HP HIGH 1/3 LOW 1/6. Neither figure is the field's value without the other.</summary>
-internal sealed class StepSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader)
+internal sealed class StepSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader)
 {
     /// <summary>No motor has more speeds.</summary>
     private const int MostSteps = 8;

@@ -13,7 +13,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     private bool parted;
 
     /// <summary>All tokens.</summary>
-    public IReadOnlyList<Token> All()
+    public Token[] All()
     {
         while (at < text.Length)
         {
@@ -50,7 +50,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
         }
 
-        return tokens;
+        return [.. tokens];
     }
 
     private void TakeSign(char here)

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999, RPM 107_. They are complained of, and show which figure is not another label's.</summary>
-internal sealed class UnreadSearch(PlateText plate, IReadOnlyList<Match>[] matches)
+internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches)
 {
     /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
     private const int Worth = 2;

@@ -16,7 +16,7 @@ internal readonly record struct Found(int To, string Text, SecondFigure? Second 
 
 /// <summary>Finds the values of a given field that begin with a given token.</summary>
 /// <remarks>Plain loops into lists: a plate of 4,000 characters is asked some ten thousand times.</remarks>
-internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, IReadOnlyList<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
 {
     /// <summary>Letters behind a frame's number that do not touch it: FR 56 C.</summary>
     private const int LongestSuffix = 2;

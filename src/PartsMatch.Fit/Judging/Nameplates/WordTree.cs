@@ -58,7 +58,7 @@ internal sealed class WordNode
 internal readonly record struct Match(int End, WordNode Node)
 {
     /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
-    public static Match? Longest(IReadOnlyList<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
+    public static Match? Longest(List<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
     {
         for (var last = at < matches.Length ? matches[at].Count - 1 : -1; last >= 0; last--)
         {
@@ -112,7 +112,7 @@ internal sealed class WordTree
     }
 
     /// <summary>All words that begin with a token and end with one, the shortest first.</summary>
-    public IReadOnlyList<Match> At(PlateText plate, int from)
+    public List<Match> At(PlateText plate, int from)
     {
         List<Match>? matches = null;
         var node = root;

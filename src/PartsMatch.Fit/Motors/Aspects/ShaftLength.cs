@@ -48,17 +48,17 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
 
         if (needed is { } reach && !Within.AtLeast(length, reach))
         {
-            return Finding.Fails($"Its shaft of {new Shown(length)} is shorter than the {new Shown(reach)} needed.", new Margin(length - reach, "mm"));
+            return Finding.Fails(new Margin(length - reach, "mm"), $"Its shaft of {new Shown(length)} is shorter than the {new Shown(reach)} needed.");
         }
 
         if (room is { } most && !Within.AtMost(length, most) && facet.CanBeCut == false)
         {
-            return Finding.Fails($"Its shaft of {new Shown(length)} is longer than the room of {new Shown(most)} and cannot be cut.", new Margin(most - length, "mm"));
+            return Finding.Fails(new Margin(most - length, "mm"), $"Its shaft of {new Shown(length)} is longer than the room of {new Shown(most)} and cannot be cut.");
         }
 
         if (needed is { } more && room is { } less && !Within.AtMost(more, less))
         {
-            return Finding.Fails($"Its shaft of {new Shown(length)} reaches, but the room measured, {new Shown(less)}, is less than the {new Shown(more)} needed: no shaft does both. One of the two is not so.", new Margin(less - length, "mm"));
+            return Finding.Fails(new Margin(less - length, "mm"), $"Its shaft of {new Shown(length)} reaches, but the room measured, {new Shown(less)}, is less than the {new Shown(more)} needed: no shaft does both. One of the two is not so.");
         }
 
         return needed is { } least ? Reaching(facet, length, least, room, old) : NeedUnknown();

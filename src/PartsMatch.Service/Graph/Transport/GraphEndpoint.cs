@@ -1,6 +1,7 @@
 using GraphQL;
 using GraphQL.Execution;
 using GraphQL.Types;
+using GraphQL.Validation;
 using GraphQLParser.AST;
 using Microsoft.Extensions.Options;
 using Microsoft.Net.Http.Headers;
@@ -11,12 +12,17 @@ using PartsMatch.Service.Hosting;
 
 namespace PartsMatch.Service.Graph.Transport;
 
-/// <summary>GraphQL over HTTP: https://graphql.github.io/graphql-over-http/draft/. Documents are not cached, so every request passes every rule.</summary>
+/// <summary>GraphQL over HTTP: https://graphql.github.io/graphql-over-http/draft/. Of a document that passed every rule before, only what its variables change is judged again.</summary>
 internal sealed class GraphEndpoint(
     IDocumentExecuter executer, IDocumentBuilder documents, ISchema schema, IGraphQLTextSerializer json, IOptions<QueryLimits> limits)
 {
     private const string Address = "/graphql";
     private const string Methods = "GET, POST";
+
+    /// <summary>The executer adds the cost rule of its own accord, and looks at variables in any case.</summary>
+    private static readonly IValidationRule[] OnlyCost = [];
+
+    private readonly KnownDocuments _known = new();
 
     public static void Map(WebApplication app)
     {
@@ -50,10 +56,11 @@ internal sealed class GraphEndpoint(
 
     private async Task ExecuteAsync(HttpContext context, string mediaType, GraphRequest asked)
     {
+        var known = _known.Find(asked.Query);
         GraphQLDocument document;
         try
         {
-            document = documents.Build(asked.Query);
+            document = known ?? documents.Build(asked.Query);
         }
         catch (ExecutionError unreadable)
         {
@@ -82,6 +89,7 @@ internal sealed class GraphEndpoint(
         {
             Schema = schema,
             Document = document,
+            ValidationRules = known is null ? null : OnlyCost,
             Query = asked.Query,
             OperationName = asked.OperationName,
             Variables = asked.Variables,
@@ -92,6 +100,7 @@ internal sealed class GraphEndpoint(
             TimeoutAction = TimeoutAction.ReturnTimeoutError,
             CancellationToken = context.RequestAborted,
         });
+        if (known is null && result.Executed) _known.Keep(asked.Query, document);
         await Places.MarkAsync(result, document, context.RequestAborted);
         await WriteAsync(context, mediaType, StatusOf(mediaType, result.Executed), result);
     }

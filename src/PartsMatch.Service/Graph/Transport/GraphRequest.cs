@@ -89,7 +89,8 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
     private static async Task<ReadOnlyMemory<byte>?> BodyAsync(HttpRequest request, int most)
     {
         if (request.ContentLength > most) return null;
-        var body = new byte[most + 1];
+        // One byte more than there may be shows that there are more. Most bodies are far shorter than they may be, and say so.
+        var body = new byte[(int)(request.ContentLength ?? most) + 1];
         var length = await request.Body.ReadAtLeastAsync(body, body.Length, throwOnEndOfStream: false, request.HttpContext.RequestAborted);
         // Not one expression: there null would be an empty memory.
         if (length > most) return null;
