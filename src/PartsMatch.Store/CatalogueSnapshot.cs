@@ -10,7 +10,8 @@ public sealed class CatalogueSnapshot
     internal static readonly CatalogueSnapshot Empty = Of(PartsFile.None, revision: 0, ImmutableDictionary<string, AccessKey>.Empty);
 
     private readonly PartsFile _file;
-    private readonly Lazy<IReadOnlyList<string>> _writtenKeys;
+    private readonly Lazy<string[]> _writtenKeys;
+    private readonly Lazy<ILookup<string, string>> _replaced;
 
     private CatalogueSnapshot(
         PartsFile file,
@@ -22,6 +23,8 @@ public sealed class CatalogueSnapshot
         (_file, Contents, WrittenByKey, SaidByKey, KeysByLabel) = (file, contents, writtenByKey, saidByKey, keysByLabel);
         // Sorted when first asked for: many groups of writes pass that nobody looks at.
         _writtenKeys = new(() => [.. writtenByKey.Keys.Order(StringComparer.Ordinal)]);
+        _replaced = new(() => writtenByKey.SelectMany(one => one.Value.SupersededBy.Select(by => PartNumber.Key(by.Number)).Distinct(), (one, successor) => (Successor: successor, one.Key))
+            .ToLookup(one => one.Successor, one => one.Key, StringComparer.Ordinal));
     }
 
     /// <summary>Grows by 1 with every group of writes, also from one start of the process to the next.</summary>
@@ -56,8 +59,8 @@ public sealed class CatalogueSnapshot
     /// <summary>How much is not in the file.</summary>
     internal int Unfiled => WrittenByKey.Count + SaidByKey.Count;
 
-    /// <summary>So much that it would better be in a file: it takes memory, and the next start has to wait for it.</summary>
-    internal bool WantsFiling => Unfiled > Math.Max(10_000, _file.Contents.Count / 4);
+    /// <summary>How much is in the file.</summary>
+    internal int Filed => _file.Contents.Count;
 
     /// <summary>The part of a number with its stock; null when there is none.</summary>
     public KeptPart? FindKept(string number)
@@ -65,9 +68,9 @@ public sealed class CatalogueSnapshot
         var key = PartNumber.Key(number);
         var written = WrittenByKey.GetValueOrDefault(key);
         var said = SaidByKey.GetValueOrDefault(key);
-        if (written is not null && said is not null) return new(written, said);
+        if (written is not null && said is not null) return Together(written, said);
         var filed = _file.Find(key);
-        return (written ?? filed?.Part) is { } part ? new(part, said ?? filed?.Stock) : null;
+        return (written ?? filed?.Part) is { } part ? Together(part, said ?? filed?.Stock) : null;
     }
 
     public StoredPart? Find(string number) => FindKept(number)?.Part;
@@ -80,22 +83,23 @@ public sealed class CatalogueSnapshot
     /// <param name="after">Those whose number's key comes after this one; all when null.</param>
     public IEnumerable<KeptPart> Kept(string? kind = null, string? after = null)
     {
-        using var written = _writtenKeys.Value.Where(key => after is null || string.CompareOrdinal(key, after) > 0).GetEnumerator();
-        var more = written.MoveNext();
+        var written = _writtenKeys.Value;
+        var next = after is null ? 0 : Array.BinarySearch(written, after, StringComparer.Ordinal);
+        next = next < 0 ? ~next : after is null ? 0 : next + 1;
         foreach (var (key, filed) in _file.Parts(kind, after))
         {
-            for (; more && string.CompareOrdinal(written.Current, key) < 0; more = written.MoveNext())
+            for (; next < written.Length && string.CompareOrdinal(written[next], key) < 0; next++)
             {
-                if (Written(written.Current, kind) is { } part) yield return part;
+                if (Written(written[next], kind) is { } part) yield return part;
             }
 
             // One that was written since comes by itself, with what the file says of its stock.
-            if (!WrittenByKey.ContainsKey(key)) yield return SaidByKey.TryGetValue(key, out var said) ? filed with { Stock = said } : filed;
+            if (!WrittenByKey.ContainsKey(key)) yield return SaidByKey.TryGetValue(key, out var said) ? Together(filed.Part, said) : filed;
         }
 
-        for (; more; more = written.MoveNext())
+        for (; next < written.Length; next++)
         {
-            if (Written(written.Current, kind) is { } part) yield return part;
+            if (Written(written[next], kind) is { } part) yield return part;
         }
     }
 
@@ -104,7 +108,7 @@ public sealed class CatalogueSnapshot
     {
         var key = PartNumber.Key(number);
         return _file.ReplacedBy(key).Where(replaced => !WrittenByKey.ContainsKey(replaced))
-            .Concat(WrittenByKey.Where(one => one.Value.SupersededBy.Any(by => PartNumber.Key(by.Number) == key)).Select(one => one.Key))
+            .Concat(_replaced.Value[key])
             .Order(StringComparer.Ordinal).Select(replaced => FindKept(replaced)!);
     }
 
@@ -129,5 +133,8 @@ public sealed class CatalogueSnapshot
     internal void Close() => _file.Dispose();
 
     private KeptPart? Written(string key, string? kind) =>
-        WrittenByKey[key] is var part && (kind is null || part.Kind == kind) ? new(part, SaidByKey.GetValueOrDefault(key) ?? _file.Find(key)?.Stock) : null;
+        WrittenByKey[key] is var part && (kind is null || part.Kind == kind) ? Together(part, SaidByKey.GetValueOrDefault(key) ?? _file.Find(key)?.Stock) : null;
+
+    /// <summary>A line is shown with its part's number as that is spelt now, however it was when the line was said.</summary>
+    private static KeptPart Together(StoredPart part, StockLine? stock) => new(part, stock is null || stock.Number == part.Number ? stock : stock with { Number = part.Number });
 }

@@ -13,7 +13,10 @@ internal static class CleanEnd
         try
         {
             if (!File.Exists(folder.Mark) || (File.Exists(folder.Log) && new FileInfo(folder.Log).Length > 0)) return null;
-            return PartsFile.Open(folder.Parts) is { } parts && File.ReadAllText(folder.Mark) == Words(folder, parts.Digest) ? parts : null;
+            if (PartsFile.Open(folder.Parts) is not { } parts) return null;
+            if (File.ReadAllText(folder.Mark) == Words(folder, parts.Digest)) return parts;
+            parts.Dispose();
+            return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

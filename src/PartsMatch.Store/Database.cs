@@ -143,7 +143,7 @@ internal sealed class Database : IDisposable
 
     private long LastSequence() => Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max();
 
-    private static IEnumerable<BsonDocument> InOrder(ILiteCollection<BsonDocument> collection) => collection.Find(Query.All());
+    private static IEnumerable<BsonDocument> InOrder(ILiteCollection<BsonDocument> collection) => collection.Find(Query.All(Query.Ascending));
 
     private void Together(Action writes)
     {

@@ -13,14 +13,17 @@ internal static class Opening
     public static (Database Database, CatalogueSnapshot Catalogue) Open(
         StoreFolder folder, TimeProvider clock, Func<SeedData>? seed, IReadOnlyList<Action<LiteDatabase>> upgrades)
     {
+        PartsFile? parts = null;
+        CatalogueSnapshot? opened = null;
         try
         {
             var newest = upgrades.Count + 1;
             if (!File.Exists(folder.Data))
                 Make(folder, clock, seed?.Invoke(), newest);
-            var parts = CleanEnd.Find(folder);
             var version = Inspection.Read(folder, newest, database =>
             {
+                // Steps are taken only over what was read whole.
+                if (database.FormatVersion == newest) parts = CleanEnd.Find(folder);
                 if (parts is null) database.WriteParts(folder.Parts);
             });
 
@@ -34,11 +37,11 @@ internal static class Opening
                     for (; version < newest; version++)
                         database.Upgrade(upgrades[version - 1], version + 1);
                     database.WriteParts(folder.Parts);
-                    parts = null;
                 }
 
                 parts ??= PartsFile.Open(folder.Parts) ?? throw new IOException($"{folder.Parts} was written, and cannot be read again.");
-                return (database, CatalogueSnapshot.Of(parts, database.Revision, database.KeysByLabel));
+                opened = CatalogueSnapshot.Of(parts, database.Revision, database.KeysByLabel);
+                return (database, opened);
             }
             catch
             {
@@ -57,6 +60,10 @@ internal static class Opening
                 RefusalReason.NotWritable,
                 $"The files in {folder.Path} cannot be read and written by this user, or the disk is full. Mend that, or give another folder with --data.",
                 e);
+        }
+        finally
+        {
+            if (opened is null) parts?.Dispose();
         }
     }
 

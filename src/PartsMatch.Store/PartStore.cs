@@ -3,7 +3,7 @@ using PartsMatch.Store.Filed;
 
 namespace PartsMatch.Store;
 
-/// <summary>Parts, stock and keys in one file that one process owns. Reads come from memory; a write completes once it is on the disk.</summary>
+/// <summary>Parts, stock and keys in one file that one process owns. Reads come from what is derived from it and from memory; a write completes once it is on the disk.</summary>
 public sealed class PartStore : IDisposable
 {
     private readonly StoreFolder _folder;
@@ -11,10 +11,13 @@ public sealed class PartStore : IDisposable
     private readonly Database _database;
     private readonly Writer _writer;
     private readonly SemaphoreSlim _filing = new(1);
+    private readonly int _fewUnfiled;
     private volatile bool _isClosing;
+    private volatile int _unfiledBefore;
 
-    private PartStore(StoreFolder folder, FolderHold hold, Database database, CatalogueSnapshot catalogue, TimeProvider clock)
+    private PartStore(StoreOptions options, StoreFolder folder, FolderHold hold, Database database, CatalogueSnapshot catalogue, TimeProvider clock)
     {
+        _fewUnfiled = options.FewUnfiled;
         _folder = folder;
         _hold = hold;
         _database = database;
@@ -51,7 +54,7 @@ public sealed class PartStore : IDisposable
         try
         {
             var (database, catalogue) = Opening.Open(folder, clock, seed, upgrades);
-            return new PartStore(folder, hold, database, catalogue, clock);
+            return new PartStore(options, folder, hold, database, catalogue, clock);
         }
         catch
         {
@@ -125,9 +128,10 @@ public sealed class PartStore : IDisposable
         {
             if (Catalogue.Unfiled > 0) await FileAsync(Catalogue).ConfigureAwait(false);
         }
-        catch (StoreFailedException)
+        catch (Exception e) when (e is StoreFailedException or IOException)
         {
-            // What is not in the file stays in memory, and is in the data file all the same.
+            // What is not in the file stays in memory, and is in the data file all the same. The disk may be short of room: not at every write again.
+            _unfiledBefore = Catalogue.Unfiled;
         }
         finally
         {
@@ -138,12 +142,25 @@ public sealed class PartStore : IDisposable
     public void Dispose()
     {
         _isClosing = true;
-        FileAsync().GetAwaiter().GetResult();
+        try
+        {
+            FileAsync().GetAwaiter().GetResult();
+        }
+        finally
+        {
+            // For good: no filing may go on in a folder that is another's.
+            _filing.Wait();
+            Close();
+        }
+    }
+
+    private void Close()
+    {
         _writer.Dispose();
         _database.Dispose();
         Catalogue.Close();
         if (!_writer.HasFailed && Catalogue.Digest is { } digest) CleanEnd.Leave(_folder, digest);
-        // A clean end leaves one file. After a failed disk, the log may hold what the next opening needs.
+        // A clean end leaves no log. After a failed disk, it may hold what the next opening needs.
         if (File.Exists(_folder.Log) && new FileInfo(_folder.Log).Length == 0)
             File.Delete(_folder.Log);
         _hold.Dispose();
@@ -154,8 +171,11 @@ public sealed class PartStore : IDisposable
     {
         Tell(new(after, group.Parts, group.StockLines));
         // In the background; one that is under way takes a part of it, and a later group asks again.
-        if (after.WantsFiling && !_isClosing && _filing.CurrentCount > 0) _ = FileAsync();
+        if (WantsFiling(after) && !_isClosing && _filing.CurrentCount > 0) _ = FileAsync();
     }
+
+    /// <summary>So much that it would better be in a file: it takes memory, and the end and the next start have to wait for it. Where there was no room, twice as much has to come first.</summary>
+    private bool WantsFiling(CatalogueSnapshot catalogue) => catalogue.Unfiled > Math.Max(Math.Max(_fewUnfiled, catalogue.Filed / 4), 2 * _unfiledBefore);
 
     private CatalogueChangedEventArgs Tell(CatalogueChangedEventArgs change)
     {
@@ -168,6 +188,7 @@ public sealed class PartStore : IDisposable
         await Task.Run(() => PartsFileFormat.Write(_folder.Parts, catalogue.Kept(), () => (catalogue.Revision, catalogue.Sequence))).ConfigureAwait(false);
         var file = PartsFile.Open(_folder.Parts) ?? throw new StoreFailedException($"{_folder.Parts} was written, and cannot be read again.", new IOException());
         await _writer.Replace(now => now.On(file, catalogue)).ConfigureAwait(false);
+        _unfiledBefore = 0;
         if (_isClosing) return;
         // Who keeps the catalogue of the last change keeps in memory what is in the file now.
         await _writer.Between(_ => Tell(new(Catalogue, [], []))).ConfigureAwait(false);

@@ -1,8 +1,11 @@
 namespace PartsMatch.Store;
 
-/// <summary>Where the store lives: one folder, one file in it.</summary>
+/// <summary>Where the store lives: one folder, one file in it, and what is derived from that.</summary>
 public sealed record StoreOptions(string Folder)
 {
+    /// <summary>Up to so many parts and stock lines written since the parts file was made it is not worth making another while the store is open.</summary>
+    public int FewUnfiled { get; init; } = 10_000;
+
     /// <summary>The user's own: ~/.local/share/partsmatch on Linux, %LOCALAPPDATA%\partsmatch on Windows.</summary>
     public static string DefaultFolder() => Path.Combine(
         Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "partsmatch");

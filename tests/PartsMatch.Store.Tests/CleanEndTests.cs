@@ -90,6 +90,21 @@ public sealed class CleanEndTests : IDisposable
         again.Revision.ShouldBe(3);
     }
 
+    [Fact]
+    public async Task A_key_made_since_leaves_the_parts_as_they_are()
+    {
+        using (var store = _folder.Open()) (await store.AddKeyAsync(new("shop", "77aa", "b0", A.Noon))).ShouldBeTrue();
+        var made = File.GetLastWriteTimeUtc(Parts);
+        using (var again = _folder.Open())
+        {
+            again.Keys.ShouldHaveSingleItem();
+            again.Revision.ShouldBe(2);
+            again.Catalogue.Digest.ShouldNotBeNull();
+        }
+
+        File.GetLastWriteTimeUtc(Parts).ShouldBe(made);
+    }
+
     private void DamageTheHistory()
     {
         var bytes = File.ReadAllBytes(_folder.Data);

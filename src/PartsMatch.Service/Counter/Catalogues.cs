@@ -13,6 +13,7 @@ internal sealed class Catalogues : IDisposable
     private readonly Lock _publishing = new();
     private readonly HashSet<Family> _beingSorted = [];
     private volatile Shelf _shelf;
+    private volatile bool _hasMissed;
     private long? _filed;
 
     public Catalogues(PartStore store)
@@ -20,9 +21,9 @@ internal sealed class Catalogues : IDisposable
         _store = store;
         _files = new(store.Folder);
         (_shelf, var isRead) = Shelf.Of(store.Catalogue, _files);
-        var digest = store.Catalogue.Digest;
+        var (shelf, digest) = (_shelf, store.Catalogue.Digest);
         if (isRead) _filed = digest;
-        _filing = isRead ? Task.CompletedTask : Task.Run(() => Keep(_shelf, digest));
+        _filing = isRead ? Task.CompletedTask : Task.Run(() => Keep(shelf, digest));
         _store.Changed += Follow;
     }
 
@@ -30,7 +31,7 @@ internal sealed class Catalogues : IDisposable
     public Shelf Shelf => _shelf;
 
     /// <summary>Whether the shelf shows all that the store has acknowledged.</summary>
-    public bool IsInStep => _shelf.Revision >= _store.Revision;
+    public bool IsInStep => !_hasMissed && _shelf.Revision >= _store.Revision;
 
     /// <summary>Leaves files of what was written, so that the next start need not make it anew.</summary>
     public void Dispose()
@@ -38,7 +39,7 @@ internal sealed class Catalogues : IDisposable
         _filing.Wait();
         _store.FileAsync().GetAwaiter().GetResult();
         _store.Changed -= Follow;
-        if (_store.Catalogue.Digest != _filed) Keep(_shelf, _store.Catalogue.Digest);
+        if (IsInStep && _store.Catalogue.Digest != _filed) Keep(_shelf, _store.Catalogue.Digest);
     }
 
     private void Keep(Shelf shelf, long? digest)
@@ -52,7 +53,17 @@ internal sealed class Catalogues : IDisposable
     {
         lock (_publishing)
         {
-            _shelf = _shelf.With(change.After, change.Parts, change.Stock);
+            try
+            {
+                _shelf = _shelf.With(change.After, change.Parts, change.Stock);
+            }
+            catch
+            {
+                // It would look as if it were in step again after the next group. Only another start makes it whole.
+                _hasMissed = true;
+                throw;
+            }
+
             foreach (var family in Families.All)
             {
                 if (_shelf.Of(family).WantsSorting && _beingSorted.Add(family)) _ = SortAsync(family);

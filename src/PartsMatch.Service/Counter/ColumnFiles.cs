@@ -1,6 +1,8 @@
+using System.Security.Cryptography;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking;
 using PartsMatch.Ranking.Columns;
+using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter;
 
@@ -10,6 +12,9 @@ internal sealed class ColumnFiles(string folder)
 {
     private const int BufferBytes = 1 << 20;
 
+    /// <summary>What a part's standing and key are is told by these rooms: their code has a say in what columns hold, beside the rooms that columns name themselves.</summary>
+    private static readonly long Code = BitConverter.ToInt64(SHA256.HashData([.. new[] { typeof(ColumnFiles), typeof(StoredPart) }.SelectMany(type => type.Module.ModuleVersionId.ToByteArray())]));
+
     /// <summary>A family's catalogue; null when there is none of these parts that this program can use.</summary>
     /// <param name="family">The family.</param>
     /// <param name="digest">Of the parts.</param>
@@ -18,7 +23,7 @@ internal sealed class ColumnFiles(string folder)
         try
         {
             using var file = new FileStream(PathOf(family), FileMode.Open, FileAccess.Read, FileShare.Read, BufferBytes, FileOptions.SequentialScan);
-            return Catalogue.ReadFrom(file, family) is ColumnsReading.Read read && read.AsOf == digest ? read.Catalogue : null;
+            return Catalogue.ReadFrom(file, family) is ColumnsReading.Read read && read.AsOf == (digest ^ Code) ? read.Catalogue : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -33,12 +38,12 @@ internal sealed class ColumnFiles(string folder)
         var making = path + ".new";
         try
         {
-            using (var file = new FileStream(making, FileMode.Create, FileAccess.Write, FileShare.None, BufferBytes)) catalogue.WriteTo(file, digest);
+            using (var file = new FileStream(making, FileMode.Create, FileAccess.Write, FileShare.None, BufferBytes)) catalogue.WriteTo(file, digest ^ Code);
             File.Move(making, path, overwrite: true);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            File.Delete(making);
+            // What is left under the other name the next writing replaces.
         }
     }
 

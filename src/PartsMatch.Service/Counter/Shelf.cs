@@ -69,7 +69,7 @@ public sealed class Shelf
             (catalogues[family], machines[family]) = (catalogues[family].With(read), machines[family].With(read));
         }
 
-        // A line may have been said before its part was there.
+        // A part that comes back, or is another kind's now, has the line that it had.
         List<KeyValuePair<string, Stock>> lines = [.. parts.Select(part => stored.Stock(part.Number)).OfType<StockLine>().Concat(stock).Select(InRanking)];
         foreach (var family in Families.All) catalogues[family] = catalogues[family].WithStock(lines);
         return new(stored, catalogues.ToImmutable(), machines.ToImmutable());

@@ -36,9 +36,15 @@ internal sealed class PartsFile : IDisposable
         {
             // Another may take its name while this one is read.
             var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (PartsFileFormat.Read(file) is var (index, digest)) return new(file, index, digest);
-            file.Dispose();
-            return null;
+            PartsFile? opened = null;
+            try
+            {
+                return opened = PartsFileFormat.Read(file) is var (index, digest) ? new(file, index, digest) : null;
+            }
+            finally
+            {
+                if (opened is null) file.Dispose();
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -48,7 +54,8 @@ internal sealed class PartsFile : IDisposable
 
     public KeptPart? Find(string key)
     {
-        if (_index.BlockOf(key) is not { } block) return null;
+        // A longer one is no part's, and may be anything that was asked for.
+        if (key.Length > PartNumber.MostCharacters || _index.BlockOf(key) is not { } block) return null;
         Span<byte> wanted = stackalloc byte[Encoding.UTF8.GetMaxByteCount(key.Length)];
         wanted = wanted[..Encoding.UTF8.GetBytes(key, wanted)];
         var bytes = Bytes(block);
@@ -114,13 +121,7 @@ internal sealed class PartsFile : IDisposable
     private byte[] Bytes(Block block)
     {
         var bytes = ArrayPool<byte>.Shared.Rent(block.Length);
-        for (var read = 0; read < block.Length;)
-        {
-            var more = RandomAccess.Read(_file!, bytes.AsSpan(read, block.Length - read), block.At + read);
-            if (more == 0) throw new EndOfStreamException("The parts file was cut short while it was in use.");
-            read += more;
-        }
-
+        PartsFileFormat.Read(_file!, bytes.AsSpan(0, block.Length), block.At);
         return bytes;
     }
 }

@@ -57,15 +57,26 @@ internal static class PartsFileFormat
         var length = RandomAccess.GetLength(file) - DigestBytes;
         if (length < Title.Length + sizeof(long)) return null;
         var (title, digest, place) = (new byte[Title.Length], new byte[DigestBytes], new byte[sizeof(long)]);
-        RandomAccess.Read(file, title, 0);
-        RandomAccess.Read(file, digest, length);
-        RandomAccess.Read(file, place, length - place.Length);
+        Read(file, title, 0);
+        Read(file, digest, length);
+        Read(file, place, length - place.Length);
         if (!title.AsSpan().SequenceEqual(Title) || !DigestOf(file, length).AsSpan().SequenceEqual(digest)) return null;
 
         var index = new byte[length - BitConverter.ToInt64(place)];
-        RandomAccess.Read(file, index, length - index.Length);
+        Read(file, index, length - index.Length);
         using var from = new BinaryReader(new MemoryStream(index), Encoding.UTF8);
         return (PartsFileIndex.Read(from, Title.Length), BitConverter.ToInt64(digest));
+    }
+
+    /// <summary>Reads all of some bytes.</summary>
+    /// <exception cref="EndOfStreamException">There are not as many.</exception>
+    public static void Read(SafeFileHandle file, Span<byte> bytes, long at)
+    {
+        for (var read = 0; bytes.Length > 0; at += read, bytes = bytes[read..])
+        {
+            read = RandomAccess.Read(file, bytes, at);
+            if (read == 0) throw new EndOfStreamException("The parts file was cut short while it was in use.");
+        }
     }
 
     private static PartsFileIndex Blocks(BinaryWriter to, IEnumerable<KeptPart> parts, Func<(long Revision, long Sequence)> asOf)

@@ -70,5 +70,9 @@ internal sealed class PartsFileIndex(PartsFileContents contents, TextTable texts
     public static Comparer<(string Successor, string Key)> InOrder { get; } = Comparer<(string Successor, string Key)>.Create((one, other) =>
         string.CompareOrdinal(one.Successor, other.Successor) is not 0 and var order ? order : string.CompareOrdinal(one.Key, other.Key));
 
-    private int IndexOf(string key) => Array.BinarySearch(firstKeys, key, StringComparer.Ordinal) is >= 0 and var exactly ? exactly : ~Array.BinarySearch(firstKeys, key, StringComparer.Ordinal) - 1;
+    private int IndexOf(string key)
+    {
+        var at = Array.BinarySearch(firstKeys, key, StringComparer.Ordinal);
+        return at < 0 ? ~at - 1 : at;
+    }
 }
