@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Columns;
 using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking;
@@ -18,7 +19,7 @@ public sealed class Catalogue
     /// <summary>Stands for no part.</summary>
     private const int NoPart = -1;
 
-    private readonly Numbered<string> numbers;
+    private readonly PartNumbers numbers;
     private readonly Column<PartState> states;
     private readonly Column<StockCell> stock;
 
@@ -27,18 +28,9 @@ public sealed class Catalogue
 
     private readonly int outOfDate;
 
-    private Catalogue(Family family)
+    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, Column<uint> offers, int outOfDate)
     {
-        Family = family;
-        Facets = [.. family.Aspects.Select(_ => NoFacets())];
-        (numbers, states, stock, offers) = (new(StringComparer.Ordinal), Column<PartState>.Empty, Column<StockCell>.Empty, Column<uint>.Empty);
-        Rows = SortedRows.Of([], IsDeciding, [.. Facets.Select(_ => 0)], [.. Facets.Select(_ => Array.Empty<int>())]);
-        Tail = TailRows.Empty;
-    }
-
-    private Catalogue(Catalogue before, Numbered<object>[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, Column<uint> offers, int outOfDate)
-    {
-        (Family, numbers, Facets) = (before.Family, before.numbers, facets);
+        (Family, this.numbers, Facets) = (family, numbers, facets);
         (Rows, Tail, this.states, this.stock, this.offers, this.outOfDate) = (rows, tail, states, stock, offers, outOfDate);
     }
 
@@ -54,8 +46,8 @@ public sealed class Catalogue
     /// <summary>How large it is.</summary>
     public CatalogueFigures Figures => new(Rows.Count, Tail.All.Length, Rows.Bytes, [.. Facets.Select(table => table.Count)]);
 
-    /// <summary>The distinct facets of every aspect, in the family's order.</summary>
-    internal Numbered<object>[] Facets { get; }
+    /// <summary>The distinct facets of every aspect, in the family's order. Aspects that read the same of every part share a table.</summary>
+    internal FacetTable[] Facets { get; }
 
     internal SortedRows Rows { get; }
 
@@ -64,7 +56,55 @@ public sealed class Catalogue
     /// <summary>Makes a sorted snapshot. Of parts with the same number the last one counts.</summary>
     /// <param name="family">The family whose specs the parts have.</param>
     /// <param name="parts">The parts.</param>
-    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => new Catalogue(family).With(parts).Sorted();
+    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => Empty(family).With(parts).Sorted();
+
+    /// <summary>Reads a snapshot that was written, as it was. It is refused, and never misread, when anything is not as it was written, or as this code would write it.</summary>
+    /// <param name="from">Stands at the first byte; nothing may follow the last.</param>
+    /// <param name="family">The family whose parts are wanted.</param>
+    /// <exception cref="IOException">It cannot be read from.</exception>
+    public static ColumnsReading ReadFrom(Stream from, Family family)
+    {
+        using var reader = new ColumnsReader(from, family);
+        if (reader.Refusal is { } why) return new ColumnsReading.Refused(why);
+        var (asOf, outOfDate, aspects) = (reader.NextFigure(), (int)reader.NextFigure(), family.Aspects);
+        var parts = new PartNumbers(Numbered.ReadFrom(reader));
+        var facets = new FacetTable[aspects.Count];
+        for (var aspect = 0; aspect < facets.Length; aspect++)
+        {
+            var like = (int)reader.NextFigure();
+            facets[aspect] = like < aspect ? facets[like] : new(FacetForm.Of(aspects[aspect].FacetType), Numbered.ReadFrom(reader));
+        }
+
+        var (rows, tail) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length));
+        var (states, stock) = (Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
+        return reader.IsWhole()
+            ? new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, Offers(states, stock), outOfDate), asOf)
+            : new ColumnsReading.Refused(ColumnsRefusal.Damaged);
+    }
+
+    /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>
+    /// <param name="to">Nothing else may be written behind it.</param>
+    /// <param name="asOf">What the reader is to be told, such as the revision of the store that it is made of.</param>
+    /// <exception cref="IOException">It cannot be written to.</exception>
+    public void WriteTo(Stream to, long asOf)
+    {
+        var writer = new ColumnsWriter();
+        writer.Add(asOf);
+        writer.Add(outOfDate);
+        numbers.All.AddTo(writer);
+        foreach (var (aspect, table) in Facets.Index())
+        {
+            var like = Array.IndexOf(Facets, table);
+            writer.Add(like);
+            if (like == aspect) table.All.AddTo(writer);
+        }
+
+        Rows.AddTo(writer);
+        Tail.AddTo(writer);
+        states.AddTo(writer);
+        stock.AddTo(writer);
+        writer.WriteTo(to, Family);
+    }
 
     /// <summary>A new snapshot with parts added, or put in the place of those with the same number; to retire a part is to put it in as not offered.</summary>
     /// <remarks>They come into the tail: see <see cref="WantsSorting"/>.</remarks>
@@ -72,16 +112,16 @@ public sealed class Catalogue
     {
         var tail = Tail.All.ToBuilder();
         var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
-        foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(Read))
+        foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(part => (part, WrittenFacets.Of(Family, part))))
         {
             var index = numbers.Add(part.Number);
             if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
             became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
-            if (part.IsOffered) tail.Add(new(index, CodesOf(facets)));
+            if (part.IsOffered) tail.Add(new(index, [.. Facets.Select((table, aspect) => table.Add(facets[aspect]))]));
         }
 
         var now = states.With(became);
-        return new(this, Facets, Rows, new(tail.ToImmutable()), now, stock, OffersWith(became.Keys, now, stock), gone);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, OffersWith(became.Keys, now, stock), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
@@ -90,20 +130,23 @@ public sealed class Catalogue
     {
         List<KeyValuePair<int, StockCell>> known = [.. lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart)];
         var now = stock.With(known);
-        return new(this, Facets, Rows, Tail, states, now, OffersWith(known.Select(line => line.Key), states, now), outOfDate);
+        return new(Family, numbers, Facets, Rows, Tail, states, now, OffersWith(known.Select(line => line.Key), states, now), outOfDate);
     }
 
     /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
     public Catalogue Sorted()
     {
         List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
-        var tables = Facets.Select(_ => NoFacets()).ToArray();
-        var codes = new int[Facets.Length][];
-        Parallel.For(0, Facets.Length, aspect => codes[aspect] = Recode(aspect, live, tables[aspect]));
-        var rows = SortedRows.Of([.. live.Select(PartAt)], IsDeciding, [.. tables.Select(table => table.Count)], codes);
-        var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)] with { Place = row }));
-        var now = states.With([.. placed]);
-        return new(this, tables, rows, TailRows.Empty, now, stock, Offers(now, stock), outOfDate: 0);
+        var tables = Facets.Select(table => table.Emptied()).ToArray();
+        var becomes = new int[Facets.Length][];
+        Parallel.For(0, Facets.Length, aspect => becomes[aspect] = Carried(aspect, live, tables[aspect]));
+        var rows = SortedRows.Of([.. live.Select(PartAt)], IsDeciding(Family), [.. tables.Select(table => table.Count)], (aspect, codes) =>
+        {
+            for (var row = 0; row < codes.Length; row++) codes[row] = becomes[aspect][CodeAt(live[row], aspect)];
+        });
+        var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
+        var now = states.With(placed.ToArray());
+        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, now, stock, Offers(now, stock), outOfDate: 0);
     }
 
     /// <summary>
@@ -120,12 +163,12 @@ public sealed class Catalogue
             var state = now.states[part];
             if (state == before.StateOf(part)) continue;
             if (StateOf(part).IsOffered) gone++;
-            became[part] = state with { Place = state.IsOffered ? Rows.Count + tail.Count : NoPlace };
-            if (state.IsOffered) tail.Add(new(part, CodesOf([.. Facets.Select((_, aspect) => now.FacetAt(state.Place, aspect))])));
+            became[part] = state.In(state.IsOffered ? Rows.Count + tail.Count : NoPlace);
+            if (state.IsOffered) tail.Add(new(part, [.. Facets.Select((table, aspect) => table.Add(now.Facets[aspect].All[now.CodeAt(state.Place, aspect)].Span))]));
         }
 
         var caughtUp = states.With(became);
-        return new(this, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, Offers(caughtUp, now.stock), gone);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, Offers(caughtUp, now.stock), gone);
     }
 
     /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
@@ -144,6 +187,11 @@ public sealed class Catalogue
 
     /// <summary>The place of the part that a query leaves out; one that is none when it leaves none out, or the catalogue does not offer it.</summary>
     internal int LeftOut(string? number) => number is not null && Find(number) is { } part ? states[part].Place : NoPlace;
+
+    /// <summary>All its parts, retired ones too.</summary>
+    internal int[] Parts => [.. Enumerable.Range(0, states.Count).Where(part => states[part].Standing != Standing.Absent)];
+
+    internal string NumberOf(int part) => numbers[part].ToString();
 
     internal PartState StateOf(int part) => states[part];
 
@@ -174,7 +222,7 @@ public sealed class Catalogue
     /// <summary>The code of the facet that the part in a place carries.</summary>
     internal int CodeAt(int place, int aspect) => place < Rows.Count ? Rows.CodeOf(place, aspect) : Tail.All[place - Rows.Count].Codes[aspect];
 
-    private bool[] IsDeciding => [.. Family.Aspects.Select(aspect => aspect.IsDeciding)];
+    private static bool[] IsDeciding(Family family) => [.. family.Aspects.Select(aspect => aspect.IsDeciding)];
 
     private static Supply SupplyOf(PartState state, StockCell stock) => OfferKey.SupplyOf(state.Standing == Standing.Made, stock.OnHand);
 
@@ -197,34 +245,36 @@ public sealed class Catalogue
         return offers.With(offered);
     }
 
-    private object FacetAt(int place, int aspect) => Facets[aspect][CodeAt(place, aspect)];
-
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
-    private int[] Recode(int aspect, List<int> places, Numbered<object> table)
+    /// <summary>Gives those facets that some row carries codes of their own.</summary>
+    /// <returns>Of every code the new one.</returns>
+    private int[] Carried(int aspect, List<int> places, FacetTable table)
     {
-        var (codeOf, codes) = (new int[Facets[aspect].Count], new int[places.Count]);
-        codeOf.AsSpan().Fill(-1);
-        foreach (var (row, place) in places.Index())
+        var becomes = new int[Facets[aspect].Count];
+        becomes.AsSpan().Fill(-1);
+        foreach (var place in places)
         {
             var code = CodeAt(place, aspect);
-            if (codeOf[code] < 0) codeOf[code] = table.Add(Facets[aspect][code]);
-            codes[row] = codeOf[code];
+            if (becomes[code] < 0) becomes[code] = table.Add(Facets[aspect].All[code].Span);
         }
 
-        return codes;
+        return becomes;
     }
 
-    private static Numbered<object> NoFacets() => new(EqualityComparer<object>.Default);
+    /// <summary>The tables, those that are alike once: what one of their aspects adds from now on the others merely do not use.</summary>
+    private static FacetTable[] Shared(FacetTable[] tables) => [.. tables.Select(table => Array.Find(tables, table.IsLike)!)];
 
-    private int[] CodesOf(object[] facets) => [.. facets.Select((facet, aspect) => Facets[aspect].Add(facet))];
-
-    private (CataloguePart Part, object[] Facets) Read(CataloguePart part)
-    {
-        if (!part.IsOffered) return (part, []);
-        var deduced = Family.Deduce(part.Spec).Spec;
-        return (part, [.. Family.Aspects.Select(aspect => aspect.FacetOf(deduced))]);
-    }
+    private static Catalogue Empty(Family family) => new(
+        family,
+        new(new([], [])),
+        [.. family.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
+        SortedRows.Of([], IsDeciding(family), [.. family.Aspects.Select(_ => 0)], (_, _) => { }),
+        TailRows.Empty,
+        Column<PartState>.Empty,
+        Column<StockCell>.Empty,
+        Column<uint>.Empty,
+        outOfDate: 0);
 }
 
 /// <summary>How large a snapshot is.</summary>

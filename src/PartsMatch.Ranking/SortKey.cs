@@ -51,9 +51,9 @@ internal readonly record struct SortKey(int Percent, OfferKey Offer)
         if (Encoding.UTF8.GetString(bytes).Split('|', 5) is not [var weightsId, var percentText, "0" or "1" or "2", var priceText, { Length: > 0 } number] fields) return null;
         if (!int.TryParse(percentText, NumberStyles.None, CultureInfo.InvariantCulture, out var percent)) return null;
         var supply = (Supply)(fields[2][0] - '0');
-        if (priceText.Length == 0) return (new(percent, new(supply, null, number)), weightsId);
+        if (priceText.Length == 0) return (new(percent, new(supply, null, NumberText.Of(number))), weightsId);
         return decimal.TryParse(priceText, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
-            ? (new(percent, new(supply, price, number)), weightsId)
+            ? (new(percent, new(supply, price, NumberText.Of(number))), weightsId)
             : null;
     }
 }

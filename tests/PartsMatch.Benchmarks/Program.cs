@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PartsMatch.Benchmarks.Columns;
 using PartsMatch.Benchmarks.Engine;
 using PartsMatch.Benchmarks.Judging;
 using PartsMatch.Benchmarks.Lists;
@@ -8,7 +9,7 @@ using Spectre.Console;
 // What the program is measured by: each command prints what it found, and the machine it ran on. Run them in Release, with nothing else going on.
 var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Out) });
 console.Profile.Width = 400;
-var root = new RootCommand("PartsMatch.Benchmarks: how fast it is, beside what else could be used.") { EngineCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ServiceCommand.Make(console), LoadCommand.Make() };
+var root = new RootCommand("PartsMatch.Benchmarks: how fast it is, beside what else could be used.") { EngineCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ColumnsCommand.Make(console), ServiceCommand.Make(console), LoadCommand.Make() };
 try
 {
     return await root.Parse(args).InvokeAsync(new() { EnableDefaultExceptionHandler = false });

@@ -40,6 +40,9 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
     /// <summary>The fields that it looks at, the most telling first: old and new are shown beside each other by them.</summary>
     public abstract LookedAt Fields { get; }
 
+    /// <summary>The type of its facets: a record of plain numbers, enums, sequences and records of such, so that anyone can write and read them by their parts alone.</summary>
+    public abstract Type FacetType { get; }
+
     /// <summary>The facet of a part that the aspect reads: a small struct of plain numbers, equal for parts that cannot be told apart by it.</summary>
     public abstract object FacetOf(Spec part);
 
@@ -61,6 +64,9 @@ public abstract class Aspect<TSpec, TSite, TFacet>(string title, bool isDeciding
 
     /// <summary>The answer for a need and a facet. It is asked hundreds of times a query: what follows from the need alone is asked of its Once, and sentences are formed when they are shown.</summary>
     public abstract Finding Judge(Need<TSpec, TSite> need, TFacet facet);
+
+    /// <inheritdoc/>
+    public sealed override Type FacetType => typeof(TFacet);
 
     /// <inheritdoc/>
     public sealed override object FacetOf(Spec part) => Read((TSpec)part);

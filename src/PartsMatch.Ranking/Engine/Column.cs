@@ -1,9 +1,11 @@
+using PartsMatch.Ranking.Columns;
+
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>One value a part, by the part's index; immutable, and cheap to change a little: only the chunks that are written are copied.</summary>
 /// <typeparam name="T">A plain value, whose default stands for a part of which nothing was said.</typeparam>
 internal sealed class Column<T>
-    where T : struct
+    where T : unmanaged
 {
     private const int ChunkBits = 10;
     private const int ChunkSize = 1 << ChunkBits;
@@ -20,6 +22,16 @@ internal sealed class Column<T>
 
     /// <summary>The value of a part; the default when nothing was said of it.</summary>
     public T this[int part] => part >> ChunkBits < chunks.Length ? chunks[part >> ChunkBits][part & (ChunkSize - 1)] : default;
+
+    /// <summary>The column that was written.</summary>
+    public static Column<T> ReadFrom(ColumnsReader from) => new([.. Enumerable.Range(0, (int)from.NextFigure()).Select(_ => from.Next<T>())]);
+
+    /// <summary>Adds it to what is written.</summary>
+    public void AddTo(ColumnsWriter to)
+    {
+        to.Add(chunks.Length);
+        foreach (var chunk in chunks) to.Add<T>(chunk);
+    }
 
     /// <summary>A column with other values of some parts. Of one part the last counts.</summary>
     public Column<T> With(IReadOnlyCollection<KeyValuePair<int, T>> changed)

@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>Where a part stands. The default is a part that a snapshot does not know.</summary>
@@ -18,18 +16,27 @@ internal enum Standing : byte
     Made,
 }
 
-/// <summary>What a snapshot knows of a part beside its facets.</summary>
-/// <param name="Standing">Where it stands.</param>
-/// <param name="Place">Its row; any other row of the same part is out of date. −1 when it has none, because it is not offered.</param>
-[StructLayout(LayoutKind.Auto)]
-internal readonly record struct PartState(Standing Standing, int Place)
+/// <summary>What a snapshot knows of a part beside its facets: one word a part.</summary>
+internal readonly record struct PartState
 {
+    private const int StandingBits = 2;
+
+    private readonly int packed;
+
+    /// <summary>Says it.</summary>
+    /// <param name="standing">Where it stands.</param>
+    /// <param name="place">Its row; any other row of the same part is out of date. −1 when it has none, because it is not offered. Under 2²⁹.</param>
+    public PartState(Standing standing, int place) => packed = (place << StandingBits) | (int)standing;
+
+    /// <summary>Where it stands.</summary>
+    public Standing Standing => (Standing)(packed & ((1 << StandingBits) - 1));
+
+    /// <summary>Its row; −1 when it has none. Of an absent part it tells nothing.</summary>
+    public int Place => packed >> StandingBits;
+
     /// <summary>Whether the part is offered.</summary>
     public bool IsOffered => Standing >= Standing.Discontinued;
-}
 
-/// <summary>A part's stock in a column; the default is unknown.</summary>
-/// <param name="OnHand">Pieces at the counter.</param>
-/// <param name="Price">For one piece.</param>
-[StructLayout(LayoutKind.Auto)]
-internal readonly record struct StockCell(int? OnHand, decimal? Price);
+    /// <summary>The same part in another row.</summary>
+    public PartState In(int place) => new(Standing, place);
+}

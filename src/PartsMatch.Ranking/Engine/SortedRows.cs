@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using PartsMatch.Ranking.Columns;
 
 namespace PartsMatch.Ranking.Engine;
 
@@ -30,10 +31,10 @@ internal sealed class SortedRows
 
     private SortedRows(int[] aspects, int checkingFrom, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
     {
-        (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
+        (this.aspects, CheckingFrom, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, checkingFrom, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
-        stride = slots.Sum(slot => slot.IsWide ? 2 : 1);
-        trunk = Trunk(checkingFrom);
+        stride = Stride(slots);
+        trunk = Trunk();
     }
 
     /// <summary>How many rows there are.</summary>
@@ -41,6 +42,9 @@ internal sealed class SortedRows
 
     /// <summary>The aspects in the order in which the rows are sorted by them.</summary>
     public IReadOnlyList<int> Aspects => aspects;
+
+    /// <summary>The place among <see cref="Aspects"/> from which on they do not decide.</summary>
+    public int CheckingFrom { get; }
 
     /// <summary>The place among <see cref="Aspects"/> from which on they have very many facets.</summary>
     public int CostlyFrom { get; }
@@ -52,39 +56,60 @@ internal sealed class SortedRows
     /// <param name="parts">The part of every row.</param>
     /// <param name="isDeciding">Of every aspect, whether it decides.</param>
     /// <param name="facets">How many distinct facets each aspect has.</param>
-    /// <param name="codesOf">Of every aspect, the code of every row.</param>
-    public static SortedRows Of(int[] parts, IReadOnlyList<bool> isDeciding, IReadOnlyList<int> facets, int[][] codesOf)
+    /// <param name="tell">Tells of an aspect the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
+    public static SortedRows Of(int[] parts, IReadOnlyList<bool> isDeciding, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
         int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect])];
-        var order = Order(parts.Length, ordered, facets, codesOf);
-        var (slots, stride) = (new (int Slot, bool IsWide)[ordered.Length], 0);
-        foreach (var (depth, aspect) in ordered.Index())
-        {
-            var isWide = facets[aspect] > ushort.MaxValue + 1;
-            slots[depth] = (stride, isWide);
-            stride += isWide ? 2 : 1;
-        }
+        var order = Order(parts.Length, ordered, facets, tell);
+        var lying = Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
+        var width = Stride(lying);
+        var packed = new ushort[(long)width * parts.Length];
+        Parallel.For(0, ordered.Length, () => new int[parts.Length], Pack, _ => { });
+        var costlyFrom = facets.Count(count => count <= few);
+        return new(ordered, ordered.Take(costlyFrom).Count(aspect => isDeciding[aspect]), costlyFrom, [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
 
-        var packed = new ushort[(long)stride * parts.Length];
-        var sharing = new byte[parts.Length];
-        for (var row = 0; row < order.Length; row++)
+        int[] Pack(int depth, ParallelLoopState state, int[] codes)
         {
-            var (from, isShared) = (order[row], row > 0);
-            for (var depth = 0; depth < ordered.Length; depth++)
+            var (slot, isWide) = lying[depth];
+            tell(ordered[depth], codes);
+            for (var (row, at) = (0, (long)slot); row < order.Length; row++, at += width)
             {
-                var code = codesOf[ordered[depth]][from];
-                var (slot, isWide) = slots[depth];
-                packed[((long)row * stride) + slot] = (ushort)code;
-                if (isWide) packed[((long)row * stride) + slot + 1] = (ushort)(code >> 16);
-                isShared = isShared && codesOf[ordered[depth]][order[row - 1]] == code;
-                if (isShared) sharing[row]++;
+                var code = codes[order[row]];
+                packed[at] = (ushort)code;
+                if (isWide) packed[at + 1] = (ushort)(code >> 16);
             }
+
+            return codes;
+        }
+    }
+
+    /// <summary>The rows that were written: to be made only once it is known that nothing of them was damaged, since more follows from them.</summary>
+    /// <param name="from">What was written.</param>
+    /// <param name="aspects">How many aspects the family has.</param>
+    public static Func<SortedRows> ReadFrom(ColumnsReader from, int aspects)
+    {
+        var (checkingFrom, costlyFrom) = ((int)from.NextFigure(), (int)from.NextFigure());
+        var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
+        var (read, packed, sharing) = (from.Next<int>(), from.Next<ushort>(), from.Next<byte>());
+        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, Slots([.. ordered.Select(one => one.IsWide)]), sharing);
+    }
+
+    /// <summary>Adds them to what is written, in the order in which they stand.</summary>
+    public void AddTo(ColumnsWriter to)
+    {
+        to.Add(CheckingFrom);
+        to.Add(CostlyFrom);
+        foreach (var (depth, aspect) in aspects.Index())
+        {
+            to.Add(aspect);
+            to.Add(slots[depth].IsWide ? 1 : 0);
         }
 
-        var fewFacets = ordered.Where(aspect => facets[aspect] <= few).ToList();
-        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, slots, sharing);
+        to.Add<int>(parts);
+        to.Add<ushort>(codes);
+        to.Add<byte>(shared);
     }
 
     /// <summary>The code of the facet that a row carries.</summary>
@@ -152,6 +177,21 @@ internal sealed class SortedRows
         return looked;
     }
 
+    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
+    private static (int Slot, bool IsWide)[] Slots(bool[] areWide)
+    {
+        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
+        foreach (var (depth, isWide) in areWide.Index())
+        {
+            lying[depth] = (next, isWide);
+            next += isWide ? 2 : 1;
+        }
+
+        return lying;
+    }
+
+    private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
+
     /// <summary>Goes down along one row's facets.</summary>
     /// <param name="walk">What judges.</param>
     /// <param name="row">The row.</param>
@@ -182,37 +222,57 @@ internal sealed class SortedRows
         }
     }
 
-    /// <summary>The levels of the tree for the aspects that decide: those after them hardly branch, and turn few away.</summary>
-    private Level[] Trunk(int checkingFrom)
+    /// <summary>The levels of the tree for the aspects that decide, made in one pass: those after them hardly branch, and turn few away.</summary>
+    private Level[] Trunk()
     {
-        List<Level> levels = [];
-        int[] starts = Starts(0);
-        for (var depth = 0; depth < checkingFrom && starts.Length <= parts.Length / LeastRowsOfNode; depth++)
+        // A row begins a prefix on every level below what it shares with the row before.
+        var begun = new int[aspects.Length + 1];
+        foreach (var facets in shared) begun[facets]++;
+        for (var depth = 1; depth < begun.Length; depth++) begun[depth] += begun[depth - 1];
+        var depths = 0;
+        while (depths < CheckingFrom && begun[depths] <= parts.Length / LeastRowsOfNode) depths++;
+        Level[] levels = [.. begun.Take(depths).Select(prefixes => new Level(new ushort[prefixes], new int[prefixes + 1]))];
+        var next = new int[depths + 1];
+        for (var row = 0; row <= shared.Length; row++)
         {
-            var next = Starts(depth + 1);
-            var isLast = depth + 1 == checkingFrom || next.Length > parts.Length / LeastRowsOfNode;
-            ushort[] shown = [.. starts.Select(row => (ushort)CodeAt(row, depth))];
-            int[] first = isLast ? [.. starts, parts.Length] : [.. starts.Select(row => Array.BinarySearch(next, row)), next.Length];
-            levels.Add(new(shown, first));
-            starts = next;
+            // Behind the last row every level ends.
+            for (var depth = row < shared.Length ? shared[row] : 0; depth < depths; depth++)
+            {
+                var at = next[depth]++;
+                levels[depth].First[at] = depth + 1 < depths ? next[depth + 1] : row;
+                if (row < shared.Length) levels[depth].Codes[at] = (ushort)CodeAt(row, depth);
+            }
         }
 
-        return [.. levels];
+        return levels;
+    }
 
-        int[] Starts(int depth) => [.. Enumerable.Range(0, parts.Length).Where(row => shared[row] <= depth)];
+    /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
+    private static byte[] Sharing(ushort[] packed, (int Slot, bool IsWide)[] lying, int rows)
+    {
+        var (sharing, width) = (new byte[rows], Stride(lying));
+        byte[] whole = [.. Enumerable.Range(0, width + 1).Select(alike => (byte)lying.Count(one => one.Slot + (one.IsWide ? 2 : 1) <= alike))];
+        for (var row = 1; row < rows; row++)
+        {
+            var two = packed.AsSpan((row - 1) * width, 2 * width);
+            sharing[row] = whole[two[..width].CommonPrefixLength(two[width..])];
+        }
+
+        return sharing;
     }
 
     /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
-    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, int[][] codesOf)
+    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         int[] order = [.. Enumerable.Range(0, count)];
-        var sorted = new int[count];
+        var (sorted, codes) = (new int[count], new int[count]);
         foreach (var aspect in aspects.Reverse())
         {
+            tell(aspect, codes);
             var next = new int[facets[aspect] + 1];
-            foreach (var code in codesOf[aspect]) next[code + 1]++;
+            foreach (var code in codes) next[code + 1]++;
             for (var code = 1; code < next.Length; code++) next[code] += next[code - 1];
-            foreach (var row in order) sorted[next[codesOf[aspect][row]]++] = row;
+            foreach (var row in order) sorted[next[codes[row]]++] = row;
             (order, sorted) = (sorted, order);
         }
 

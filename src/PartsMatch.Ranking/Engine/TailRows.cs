@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PartsMatch.Ranking.Columns;
 
 namespace PartsMatch.Ranking.Engine;
 
@@ -8,6 +9,19 @@ internal sealed record TailRows(ImmutableArray<TailRow> All)
 {
     /// <summary>No rows.</summary>
     public static TailRows Empty { get; } = new([]);
+
+    /// <summary>The rows that were written.</summary>
+    /// <param name="from">What was written.</param>
+    /// <param name="aspects">How many codes each has.</param>
+    public static TailRows ReadFrom(ColumnsReader from, int aspects) =>
+        new([.. from.Next<int>().Zip(from.Next<int>().Chunk(aspects), (part, codes) => new TailRow(part, codes))]);
+
+    /// <summary>Adds them to what is written.</summary>
+    public void AddTo(ColumnsWriter to)
+    {
+        to.Add<int>(All.Select(row => row.Part).ToArray());
+        to.Add<int>(All.SelectMany(row => row.Codes).ToArray());
+    }
 
     /// <summary>Walks over all rows.</summary>
     /// <param name="walk">What judges.</param>

@@ -42,24 +42,25 @@ internal sealed class FieldCodes
     /// <summary>The codes of a machine: of its plate, and of the site that follows from it.</summary>
     public int[] Of(Spec machine)
     {
-        var need = family.Complete(Blank, machine);
-        lock (codes) return Coded(need, (at, text) => codes.TryGetValue((at, text), out var code) ? code : codes[(at, text)] = codes.Count + 1);
+        var texts = Texts(family.Complete(Blank, machine));
+        lock (codes) return Coded(texts, (at, text) => codes.TryGetValue((at, text), out var code) ? code : codes[(at, text)] = codes.Count + 1);
     }
 
     /// <summary>The codes of all that a need says; what no machine says has a code that none carries.</summary>
     public int[] Said(Need need)
     {
-        lock (codes) return Coded(need, (at, text) => codes.GetValueOrDefault((at, text), SaidByNone));
+        var texts = Texts(need);
+        lock (codes) return Coded(texts, (at, text) => codes.GetValueOrDefault((at, text), SaidByNone));
     }
 
     /// <summary>The value of a field of plate or site; null when it is not known.</summary>
     public object? ValueOf(Need need, int at) => at < SpecFields ? family.SpecShape.Fields[at].Get(need.Plate) : family.SiteShape.Fields[at - SpecFields].Get(need.Site);
 
-    private int[] Coded(Need need, Func<int, string, int> codeOf) =>
-    [
-        .. family.SpecShape.Fields.Select((field, at) => field.TextOf(need.Plate, Units.Si) is { } text ? codeOf(at, text) : Unknown),
-        .. family.SiteShape.Fields.Select((field, at) => field.TextOf(need.Site, Units.Si) is { } text ? codeOf(SpecFields + at, text) : Unknown),
-    ];
+    private static int[] Coded(string?[] texts, Func<int, string, int> codeOf) => [.. texts.Select((text, at) => text is null ? Unknown : codeOf(at, text))];
+
+    /// <summary>What all fields say, written while no one waits.</summary>
+    private string?[] Texts(Need need) =>
+        [.. family.SpecShape.Fields.Select(field => field.TextOf(need.Plate, Units.Si)), .. family.SiteShape.Fields.Select(field => field.TextOf(need.Site, Units.Si))];
 
     private (Field Field, int At) Find(string name)
     {

@@ -17,16 +17,40 @@ public sealed class KnownMachines
     public const int Most = 10_000;
 
     private readonly Family family;
-    private readonly ImmutableArray<Machine> all;
+    private readonly ImmutableArray<SampledMachine> sample;
     private readonly FieldCodes codes;
+    private readonly Lock reading = new();
+    private ImmutableArray<Machine> read;
 
-    private KnownMachines(Family family, ImmutableArray<Machine> all, FieldCodes codes) => (this.family, this.all, this.codes) = (family, all, codes);
+    private KnownMachines(Family family, IEnumerable<SampledMachine> candidates, FieldCodes codes)
+    {
+        (this.family, this.codes) = (family, codes);
+        sample = [.. candidates.OrderBy(one => one.Order).ThenBy(one => one.Number, StringComparer.Ordinal).Take(Most)];
+    }
 
     /// <summary>How many there are.</summary>
-    public int Count => all.Length;
+    public int Count => sample.Length;
 
     /// <summary>The machines that a family's parts are.</summary>
     public static KnownMachines Of(Family family, IEnumerable<CataloguePart> parts) => new KnownMachines(family, [], new(family)).With(parts);
+
+    /// <summary>The machines that a catalogue's parts are. Those that are kept are read once, when the first need with unknowns asks for them.</summary>
+    /// <param name="catalogue">The catalogue: its numbers tell which are kept.</param>
+    /// <param name="read">
+    /// Tells of a number what the part is at the moment of this snapshot, whatever was written since; asked from many threads, of a number more than once at worst.
+    /// </param>
+    public static KnownMachines Of(Catalogue catalogue, Func<string, CataloguePart> read)
+    {
+        // A million numbers are not sorted to keep a hundredth: only their hashes are, and the texts are thrown away again.
+        var parts = catalogue.Parts;
+        var orders = new ulong[parts.Length];
+        Parallel.For(0, parts.Length, at => orders[at] = OrderOf(catalogue.NumberOf(parts[at])));
+        ulong[] sorted = [.. orders];
+        Array.Sort(sorted);
+        var last = sorted.Length > Most ? sorted[Most - 1] : ulong.MaxValue;
+        var (family, codes) = (catalogue.Family, new FieldCodes(catalogue.Family));
+        return new(family, parts.Where((_, at) => orders[at] <= last).Select(part => Sampled(family, catalogue.NumberOf(part), read, codes)), codes);
+    }
 
     /// <summary>The same with machines added, or put in the place of those with the same number.</summary>
     public KnownMachines With(IEnumerable<CataloguePart> changed)
@@ -34,10 +58,8 @@ public sealed class KnownMachines
         var last = new Dictionary<string, CataloguePart>(StringComparer.Ordinal);
         foreach (var part in changed) last[part.Number] = part;
         if (last.Count == 0) return this;
-        var kept = all.Where(machine => !last.ContainsKey(machine.Number)).Select(machine => (machine.Order, machine.Number, Machine: (Machine?)machine));
-        var added = last.Values.Select(part => (Order: OrderOf(part.Number), part.Number, Machine: (Machine?)null));
-        var sample = kept.Concat(added).OrderBy(one => one.Order).ThenBy(one => one.Number, StringComparer.Ordinal).Take(Most).ToList();
-        return new(family, [.. sample.Select(one => one.Machine ?? Read(last[one.Number]))], codes);
+        var added = last.Values.Select(part => Sampled(family, part.Number, _ => part, codes));
+        return new(family, sample.Where(machine => !last.ContainsKey(machine.Number)).Concat(added), codes);
     }
 
     /// <summary>
@@ -47,7 +69,8 @@ public sealed class KnownMachines
     /// <param name="most">How many different completions at most; <see cref="Completions.Most"/> at most.</param>
     public Completions Complete(Need need, int most = Completions.Most)
     {
-        if (all.IsEmpty || !IsOpen(need)) return Completions.None;
+        if (sample.IsEmpty || !IsOpen(need)) return Completions.None;
+        var all = All();
         var said = codes.Said(need);
         List<(Field Field, int At)> known = [.. codes.Telling.Where(one => said[one.At] != FieldCodes.Unknown)];
         var (agreed, with) = (new int[all.Length], new int[known.Count + 1]);
@@ -76,11 +99,38 @@ public sealed class KnownMachines
         return count;
     }
 
-    private Machine Read(CataloguePart part)
+    /// <summary>All of them, in the order of their hashes. What one snapshot has read the others need not.</summary>
+    private ImmutableArray<Machine> All()
     {
-        var spec = family.Deduce(part.Spec).Spec;
-        return new(part.Number, OrderOf(part.Number), spec, codes.Of(spec));
+        lock (reading)
+        {
+            if (read.IsDefault) read = [.. sample.AsParallel().AsOrdered().Select(machine => machine.Read.Value)];
+            return read;
+        }
     }
 
-    private static ulong OrderOf(string number) => BinaryPrimitives.ReadUInt64LittleEndian(SHA256.HashData(MemoryMarshal.AsBytes(number.AsSpan())));
+    private static SampledMachine Sampled(Family family, string number, Func<string, CataloguePart> read, FieldCodes codes)
+    {
+        var order = OrderOf(number);
+        return new(order, number, new(
+            () =>
+            {
+                var spec = family.Deduce(read(number).Spec).Spec;
+                return new(number, order, spec, codes.Of(spec));
+            },
+            LazyThreadSafetyMode.PublicationOnly));
+    }
+
+    private static ulong OrderOf(string number)
+    {
+        Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(MemoryMarshal.AsBytes(number.AsSpan()), hash);
+        return BinaryPrimitives.ReadUInt64LittleEndian(hash);
+    }
+
+    /// <summary>One that is kept.</summary>
+    /// <param name="Order">Its place among all.</param>
+    /// <param name="Number">Its number.</param>
+    /// <param name="Read">What it is, once that was asked. A failure is not kept: the next need asks again.</param>
+    private sealed record SampledMachine(ulong Order, string Number, Lazy<Machine> Read);
 }

@@ -46,6 +46,8 @@ public sealed class ChangeKindTests
     {
         public override LookedAt Fields => new([], []);
 
+        public override Type FacetType => typeof(int);
+
         public override object FacetOf(Spec part) => 0;
 
         public override Finding Judge(Need need, object facet) => Finding.Meets($"It meets.");
