@@ -75,11 +75,9 @@ public sealed class Catalogue
             facets[aspect] = like < aspect ? facets[like] : new(FacetForm.Of(aspects[aspect].FacetType), Numbered.ReadFrom(reader));
         }
 
-        var (rows, tail) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length));
-        var (states, stock) = (Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
-        return reader.IsWhole()
-            ? new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, Offers(states, stock), outOfDate), asOf)
-            : new ColumnsReading.Refused(ColumnsRefusal.Damaged);
+        var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
+        if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
+        return new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, Offers(states, stock), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>

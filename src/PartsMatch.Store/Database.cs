@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LiteDB;
 using LiteDB.Engine;
+using PartsMatch.Store.Filed;
 
 namespace PartsMatch.Store;
 
@@ -65,24 +66,19 @@ internal sealed class Database : IDisposable
 
     public static Database OpenToRead(Stream data, Stream log) => new(data, log, readOnly: true);
 
-    /// <summary>Reads every document there is, the history's too: damage is to be found now, rather than under a write.</summary>
-    public CatalogueSnapshot Load()
-    {
-        var shared = new SharedTexts();
-        return new(
-            Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0,
-            Changes.FindAll().Select(document => Documents.Change(document, before: null, shared).Sequence).DefaultIfEmpty(0).Max(),
-            Parts.FindAll().ToImmutableDictionary(document => document["_id"].AsString, document => Documents.Part(document, shared)),
-            Stock.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Stock),
-            Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key));
-    }
+    public long Revision => Meta.FindById("revision") is { } revision ? revision["value"].AsInt64 : 0;
+
+    public ImmutableDictionary<string, AccessKey> KeysByLabel => Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key);
+
+    /// <summary>Reads every document there is into a parts file, the history's too: damage is to be found now, rather than under a write.</summary>
+    /// <exception cref="StoreFailedException">The parts file cannot be written.</exception>
+    public void WriteParts(string path) => PartsFileFormat.Write(path, KeptParts(), () => (Revision, LastSequence()));
 
     public IReadOnlyList<PartChange> History(string key)
     {
         var history = new List<PartChange>();
-        var shared = new SharedTexts();
         foreach (var document in Changes.Find(Query.EQ("key", key)).OrderBy(document => document["_id"].AsInt64))
-            history.Add(Documents.Change(document, history.LastOrDefault()?.After, shared));
+            history.Add(Documents.Change(document, history.LastOrDefault()?.After));
         return history;
     }
 
@@ -131,6 +127,23 @@ internal sealed class Database : IDisposable
         _data.Dispose();
         _log.Dispose();
     }
+
+    /// <summary>Each part with its stock line, in the order of keys.</summary>
+    private IEnumerable<KeptPart> KeptParts()
+    {
+        using var lines = InOrder(Stock).GetEnumerator();
+        var more = lines.MoveNext();
+        foreach (var document in InOrder(Parts))
+        {
+            var key = document["_id"].AsString;
+            while (more && string.CompareOrdinal(lines.Current["_id"].AsString, key) < 0) more = lines.MoveNext();
+            yield return new(Documents.Part(document), more && lines.Current["_id"].AsString == key ? Documents.Stock(lines.Current) : null);
+        }
+    }
+
+    private long LastSequence() => Changes.FindAll().Select(document => Documents.Change(document, before: null).Sequence).DefaultIfEmpty(0).Max();
+
+    private static IEnumerable<BsonDocument> InOrder(ILiteCollection<BsonDocument> collection) => collection.Find(Query.All());
 
     private void Together(Action writes)
     {

@@ -20,16 +20,14 @@ internal static class Documents
         ["supersededBy"] = new BsonArray(part.SupersededBy.Select(by => new BsonArray(by.Number, by.SaidBy, by.On.ToString("O", CultureInfo.InvariantCulture)))),
     };
 
-    /// <param name="document">What LiteDB has.</param>
-    /// <param name="shared">What other parts say already.</param>
-    public static StoredPart Part(BsonDocument document, SharedTexts shared) => new(
+    public static StoredPart Part(BsonDocument document) => new(
         document["number"].AsString,
-        shared.Of(document["kind"].AsString),
-        shared.Of(document["maker"].AsString),
+        document["kind"].AsString,
+        document["maker"].AsString,
         document["title"].AsString,
         Enum.Parse<PartStatus>(document["status"].AsString),
         document["version"].AsInt32,
-        [.. document["spec"].AsArray.Select(pair => shared.Of(pair[0].AsString, pair[1].AsString))],
+        [.. document["spec"].AsArray.Select(pair => new NamedText(pair[0].AsString, pair[1].AsString))],
         [.. document["supersededBy"].AsArray.Select(by => new Supersession(
             by[0].AsString, by[1].AsString, DateOnly.ParseExact(by[2].AsString, "O", CultureInfo.InvariantCulture)))]);
 
@@ -44,13 +42,13 @@ internal static class Documents
         ["after"] = From(change.After),
     };
 
-    public static PartChange Change(BsonDocument document, StoredPart? before, SharedTexts shared) => new(
+    public static PartChange Change(BsonDocument document, StoredPart? before) => new(
         document["_id"].AsInt64,
         Time(document["at"]),
         document["by"].AsString,
         Enum.Parse<PartChangeKind>(document["what"].AsString),
         before,
-        Part(document["after"].AsDocument, shared));
+        Part(document["after"].AsDocument));
 
     public static BsonDocument From(StockLine line) => new()
     {

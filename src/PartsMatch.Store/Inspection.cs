@@ -9,9 +9,12 @@ internal static class Inspection
     private const int PageBytes = 8192;
     private const int LastPageAt = 64;
 
-    /// <returns>The file's format version, and what is in it.</returns>
+    /// <param name="folder">Where it lies.</param>
+    /// <param name="newestFormat">The newest format that this program knows.</param>
+    /// <param name="read">Reads of it what is to be known to be whole.</param>
+    /// <returns>The file's format version.</returns>
     /// <exception cref="StoreRefusedException">It is cut short, damaged, another program's, or from a later PartsMatch.</exception>
-    public static (int FormatVersion, CatalogueSnapshot Catalogue) Read(StoreFolder folder, int newestFormat)
+    public static int Read(StoreFolder folder, int newestFormat, Action<Database> read)
     {
         using var data = new UntouchedFile(folder.Data);
         using Stream log = File.Exists(folder.Log) ? new UntouchedFile(folder.Log) : new MemoryStream();
@@ -25,9 +28,10 @@ internal static class Inspection
                 throw Corrupt(folder, "it holds another program's data", cause: null);
             if (version > newestFormat)
                 throw Newer(folder, version, newestFormat);
-            return (version, database.Load());
+            read(database);
+            return version;
         }
-        catch (Exception e) when (e is not StoreRefusedException)
+        catch (Exception e) when (e is not (StoreRefusedException or StoreFailedException))
         {
             // Whatever LiteDB runs into in bytes that are not its own: it throws a dozen kinds, none of them of use to a person.
             throw Corrupt(folder, "its content is damaged or not a database at all", e);

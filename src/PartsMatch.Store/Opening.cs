@@ -1,4 +1,5 @@
 using LiteDB;
+using PartsMatch.Store.Filed;
 
 namespace PartsMatch.Store;
 
@@ -17,17 +18,27 @@ internal static class Opening
             var newest = upgrades.Count + 1;
             if (!File.Exists(folder.Data))
                 Make(folder, clock, seed?.Invoke(), newest);
-            var (version, catalogue) = Inspection.Read(folder, newest);
+            var parts = CleanEnd.Find(folder);
+            var version = Inspection.Read(folder, newest, database =>
+            {
+                if (parts is null) database.WriteParts(folder.Parts);
+            });
 
             var database = Database.Open(new StoreFile(folder.Data, FileMode.Open), new StoreFile(folder.Log, FileMode.OpenOrCreate));
             try
             {
+                CleanEnd.TakeAway(folder);
                 database.Settle();
-                if (version == newest)
-                    return (database, catalogue);
-                for (; version < newest; version++)
-                    database.Upgrade(upgrades[version - 1], version + 1);
-                return (database, database.Load());
+                if (version < newest)
+                {
+                    for (; version < newest; version++)
+                        database.Upgrade(upgrades[version - 1], version + 1);
+                    database.WriteParts(folder.Parts);
+                    parts = null;
+                }
+
+                parts ??= PartsFile.Open(folder.Parts) ?? throw new IOException($"{folder.Parts} was written, and cannot be read again.");
+                return (database, CatalogueSnapshot.Of(parts, database.Revision, database.KeysByLabel));
             }
             catch
             {

@@ -1,4 +1,5 @@
 using LiteDB;
+using PartsMatch.Store.Filed;
 
 namespace PartsMatch.Store;
 
@@ -9,27 +10,32 @@ public sealed class PartStore : IDisposable
     private readonly FolderHold _hold;
     private readonly Database _database;
     private readonly Writer _writer;
+    private readonly SemaphoreSlim _filing = new(1);
+    private volatile bool _isClosing;
 
     private PartStore(StoreFolder folder, FolderHold hold, Database database, CatalogueSnapshot catalogue, TimeProvider clock)
     {
         _folder = folder;
         _hold = hold;
         _database = database;
-        _writer = new Writer(database, catalogue, clock, (group, after) => Changed?.Invoke(this, new CatalogueChangedEventArgs(after, group.Parts, group.StockLines)));
+        _writer = new Writer(database, catalogue, clock, Follow);
     }
 
     /// <summary>After a group of writes is on the disk and before its writers are told, so that who has written can rely on what follows the catalogue.</summary>
     /// <remarks>Called on the writer's thread: be quick, and do not wait for a write there.</remarks>
     public event EventHandler<CatalogueChangedEventArgs>? Changed;
 
+    /// <summary>The folder that this process holds: what else is derived from the store may lie there.</summary>
+    public string Folder => _folder.Path;
+
     /// <summary>Parts, stock and revision that belong together.</summary>
     public CatalogueSnapshot Catalogue => _writer.Catalogue;
 
     public long Revision => Catalogue.Revision;
 
-    public IReadOnlyList<StoredPart> Parts => Catalogue.Parts;
+    public IEnumerable<StoredPart> Parts => Catalogue.Parts;
 
-    public IReadOnlyCollection<StockLine> AllStock => Catalogue.AllStock;
+    public IEnumerable<StockLine> AllStock => Catalogue.AllStock;
 
     public IReadOnlyCollection<AccessKey> Keys => Catalogue.Keys;
 
@@ -111,13 +117,59 @@ public sealed class PartStore : IDisposable
         }
     });
 
+    /// <summary>Brings the parts file up to date, so that the next start need not: all that is written before this is called is in it afterwards, unless the disk is full.</summary>
+    public async Task FileAsync()
+    {
+        await _filing.WaitAsync().ConfigureAwait(false);
+        try
+        {
+            if (Catalogue.Unfiled > 0) await FileAsync(Catalogue).ConfigureAwait(false);
+        }
+        catch (StoreFailedException)
+        {
+            // What is not in the file stays in memory, and is in the data file all the same.
+        }
+        finally
+        {
+            _filing.Release();
+        }
+    }
+
     public void Dispose()
     {
+        _isClosing = true;
+        FileAsync().GetAwaiter().GetResult();
         _writer.Dispose();
         _database.Dispose();
+        Catalogue.Close();
+        if (!_writer.HasFailed && Catalogue.Digest is { } digest) CleanEnd.Leave(_folder, digest);
         // A clean end leaves one file. After a failed disk, the log may hold what the next opening needs.
         if (File.Exists(_folder.Log) && new FileInfo(_folder.Log).Length == 0)
             File.Delete(_folder.Log);
         _hold.Dispose();
+        _filing.Dispose();
+    }
+
+    private void Follow(WriteGroup group, CatalogueSnapshot after)
+    {
+        Tell(new(after, group.Parts, group.StockLines));
+        // In the background; one that is under way takes a part of it, and a later group asks again.
+        if (after.WantsFiling && !_isClosing && _filing.CurrentCount > 0) _ = FileAsync();
+    }
+
+    private CatalogueChangedEventArgs Tell(CatalogueChangedEventArgs change)
+    {
+        Changed?.Invoke(this, change);
+        return change;
+    }
+
+    private async Task FileAsync(CatalogueSnapshot catalogue)
+    {
+        await Task.Run(() => PartsFileFormat.Write(_folder.Parts, catalogue.Kept(), () => (catalogue.Revision, catalogue.Sequence))).ConfigureAwait(false);
+        var file = PartsFile.Open(_folder.Parts) ?? throw new StoreFailedException($"{_folder.Parts} was written, and cannot be read again.", new IOException());
+        await _writer.Replace(now => now.On(file, catalogue)).ConfigureAwait(false);
+        if (_isClosing) return;
+        // Who keeps the catalogue of the last change keeps in memory what is in the file now.
+        await _writer.Between(_ => Tell(new(Catalogue, [], []))).ConfigureAwait(false);
     }
 }

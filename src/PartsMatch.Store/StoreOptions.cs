@@ -21,6 +21,12 @@ internal sealed class StoreFolder(string folder)
     /// <summary>A store in the making; it gets its name when it is whole.</summary>
     public string Making => In("partsmatch.db.new");
 
+    /// <summary>Every part as of some revision, derived from the data file: it may be removed while no PartsMatch runs, and is made anew.</summary>
+    public string Parts => In("partsmatch.parts");
+
+    /// <summary>Says that the store was left in order, and how.</summary>
+    public string Mark => In("partsmatch.end");
+
     /// <summary>Readable by anyone: which process has the folder, and its address.</summary>
     public string Lock => In("partsmatch.lock");
 

@@ -5,12 +5,13 @@ namespace PartsMatch.Store;
 /// <summary>Several writes that reach the disk together. Each is judged against what the ones before it leave; none knows of files.</summary>
 internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
 {
-    private readonly ImmutableDictionary<string, StoredPart>.Builder _parts = before.PartsByKey.ToBuilder();
-    private readonly ImmutableDictionary<string, StockLine>.Builder _stock = before.StockByKey.ToBuilder();
+    private readonly ImmutableDictionary<string, StoredPart>.Builder _parts = before.WrittenByKey.ToBuilder();
+    private readonly ImmutableDictionary<string, StockLine>.Builder _stock = before.SaidByKey.ToBuilder();
     private readonly ImmutableDictionary<string, AccessKey>.Builder _keys = before.KeysByLabel.ToBuilder();
     private readonly List<PartChange> _changes = [];
     private readonly Dictionary<string, StockLine> _stockLines = [];
     private readonly List<AccessKey> _newKeys = [];
+    private int _count = before.Count;
 
     public IReadOnlyList<PartChange> Changes => _changes;
 
@@ -25,20 +26,20 @@ internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
 
     public bool IsEmpty => _changes.Count == 0 && _stockLines.Count == 0 && _newKeys.Count == 0;
 
-    public CatalogueSnapshot After => new(before.Revision + 1, LastSequence, _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
+    public CatalogueSnapshot After => before.After(new(before.Revision + 1, LastSequence, _count), _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
 
     public WriteResult Add(PartDraft draft, string by, PartChangeKind what = PartChangeKind.Added)
     {
         if (PartNumber.Complaint(draft.Number) is { } why)
             return new WriteResult.BadNumber(why);
-        if (_parts.TryGetValue(PartNumber.Key(draft.Number), out var present))
+        if (Find(draft.Number) is { } present)
             return new WriteResult.AlreadyThere(present);
         return Keep(null, StoredPart.From(draft, version: 1), by, what);
     }
 
     public WriteResult Change(string number, int versionRead, PartDraft draft, string by)
     {
-        if (!_parts.TryGetValue(PartNumber.Key(number), out var present))
+        if (Find(number) is not { } present)
             return new WriteResult.NotThere(number);
         if (PartNumber.Complaint(draft.Number) is { } why)
             return new WriteResult.BadNumber(why);
@@ -52,7 +53,7 @@ internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
 
     public WriteResult Retire(string number, int versionRead, string by)
     {
-        if (!_parts.TryGetValue(PartNumber.Key(number), out var present))
+        if (Find(number) is not { } present)
             return new WriteResult.NotThere(number);
         if (present.Status == PartStatus.Retired)
             return new WriteResult.AlreadyRetired(present);
@@ -64,9 +65,9 @@ internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
     /// <summary>The last line said stands: a counter's quantity is a reading, not something two people edit.</summary>
     public WriteResult SetStock(StockLine line)
     {
-        var key = PartNumber.Key(line.Number);
-        if (!_parts.TryGetValue(key, out var part))
+        if (Find(line.Number) is not { } part)
             return new WriteResult.NotThere(line.Number);
+        var key = PartNumber.Key(line.Number);
         _stock[key] = _stockLines[key] = line with { Number = part.Number };
         return new WriteResult.Written(part);
     }
@@ -80,10 +81,13 @@ internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
         return true;
     }
 
-    private WriteResult.Written Keep(StoredPart? before, StoredPart after, string by, PartChangeKind what)
+    private StoredPart? Find(string number) => _parts.GetValueOrDefault(PartNumber.Key(number)) ?? before.Find(number);
+
+    private WriteResult.Written Keep(StoredPart? present, StoredPart after, string by, PartChangeKind what)
     {
+        if (present is null) _count++;
         _parts[PartNumber.Key(after.Number)] = after;
-        _changes.Add(new PartChange(LastSequence + 1, at, by, what, before, after));
+        _changes.Add(new PartChange(LastSequence + 1, at, by, what, present, after));
         return new WriteResult.Written(after);
     }
 }

@@ -14,7 +14,7 @@ internal sealed class Writer : IDisposable
     private readonly TimeProvider _clock;
     private readonly Action<WriteGroup, CatalogueSnapshot> _follow;
     private readonly Thread _thread;
-    private StoreFailedException? _failed;
+    private volatile StoreFailedException? _failed;
     private volatile CatalogueSnapshot _catalogue;
 
     public Writer(Database database, CatalogueSnapshot catalogue, TimeProvider clock, Action<WriteGroup, CatalogueSnapshot> follow)
@@ -30,11 +30,17 @@ internal sealed class Writer : IDisposable
     /// <summary>As of the last group that is on the disk.</summary>
     public CatalogueSnapshot Catalogue => _catalogue;
 
+    /// <summary>Whether the disk failed under a write: then nobody can say what is in the data file.</summary>
+    public bool HasFailed => _failed is not null;
+
     /// <summary>Completes when what <paramref name="judge"/> wrote into the group is on the disk.</summary>
     public Task<T> Write<T>(Func<WriteGroup, T> judge) => Enqueue(new Writing<T>(judge));
 
     /// <summary>Runs between two groups, after every write that was asked for before.</summary>
     public Task<T> Between<T>(Func<Database, T> errand) => Enqueue(new Errand<T>(errand));
+
+    /// <summary>Puts another snapshot of the same content in place, between two groups.</summary>
+    public Task<CatalogueSnapshot> Replace(Func<CatalogueSnapshot, CatalogueSnapshot> same) => Between(_ => _catalogue = same(_catalogue));
 
     /// <summary>Everything that was asked for is still done.</summary>
     public void Dispose()

@@ -25,7 +25,7 @@ public sealed class BackUpTests : IDisposable
 
         using var copy = _other.Open();
         copy.Find("QX-1048").ShouldNotBeNull();
-        copy.Parts.Count.ShouldBeInRange(4, 104);
+        copy.Parts.Count().ShouldBeInRange(4, 104);
         (await copy.HistoryAsync("QX-1048")).ShouldHaveSingleItem();
         A.Written(await copy.AddAsync(A.Motor("AFTER"), "the counter"));
     }

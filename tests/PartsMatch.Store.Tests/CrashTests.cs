@@ -45,7 +45,7 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
         using var last = _folder.Open();
         foreach (var (number, version) in acknowledged)
             await HistoryShouldBeWhole(last, number, version);
-        output.WriteLine(FormattableString.Invariant($"{acknowledged.Count} parts acknowledged, {last.Parts.Count} kept, {last.Revision} groups"));
+        output.WriteLine(FormattableString.Invariant($"{acknowledged.Count} parts acknowledged, {last.Parts.Count()} kept, {last.Revision} groups"));
         acknowledged.Count.ShouldBeGreaterThan(Kills);
     }
 

@@ -110,7 +110,7 @@ public sealed class GroupTests : IDisposable
         using var store = _folder.Open(() => A.Seed());
         var before = store.Catalogue;
         await store.AddAsync(A.Motor(), "the counter");
-        before.Parts.Count.ShouldBe(3);
+        before.Parts.Count().ShouldBe(3);
         before.Find("QX-1048").ShouldBeNull();
         store.Revision.ShouldBe(before.Revision + 1);
     }
@@ -123,7 +123,7 @@ public sealed class GroupTests : IDisposable
             writes = [.. Enumerable.Range(0, 500).Select(i => store.AddAsync(A.Motor(FormattableString.Invariant($"N-{i}")), "the counter"))];
         writes.ShouldAllBe(write => write.IsCompletedSuccessfully);
         using var again = _folder.Open();
-        again.Parts.Count.ShouldBe(500);
+        again.Parts.Count().ShouldBe(500);
     }
 
     [Fact]

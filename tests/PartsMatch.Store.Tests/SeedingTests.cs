@@ -31,7 +31,7 @@ public sealed class SeedingTests : IDisposable
     {
         File.WriteAllText(_folder.In("partsmatch.db.new"), "half of a store");
         using var store = _folder.Open(() => A.Seed());
-        store.Parts.Count.ShouldBe(3);
+        store.Parts.Count().ShouldBe(3);
         File.Exists(_folder.In("partsmatch.db.new")).ShouldBeFalse();
     }
 
@@ -46,10 +46,10 @@ public sealed class SeedingTests : IDisposable
     }
 
     [Fact]
-    public void A_clean_end_leaves_the_one_file_and_the_empty_hold()
+    public void A_clean_end_leaves_the_data_what_is_derived_from_it_a_mark_and_the_empty_hold()
     {
         _folder.Open(() => A.Seed()).Dispose();
-        Directory.GetFiles(_folder.Path).Select(Path.GetFileName).Order(StringComparer.Ordinal).ShouldBe(["partsmatch.db", "partsmatch.hold"]);
+        Directory.GetFiles(_folder.Path).Select(Path.GetFileName).Order(StringComparer.Ordinal).ShouldBe(["partsmatch.db", "partsmatch.end", "partsmatch.hold", "partsmatch.parts"]);
     }
 
     [Fact]

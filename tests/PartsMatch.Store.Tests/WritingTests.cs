@@ -33,7 +33,7 @@ public sealed class WritingTests : IDisposable
         using var store = _folder.Open();
         await store.AddAsync(A.Motor("QX-1048"), "the counter");
         (await store.AddAsync(A.Motor("qx 10 48", "another"), "the shop")).ShouldBeOfType<WriteResult.AlreadyThere>().Present.Title.ShouldBe(A.Motor().Title);
-        store.Parts.Count.ShouldBe(1);
+        store.Parts.Count().ShouldBe(1);
         store.Revision.ShouldBe(2); // making the store was the first group, the part the second
     }
 

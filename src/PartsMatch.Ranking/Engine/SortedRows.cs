@@ -26,14 +26,15 @@ internal sealed class SortedRows
     private readonly (int Slot, bool IsWide)[] slots;
     private readonly byte[] shared;
     private readonly int[] depthOf;
+    private readonly int checkingFrom;
     private readonly int stride;
     private readonly Level[] trunk;
 
     private SortedRows(int[] aspects, int checkingFrom, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
     {
-        (this.aspects, CheckingFrom, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, checkingFrom, costlyFrom, parts, codes, slots, shared);
+        (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
-        stride = Stride(slots);
+        (this.checkingFrom, stride) = (checkingFrom, Stride(slots));
         trunk = Trunk();
     }
 
@@ -42,9 +43,6 @@ internal sealed class SortedRows
 
     /// <summary>The aspects in the order in which the rows are sorted by them.</summary>
     public IReadOnlyList<int> Aspects => aspects;
-
-    /// <summary>The place among <see cref="Aspects"/> from which on they do not decide.</summary>
-    public int CheckingFrom { get; }
 
     /// <summary>The place among <see cref="Aspects"/> from which on they have very many facets.</summary>
     public int CostlyFrom { get; }
@@ -67,8 +65,8 @@ internal sealed class SortedRows
         var width = Stride(lying);
         var packed = new ushort[(long)width * parts.Length];
         Parallel.For(0, ordered.Length, () => new int[parts.Length], Pack, _ => { });
-        var costlyFrom = facets.Count(count => count <= few);
-        return new(ordered, ordered.Take(costlyFrom).Count(aspect => isDeciding[aspect]), costlyFrom, [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
+        var fewFacets = ordered.Where(aspect => facets[aspect] <= few).ToList();
+        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
 
         int[] Pack(int depth, ParallelLoopState state, int[] codes)
         {
@@ -99,7 +97,7 @@ internal sealed class SortedRows
     /// <summary>Adds them to what is written, in the order in which they stand.</summary>
     public void AddTo(ColumnsWriter to)
     {
-        to.Add(CheckingFrom);
+        to.Add(checkingFrom);
         to.Add(CostlyFrom);
         foreach (var (depth, aspect) in aspects.Index())
         {
@@ -161,6 +159,21 @@ internal sealed class SortedRows
         return looked;
     }
 
+    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
+    private static (int Slot, bool IsWide)[] Slots(bool[] areWide)
+    {
+        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
+        foreach (var (depth, isWide) in areWide.Index())
+        {
+            lying[depth] = (next, isWide);
+            next += isWide ? 2 : 1;
+        }
+
+        return lying;
+    }
+
+    private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
+
     /// <summary>Walks over a row and those after it that begin with the same facets.</summary>
     private int WalkRows<TWalk>(ref TWalk walk, int from, int entered)
         where TWalk : IWalk
@@ -176,21 +189,6 @@ internal sealed class SortedRows
         while (row < shared.Length && shared[row] >= entered);
         return looked;
     }
-
-    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
-    private static (int Slot, bool IsWide)[] Slots(bool[] areWide)
-    {
-        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
-        foreach (var (depth, isWide) in areWide.Index())
-        {
-            lying[depth] = (next, isWide);
-            next += isWide ? 2 : 1;
-        }
-
-        return lying;
-    }
-
-    private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
 
     /// <summary>Goes down along one row's facets.</summary>
     /// <param name="walk">What judges.</param>
@@ -230,7 +228,7 @@ internal sealed class SortedRows
         foreach (var facets in shared) begun[facets]++;
         for (var depth = 1; depth < begun.Length; depth++) begun[depth] += begun[depth - 1];
         var depths = 0;
-        while (depths < CheckingFrom && begun[depths] <= parts.Length / LeastRowsOfNode) depths++;
+        while (depths < checkingFrom && begun[depths] <= parts.Length / LeastRowsOfNode) depths++;
         Level[] levels = [.. begun.Take(depths).Select(prefixes => new Level(new ushort[prefixes], new int[prefixes + 1]))];
         var next = new int[depths + 1];
         for (var row = 0; row <= shared.Length; row++)

@@ -8,14 +8,21 @@ namespace PartsMatch.Service.Counter;
 internal sealed class Catalogues : IDisposable
 {
     private readonly PartStore _store;
+    private readonly ColumnFiles _files;
+    private readonly Task _filing;
     private readonly Lock _publishing = new();
     private readonly HashSet<Family> _beingSorted = [];
     private volatile Shelf _shelf;
+    private long? _filed;
 
     public Catalogues(PartStore store)
     {
         _store = store;
-        _shelf = Shelf.Of(store.Catalogue);
+        _files = new(store.Folder);
+        (_shelf, var isRead) = Shelf.Of(store.Catalogue, _files);
+        var digest = store.Catalogue.Digest;
+        if (isRead) _filed = digest;
+        _filing = isRead ? Task.CompletedTask : Task.Run(() => Keep(_shelf, digest));
         _store.Changed += Follow;
     }
 
@@ -25,7 +32,21 @@ internal sealed class Catalogues : IDisposable
     /// <summary>Whether the shelf shows all that the store has acknowledged.</summary>
     public bool IsInStep => _shelf.Revision >= _store.Revision;
 
-    public void Dispose() => _store.Changed -= Follow;
+    /// <summary>Leaves files of what was written, so that the next start need not make it anew.</summary>
+    public void Dispose()
+    {
+        _filing.Wait();
+        _store.FileAsync().GetAwaiter().GetResult();
+        _store.Changed -= Follow;
+        if (_store.Catalogue.Digest != _filed) Keep(_shelf, _store.Catalogue.Digest);
+    }
+
+    private void Keep(Shelf shelf, long? digest)
+    {
+        if (digest is not { } its) return;
+        foreach (var family in Families.All) _files.Write(shelf.Of(family), its);
+        _filed = digest;
+    }
 
     private void Follow(object? sender, CatalogueChangedEventArgs change)
     {

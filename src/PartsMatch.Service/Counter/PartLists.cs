@@ -16,9 +16,8 @@ internal static class PartLists
         string? afterKey = null;
         if (after is not null && !TryRead(after, out afterKey)) return new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of parts.");
         var words = (text ?? string.Empty).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-        var found = shelf.Parts
-            .Where(part => part.Stored.Status != PartStatus.Retired && (family is null || part.Family == family))
-            .Where(part => afterKey is null || string.CompareOrdinal(PartNumber.Key(part.Stored.Number), afterKey) > 0)
+        var found = shelf.Parts(family, afterKey)
+            .Where(part => part.Stored.Status != PartStatus.Retired)
             .Where(part => Array.TrueForAll(words, word => Has(part.Stored, word)))
             .Take(first + 1)
             .ToList();

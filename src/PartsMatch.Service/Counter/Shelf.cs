@@ -20,8 +20,10 @@ public sealed class Shelf
 
     public long Revision => _stored.Revision;
 
-    /// <summary>Every part, retired ones too, in the order of their numbers.</summary>
-    public IEnumerable<CatalogueEntry> Parts => _stored.Parts.Select(Show).OfType<CatalogueEntry>();
+    /// <summary>Parts, retired ones too, in the order of their numbers' keys.</summary>
+    /// <param name="family">Of which family; of all when null.</param>
+    /// <param name="after">Those whose number's key comes after this one; all when null.</param>
+    public IEnumerable<CatalogueEntry> Parts(Family? family, string? after) => _stored.Kept(family?.Kind, after).Select(Show).OfType<CatalogueEntry>();
 
     /// <summary>The parts of a family as ranking holds them.</summary>
     public Catalogue Of(Family family) => _catalogues[family];
@@ -30,26 +32,30 @@ public sealed class Shelf
     public KnownMachines MachinesOf(Family family) => _machines[family];
 
     /// <summary>The part of a number, retired ones too.</summary>
-    public CatalogueEntry? Find(string number) => _stored.Find(number) is { } part ? Show(part) : null;
+    public CatalogueEntry? Find(string number) => _stored.FindKept(number) is { } kept ? Show(kept) : null;
 
     /// <summary>The parts that a part replaced, by what is said of them, in the order of their numbers.</summary>
-    public IReadOnlyList<CatalogueEntry> ReplacedBy(string number)
-    {
-        var key = PartNumber.Key(number);
-        return [.. _stored.Parts.Where(part => part.SupersededBy.Any(by => PartNumber.Key(by.Number) == key)).Select(Show).OfType<CatalogueEntry>()];
-    }
+    public IReadOnlyList<CatalogueEntry> ReplacedBy(string number) => [.. _stored.ReplacedBy(number).Select(Show).OfType<CatalogueEntry>()];
 
     /// <summary>Null for a kind that this version does not know: a later one wrote it.</summary>
-    public CatalogueEntry? Show(StoredPart part) => Families.Find(part.Kind) is { } family ? new(family, part, _stored.Stock(part.Number)) : null;
+    public CatalogueEntry? Show(StoredPart part) => Show(new KeptPart(part, _stored.Stock(part.Number)));
 
-    internal static Shelf Of(CatalogueSnapshot stored)
+    private static CatalogueEntry? Show(KeptPart kept) => Families.Find(kept.Part.Kind) is { } family ? new(family, kept.Part, kept.Stock) : null;
+
+    /// <summary>The shelf of a catalogue, out of files where these hold it.</summary>
+    /// <returns>The shelf, and whether all of it was read from files.</returns>
+    internal static (Shelf Shelf, bool IsRead) Of(CatalogueSnapshot stored, ColumnFiles files)
     {
-        var empty = new Shelf(
-            stored,
-            Families.All.ToImmutableDictionary(family => family, family => Catalogue.Of(family, [])),
-            Families.All.ToImmutableDictionary(family => family, family => KnownMachines.Of(family, [])));
-        var all = empty.With(stored, stored.Parts, []);
-        return new(stored, all._catalogues.ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Sorted()), all._machines);
+        var (catalogues, machines, isRead) = (ImmutableDictionary.CreateBuilder<Family, Catalogue>(), ImmutableDictionary.CreateBuilder<Family, KnownMachines>(), true);
+        foreach (var family in Families.All)
+        {
+            var read = stored.Digest is { } digest ? files.Read(family, digest) : null;
+            isRead = isRead && read is not null;
+            catalogues[family] = read ?? InRanking(family, stored);
+            machines[family] = KnownMachines.Of(catalogues[family], number => InRanking(family, stored.Find(number)!));
+        }
+
+        return (new(stored, catalogues.ToImmutable(), machines.ToImmutable()), isRead);
     }
 
     /// <summary>The shelf after a group of writes: the parts and the stock lines of which anything was said.</summary>
@@ -64,7 +70,7 @@ public sealed class Shelf
         }
 
         // A line may have been said before its part was there.
-        List<KeyValuePair<string, Stock>> lines = [.. parts.Select(part => stored.Stock(part.Number)).OfType<StockLine>().Concat(stock).Select(line => KeyValuePair.Create(PartNumber.Key(line.Number), new Stock(line.OnHand, line.Price)))];
+        List<KeyValuePair<string, Stock>> lines = [.. parts.Select(part => stored.Stock(part.Number)).OfType<StockLine>().Concat(stock).Select(InRanking)];
         foreach (var family in Families.All) catalogues[family] = catalogues[family].WithStock(lines);
         return new(stored, catalogues.ToImmutable(), machines.ToImmutable());
     }
@@ -72,6 +78,12 @@ public sealed class Shelf
     /// <summary>The same shelf with a family's parts sorted anew.</summary>
     internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted), _machines);
 
+    private static Catalogue InRanking(Family family, CatalogueSnapshot stored) => Catalogue
+        .Of(family, stored.Kept(family.Kind).Select(kept => InRanking(family, kept.Part)))
+        .WithStock(stored.Kept(family.Kind).Select(kept => kept.Stock).OfType<StockLine>().Select(InRanking));
+
     private static CataloguePart InRanking(Family family, StoredPart part) =>
         new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);
+
+    private static KeyValuePair<string, Stock> InRanking(StockLine line) => new(PartNumber.Key(line.Number), new(line.OnHand, line.Price));
 }

@@ -24,7 +24,7 @@ internal sealed class PartTable(Family family) : CatalogueTable
     public override IReadOnlyList<string> Columns { get; } = [.. Head, .. family.SpecShape.Fields.Select(field => field.Name)];
 
     public override IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue) =>
-        catalogue.Parts.Where(part => part.Kind == Kind).Select(part =>
+        catalogue.Kept(Kind).Select(kept => kept.Part).Select(part =>
         {
             var spec = TextsOf(part);
             return (IEnumerable<string>)[part.Number, part.Maker, part.Title, TextOf(part.Status), .. family.SpecShape.Fields.Select(field => spec.GetValueOrDefault(field.Name, string.Empty))];

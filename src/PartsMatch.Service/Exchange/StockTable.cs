@@ -19,7 +19,7 @@ internal sealed class StockTable : CatalogueTable
     public override IReadOnlyList<string> Columns { get; } = [Number, Price, Currency, OnHand];
 
     public override IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue) =>
-        catalogue.AllStock.OrderBy(line => PartNumber.Key(line.Number), StringComparer.Ordinal).Select(line => (IEnumerable<string>)[line.Number, .. Texts(line)]);
+        catalogue.AllStock.Select(line => (IEnumerable<string>)[line.Number, .. Texts(line)]);
 
     public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) => rows.Select(row => Judge(row, catalogue));
 

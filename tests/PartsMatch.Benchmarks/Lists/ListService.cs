@@ -16,9 +16,9 @@ internal sealed class ListService : IDisposable
     private readonly MotorStore store;
     private readonly ListEndpoint endpoint;
 
-    public ListService(ManyMotors motors)
+    public ListService(ManyMotors motors, DirectoryInfo? folder)
     {
-        store = new(motors);
+        store = new(motors, folder);
         endpoint = new(new CrossReference(store.Catalogues, store.Judgements), Options.Create(new ListLimits { Rows = 1_000_000, Bytes = 1_000_000_000 }));
     }
 

@@ -12,7 +12,7 @@ namespace PartsMatch.Benchmarks.Lists;
 internal static class ListsCommand
 {
     /// <summary>Rows that the runtime is warmed up with; they are other rows than those that are timed.</summary>
-    private const int WarmUp = 200;
+    private const int WarmUp = 1_000;
 
     public static Command Make(IAnsiConsole console)
     {
@@ -20,16 +20,17 @@ internal static class ListsCommand
         var known = EngineCommand.Counted("--known", 20_000, 100_000, "How many rows without unknowns, all different.");
         var open = EngineCommand.Counted("--open", 2_000, 100_000, "How many rows with unknowns, all different.");
         var seed = EngineCommand.Counted("--seed", 1, 1_000_000, "What all chance follows from.");
-        var command = new Command("lists", "Measure the cross-reference of lists.") { parts, known, open, seed };
-        command.SetAction((given, stop) => RunAsync(console, given.GetValue(parts), given.GetValue(known), given.GetValue(open), given.GetValue(seed), stop));
+        var folder = MotorStore.Kept();
+        var command = new Command("lists", "Measure the cross-reference of lists.") { parts, known, open, seed, folder };
+        command.SetAction((given, stop) => RunAsync(console, given.GetValue(parts), given.GetValue(known), given.GetValue(open), given.GetValue(seed), given.GetValue(folder), stop));
         return command;
     }
 
-    private static async Task RunAsync(IAnsiConsole console, int parts, int known, int open, int seed, CancellationToken stop)
+    private static async Task RunAsync(IAnsiConsole console, int parts, int known, int open, int seed, DirectoryInfo? folder, CancellationToken stop)
     {
         console.WriteLine(Invariant($"{parts:#,0} motors, seed {seed}. {Machine.Line(TimeProvider.System)}."));
         var motors = new ManyMotors(parts, seed);
-        using var service = EngineCommand.Timed(console, "Kept in a store and read into the engine", () => new ListService(motors));
+        using var service = EngineCommand.Timed(console, "Kept in a store and read into the engine", () => new ListService(motors, folder));
         var rows = new OldMotors(motors, service, seed + 1);
         foreach (var (what, isOpen, count) in new[] { ("without unknowns", false, known), ("with unknowns", true, open) })
         {

@@ -22,16 +22,17 @@ internal static class ServiceCommand
         var seconds = EngineCommand.Counted("--seconds", 5, 3600, "How long each is measured.");
         var warmUp = EngineCommand.Counted("--warm-up", 5_000, 1_000_000, "How many of each are answered before it is measured: the runtime compiles anew what is asked often.");
         var seed = EngineCommand.Counted("--seed", 1, 1_000_000, "What all chance follows from.");
-        var command = new Command("service", "Measure how many requests a second the service answers.") { parts, plates, connections, seconds, warmUp, seed };
-        command.SetAction((given, stop) => RunAsync(console, given.GetValue(parts), given.GetValue(plates), given.GetValue(connections), given.GetValue(seconds), given.GetValue(warmUp), given.GetValue(seed), stop));
+        var folder = MotorStore.Kept();
+        var command = new Command("service", "Measure how many requests a second the service answers.") { parts, plates, connections, seconds, warmUp, seed, folder };
+        command.SetAction((given, stop) => RunAsync(console, given.GetValue(parts), given.GetValue(plates), given.GetValue(connections), given.GetValue(seconds), given.GetValue(warmUp), given.GetValue(seed), given.GetValue(folder), stop));
         return command;
     }
 
-    private static async Task RunAsync(IAnsiConsole console, int parts, int plates, int connections, int seconds, int warmUp, int seed, CancellationToken stop)
+    private static async Task RunAsync(IAnsiConsole console, int parts, int plates, int connections, int seconds, int warmUp, int seed, DirectoryInfo? folder, CancellationToken stop)
     {
         console.WriteLine(Invariant($"{parts:#,0} motors, {plates:#,0} plates, {connections} connections, {seconds} s each, seed {seed}. {Machine.Line(TimeProvider.System)}."));
         var motors = new ManyMotors(parts, seed);
-        using var store = EngineCommand.Timed(console, "Kept in a store and read into the engine", () => new MotorStore(motors));
+        using var store = EngineCommand.Timed(console, "Kept in a store and read into the engine", () => new MotorStore(motors, folder));
         var failed = EngineCommand.Timed(console, "Drew plates and places", () => FailedMotor.Draw(motors, store, plates, seed + 1));
         store.Close();
         using var service = await ServiceProcess.StartAsync(store.Folder, ServiceCore, stop);

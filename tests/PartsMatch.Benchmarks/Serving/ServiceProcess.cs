@@ -39,8 +39,7 @@ internal sealed class ServiceProcess : IDisposable
 
     public void Dispose()
     {
-        process.Kill();
-        process.WaitForExit();
+        Stopped.InOrder(process);
         process.Dispose();
     }
 }

@@ -53,7 +53,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
         }
 
         if (voltsOff is null) return Finding.Meets($"The volts are beyond their own limit of 10 %, which decides by itself.");
-        if (frequencyOff is { } known) return Sum(Finding.Fails, voltsOff.Value, known, need, facet);
+        if (frequencyOff is { } known) return Sum(sentence => Finding.Fails(sentence), voltsOff.Value, known, need, facet);
         return facet.Frequency.Hertz.Count == 0
             ? Finding.Unknown(Side.Part, "frequency", $"The volts are {voltsOff.Value * 100:0.0} % off; the part's frequency is not given.")
             : Finding.Unknown(Side.Site, "supplyFrequency", $"The volts are {voltsOff.Value * 100:0.0} % off, which leaves {(Most - voltsOff.Value) * 100:0.0} % for the frequency: measure it.");
