@@ -77,7 +77,7 @@ public sealed class Catalogue
 
         var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
         if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
-        return new ColumnsReading.Read(new(family, parts, facets, rows, tail, states, stock, Offers(states, stock), outOfDate), asOf);
+        return new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, Offers(states, stock), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>

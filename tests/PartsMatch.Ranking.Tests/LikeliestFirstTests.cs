@@ -38,9 +38,9 @@ public sealed class LikeliestFirstTests
     public void Prices_that_differ_by_less_than_a_cent_and_any_price_at_all_order_parts()
     {
         (string Number, decimal? Price)[] priced =
-            [("A", 10.002m), ("B", 10.001m), ("C", 10.009m), ("D", null), ("E", 1e20m), ("F", 9e19m), ("G", 0m), ("H", -3m), ("I", -4m), ("J", 10.001m)];
+            [("A", 10.002m), ("B", 10.001m), ("C", 10.009m), ("D", null), ("E", 1e20m), ("F", 9e19m), ("Z", decimal.MaxValue), ("G", 0m), ("H", -3m), ("I", -4m), ("J", 10.001m)];
         var catalogue = Catalogue.Of(Gaskets.Family(), priced.Select(one => Gaskets.Part(one.Number))).WithStock(priced.Select(one => KeyValuePair.Create(one.Number, new Stock(null, one.Price))));
-        string[] expected = ["I", "H", "G", "B", "J", "A", "C", "F", "E", "D"];
+        string[] expected = ["I", "H", "G", "B", "J", "A", "C", "F", "E", "Z", "D"];
 
         for (var first = 1; first <= expected.Length; first++) Page(catalogue, first).Parts.Select(part => part.Number).ShouldBe(expected.Take(first));
     }

@@ -8,7 +8,6 @@ internal readonly record struct OfferKey(Supply Supply, decimal? Price, NumberTe
 {
     private const int PriceBits = 29;
     private const uint MostPrice = (1u << PriceBits) - 1;
-    private const uint MostHundredths = MostPrice - 1;
 
     /// <summary>Orders the better before the worse.</summary>
     public static Comparer<OfferKey> BestFirst { get; } = Comparer<OfferKey>.Create((one, other) =>
@@ -27,7 +26,7 @@ internal readonly record struct OfferKey(Supply Supply, decimal? Price, NumberTe
     /// <summary>The key but for the number, in one figure and rounded: a better key never has a greater one. Never 0.</summary>
     /// <param name="supply">How it can be had.</param>
     /// <param name="price">Its price.</param>
-    public static uint Rough(Supply supply, decimal? price) => 1 + (((uint)supply << PriceBits) | (price is { } known ? (uint)(Math.Clamp(known, 0, MostHundredths / 100m) * 100) : MostPrice));
+    public static uint Rough(Supply supply, decimal? price) => 1 + (((uint)supply << PriceBits) | (price is { } known ? (uint)(100 * Math.Clamp(known, 0, (MostPrice - 1) / 100)) : MostPrice));
 
     /// <summary>The lower price first, an unknown one last.</summary>
     private static int ComparePrices(decimal? one, decimal? other) => (one, other) switch

@@ -83,14 +83,15 @@ internal sealed class SortedRows
         }
     }
 
-    /// <summary>The rows that were written.</summary>
+    /// <summary>The rows that were written: to be made only once it is known that nothing of them was damaged, since more follows from them.</summary>
     /// <param name="from">What was written.</param>
     /// <param name="aspects">How many aspects the family has.</param>
-    public static SortedRows ReadFrom(ColumnsReader from, int aspects)
+    public static Func<SortedRows> ReadFrom(ColumnsReader from, int aspects)
     {
         var (checkingFrom, costlyFrom) = ((int)from.NextFigure(), (int)from.NextFigure());
         var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
-        return new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, from.Next<int>(), from.Next<ushort>(), Slots([.. ordered.Select(one => one.IsWide)]), from.Next<byte>());
+        var (read, packed, sharing) = (from.Next<int>(), from.Next<ushort>(), from.Next<byte>());
+        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, Slots([.. ordered.Select(one => one.IsWide)]), sharing);
     }
 
     /// <summary>Adds them to what is written, in the order in which they stand.</summary>
@@ -219,24 +220,29 @@ internal sealed class SortedRows
         }
     }
 
-    /// <summary>The levels of the tree for the aspects that decide: those after them hardly branch, and turn few away.</summary>
+    /// <summary>The levels of the tree for the aspects that decide, made in one pass: those after them hardly branch, and turn few away.</summary>
     private Level[] Trunk()
     {
-        List<Level> levels = [];
-        int[] starts = Starts(0);
-        for (var depth = 0; depth < checkingFrom && starts.Length <= parts.Length / LeastRowsOfNode; depth++)
+        // A row begins a prefix on every level below what it shares with the row before.
+        var begun = new int[aspects.Length + 1];
+        foreach (var facets in shared) begun[facets]++;
+        for (var depth = 1; depth < begun.Length; depth++) begun[depth] += begun[depth - 1];
+        var depths = 0;
+        while (depths < checkingFrom && begun[depths] <= parts.Length / LeastRowsOfNode) depths++;
+        Level[] levels = [.. begun.Take(depths).Select(prefixes => new Level(new ushort[prefixes], new int[prefixes + 1]))];
+        var next = new int[depths + 1];
+        for (var row = 0; row <= shared.Length; row++)
         {
-            var next = Starts(depth + 1);
-            var isLast = depth + 1 == checkingFrom || next.Length > parts.Length / LeastRowsOfNode;
-            ushort[] shown = [.. starts.Select(row => (ushort)CodeAt(row, depth))];
-            int[] first = isLast ? [.. starts, parts.Length] : [.. starts.Select(row => Array.BinarySearch(next, row)), next.Length];
-            levels.Add(new(shown, first));
-            starts = next;
+            // Behind the last row every level ends.
+            for (var depth = row < shared.Length ? shared[row] : 0; depth < depths; depth++)
+            {
+                var at = next[depth]++;
+                levels[depth].First[at] = depth + 1 < depths ? next[depth + 1] : row;
+                if (row < shared.Length) levels[depth].Codes[at] = (ushort)CodeAt(row, depth);
+            }
         }
 
-        return [.. levels];
-
-        int[] Starts(int depth) => [.. Enumerable.Range(0, parts.Length).Where(row => shared[row] <= depth)];
+        return levels;
     }
 
     /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
