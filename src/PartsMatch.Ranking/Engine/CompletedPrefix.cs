@@ -72,8 +72,8 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
 
     private static long[] AllNotKnown(int length)
     {
-        var shares = new long[length];
-        Array.Fill(shares, NotKnown);
-        return shares;
+        var all = new long[length];
+        Array.Fill(all, NotKnown);
+        return all;
     }
 }

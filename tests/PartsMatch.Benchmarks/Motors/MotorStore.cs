@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Motors;
 using PartsMatch.Service.Counter;
-using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Store;
 
