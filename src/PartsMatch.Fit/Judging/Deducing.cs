@@ -16,14 +16,18 @@ public static class Deducing
         var found = new List<Deduction>();
         foreach (var rule in rules)
         {
+            // A rule sees the record as it was when it was asked, and none of what it adds.
+            T? filled = null;
             foreach (var deduction in rule(record))
             {
                 var field = shape.Find(deduction.Field)!;
-                if (field.Get(record) is not null) continue;
-                record = Copy(shape, record);
-                field.Set(record, field.Form.ReadAny(deduction.Text).Value!);
+                if (field.Get(filled ?? record) is not null) continue;
+                filled ??= Copy(shape, record);
+                field.Set(filled, field.Form.ReadAny(deduction.Text).Value!);
                 found.Add(deduction);
             }
+
+            record = filled ?? record;
         }
 
         return (record, found);

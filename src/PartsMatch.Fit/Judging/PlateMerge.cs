@@ -18,15 +18,23 @@ public static class PlateMerge
         var ranked = others.Prepend(first).OfType<T>().ToList();
         foreach (var field in shape.Fields)
         {
-            var known = ranked.Select(reading => field.Get(reading)).OfType<object>().ToList();
-            if (known.Count == 0) continue;
-            field.Set(merged, known[0]);
-            foreach (var other in known.Skip(1).Where(value => !value.Equals(known[0])).Take(1))
+            object? known = null;
+            foreach (var reading in ranked)
             {
-                disagreements.Add(new(
-                    [field.Name],
-                    $"{field.Label}: {field.Form.WriteAny(known[0], Quantities.Units.AsGiven)} is used, but it also reads {field.Form.WriteAny(other, Quantities.Units.AsGiven)}.",
-                    TypedOutranks));
+                if (field.Get(reading) is not { } value) continue;
+                if (known is null)
+                {
+                    known = value;
+                    field.Set(merged, known);
+                }
+                else if (!value.Equals(known))
+                {
+                    disagreements.Add(new(
+                        [field.Name],
+                        $"{field.Label}: {field.Form.WriteAny(known, Quantities.Units.AsGiven)} is used, but it also reads {field.Form.WriteAny(value, Quantities.Units.AsGiven)}.",
+                        TypedOutranks));
+                    break;
+                }
             }
         }
 

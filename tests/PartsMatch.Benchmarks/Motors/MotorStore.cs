@@ -1,7 +1,6 @@
 using System.CommandLine;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Service.Counter;
-using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Store;
 using static System.FormattableString;

@@ -2,7 +2,6 @@ using System.Text.Json;
 using PartsMatch.Benchmarks.Motors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Service.Counter;
 
 namespace PartsMatch.Benchmarks.Serving;
 

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using PartsMatch.Service.Hosting;
 
 namespace PartsMatch.Benchmarks.Serving;
 
@@ -26,15 +25,15 @@ internal sealed class ServiceProcess : IDisposable
 
     public static async Task<ServiceProcess> StartAsync(string folder, int core, CancellationToken stop)
     {
-        var process = Pinned.Start(core, "dotnet", Path.Combine(AppContext.BaseDirectory, "PartsMatch.Service.dll"), "--data", folder, "--urls", "http://127.0.0.1:0");
+        var started = Pinned.Start(core, "dotnet", Path.Combine(AppContext.BaseDirectory, "PartsMatch.Service.dll"), "--data", folder, "--urls", "http://127.0.0.1:0");
         Uri? address = null;
-        while (await process.StandardOutput.ReadLineAsync(stop) is { } line)
+        while (await started.StandardOutput.ReadLineAsync(stop) is { } line)
         {
             if (line.StartsWith(Listens, StringComparison.Ordinal)) address = new(line[Listens.Length..].Split(';')[0]);
-            if (line == Service.Hosting.Serving.ToldAll && address is not null) return new(process, address);
+            if (line == Service.Hosting.Serving.ToldAll && address is not null) return new(started, address);
         }
 
-        throw new InvalidOperationException($"The service did not start. {await process.StandardError.ReadToEndAsync(stop)}");
+        throw new InvalidOperationException($"The service did not start. {await started.StandardError.ReadToEndAsync(stop)}");
     }
 
     public void Dispose()

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Exchange.Lists;
 using PartsMatch.Service.Tests.Support;
@@ -45,6 +46,25 @@ public sealed class ListLimitsTests
         (await first).Rows().ShouldHaveSingleItem().Of(1, "number").ShouldBe("QN-100");
         (await narrow.SendAsync("no,list\n")).Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
         (await narrow.SendAsync("number\n")).Status.ShouldBe(HttpStatusCode.OK);
+    }
+
+    /// <summary>More rows than are answered before anyone can read their beginning, each another, so that none shares its work.</summary>
+    [Fact]
+    public async Task A_client_that_hangs_up_in_the_middle_leaves_its_place_and_nothing_in_the_log()
+    {
+        await using var narrow = await TestService.StartAsync("--CrossReference:AtOnce=1");
+        var list = "number,site.volts\n" + string.Concat(Enumerable.Range(0, 20_000).Select(row => FormattableString.Invariant($"QN-100,{100 + (row / 100m)} V\n")));
+        var request = new HttpRequestMessage(HttpMethod.Post, "/cross-reference") { Content = new StringContent(list, Encoding.UTF8, "text/csv") };
+        using (var response = await narrow.Client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken))
+        {
+            await using var answer = await response.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken);
+            await answer.ReadExactlyAsync(new byte[1000], TestContext.Current.CancellationToken);
+            (await narrow.SendAsync("number\n")).Status.ShouldBe(HttpStatusCode.ServiceUnavailable, "the list is still being answered");
+        }
+
+        while ((await narrow.SendAsync("number\n")).Status != HttpStatusCode.OK) await Task.Delay(20, TestContext.Current.CancellationToken);
+        narrow.Log.Text.ShouldNotContain("Error ");
+        narrow.Log.Text.ShouldNotContain("Warning ");
     }
 
     /// <summary>A list whose sender stops in the middle until told to go on.</summary>
