@@ -24,7 +24,7 @@ internal sealed class NeedMemory
 
     private static T Add<T>(ref Remembered? place, Delegate work, T value)
     {
-        for (; ;)
+        while (true)
         {
             var next = Volatile.Read(ref place);
             if (Interlocked.CompareExchange(ref place, new Remembered<T>(work, value, next), next) == next) return value;
