@@ -45,7 +45,7 @@ public sealed class FactorForm : TextForm<double>
     }
 
     /// <inheritdoc/>
-    public override string Write(double value, Units units = Units.AsGiven) => value.ToString("R", CultureInfo.InvariantCulture);
+    public override string Write(double value, Units units = Units.AsGiven) => TradeNumber.Write(value);
 
     /// <inheritdoc/>
     public override Figure? FigureOf(object value, Units units) => new((double)value, null);

@@ -141,7 +141,7 @@ public sealed class QuantityForm<T> : TextForm<T>
         {
             var exact = value.Value;
             if (unit.Fractions && (exact.IsDecimal ? FractionText.Exactly((decimal)exact, FractionsOfInches) : FractionText.Exactly(Kept((double)exact), FractionsOfInches)) is { } fraction) return fraction;
-            if (units == Units.AsGiven) return exact.IsDecimal ? ((decimal)exact).ToString("0.#############################", CultureInfo.InvariantCulture) : Kept((double)exact).ToString("R", CultureInfo.InvariantCulture);
+            if (units == Units.AsGiven) return exact.IsDecimal ? ((decimal)exact).ToString("0.#############################", CultureInfo.InvariantCulture) : TradeNumber.Write(Kept((double)exact));
         }
 
         return Math.Round(value.As(unit.Unit), unit.Digits).ToString("0.######", CultureInfo.InvariantCulture);

@@ -16,6 +16,15 @@ public readonly record struct TradeNumber(double Double, decimal Decimal)
     /// <summary>A decimal holds 28 digits behind its point, and a third of a horsepower needs them all to read back.</summary>
     private const int MostDigitsBehindPoint = 28;
 
+    /// <summary>To the last bit, and without an exponent, which nobody writes: 0.0000685, not 6.85E-05.</summary>
+    public static string Write(double number)
+    {
+        var shortest = number.ToString("R", CultureInfo.InvariantCulture);
+        return shortest.Contains('E', StringComparison.Ordinal) && decimal.TryParse(shortest, NumberStyles.Float, CultureInfo.InvariantCulture, out var exact)
+            ? exact.ToString("0.#############################", CultureInfo.InvariantCulture)
+            : shortest;
+    }
+
     /// <summary>Reads a number at the start of a text.</summary>
     /// <param name="text">The text; reading starts at its first character.</param>
     /// <param name="fractions">Whether 1/4 is a quarter (horsepower, inches) rather than two figures.</param>

@@ -54,6 +54,14 @@ public sealed class TextRoundTripTests
             });
         });
 
+    [Fact]
+    public void A_small_number_is_written_without_an_exponent()
+    {
+        var degrees = Temperature.FromDegreesFahrenheit(0.0000685);
+        QuantityForms.Temperature.Write(degrees).ShouldBe("0.0000685 °F");
+        QuantityForms.Temperature.Read("0.0000685 °F").Value.ShouldBe(degrees);
+    }
+
     [Property]
     public Property Any_double_in_range_reads_back_to_the_last_bit() => Prop.ForAll(
         ArbMap.Default.ArbFor<NormalFloat>(),
