@@ -30,7 +30,7 @@ internal static class LoadCommand
         try
         {
             await File.WriteAllTextAsync(file, JsonSerializer.Serialize(request), stop);
-            using var process = Pinned.Start(core, Environment.ProcessPath!, Name, service.ToString(), file, FormattableString.Invariant($"{connections}"), FormattableString.Invariant($"{seconds}"), FormattableString.Invariant($"{least}"));
+            using var process = Pinned.Start(core, Path.Combine(AppContext.BaseDirectory, "PartsMatch.Benchmarks"), Name, service.ToString(), file, FormattableString.Invariant($"{connections}"), FormattableString.Invariant($"{seconds}"), FormattableString.Invariant($"{least}"));
             var (output, errors) = (process.StandardOutput.ReadToEndAsync(stop), process.StandardError.ReadToEndAsync(stop));
             await process.WaitForExitAsync(stop);
             return process.ExitCode == 0 ? JsonSerializer.Deserialize<LoadResult>(await output)! : throw new InvalidOperationException($"The load could not be run. {await errors}");
