@@ -31,7 +31,7 @@ public sealed class SeedCatalogueTests : IDisposable
     {
         var seed = SeedCatalogue.Read(folder: null);
         foreach (var family in Families.All) seed.Parts.ShouldContain(part => part.Kind == family.Kind);
-        // As many as the demo data is meant to have (issue 3, point 10).
+        // As many as the demo data is meant to have.
         seed.Parts.Count(part => part.Kind == "motor").ShouldBe(3000);
         seed.Parts.Count(part => part.Kind == "capacitor").ShouldBe(200);
         var numbers = seed.Parts.Select(part => Store.PartNumber.Key(part.Number)).ToHashSet();

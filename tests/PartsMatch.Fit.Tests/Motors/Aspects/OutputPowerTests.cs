@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Tests.Motors.Aspects;
 [Trait("Source", "motor.outputPower")]
 public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
 {
-    /// <summary>The plate of issue 3, point 4.</summary>
+    /// <summary>A plate of two speeds, whose smaller power counts as well.</summary>
     private const string TwoSpeeds = "power=3/4-1/3 hp; speed=1725/1140 rpm; voltage=230 V; fullLoadAmps=5.4/2.8 A";
 
     [Theory]
