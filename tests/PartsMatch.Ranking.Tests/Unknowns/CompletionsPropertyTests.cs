@@ -35,10 +35,10 @@ public sealed class CompletionsPropertyTests
     [Fact]
     public void Most_of_the_needs_asked_here_are_open_and_many_pass_some_completions_only()
     {
-        var asked = Asked.Sample(60).Select(one => (one.Family, one.Parts, one.Need, one.Weights, Completions: KnownMachines.Of(one.Family, one.Parts).Complete(one.Need))).ToList();
+        var asked = Asked.Sample(600).Select(one => (one.Family, one.Parts, one.Need, one.Weights, Completions: KnownMachines.Of(one.Family, one.Parts).Complete(one.Need))).ToList();
 
-        asked.Count(one => !one.Completions.IsNone).ShouldBeGreaterThan(30);
-        asked.Where(one => !one.Completions.IsNone).Count(one => one.Parts.Any(part => Ranker.Explain(one.Family, one.Weights, one.Need, one.Completions, part.Spec).Likelihood?.Percent is > 1 and < 60)).ShouldBeGreaterThan(10);
+        asked.Count(one => !one.Completions.IsNone).ShouldBeGreaterThan(300);
+        asked.Where(one => !one.Completions.IsNone).Count(one => one.Parts.Any(part => Ranker.Explain(one.Family, one.Weights, one.Need, one.Completions, part.Spec).Likelihood?.Percent is > 1 and < 60)).ShouldBeGreaterThan(100);
     }
 
     [Property(MaxTest = 40)]
