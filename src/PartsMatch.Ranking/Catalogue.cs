@@ -23,12 +23,11 @@ public sealed class Catalogue
     private readonly Column<PartState> states;
     private readonly Column<StockCell> stock;
 
-    /// <summary>By place: what is offered there, roughly (<see cref="OfferKey.Rough"/>); 0 where the row is out of date.</summary>
-    private readonly Column<uint> offers;
+    private readonly RoughOffers offers;
 
     private readonly int outOfDate;
 
-    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, Column<uint> offers, int outOfDate)
+    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, RoughOffers offers, int outOfDate)
     {
         (Family, this.numbers, Facets) = (family, numbers, facets);
         (Rows, Tail, this.states, this.stock, this.offers, this.outOfDate) = (rows, tail, states, stock, offers, outOfDate);
@@ -77,7 +76,7 @@ public sealed class Catalogue
 
         var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
         if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
-        return new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, Offers(states, stock), outOfDate), asOf);
+        return new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, RoughOffers.Of(states, stock), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>
@@ -119,7 +118,7 @@ public sealed class Catalogue
         }
 
         var now = states.With(became);
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, OffersWith(became.Keys, now, stock), gone);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
@@ -128,7 +127,7 @@ public sealed class Catalogue
     {
         List<KeyValuePair<int, StockCell>> known = [.. lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart)];
         var now = stock.With(known);
-        return new(Family, numbers, Facets, Rows, Tail, states, now, OffersWith(known.Select(line => line.Key), states, now), outOfDate);
+        return new(Family, numbers, Facets, Rows, Tail, states, now, offers.With(known.Select(line => line.Key), states, states, now), outOfDate);
     }
 
     /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
@@ -144,7 +143,7 @@ public sealed class Catalogue
         });
         var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
         var now = states.With(placed.ToArray());
-        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, now, stock, Offers(now, stock), outOfDate: 0);
+        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, now, stock, RoughOffers.Of(now, stock), outOfDate: 0);
     }
 
     /// <summary>
@@ -166,7 +165,7 @@ public sealed class Catalogue
         }
 
         var caughtUp = states.With(became);
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, Offers(caughtUp, now.stock), gone);
+        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, RoughOffers.Of(caughtUp, now.stock), gone);
     }
 
     /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
@@ -202,7 +201,7 @@ public sealed class Catalogue
     internal OfferKey OfferAt(int place)
     {
         var part = PartAt(place);
-        return new(SupplyOf(states[part], stock[part]), stock[part].Price, numbers[part]);
+        return new(RoughOffers.SupplyOf(states[part], stock[part]), stock[part].Price, numbers[part]);
     }
 
     internal Stock StockOf(string number)
@@ -221,27 +220,6 @@ public sealed class Catalogue
     internal int CodeAt(int place, int aspect) => place < Rows.Count ? Rows.CodeOf(place, aspect) : Tail.All[place - Rows.Count].Codes[aspect];
 
     private static bool[] IsDeciding(Family family) => [.. family.Aspects.Select(aspect => aspect.IsDeciding)];
-
-    private static Supply SupplyOf(PartState state, StockCell stock) => OfferKey.SupplyOf(state.Standing == Standing.Made, stock.OnHand);
-
-    private static uint Rough(PartState state, StockCell stock) => OfferKey.Rough(SupplyOf(state, stock), stock.Price);
-
-    /// <summary>What is offered in every place.</summary>
-    private static Column<uint> Offers(Column<PartState> states, Column<StockCell> stock) => Column<uint>.Empty.With(
-        [.. Enumerable.Range(0, states.Count).Where(part => states[part].IsOffered).Select(part => KeyValuePair.Create(states[part].Place, Rough(states[part], stock[part])))]);
-
-    /// <summary>The same where some parts came, went or changed.</summary>
-    private Column<uint> OffersWith(IEnumerable<int> changed, Column<PartState> states, Column<StockCell> stock)
-    {
-        List<KeyValuePair<int, uint>> offered = [];
-        foreach (var part in changed)
-        {
-            if (StateOf(part).IsOffered) offered.Add(KeyValuePair.Create(StateOf(part).Place, 0u));
-            if (states[part].IsOffered) offered.Add(KeyValuePair.Create(states[part].Place, Rough(states[part], stock[part])));
-        }
-
-        return offers.With(offered);
-    }
 
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
@@ -271,13 +249,6 @@ public sealed class Catalogue
         TailRows.Empty,
         Column<PartState>.Empty,
         Column<StockCell>.Empty,
-        Column<uint>.Empty,
+        RoughOffers.None,
         outOfDate: 0);
 }
-
-/// <summary>How large a snapshot is.</summary>
-/// <param name="Sorted">Sorted rows.</param>
-/// <param name="Tail">Rows that came since.</param>
-/// <param name="RowBytes">Bytes held for the sorted rows: codes, order and marks, without numbers, stock and facets.</param>
-/// <param name="Facets">Distinct facets of every aspect, in the family's order.</param>
-public sealed record CatalogueFigures(int Sorted, int Tail, long RowBytes, IReadOnlyList<int> Facets);

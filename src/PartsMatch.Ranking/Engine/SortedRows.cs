@@ -34,7 +34,7 @@ internal sealed class SortedRows
     {
         (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
-        (this.checkingFrom, stride) = (checkingFrom, Stride(slots));
+        (this.checkingFrom, stride) = (checkingFrom, RowSorting.Stride(slots));
         trunk = Trunk();
     }
 
@@ -60,27 +60,11 @@ internal sealed class SortedRows
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
         int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect])];
-        var order = Order(parts.Length, ordered, facets, tell);
-        var lying = Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
-        var width = Stride(lying);
-        var packed = new ushort[(long)width * parts.Length];
-        Parallel.For(0, ordered.Length, () => new int[parts.Length], Pack, _ => { });
+        var order = RowSorting.Order(parts.Length, ordered, facets, tell);
+        var lying = RowSorting.Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
+        var packed = RowSorting.Packed(order, ordered, lying, tell);
         var fewFacets = ordered.Where(aspect => facets[aspect] <= few).ToList();
-        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, Sharing(packed, lying, parts.Length));
-
-        int[] Pack(int depth, ParallelLoopState state, int[] codes)
-        {
-            var (slot, isWide) = lying[depth];
-            tell(ordered[depth], codes);
-            for (var (row, at) = (0, (long)slot); row < order.Length; row++, at += width)
-            {
-                var code = codes[order[row]];
-                packed[at] = (ushort)code;
-                if (isWide) packed[at + 1] = (ushort)(code >> 16);
-            }
-
-            return codes;
-        }
+        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, RowSorting.Sharing(packed, lying, parts.Length));
     }
 
     /// <summary>The rows that were written: to be made only once it is known that nothing of them was damaged, since more follows from them.</summary>
@@ -91,7 +75,7 @@ internal sealed class SortedRows
         var (checkingFrom, costlyFrom) = ((int)from.NextFigure(), (int)from.NextFigure());
         var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
         var (read, packed, sharing) = (from.Next<int>(), from.Next<ushort>(), from.Next<byte>());
-        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, Slots([.. ordered.Select(one => one.IsWide)]), sharing);
+        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, RowSorting.Slots([.. ordered.Select(one => one.IsWide)]), sharing);
     }
 
     /// <summary>Adds them to what is written, in the order in which they stand.</summary>
@@ -158,21 +142,6 @@ internal sealed class SortedRows
 
         return looked;
     }
-
-    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
-    private static (int Slot, bool IsWide)[] Slots(bool[] areWide)
-    {
-        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
-        foreach (var (depth, isWide) in areWide.Index())
-        {
-            lying[depth] = (next, isWide);
-            next += isWide ? 2 : 1;
-        }
-
-        return lying;
-    }
-
-    private static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
 
     /// <summary>Walks over a row and those after it that begin with the same facets.</summary>
     private int WalkRows<TWalk>(ref TWalk walk, int from, int entered)
@@ -243,38 +212,6 @@ internal sealed class SortedRows
         }
 
         return levels;
-    }
-
-    /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
-    private static byte[] Sharing(ushort[] packed, (int Slot, bool IsWide)[] lying, int rows)
-    {
-        var (sharing, width) = (new byte[rows], Stride(lying));
-        byte[] whole = [.. Enumerable.Range(0, width + 1).Select(alike => (byte)lying.Count(one => one.Slot + (one.IsWide ? 2 : 1) <= alike))];
-        for (var row = 1; row < rows; row++)
-        {
-            var two = packed.AsSpan((row - 1) * width, 2 * width);
-            sharing[row] = whole[two[..width].CommonPrefixLength(two[width..])];
-        }
-
-        return sharing;
-    }
-
-    /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
-    private static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Action<int, int[]> tell)
-    {
-        int[] order = [.. Enumerable.Range(0, count)];
-        var (sorted, codes) = (new int[count], new int[count]);
-        foreach (var aspect in aspects.Reverse())
-        {
-            tell(aspect, codes);
-            var next = new int[facets[aspect] + 1];
-            foreach (var code in codes) next[code + 1]++;
-            for (var code = 1; code < next.Length; code++) next[code] += next[code - 1];
-            foreach (var row in order) sorted[next[codes[row]]++] = row;
-            (order, sorted) = (sorted, order);
-        }
-
-        return order;
     }
 
     /// <summary>All prefixes of one length, in order.</summary>
