@@ -24,7 +24,7 @@ internal static class StartedService
     public static async Task<Run> RunAsync(string executable, string folder, CancellationToken stop)
     {
         var start = Stopwatch.GetTimestamp();
-        using var process = Process.Start(new ProcessStartInfo(executable, ["--data", folder, "--urls", "http://127.0.0.1:0"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(executable, ["--data", folder, "--urls", "http://127.0.0.1:0"]) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false })!;
         // Nobody reads what it logs; full, its pipe would stop it.
         _ = process.StandardError.ReadToEndAsync(stop);
         var address = await AddressAsync(process, stop);
