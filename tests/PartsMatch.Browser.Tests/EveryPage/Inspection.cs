@@ -20,7 +20,7 @@ public sealed record Inspection(
     string Title,
     IReadOnlyDictionary<string, int> Landmarks,
     IReadOnlyList<int> HeadingLevels,
-    IReadOnlyList<(string Path, int Bytes)> Weights,
+    IReadOnlyList<Weight> Weights,
     int Picture,
     IReadOnlyList<string> Unlabelled,
     IReadOnlyList<string> WrongIds,
@@ -45,8 +45,7 @@ public sealed record Inspection(
     public static async Task<Inspection> OfAsync(Visitor visitor, SitePage asked, Look look)
     {
         var page = visitor.Page;
-        List<(string, int)> weights = [];
-        foreach (var response in visitor.Responses) weights.Add((new Uri(response.Url).AbsolutePath, (await response.Request.SizesAsync()).ResponseBodySize));
+        var weights = await page.EvaluateAsync<Weight[]>(PageScripts.Weights);
         var picture = await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{asked.Name}-{look.Name}.png"), FullPage = true });
         var landmarks = new Dictionary<string, int>
         {
@@ -77,4 +76,12 @@ public sealed record Inspection(
         if (width != look.Width) await page.SetViewportSizeAsync(look.Width, look.Height);
         return found.Select(one => FormattableString.Invariant($"at {width} px: {one}"));
     }
+}
+
+/// <summary>What one thing that a page asked for weighs over the wire, in bytes, without its headers.</summary>
+public sealed record Weight
+{
+    public string Path { get; set; } = string.Empty;
+
+    public int Bytes { get; set; }
 }

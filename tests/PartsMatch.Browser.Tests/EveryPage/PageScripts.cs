@@ -5,6 +5,12 @@ internal static class PageScripts
 {
     public const string HeadingLevels = "() => [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map(one => Number(one.tagName[1]))";
 
+    /// <summary>Of the page and all that it asked for, as they came over the wire, packed (Resource Timing, W3C).</summary>
+    public const string Weights = """
+        () => [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]
+          .map(one => ({ path: new URL(one.name).pathname, bytes: one.encodedBodySize }))
+        """;
+
     public const string Unlabelled = """
         () => [...document.querySelectorAll('input:not([type=hidden]), select, textarea')]
           .filter(one => ![...one.labels].some(label => label.checkVisibility() && label.innerText.trim() !== ''))

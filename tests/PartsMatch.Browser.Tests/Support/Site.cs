@@ -11,12 +11,19 @@ namespace PartsMatch.Browser.Tests.Support;
 /// <summary>The whole service as its program runs it, on a free port and the demo catalogue, and one browser that visits it: made once for all tests, which only read.</summary>
 public class Site : IAsyncLifetime
 {
+    /// <summary>A visit takes seconds, and on two busy cores ten times as many. Some questions to a browser have no limit of their own: one that is never answered is told of, and the run goes on.</summary>
+    private static readonly TimeSpan LongestVisit = TimeSpan.FromMinutes(3);
+
+    /// <summary>After so many visits that did not end there is no use in waiting for more.</summary>
+    private const int MostUnended = 3;
+
     private readonly TestFolder _data = new();
     private readonly ConcurrentDictionary<(string Page, string Look), Lazy<Task<Inspection>>> _inspections = [];
     private RunningService _service = null!;
     private IPlaywright _playwright = null!;
     private IBrowser _browser = null!;
     private string? _signedIn;
+    private int _unended;
 
     public Uri Origin { get; private set; } = null!;
 
@@ -60,6 +67,19 @@ public class Site : IAsyncLifetime
 
     private async Task VisitAsync(Look look, bool hasKey, Func<Visitor, Task> visit)
     {
+        Volatile.Read(ref _unended).ShouldBeLessThan(MostUnended, "visits that never ended");
+        var visiting = VisitToItsEndAsync(look, hasKey, visit);
+        if (await Task.WhenAny(visiting, Task.Delay(LongestVisit)) != visiting)
+        {
+            Interlocked.Increment(ref _unended);
+            throw new TimeoutException($"A visit ({look.Name}) did not end within {LongestVisit}.");
+        }
+
+        await visiting;
+    }
+
+    private async Task VisitToItsEndAsync(Look look, bool hasKey, Func<Visitor, Task> visit)
+    {
         await using var context = await _browser.NewContextAsync(new()
         {
             BaseURL = Origin.ToString(),
@@ -85,7 +105,7 @@ public class Site : IAsyncLifetime
     public virtual async ValueTask DisposeAsync()
     {
         GC.SuppressFinalize(this);
-        if (_browser is not null) await _browser.DisposeAsync();
+        if (_browser is not null) await _browser.DisposeAsync().AsTask().WaitAsync(LongestVisit);
         _playwright?.Dispose();
         if (_service is not null) await _service.DisposeAsync();
         _data.Dispose();

@@ -6,8 +6,7 @@ namespace PartsMatch.Browser.Tests.Support;
 public sealed class Visitor
 {
     private readonly ConcurrentQueue<string> _wrong = [];
-    private readonly ConcurrentQueue<IResponse> _responses = [];
-    private readonly HashSet<int> _expected = [];
+    private readonly ConcurrentDictionary<int, int> _expected = [];
 
     public Visitor(IPage page, Uri origin)
     {
@@ -15,7 +14,7 @@ public sealed class Visitor
         page.Console += (_, message) =>
         {
             // A content policy that was broken is told of here too. A page with complaints answers 422, which the browser tells as an error.
-            if (message.Type is "error" or "warning" && !_expected.Any(status => message.Text.Contains($"status of {status}", StringComparison.Ordinal))) _wrong.Enqueue($"console {message.Type}: {message.Text}");
+            if (message.Type is "error" or "warning" && !_expected.Keys.Any(status => message.Text.Contains($"status of {status}", StringComparison.Ordinal))) _wrong.Enqueue($"console {message.Type}: {message.Text}");
         };
         page.PageError += (_, error) => _wrong.Enqueue($"script error: {error}");
         page.RequestFailed += (_, request) => _wrong.Enqueue($"{request.Method} {request.Url} failed: {request.Failure}");
@@ -25,15 +24,11 @@ public sealed class Visitor
         };
         page.Response += (_, response) =>
         {
-            _responses.Enqueue(response);
-            if (response.Status >= 400 && !_expected.Contains(response.Status)) _wrong.Enqueue($"{response.Request.Method} {response.Url} answered {response.Status}");
+            if (response.Status >= 400 && !_expected.ContainsKey(response.Status)) _wrong.Enqueue($"{response.Request.Method} {response.Url} answered {response.Status}");
         };
     }
 
     public IPage Page { get; }
-
-    /// <summary>Everything that was answered to this visitor.</summary>
-    public IEnumerable<IResponse> Responses => _responses;
 
     /// <summary>Goes to an address as if it were typed or followed from a message.</summary>
     public async Task<IResponse> GoAsync(string address, int status = 200)
@@ -45,7 +40,7 @@ public sealed class Visitor
     }
 
     /// <summary>What follows may be answered with this status.</summary>
-    public void Expect(int status) => _expected.Add(status);
+    public void Expect(int status) => _expected.TryAdd(status, status);
 
     public Task PressAsync(string button) => Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
 

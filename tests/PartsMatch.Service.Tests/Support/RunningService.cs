@@ -8,6 +8,9 @@ internal sealed class RunningService : IAsyncDisposable
     /// <summary>Seconds on a machine of its own; all test projects at once on two cores take their time.</summary>
     private static readonly TimeSpan LongestStart = TimeSpan.FromMinutes(5);
 
+    /// <summary>Requests that go on are given half a minute by the host.</summary>
+    private static readonly TimeSpan LongestStop = TimeSpan.FromMinutes(3);
+
     private readonly CancellationTokenSource _stop = new();
     private readonly Told _told = new();
     private Task<int> _running = null!;
@@ -29,7 +32,7 @@ internal sealed class RunningService : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await _stop.CancelAsync();
-        (await _running).ShouldBe(ExitCode.Success);
+        (await _running.WaitAsync(LongestStop)).ShouldBe(ExitCode.Success);
         _stop.Dispose();
     }
 
