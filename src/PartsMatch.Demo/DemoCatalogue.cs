@@ -15,15 +15,19 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
     /// <summary>Everything follows from it.</summary>
     public const int Seed = 31_415;
 
-    /// <summary>To add a family: its folder, and a line at the end, so that the others stay as they are.</summary>
-    private static readonly FamilyCatalogue[] All = [new MotorCatalogue(), new CapacitorCatalogue()];
+    /// <summary>To add a family: its folder, and a line at the end: makers number their parts in this order.</summary>
+    private static readonly FamilyCatalogue[] All =
+    [
+        new MotorCatalogue(),
+        new CapacitorCatalogue(),
+    ];
 
     /// <summary>Makes it, the same every time.</summary>
     public static DemoCatalogue Make()
     {
         var numbers = new PartNumbers();
-        var families = All.Select((family, at) => new FamilyParts(family, family.Make(numbers, Seed + at))).ToList();
-        var supersessions = families.SelectMany((family, at) => Supersession.Among(family.Parts, new Draw(Seed + 1000 + at)));
+        var families = All.Select(family => new FamilyParts(family, family.Make(numbers, Seed + family.SeedOffset))).ToList();
+        var supersessions = families.SelectMany(family => Supersession.Among(family.Parts, new Draw(Seed + 1000 + family.Family.SeedOffset)));
         return new(families, [.. supersessions.OrderBy(each => each.Number, StringComparer.Ordinal)]);
     }
 

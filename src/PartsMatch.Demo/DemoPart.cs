@@ -27,6 +27,12 @@ public abstract class FamilyCatalogue
     /// <summary>The fields of its spec.</summary>
     public abstract Shape Shape { get; }
 
+    /// <summary>What is added to the catalogue's seed for this family: its own, so that one more family leaves the others as they are.</summary>
+    public abstract int SeedOffset { get; }
+
+    /// <summary>How its parts are drawn, in a paragraph of the page beside the files.</summary>
+    public abstract string HowDrawn { get; }
+
     /// <summary>Makes the parts, the same every time.</summary>
     public abstract IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed);
 }

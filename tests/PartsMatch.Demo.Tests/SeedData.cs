@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsvHelper;
+using PartsMatch.Fit;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
@@ -30,6 +31,9 @@ public static class SeedData
     public static IReadOnlyList<SeedPart<MotorSpec>> Motors { get; } = Parts<MotorSpec>("motors.csv");
 
     public static IReadOnlyList<SeedPart<CapacitorSpec>> Capacitors { get; } = Parts<CapacitorSpec>("capacitors.csv");
+
+    /// <summary>The rows of every family's table, by kind.</summary>
+    public static ILookup<string, SeedRow> ByKind { get; } = Families.All.SelectMany(family => Table($"{family.Kind}s.csv").Select(row => (family.Kind, Row: row))).ToLookup(one => one.Kind, one => one.Row);
 
     public static IReadOnlyList<SeedRow> Table(string file)
     {

@@ -12,6 +12,10 @@ public sealed class CapacitorCatalogue : FamilyCatalogue
 
     public override Shape Shape => Shape<CapacitorSpec>.Of;
 
+    public override int SeedOffset => 1;
+
+    public override string HowDrawn => "Capacitors are drawn by line (single and two-section run capacitors, round and oval, and a few start capacitors): the usual sizes, a can that grows with µF and the square of the volts.";
+
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);

@@ -19,6 +19,13 @@ public sealed class MotorCatalogue : FamilyCatalogue
 
     public override Shape Shape => Shape<MotorSpec>.Of;
 
+    public override int SeedOffset => 0;
+
+    public override string HowDrawn => """
+        Motors are drawn line by line (condenser fans, shaded pole, unit-bearing, direct and belt blowers, three-phase on NEMA and IEC frames ...). What belongs together is drawn together: a frame brings its shaft and face from NEMA MG 1 or IEC 60072-1,
+        amps follow from power, volts, and the type's published efficiency and power factor bands, code letters from locked-rotor amps, run capacitors and bodies from power. Several makers offer most designs, each with its own amps, lengths, bearings and price.
+        """;
+
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);

@@ -18,8 +18,8 @@ public static class SeedReadme
 
         writes these files, with the same bytes every time (seed {DemoCatalogue.Seed}). A test makes them again and compares. Change the generator, not the files.
 
-        Motors are drawn line by line (condenser fans, shaded pole, unit-bearing, direct and belt blowers, three-phase on NEMA and IEC frames ...). What belongs together is drawn together: a frame brings its shaft and face from NEMA MG 1 or IEC 60072-1,
-        amps follow from power, volts, and the type's published efficiency and power factor bands, code letters from locked-rotor amps, run capacitors and bodies from power. Several makers offer most designs, each with its own amps, lengths, bearings and price.
+        {string.Join("\n\n", catalogue.Families.Select(family => family.Family.HowDrawn))}
+
         The generator knows nothing of the rules that judge the parts.
 
         ## Files
