@@ -26,11 +26,12 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
 {
     private readonly SaturationCurve? bubble;
     private readonly SaturationCurve? dew;
+    private readonly SaturatedStates? states;
 
-    internal Refrigerant(string name, string safetyClass, IReadOnlyList<string> alsoCalled, Source classSource, SaturationCurve? bubble, SaturationCurve? dew)
+    internal Refrigerant(string name, string safetyClass, IReadOnlyList<string> alsoCalled, Source classSource, SaturationCurve? bubble, SaturationCurve? dew, SaturatedStates? states)
     {
         (Name, SafetyClass, AlsoCalled, ClassSource) = (name, safetyClass, alsoCalled, classSource);
-        (this.bubble, this.dew) = (bubble, dew);
+        (this.bubble, this.dew, this.states) = (bubble, dew, states);
     }
 
     /// <inheritdoc/>
@@ -62,6 +63,28 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
 
     /// <summary>The highest temperature that both of its equations hold for; null without any.</summary>
     public Temperature? MostTemperature => bubble is null || dew is null ? null : Temperature.FromKelvins(Math.Min(bubble.MostKelvin, dew.MostKelvin));
+
+    /// <summary>Where its critical point lies, as its equations take it: the pressure at which they end, absolute; null without any.</summary>
+    public Pressure? CriticalPressure => bubble is null ? null : Pressure.FromPascals(bubble.ReducingPascal);
+
+    /// <summary>Whether density and enthalpy, and so the flow that a load asks for, can be computed here.</summary>
+    public bool HasStates => states is not null;
+
+    /// <summary>Density of liquid on the bubble line, kg/m³, −40 to 60 °C; null without tables or outside them.</summary>
+    /// <param name="celsius">Its temperature, °C.</param>
+    public double? LiquidDensity(double celsius) => states?.LiquidDensity(celsius);
+
+    /// <summary>Density of vapour on the dew line, kg/m³, −40 to 60 °C; null without tables or outside them.</summary>
+    /// <param name="celsius">Its temperature, °C.</param>
+    public double? VapourDensity(double celsius) => states?.VapourDensity(celsius);
+
+    /// <summary>Enthalpy of liquid on the bubble line, kJ/kg (200 at 0 °C), −40 to 60 °C; null without tables or outside them.</summary>
+    /// <param name="celsius">Its temperature, °C.</param>
+    public double? LiquidEnthalpy(double celsius) => states?.LiquidEnthalpy(celsius);
+
+    /// <summary>Enthalpy of vapour on the dew line, kJ/kg (200 for liquid at 0 °C), −40 to 60 °C; null without tables or outside them.</summary>
+    /// <param name="celsius">Its temperature, °C.</param>
+    public double? VapourEnthalpy(double celsius) => states?.VapourEnthalpy(celsius);
 
     /// <summary>Absolute pressure at which liquid of a temperature begins to boil; null outside the range.</summary>
     public Pressure? BubblePressure(Temperature temperature) => PressureOn(bubble, temperature);

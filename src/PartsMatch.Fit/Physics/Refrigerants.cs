@@ -21,6 +21,7 @@ public static class Refrigerants
     private static List<Refrigerant> Load()
     {
         var curves = PublishedTable.Read("refrigerants").ToDictionary(row => (row.Text("refrigerant"), row.Text("curve")), row => new SaturationCurve(row));
+        var states = SaturatedStates.Load();
         return [.. PublishedTable.Read("refrigerant-classes").Select(row =>
         {
             var name = row.Text("refrigerant");
@@ -31,7 +32,8 @@ public static class Refrigerants
                 row.Text("also").Split(';', StringSplitOptions.RemoveEmptyEntries),
                 row.Source,
                 pure ?? curves.GetValueOrDefault((name, "bubble")),
-                pure ?? curves.GetValueOrDefault((name, "dew")));
+                pure ?? curves.GetValueOrDefault((name, "dew")),
+                states.GetValueOrDefault(name));
         })];
     }
 }

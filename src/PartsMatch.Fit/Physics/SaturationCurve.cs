@@ -14,7 +14,6 @@ internal sealed class SaturationCurve
     private const double HighestReducedTemperature = 0.999;
 
     private readonly double reducingKelvin;
-    private readonly double reducingPascal;
     private readonly (double Factor, double Exponent)[] terms;
     private readonly double leastPascal;
     private readonly double mostPascal;
@@ -23,7 +22,7 @@ internal sealed class SaturationCurve
     public SaturationCurve(PublishedRow row)
     {
         reducingKelvin = row.Needed("t_r_K");
-        reducingPascal = row.Needed("p_r_Pa");
+        ReducingPascal = row.Needed("p_r_Pa");
         terms = [.. Enumerable.Range(1, 6)
             .Select(index => (Factor: row.Number(FormattableString.Invariant($"n{index}")), Exponent: row.Number(FormattableString.Invariant($"t{index}"))))
             .Where(term => term.Factor is not null)
@@ -40,6 +39,9 @@ internal sealed class SaturationCurve
 
     /// <summary>Highest temperature of the range, K.</summary>
     public double MostKelvin { get; }
+
+    /// <summary>The pressure that the equation is reduced by, Pa: the critical one, or for a blend the one at which its lines meet.</summary>
+    public double ReducingPascal { get; }
 
     /// <summary>Who published the equation, or what it was fitted to.</summary>
     public Source Source { get; }
@@ -67,6 +69,6 @@ internal sealed class SaturationCurve
     private double At(double kelvin)
     {
         var theta = 1 - (kelvin / reducingKelvin);
-        return reducingPascal * Math.Exp(reducingKelvin / kelvin * terms.Sum(term => term.Factor * Math.Pow(theta, term.Exponent)));
+        return ReducingPascal * Math.Exp(reducingKelvin / kelvin * terms.Sum(term => term.Factor * Math.Pow(theta, term.Exponent)));
     }
 }
