@@ -1,6 +1,7 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Trade;
+using PartsMatch.Demo.Valves.SolenoidValves;
 
 namespace PartsMatch.Demo;
 
@@ -20,6 +21,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
     [
         new MotorCatalogue(),
         new CapacitorCatalogue(),
+        new SolenoidValveCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

@@ -48,6 +48,6 @@ public static class SeedData
 
     public static IEnumerable<NamedText> Texts(SeedRow row) => row.Cells.Where(cell => !OfThePart.Contains(cell.Key)).Select(cell => new NamedText(cell.Key, cell.Value));
 
-    private static List<SeedPart<TSpec>> Parts<TSpec>(string file)
+    public static IReadOnlyList<SeedPart<TSpec>> Parts<TSpec>(string file)
         where TSpec : class, new() => [.. Table(file).Select(row => new SeedPart<TSpec>(row, Shape<TSpec>.Of.Read(Texts(row)).Record))];
 }

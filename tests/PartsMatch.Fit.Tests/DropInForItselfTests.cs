@@ -3,10 +3,12 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using PartsMatch.Fit.Capacitors;
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.SolenoidValves;
 
 namespace PartsMatch.Fit.Tests;
 
@@ -55,6 +57,13 @@ public sealed class DropInForItselfTests
         new("airMost", "50 °C"),
     ]);
 
+    [Fact]
+    public void Every_fully_specified_solenoid_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<SolenoidValveSpec>("solenoidValve", 200, IsFullySpecified, valve =>
+    [
+        new("refrigerant", valve.Refrigerants!.First(one => !one.IsFlammable || valve.Refrigerants!.All(other => other.IsFlammable)).Name),
+        .. valve.CoilCurrent == CoilCurrent.Alternating ? (NamedText[])[new("coilSupplyFrequency", "60 Hz")] : [],
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -74,6 +83,12 @@ public sealed class DropInForItselfTests
     /// <summary>Start capacitors and unprotected ones are never offered for running, not even for themselves.</summary>
     private static bool IsFullySpecified(CapacitorSpec capacitor) =>
         capacitor is { Rating.Volts: not null, Tolerance: not null, Frequency: not null, Duty: CapacitorDuty.Run, IsProtected: true, TemperatureMost: not null, Can: not null, Diameter: not null, Height: not null };
+
+    private static bool IsFullySpecified(SolenoidValveSpec valve) =>
+        valve is { NormalState: not null, Refrigerants: not null, FlowCoefficient: not null, LeastDifferential: not null, OpeningDifferential: not null, WorkingPressure: not null, Body: not null, Joint: not null, InletSize: not null }
+        && valve is { CoilVolts: not null, CoilPower: not null }
+        && (valve.CoilFrequency is not null || valve.CoilCurrent == CoilCurrent.Direct)
+        && !(valve.ListedForFlammable != true && valve.Refrigerants.All(one => one.IsFlammable));
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

@@ -74,7 +74,7 @@ internal static class Gaskets
     public static Family<GasketSpec, GasketSite, GasketReadings> Family(params IReadOnlyList<Aspect> aspects) => new("gasket", "gasket", new FamilyRules<GasketSpec, GasketSite, GasketReadings>
     {
         Aspects = aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()],
-        Vocabulary = new([], []),
+        Vocabulary = new([], []) { Example = "GASKET" },
 
         // As frame 48 implies a shaft: a thickness that is not given follows from a hardness of 9.
         Deduce = spec => (spec.Thickness is null && spec.Hardness == 9 ? spec with { Thickness = 9 } : spec, []),

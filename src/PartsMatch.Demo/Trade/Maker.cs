@@ -25,6 +25,9 @@ public enum Programme
 
     /// <summary>Capacitors.</summary>
     Capacitors = 32,
+
+    /// <summary>Refrigerant valves.</summary>
+    Valves = 64,
 }
 
 /// <summary>An invented maker.</summary>
@@ -55,6 +58,11 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Ebblegond", "EG##@-##", Programme.Fans | Programme.Frames | Programme.Electronic, MotorEnd.Lead, 1.02, 0.15),
         new("Gwimbarule", "G-##W##@", Programme.Capacitors, MotorEnd.Shaft, 1.00, 0.15),
         new("Hozzelpid", "HZ####@", Programme.Capacitors, MotorEnd.Shaft, 0.90, 0.18),
+        new("Dwovarric", "DW-##@##", Programme.Valves, MotorEnd.Shaft, 1.00, 0.14),
+        new("Clirstobe", "C#L-##@#", Programme.Valves, MotorEnd.Shaft, 1.12, 0.10),
+        new("Menquathe", "@#MQ###", Programme.Valves, MotorEnd.Shaft, 0.94, 0.18),
+        new("Strolvimb", "SV##-@##", Programme.Valves, MotorEnd.Shaft, 1.06, 0.16),
+        new("Pazzuquen", "P##.#@#", Programme.Valves, MotorEnd.Shaft, 0.90, 0.20),
     ];
 
     /// <summary>Those that make something.</summary>

@@ -7,14 +7,17 @@ namespace PartsMatch.Fit.Judging;
 /// <summary>A kind of part with its own spec and site, as edges see it. <see cref="Families.All"/> lists them.</summary>
 public abstract class Family
 {
-    private protected Family(string kind, string title, Shape spec, Shape site, Shape readings, IReadOnlyList<Aspect> aspects) =>
-        (Kind, Title, SpecShape, SiteShape, ReadingsShape, Aspects) = (kind, title, spec, site, readings, aspects);
+    private protected Family(string kind, string title, string plateExample, Shape spec, Shape site, Shape readings, IReadOnlyList<Aspect> aspects) =>
+        (Kind, Title, PlateExample, SpecShape, SiteShape, ReadingsShape, Aspects) = (kind, title, plateExample, spec, site, readings, aspects);
 
     /// <summary>Its name at every edge, in camel case: motor.</summary>
     public string Kind { get; }
 
     /// <summary>What a person calls one: "fan motor".</summary>
     public string Title { get; }
+
+    /// <summary>A plate of it as somebody types it.</summary>
+    public string PlateExample { get; }
 
     /// <summary>The fields of a plate or part.</summary>
     public Shape SpecShape { get; }
@@ -135,7 +138,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
-        : base(kind, title, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects)
+        : base(kind, title, rules.Vocabulary.Example, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects)
     {
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);

@@ -85,6 +85,9 @@ public sealed record PlateVague(string Field, string Value, params string[] Fine
 /// <param name="Words">Words that are values, besides those of the forms.</param>
 public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<PlateWord> Words)
 {
+    /// <summary>A plate of this family as somebody types it, with labels and units; it reads whole.</summary>
+    public required string Example { get; init; }
+
     /// <summary>Words of forms that count only beside their field's label: B, NONE. Words of one letter or digit, and words that two fields share, are so without being listed.</summary>
     public IReadOnlyList<string> OnlyAtLabel { get; init; } = [];
 

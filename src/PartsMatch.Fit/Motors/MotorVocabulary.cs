@@ -13,6 +13,7 @@ public static class MotorVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(MotorLabels.All, MotorWords.All)
     {
+        Example = "HP 1/4 RPM 1075 V 208-230 PH 1 ROT CCW LE",
         OnlyAtLabel = MotorWords.OnlyAtLabel,
         Strangers = MotorWords.Strangers,
         Fillers = MotorWords.Fillers,

@@ -7,9 +7,6 @@ namespace PartsMatch.Fit.Physics;
 /// </remarks>
 public static class ValveFlow
 {
-    /// <summary>Cv of a Kv of 1: US gallons a minute of water at 1 psi (IEC 60534-2-1; from the definitions of gallon and psi).</summary>
-    public const double CvPerKv = 1.1560992;
-
     /// <summary>Liquid pressure recovery of a globe-like valve, and so of a solenoid valve's seat (IEC 60534-2-1 typical values; taken where the maker gives none: practice).</summary>
     public const double UsualRecovery = 0.9;
 

@@ -73,4 +73,16 @@ public static class ReadingSources
 
     /// <summary>Added rise of an unbalanced winding.</summary>
     public static Source AddedRise { get; } = new("NEMA MG 1 14.36: added temperature rise of about 2 u² percent at u percent unbalance", SourceStatus.Memory);
+
+    /// <summary>What a coil's ohms tell.</summary>
+    public static Source ValveCoilOhms { get; } = new("A good coil has some ohms: none at all is a short, open is a break", SourceStatus.Practice);
+
+    /// <summary>Temperature across an open liquid valve.</summary>
+    public static Source ValveDropWhenOpen { get; } = new("An open liquid-line valve is as warm behind as before it: 3 °F (1.7 K) colder behind tells a throttled one", SourceStatus.Practice);
+
+    /// <summary>What a look and an ear tell.</summary>
+    public static Source ValveSigns { get; } = new("A valve that passes when shut has dirt or wear at its seat; a leak outward is mended or the valve replaced", SourceStatus.Practice);
+
+    /// <summary>Volts at a solenoid valve's coil.</summary>
+    public static Source ValveCoilVolts { get; } = new("UFGS 15652A, 2.21.3: a solenoid valve's coil works from 15 % under to 5 % over its marked volts; to 10 % over by practice", SourceStatus.Published);
 }

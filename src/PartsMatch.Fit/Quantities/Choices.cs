@@ -61,6 +61,9 @@ public sealed class ChoicesForm<T> : TextForm<Choices<T>>
     public override bool TakesSeveral => true;
 
     /// <inheritdoc/>
+    public override bool JoinsSeveral => true;
+
+    /// <inheritdoc/>
     public override IReadOnlyList<string> Words => one.Words;
 
     /// <inheritdoc/>

@@ -11,6 +11,7 @@ public static class ChosenUnits
         ["mm"] = (value, units) => QuantityForms.Length.FigureOf(Length.FromMillimeters(value), units),
         ["m"] = (value, units) => QuantityForms.Length.FigureOf(Length.FromMeters(value), units),
         ["W"] = (value, units) => QuantityForms.Power.FigureOf(Power.FromWatts(value), units),
+        ["kPa"] = (value, units) => PressureDifference.Form.FigureOf(new PressureDifference(Pressure.FromKilopascals(value)), units),
         ["K"] = (value, units) => QuantityForms.TemperatureDifference.FigureOf(TemperatureDelta.FromKelvins(value), units),
         ["°F"] = (value, units) => QuantityForms.TemperatureDifference.FigureOf(TemperatureDelta.FromDegreesFahrenheit(value), units),
     };

@@ -23,6 +23,18 @@ internal static class Rounded
     /// <summary>A frequency in Hz, to 0.01 Hz: mains are held to a few hundredths.</summary>
     public static double? Hertz(Frequency? frequency) => To(frequency?.Hertz, 2);
 
+    /// <summary>A pressure in kPa, as the gauge shows it or as a difference, to 0.1 kPa.</summary>
+    public static double? Kilopascal(Pressure? pressure) => To(pressure?.Kilopascals, 1);
+
+    /// <summary>A pressure difference in kPa, to 0.1 kPa.</summary>
+    public static double? Kilopascal(PressureDifference? difference) => Kilopascal(difference?.Value);
+
+    /// <summary>A flow coefficient as Kv, m³/h, to 0.001.</summary>
+    public static double? Kv(FlowCoefficient? coefficient) => To(coefficient?.Kv, 3);
+
+    /// <summary>An apparent power in VA, to 0.1 VA.</summary>
+    public static double? Voltamperes(ElectricApparentPower? power) => To(power?.Voltamperes, 1);
+
     /// <summary>A number with so many digits behind the point.</summary>
     public static double To(double value, int digits) => Math.Round(value + Nudge, digits);
 

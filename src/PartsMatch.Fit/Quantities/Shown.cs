@@ -42,6 +42,20 @@ internal readonly record struct ShownAltitude(double Metres)
     public override string ToString() => FormattableString.Invariant($"{Metres:0} m ({Metres / 0.3048:0} ft)");
 }
 
+/// <summary>A pressure or a difference of pressures in a sentence, in psi and kPa; formed only when the sentence is shown.</summary>
+/// <param name="Kilopascals">As a facet holds it.</param>
+internal readonly record struct ShownPressure(double Kilopascals)
+{
+    private const double KilopascalsAPsi = 6.894757;
+
+    /// <summary>300 psi (2068 kPa); under 20 psi with a digit behind the point.</summary>
+    public override string ToString()
+    {
+        var psi = Kilopascals / KilopascalsAPsi;
+        return Math.Abs(psi) < 20 ? FormattableString.Invariant($"{psi:0.#;−0.#;0} psi ({Kilopascals:0.#;−0.#;0} kPa)") : FormattableString.Invariant($"{psi:0;−0;0} psi ({Kilopascals:0;−0;0} kPa)");
+    }
+}
+
 /// <summary>A choice in a sentence, by its words; formed only when the sentence is shown.</summary>
 /// <typeparam name="T">The choices.</typeparam>
 /// <param name="Choice">The choice.</param>

@@ -23,6 +23,9 @@ public abstract class TextForm
     /// <summary>Whether several of the choices may stand together, with commas between.</summary>
     public virtual bool TakesSeveral => false;
 
+    /// <summary>Whether two texts for it do not disagree but are one with a comma between: several of a plate's words stand for one value.</summary>
+    public virtual bool JoinsSeveral => false;
+
     /// <summary>Every word or group of words that is a value by itself, as plates print it; empty for figures.</summary>
     public virtual IReadOnlyList<string> Words => [];
 

@@ -10,7 +10,7 @@ public static class TextForms
     {
         QuantityForms.Power, QuantityForms.Volts, QuantityForms.Amps, QuantityForms.Hertz, QuantityForms.Speed,
         QuantityForms.Capacitance, QuantityForms.Length, QuantityForms.Temperature, QuantityForms.Angle, QuantityForms.Percent,
-        QuantityForms.TemperatureDifference, QuantityForms.GaugePressure,
+        QuantityForms.TemperatureDifference, QuantityForms.GaugePressure, QuantityForms.Voltamperes,
         new MeasuredForm<ElectricPotential>(QuantityForms.MeteredVolts, "460/467/450 V"),
         new MeasuredForm<ElectricCurrent>(QuantityForms.MeteredAmps, "2.1/2.2/2.1 A"),
         new MeasuredForm<ElectricCapacitance>(QuantityForms.MeteredCapacitance, "4.9 µF"),

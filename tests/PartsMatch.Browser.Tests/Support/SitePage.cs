@@ -22,6 +22,7 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("replacements-nothing-fits", "/replacements?text=HP+5+RPM+1075+V+12+PH+3&site.volts=690&site.supplyPhase=single-phase"),
         new("replacements-unread", "/replacements?text=HP+1/4+RPM+1075+V+208-230+PH+1+HZ+60&site.volts=230"),
         new("replacements-capacitor", "/replacements?kind=capacitor&text=45/5+MFD+440+VAC"),
+        new("replacements-solenoidValve", FamilyJob.Named("solenoidValve").At("/replacements")),
         new("sheet", Job.At("/sheet", $"part={Job.FittingPart}"), HasOwnTitle: true),
         new("sheet-does-not-fit", Job.At("/sheet", $"part={Job.UnfitPart}"), HasOwnTitle: true),
         new("before", "/before", HasOwnTitle: true),

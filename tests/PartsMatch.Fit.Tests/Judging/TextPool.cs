@@ -1,6 +1,8 @@
 using FsCheck;
 using FsCheck.Fluent;
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -27,6 +29,14 @@ internal static class TextPool
         [typeof(FrameSize)] = ["42", "48", "48Y", "56", "56C", "143T", "IEC 63", "IEC 71"],
         [typeof(Turn)] = ["CW shaft end", "CCW shaft end", "CW lead end", "CW"],
         [typeof(IpCode)] = ["IP22", "IP44", "IP54"],
+        [typeof(Pressure)] = ["50 psi", "250 psi", "450 psi", "500 psi"],
+        [typeof(PressureDifference)] = ["0 psi", "1 psi", "2 psi", "200 psi", "300 psi"],
+        [typeof(FlowCoefficient)] = ["0.2 Kv", "0.8 Kv", "1 Cv", "5 Kv"],
+        [typeof(CoolingLoad)] = ["0.5 tons", "1 ton", "3 tons", "20 kW"],
+        [typeof(ElectricPotential)] = ["24 V", "120 V", "208 V", "230 V"],
+        [typeof(ElectricApparentPower)] = ["10 VA", "15 VA", "40 VA"],
+        [typeof(RefrigerantList)] = ["R-404A", "R-404A, R-507A", "R-22, R-134a, R-717", "R-290"],
+        [typeof(CoilOffers)] = ["24 V 50/60 Hz = QC-24", "24 V DC = QC-24D; 120 V 60 Hz = QC-120"],
         [typeof(int)] = ["1", "2", "3", "4", "6"],
         [typeof(double)] = ["0.8", "1", "1.15"],
         [typeof(Ratio)] = ["5 %", "6 %", "10 %", "65 %", "180 %"],

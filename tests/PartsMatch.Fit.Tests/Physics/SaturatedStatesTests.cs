@@ -2,12 +2,14 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Physics;
 
 /// <summary>
 /// Against refrigerants-duty.csv: computed from the full equations of state by a second program at 100 °F liquid and 40, 20 and −20 °F evaporating, none of which is a row of the table that is read between.
 /// </summary>
+[Trait("Source", "refrigerant-properties.csv")]
 public sealed class SaturatedStatesTests
 {
     public static TheoryData<string, double> Duties { get; } = [.. RefrigerantFacts.Read("duty").Select(row => (row.Refrigerant, row.Number("evaporating_t_F_dew")))];
@@ -38,7 +40,7 @@ public sealed class SaturatedStatesTests
         var density = fact.Number("liquid_density_kg_m3");
         ValveFlow.LiquidKv(flow, density, 2 * 6.894757).ShouldBe(fact.Number("Kv_for_1_ton_at_2_psi"), 0.002 * fact.Number("Kv_for_1_ton_at_2_psi"));
         ValveFlow.LiquidKv(flow, density, 4 * 6.894757).ShouldBe(fact.Number("Kv_for_1_ton_at_4_psi"), 0.002 * fact.Number("Kv_for_1_ton_at_4_psi"));
-        (ValveFlow.CvPerKv * ValveFlow.LiquidKv(flow, density, 2 * 6.894757)).ShouldBe(fact.Number("Cv_for_1_ton_at_2_psi"), 0.002 * fact.Number("Cv_for_1_ton_at_2_psi"));
+        (FlowCoefficient.CvPerKv * ValveFlow.LiquidKv(flow, density, 2 * 6.894757)).ShouldBe(fact.Number("Cv_for_1_ton_at_2_psi"), 0.002 * fact.Number("Cv_for_1_ton_at_2_psi"));
     }
 
     [Property]

@@ -1,5 +1,3 @@
-using PartsMatch.Fit.Quantities;
-
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A vocabulary and the forms of a shape's fields, put in order for reading; made once a family.</summary>
@@ -103,9 +101,6 @@ internal sealed class Lexicon
 
     /// <summary>The field of a name.</summary>
     public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");
-
-    /// <summary>Whether a field keeps several choices, so that two words for it do not disagree.</summary>
-    public static bool TakesSeveral(Field field) => field.Form.ValueType is { IsGenericType: true } type && type.GetGenericTypeDefinition() == typeof(Choices<>);
 
     private void AddLabel(PlateLabel label)
     {

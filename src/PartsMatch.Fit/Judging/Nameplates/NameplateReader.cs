@@ -25,15 +25,16 @@ public sealed class NameplateReader
     private const string WholeText = "plateText";
 
     private readonly Lexicon lexicon;
+    private readonly string example;
 
     /// <summary>A reader of the plates of one family.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary does not belong to the shape.</exception>
-    public NameplateReader(Shape shape, Vocabulary vocabulary) => lexicon = new(shape, vocabulary);
+    public NameplateReader(Shape shape, Vocabulary vocabulary) => (lexicon, example) = (new(shape, vocabulary), vocabulary.Example);
 
     /// <summary>Reads a plate's text; never throws.</summary>
     public PlateFindings Read(string text)
     {
-        if (string.IsNullOrWhiteSpace(text)) return Refused(ComplaintCode.Empty, string.Empty, "There is no text on the plate; type what it says, such as HP 1/4 RPM 1075 V 208-230.");
+        if (string.IsNullOrWhiteSpace(text)) return Refused(ComplaintCode.Empty, string.Empty, $"There is no text on the plate; type what it says, such as {example}.");
         if (text.Length > LongestText)
         {
             return Refused(ComplaintCode.TooLong, $"{text[..LongestQuote]}…", FormattableString.Invariant($"The text has {text.Length} characters; a plate's text may have {LongestText}."));
@@ -52,10 +53,10 @@ public sealed class NameplateReader
         return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 
-    private static Complaint NothingRead(string text)
+    private Complaint NothingRead(string text)
     {
         var given = text.Trim();
-        return new(ComplaintCode.NothingRead, WholeText, given.Length <= LongestQuote ? given : $"{given[..LongestQuote]}…", "Nothing on the plate could be read; type what it says, each figure with its label or unit, such as HP 1/4 RPM 1075 V 208-230.");
+        return new(ComplaintCode.NothingRead, WholeText, given.Length <= LongestQuote ? given : $"{given[..LongestQuote]}…", $"Nothing on the plate could be read; type what it says, each figure with its label or unit, such as {example}.");
     }
 
     private static PlateFindings Refused(string code, string given, string message) => new([], [], [], [new(code, WholeText, given, message)]);

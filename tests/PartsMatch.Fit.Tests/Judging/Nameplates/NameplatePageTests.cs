@@ -16,6 +16,11 @@ public sealed class NameplatePageTests
         PlatePage.All.Select(plate => plate.Title).ShouldBeUnique();
     }
 
+    /// <summary>It stands beside the box that it is typed into, and in what is answered to a text that says nothing.</summary>
+    [Fact]
+    public void The_example_of_every_family_reads_whole() =>
+        Families.All.ShouldAllBe(family => family.ReadNameplate(family.PlateExample).Fields.Count >= 3 && family.ReadNameplate(family.PlateExample).Leftovers.Count == 0 && family.ReadNameplate(family.PlateExample).Contradictions.Count == 0);
+
     [Theory]
     [MemberData(nameof(Titles))]
     public void A_plate_reads_as_the_page_says(string title)

@@ -1,0 +1,40 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Coils;
+
+/// <summary>A coil in plain numbers.</summary>
+/// <param name="Low">Volts, or the low end of their span.</param>
+/// <param name="High">The high end, or the same again.</param>
+/// <param name="Current">What drives it; null where it is not given.</param>
+/// <param name="Hertz">The frequencies it is made for; empty where they are not given.</param>
+/// <param name="Number">Its part number, letter by letter; empty for the coil that comes on the part.</param>
+public readonly record struct CoilMade(double Low, double High, CoilCurrent? Current, Sequence<double> Hertz, Sequence<char> Number)
+{
+    /// <summary>A coil that goes with a body.</summary>
+    internal static CoilMade Of(CoilOffer coil) => Of(coil.Volts, coil.Current, coil.Frequency, coil.Number);
+
+    /// <summary>A coil by its marking.</summary>
+    internal static CoilMade Of(Spread<ElectricPotential> volts, CoilCurrent? current, Figures<Frequency>? frequency, string number) => new(
+        Rounded.To(volts.First.Volts, 1),
+        Rounded.To(volts.Last.Volts, 1),
+        current ?? (frequency is null ? null : CoilCurrent.Alternating),
+        frequency is null ? default : [.. frequency.Select(one => Rounded.To(one.Hertz, 2))],
+        [.. number]);
+
+    /// <inheritdoc/>
+    public override string ToString() =>
+        FormattableString.Invariant($"{(Low < High ? FormattableString.Invariant($"{Low:0.#}-{High:0.#}") : FormattableString.Invariant($"{Low:0.#}"))} V{(Current == CoilCurrent.Direct ? " DC" : Hertz.Count > 0 ? $" {string.Join('/', Hertz.Select(hertz => FormattableString.Invariant($"{hertz:0.##}")))} Hz" : string.Empty)}");
+}
+
+/// <summary>What is read of a part's coil: the one on it, and those that its body takes besides.</summary>
+/// <param name="Own">The voltages of the coil that comes on it; empty where they are not given.</param>
+/// <param name="Further">Further coils.</param>
+public readonly record struct CoilFacet(Sequence<CoilMade> Own, Sequence<CoilMade> Further)
+{
+    /// <summary>Reads a part's fields.</summary>
+    internal static CoilFacet Of(Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) => new(
+        volts is null ? default : [.. volts.Select(tap => CoilMade.Of(tap, current, frequency, string.Empty))],
+        further is null ? default : [.. further.Select(CoilMade.Of)]);
+}

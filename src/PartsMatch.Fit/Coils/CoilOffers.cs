@@ -1,0 +1,111 @@
+using System.Collections;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Coils;
+
+/// <summary>What drives a coil.</summary>
+public enum CoilCurrent
+{
+    /// <summary>Alternating current.</summary>
+    [Words("AC", "VAC", "ALTERNATING")]
+    Alternating,
+
+    /// <summary>Direct current.</summary>
+    [Words("DC", "VDC", "DIRECT CURRENT")]
+    Direct,
+}
+
+/// <summary>A further coil that a body takes.</summary>
+/// <param name="Volts">Its volts.</param>
+/// <param name="Frequency">Its frequencies; null for one for direct current, and where they are not given.</param>
+/// <param name="Current">What drives it.</param>
+/// <param name="Number">Its part number.</param>
+public sealed record CoilOffer(Spread<ElectricPotential> Volts, Figures<Frequency>? Frequency, CoilCurrent Current, string Number);
+
+/// <summary>Coils that a body takes besides the one on it, each with its part number: 24 V 50/60 Hz = QC-24; 120 V 60 Hz = QC-120.</summary>
+public sealed class CoilOffers : IReadOnlyList<CoilOffer>, IEquatable<CoilOffers>, IHaveTextForm<CoilOffers>
+{
+    private readonly CoilOffer[] all;
+
+    /// <summary>Keeps the coils in the order given.</summary>
+    public CoilOffers(params IEnumerable<CoilOffer> coils) => all = [.. coils];
+
+    /// <inheritdoc/>
+    public static TextForm<CoilOffers> Form { get; } = new CoilOffersForm();
+
+    /// <inheritdoc/>
+    public int Count => all.Length;
+
+    /// <inheritdoc/>
+    public CoilOffer this[int index] => all[index];
+
+    /// <inheritdoc/>
+    public bool Equals(CoilOffers? other) => other is not null && all.AsSpan().SequenceEqual(other.all);
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as CoilOffers);
+
+    /// <inheritdoc/>
+    public override int GetHashCode()
+    {
+        var hash = default(HashCode);
+        foreach (var one in all) hash.Add(one);
+        return hash.ToHashCode();
+    }
+
+    /// <inheritdoc/>
+    public IEnumerator<CoilOffer> GetEnumerator() => ((IEnumerable<CoilOffer>)all).GetEnumerator();
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+}
+
+/// <summary>Further coils: volts, frequencies or DC, an equals sign, the number; semicolons between.</summary>
+internal sealed class CoilOffersForm : TextForm<CoilOffers>
+{
+    private const int MostCoils = 12;
+    private const int LongestNumber = 40;
+
+    private static readonly SpreadsForm<ElectricPotential> Volts = new(QuantityForms.Volts, "208-240 V", widestRatio: 1.25);
+    private static readonly FiguresForm<Frequency> Hertz = new(QuantityForms.Hertz, "50/60 Hz");
+
+    public override string Expected => "coils with their part numbers and semicolons between, such as 24 V 50/60 Hz = QC-24; 12 V DC = QC-12";
+
+    public override string Example => "24 V 50/60 Hz = QC-24";
+
+    public override TextReading<CoilOffers> Read(string text)
+    {
+        List<CoilOffer> coils = [];
+        foreach (var one in text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (ReadOne(one) is not { } coil) return TextReading<CoilOffers>.Refused($"“{one}” is not a coil with its number; write {Expected}");
+            coils.Add(coil);
+        }
+
+        if (coils.Count == 0) return TextReading<CoilOffers>.Refused("nothing is written");
+        return coils.Count <= MostCoils ? TextReading<CoilOffers>.Of(new(coils)) : TextReading<CoilOffers>.Refused($"there are more than {MostCoils} coils");
+    }
+
+    public override string Write(CoilOffers value, Units units = Units.AsGiven) => string.Join("; ", value.Select(coil => $"{Marking(coil)} = {coil.Number}"));
+
+    private static string Marking(CoilOffer coil) =>
+        $"{Volts.Write(new(coil.Volts))}{(coil.Current == CoilCurrent.Direct ? " DC" : coil.Frequency is { } frequency ? $" {Hertz.Write(frequency)}" : string.Empty)}";
+
+    private static CoilOffer? ReadOne(string text)
+    {
+        var equals = text.IndexOf('=', StringComparison.Ordinal);
+        if (equals < 0) return null;
+        var (marking, number) = (text[..equals].Trim(), text[(equals + 1)..].Trim());
+        if (number.Length is 0 or > LongestNumber) return null;
+        var isDirect = marking.EndsWith("DC", StringComparison.OrdinalIgnoreCase);
+        if (isDirect) marking = marking[..^2].Trim();
+        var unit = marking.IndexOf('V', StringComparison.OrdinalIgnoreCase);
+        if (unit < 0) return null;
+        var volts = Volts.Read(isDirect && unit == marking.Length - 1 ? marking : marking[..(unit + 1)]);
+        if (!volts.IsRead || volts.Value.Count != 1) return null;
+        var rest = marking[(unit + 1)..].Trim();
+        if (rest.Length == 0) return new(volts.Value[0], null, isDirect ? CoilCurrent.Direct : CoilCurrent.Alternating, number);
+        var hertz = Hertz.Read(rest);
+        return hertz.IsRead && !isDirect ? new(volts.Value[0], hertz.Value, CoilCurrent.Alternating, number) : null;
+    }
+}

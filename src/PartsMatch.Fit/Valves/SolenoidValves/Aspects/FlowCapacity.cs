@@ -1,0 +1,97 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
+
+/// <summary>What is read of a valve's capacity.</summary>
+/// <param name="Kv">Flow coefficient, m³/h; null where not given.</param>
+/// <param name="LeastDrop">Drop that it needs to lift, kPa; null where not given.</param>
+public readonly record struct CapacityFacet(double? Kv, double? LeastDrop);
+
+/// <summary>Is the valve neither too small nor too large for what flows?</summary>
+/// <remarks>
+/// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes) and at least what a pilot-operated valve needs to lift; below that it fails.
+/// At the least load alone below it: a check. Where the load was not given, a valve of much the same flow coefficient as the old one's meets.
+/// </remarks>
+public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, ValveSources.Capacity, new(1, 0.6, 1.5))
+{
+    /// <summary>Without a load: no smaller than this share of the old flow coefficient, and for one that needs a drop to lift no larger than that (practice).</summary>
+    private const double LeastOfOld = 0.9;
+    private const double MostOfOld = 1.25;
+
+    /// <summary>Up to this share of either limit nobody would give it a thought (practice).</summary>
+    private const double Easy = 0.5;
+
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["flowCoefficient", "leastDifferential"], ["load", "leastLoad", "line"]) { Besides = ["refrigerant", "evaporatingAt", "condensingAt", "temperatureThere", "lift"] };
+
+    /// <inheritdoc/>
+    public override CapacityFacet Read(SolenoidValveSpec part) => new(Rounded.Kv(part.FlowCoefficient), Rounded.Kilopascal(part.LeastDifferential));
+
+    /// <inheritdoc/>
+    public override Finding Judge(SolenoidNeed need, CapacityFacet facet)
+    {
+        if (facet.Kv is not { } kv) return Finding.Unknown(Side.Part, "flowCoefficient", $"Its flow coefficient is not given.");
+        var (flow, missing) = ServedFlow.Of(need);
+        return flow is null ? AgainstOld(need, kv, facet, missing) : Of(flow, kv, facet);
+    }
+
+    private static Finding Of(ServedFlow flow, double kv, CapacityFacet facet)
+    {
+        if (flow.DropAt(kv) is not { } drop) return Finding.Fails($"{flow.KilogramsAnHour:0} kg/h do not pass it at any drop: with Kv {kv} it chokes before.");
+        if (flow.Allowed is { } most && !Within.AtMost(drop.Low, most)) return TooSmall(flow, drop, most);
+        if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"{new Lost(flow, drop)}; the drop that it needs to lift is not given.");
+        if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
+        if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
+        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; it hangs on the temperature of the gas.");
+        var share = Math.Max(double.IsInfinity(allowed) ? 0 : drop.High / Math.Max(allowed, 0.1), least / Math.Max(drop.Low, 0.1));
+        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(0, (share - Easy) / (1 - Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
+        return flow.LeastShare is { } part && flow.DropAt(kv, part) is { } atLeast && !Within.AtLeast(atLeast.Low, least)
+            ? answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load: {new ShownPressure(atLeast.Low)} are lost in it then, and it needs {new ShownPressure(least)}")])
+            : answer;
+    }
+
+    private static Finding TooSmall(ServedFlow flow, Band drop, double most) => Finding.Fails(new(most - drop.Low, "kPa"), flow.IsLiquid
+        ? (FormattableString)$"{new Lost(flow, drop)}; subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
+        : $"{new Lost(flow, drop)}, over the {new ShownPressure(most)} that 2 °F of saturation are: it is too small.") with
+    { Shortfall = Math.Max(1, drop.Low / Math.Max(most, 0.1)) };
+
+    private static Finding AgainstOld(SolenoidNeed need, double kv, CapacityFacet facet, string missing)
+    {
+        if (Rounded.Kv(need.Plate.FlowCoefficient) is not { } old)
+        {
+            return missing == "refrigerant" && need.Site.Refrigerant is { } there
+                ? Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what a load makes flow cannot be computed for {there.Name} here: size it by its maker's tables.")
+                : Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what flows there is not known.");
+        }
+
+        var ratio = kv / old;
+        if (Within.AtLeast(ratio, LeastOfOld) && (Within.AtMost(ratio, MostOfOld) || facet.LeastDrop is 0))
+        {
+            return Finding.Meets($"It has Kv {kv}, the old one {old}: between {LeastOfOld * 100} and {MostOfOld * 100} % of it.") with { Shortfall = Math.Min(1, Math.Abs(ratio - 1) / (MostOfOld - 1)) };
+        }
+
+        return Finding.Unknown(Side.Site, missing, ratio < 1
+            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it, so the load has to be known."
+            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with { Shortfall = 1 };
+    }
+
+    /// <summary>The drop in words; formed only when it is shown.</summary>
+    private readonly record struct Lost(ServedFlow Flow, Band Drop)
+    {
+        public override string ToString() => FormattableString.Invariant($"{Flow.KilogramsAnHour:0} kg/h lose {new ShownPressure(Drop.Low)}{(Drop.IsExact ? string.Empty : double.IsInfinity(Drop.High) ? " or more" : $" to {new ShownPressure(Drop.High)}")} in it");
+    }
+
+    /// <summary>The limits of a drop; formed only when they are shown.</summary>
+    private readonly record struct Between(double Least, double Most)
+    {
+        public override string ToString() => (Least > 0, double.IsInfinity(Most)) switch
+        {
+            (true, false) => $"; it needs {new ShownPressure(Least)} to lift, and {new ShownPressure(Most)} may be lost",
+            (false, false) => $"; {new ShownPressure(Most)} may be lost",
+            (true, true) => $"; it needs {new ShownPressure(Least)} to lift",
+            _ => string.Empty,
+        };
+    }
+}

@@ -1,0 +1,48 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Valves.Pipes;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
+
+/// <summary>What is read of a valve's refrigerants and materials.</summary>
+/// <param name="IsListed">Whether it lists refrigerants at all.</param>
+/// <param name="Listed">Their places among all refrigerants, rising.</param>
+/// <param name="Body">Body material; null where not given.</param>
+/// <param name="HasCopperJoints">Whether its joints are of copper: solder cups and flares.</param>
+public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, BodyMaterial? Body, bool HasCopperJoints);
+
+/// <summary>Is the valve listed for the refrigerant, and do its materials bear it?</summary>
+/// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name. Ammonia with brass or copper fails whatever is listed.</remarks>
+public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListedFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
+{
+    private const string Ammonia = "R-717";
+
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["refrigerants", "body"], ["refrigerant"]) { Besides = ["joint"] };
+
+    /// <inheritdoc/>
+    public override ListedFacet Read(SolenoidValveSpec part) => new(
+        part.Refrigerants is not null,
+        part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)],
+        part.Body,
+        part.Joint is PipeJoint.Solder or PipeJoint.Flare);
+
+    /// <inheritdoc/>
+    public override Finding Judge(SolenoidNeed need, ListedFacet facet)
+    {
+        if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
+        if (refrigerant.Name == Ammonia)
+        {
+            if (facet.Body == BodyMaterial.Brass) return Finding.Fails($"R-717 (ammonia) attacks brass, and its body is of brass.");
+            if (facet.HasCopperJoints) return Finding.Fails($"R-717 (ammonia) attacks copper, and its joints are for copper tube.");
+            if (facet.Body is null) return Finding.Unknown(Side.Part, "body", $"R-717 (ammonia) attacks brass; what its body is made of is not given.");
+        }
+
+        if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given; {refrigerant.Name} is there.");
+        return facet.Listed.AsSpan().Contains(need.Once(static need => need.Site.Refrigerant is { } there ? RefrigerantList.PlaceOf(there) : -1))
+            ? Finding.Meets($"It is listed for {refrigerant.Name}.")
+            : Finding.Unknown(Side.Part, "refrigerants", $"It is not listed for {refrigerant.Name}: only its maker can say whether it bears it.") with { Shortfall = 1 };
+    }
+}

@@ -1,0 +1,32 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
+
+/// <summary>A solenoid valve and what was read at it.</summary>
+/// <param name="Need">The old one and its place.</param>
+/// <param name="Readings">The readings.</param>
+/// <param name="New">The new one; null before the swap.</param>
+public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings Readings, SolenoidValveSpec? New = null)
+{
+    /// <summary>The one the readings were taken at.</summary>
+    public SolenoidValveSpec Measured => New ?? Need.Plate;
+
+    /// <summary>Volts read at its coil; null where not read.</summary>
+    internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
+
+    /// <summary>The volts that its coil is marked for, or those that one of a new body's coils has which suits the place; null where not given.</summary>
+    internal CoilMade? Coil
+    {
+        get
+        {
+            var facet = CoilFacet.Of(Measured.CoilVolts, Measured.CoilCurrent, Measured.CoilFrequency, New?.FurtherCoils);
+            var there = Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts);
+            var all = facet.Own.Concat(facet.Further).ToList();
+            return there is { } volts && all.Find(coil => CoilOnSupply.FitsVolts(coil, volts, SolenoidLimits.Coil)) is { High: > 0 } right ? right : all.Count > 0 ? all[0] : null;
+        }
+    }
+
+    /// <summary>The state in which a coil with power leaves it.</summary>
+    internal bool OpensWithPower => (Measured.NormalState ?? Need.Site.NeedsState) != NormalState.Open;
+}

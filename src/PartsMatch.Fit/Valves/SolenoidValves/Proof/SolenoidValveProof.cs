@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
+
+/// <summary>Is it the solenoid valve, and is the new one right?</summary>
+public static class SolenoidValveProof
+{
+    /// <summary>The rules, before and after alike: what condemns by itself first, what clears it next, what asks last.</summary>
+    public static IReadOnlyList<ReadingRule<SolenoidValveCase>> Rules { get; } = [new LeakOutward(), new CoilResistance(), new VoltsAtCoil(), new Magnet(), new PassesWhenOpen(), new HoldsWhenShut()];
+
+    /// <summary>Whether the old one has failed.</summary>
+    public static Diagnosis Diagnose(SolenoidNeed need, SolenoidValveReadings readings)
+    {
+        var one = new SolenoidValveCase(need, readings);
+        return Diagnosis.Of(Rules, one, [.. new[] { WrongVolts(one), Dirt(one) }.OfType<MendFirst>()]);
+    }
+
+    /// <summary>Whether the new one works as it should.</summary>
+    public static AfterSwapReport Report(SolenoidNeed need, SolenoidValveSpec part, SolenoidValveReadings readings)
+    {
+        var one = new SolenoidValveCase(need, readings, part);
+        return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
+    }
+
+    private static MendFirst? WrongVolts(SolenoidValveCase one) => new VoltsAtCoil().Judge(one) is { Verdict: ReadingVerdict.Bad } bad && one.Volts is > 0
+        ? new("coilVoltsWrong", bad.Sentence, "Mend the coil's supply before a new coil goes on: at wrong volts it burns or does not lift.", ReadingSources.ValveCoilVolts) : null;
+
+    private static MendFirst? Dirt(SolenoidValveCase one) => one.Readings.PassesWhenShut == true
+        ? new("dirtInLine", "It passed when shut: most often dirt lies on its seat.", "Change the filter-drier before the valve, and flush with nitrogen: the same dirt stops the new valve.", ReadingSources.ValveSigns) : null;
+}

@@ -1,0 +1,114 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
+
+/// <summary>Does it leak outward?</summary>
+public sealed class LeakOutward() : ReadingRule<SolenoidValveCase>("Leak outward", ReadingSources.ValveSigns)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.LeaksOutward switch
+    {
+        true when one.New is null => Ruling.Bad($"It leaks outward: tighten or seal the joint if it is one, or replace the valve.").ThePartHasFailed(),
+        true => Ruling.Bad($"It leaks outward: recover, make the joint anew, and test again."),
+        false => Ruling.Good($"No leak outward was found."),
+        null => null,
+    };
+}
+
+/// <summary>Has its coil neither a break nor a short?</summary>
+/// <remarks>Under 1 Ω is a short, open a break (practice).</remarks>
+public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of the coil", ReadingSources.ValveCoilOhms)
+{
+    private const double Shorted = 1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.CoilOhms switch
+    {
+        null => null,
+        { IsOpen: true } => Failed(one, Ruling.Bad($"The coil is open: replace it; the valve's body may well be good.", $"some ohms")),
+        { } ohms when ohms.Value < Shorted => Failed(one, Ruling.Bad($"{ohms.Value:0.##} Ω: the coil is shorted, and may have taken the transformer or fuse with it.", $"at least {Shorted} Ω")),
+        { } ohms => Ruling.Good($"{ohms.Text}: neither open nor shorted.", $"at least {Shorted} Ω"),
+    };
+
+    private static Ruling Failed(SolenoidValveCase one, Ruling bad) => one.New is null ? bad.ThePartHasFailed() : bad;
+}
+
+/// <summary>Are there volts at the coil within its window while it is called for?</summary>
+public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", ReadingSources.ValveCoilVolts)
+{
+    /// <summary>Less than this share of what is marked is no supply at all (practice).</summary>
+    private const double NoSupply = 0.1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one)
+    {
+        if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: volts at its coil say nothing yet.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it asks for cooling.");
+        if (one.Volts is not { } volts) return Ruling.Read("coilVolts", "Measure the volts at the coil's leads while the circuit calls: without them it is not the valve.");
+        if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : None(volts);
+        var (least, most) = (coil.Low * SolenoidLimits.Coil.Least, coil.High * SolenoidLimits.Coil.Most);
+        FormattableString limit = $"{least:0.#} to {most:0.#} V";
+        if (volts < coil.Low * NoSupply) return None(volts);
+        return Within.Span(volts, least, most)
+            ? Ruling.Good($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V.", limit)
+            : Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit).NotThePart();
+    }
+
+    private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: it is not the valve. Look up the circuit: thermostat, timer, safeties, transformer, fuse.", $"its marked volts").NotThePart();
+}
+
+/// <summary>Does its magnet pull?</summary>
+public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", ReadingSources.ValveSigns)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one)
+    {
+        if (one.Volts is not > 0) return null;
+        return one.Readings.MagnetPulls switch
+        {
+            true => Ruling.Good($"Its magnet pulls."),
+            false when one.New is null => Ruling.Bad($"With volts at it, its magnet does not pull: the coil is dead.").ThePartHasFailed(),
+            false => Ruling.Bad($"With volts at it, its magnet does not pull: see the coil's leads and its volts."),
+            null => Ruling.Read("magnetPulls", "Hold a steel screwdriver near the coil's nut while it is energised: is it pulled?"),
+        };
+    }
+}
+
+/// <summary>Does it pass what it should while it is open?</summary>
+/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice).</remarks>
+public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", ReadingSources.ValveDropWhenOpen)
+{
+    private const double Kelvins = 3 / 1.8;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one)
+    {
+        if (one.Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas) return null;
+        if (one.Readings.TemperatureBefore is not { } before || one.Readings.TemperatureBehind is not { } behind)
+        {
+            return one.Readings.MagnetPulls == true && one.OpensWithPower && (one.Readings.PassesWhenShut is null || one.New is not null)
+                ? Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind.")
+                : null;
+        }
+
+        var drop = before.DegreesCelsius - behind.DegreesCelsius;
+        FormattableString limit = $"under 3 °F (1.7 K)";
+        if (drop < Kelvins - 1e-9) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
+        var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
+        return one.New is null && one.Readings.MagnetPulls == true ? bad.ThePartHasFailed() : bad;
+    }
+}
+
+/// <summary>Does it hold when shut?</summary>
+public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut", ReadingSources.ValveSigns)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.PassesWhenShut switch
+    {
+        true when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards. Turn it off by hand and see whether it is energised all the time before it is condemned.").ThePartHasFailed(),
+        true => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
+        false => Ruling.Good($"It holds when shut."),
+        null => null,
+    };
+}

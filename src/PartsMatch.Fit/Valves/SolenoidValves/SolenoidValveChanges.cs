@@ -1,0 +1,36 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves;
+
+/// <summary>What may have to be changed or checked about a solenoid valve. Efforts are practice: 0 a look, 1 about an hour or a part to be made.</summary>
+public static class SolenoidValveChanges
+{
+    /// <summary>Another coil on the same body.</summary>
+    public static ChangeKind ChangeCoil { get; } = new("changeCoil", 0.3)
+    {
+        Stage = Stage.Bench,
+        HowTo = "Swap it on the bench, power off; a coil that is energised off its stem burns within minutes. Mark the valve with the coil's volts.",
+    };
+
+    /// <summary>Whether it lifts at the least load.</summary>
+    public static ChangeKind CheckLeastLoad { get; } = new("checkLeastLoad", 0.3, IsCheck: true)
+    {
+        Stage = Stage.StartAndCheck,
+        HowTo = "With one fixture calling, listen: a valve that chatters, or a pipe behind it that goes cold and warm by turns, has too little drop to stay open.",
+    };
+
+    /// <summary>Whether it may be used with a refrigerant that burns.</summary>
+    public static ChangeKind CheckListing { get; } = new("checkListing", 0.2, IsCheck: true)
+    {
+        Stage = Stage.Bench,
+        HowTo = "Look for the mark on the coil or in its papers; without one the valve does not go in.",
+    };
+
+    /// <summary>Whether the transformer carries its coil.</summary>
+    public static ChangeKind CheckTransformer { get; } = new("checkTransformer", 0.2, IsCheck: true)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Add up the VA of all that the transformer feeds at once, and set it against its plate.",
+    };
+}

@@ -1,0 +1,57 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Valves.SolenoidValves;
+
+/// <summary>What follows from a solenoid valve's markings.</summary>
+public static class SolenoidValveDeductions
+{
+    /// <summary>A direct-acting valve needs no drop; both sides are mostly of one size; a coil with a frequency is for alternating current.</summary>
+    public static (SolenoidValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(SolenoidValveSpec spec) => Deducing.Apply(spec, NoDrop, OtherSide, Alternating);
+
+    /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
+    public static (SolenoidValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(SolenoidValveSpec plate, SolenoidValveSite site)
+    {
+        return Deducing.Apply(site, AlternatingThere, AsTheOld);
+
+        IEnumerable<Deduction> AsTheOld(SolenoidValveSite there)
+        {
+            if (plate.NormalState is { } state) yield return As("needsState", Deducing.Text(state), "normalState");
+            if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
+            if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
+            if (plate.OutletSize is { } outlet) yield return As("outletLine", Deducing.Text(outlet), "outletSize");
+            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            if (plate.CoilVolts is { Count: 1 } volts) yield return As("coilSupplyVolts", Deducing.Text(Middle(volts[0])), "coilVolts");
+            if (plate.CoilFrequency is { Count: 1 } hertz) yield return As("coilSupplyFrequency", Deducing.Text(hertz[0]), "coilFrequency");
+            if (plate.CoilCurrent is { } current) yield return As("coilSupplyCurrent", Deducing.Text(current), "coilCurrent");
+        }
+    }
+
+    private static IEnumerable<Deduction> AlternatingThere(SolenoidValveSite site)
+    {
+        if (site.CoilSupplyFrequency is not null) yield return new(Side.Site, "coilSupplyCurrent", Deducing.Text(CoilCurrent.Alternating), "its supply has a frequency", ["coilSupplyFrequency"], ValveSources.CoilFrequency);
+    }
+
+    private static IEnumerable<Deduction> NoDrop(SolenoidValveSpec spec)
+    {
+        if (spec.Lift == Lift.Direct) yield return new(Side.Plate, "leastDifferential", "0 psi", "it is direct-acting", ["lift"], ValveSources.DirectActing);
+    }
+
+    private static IEnumerable<Deduction> OtherSide(SolenoidValveSpec spec)
+    {
+        if (spec.InletSize is { } inlet) yield return new(Side.Plate, "outletSize", Deducing.Text(inlet), "its inlet's size", ["inletSize"], ValveSources.SameBothSides);
+    }
+
+    private static IEnumerable<Deduction> Alternating(SolenoidValveSpec spec)
+    {
+        if (spec.CoilFrequency is not null) yield return new(Side.Plate, "coilCurrent", Deducing.Text(CoilCurrent.Alternating), "its coil has a frequency", ["coilFrequency"], ValveSources.CoilFrequency);
+    }
+
+    private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
+
+    /// <summary>A span's middle is what its supply most likely has.</summary>
+    private static ElectricPotential Middle(Spread<ElectricPotential> tap) => tap.HasTwoEnds ? ElectricPotential.FromVolts((tap.First.Volts + tap.Last.Volts) / 2) : tap.First;
+}

@@ -1,0 +1,32 @@
+namespace PartsMatch.Browser.Tests.Support;
+
+/// <summary>A job of one family, from its plate to the sheet: a line a family, so that none is without its journey.</summary>
+/// <param name="Kind">The family's kind.</param>
+/// <param name="Title">What the page calls it.</param>
+/// <param name="Plate">The old part's plate.</param>
+/// <param name="Typed">What else is known, into fields.</param>
+/// <param name="OnSheet">What the sheet of the first part says of it.</param>
+/// <param name="Read">What is read at the old part before it is condemned.</param>
+/// <param name="Concluded">What is concluded from that.</param>
+public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnlyList<(string Field, string Text)> Typed, string OnSheet, IReadOnlyList<(string Field, string Text)> Read, string Concluded)
+{
+    public static IReadOnlyList<FamilyJob> All { get; } =
+    [
+        new("motor", "fan motor", Job.Plate, Job.Typed, "202 V measured", [("read.circuitCalls", "yes"), ("read.leadVolts", "0 V")], "It is not the part"),
+        new(
+            "solenoidValve",
+            "solenoid valve",
+            "N.C. 3/8 ODF MOPD 300 PSI MWP 500 PSI CV 1.0 R404A COIL 24V 60HZ",
+            [("site.line", "liquid"), ("site.load", "3 tons"), ("site.evaporatingAt", "20 °F"), ("site.condensingAt", "105 °F"), ("site.temperatureThere", "95 °F")],
+            "kg/h lose",
+            [("read.coilVolts", "24 V"), ("read.magnetPulls", "no")],
+            "The part has failed"),
+        new("capacitor", "run capacitor", "45+5 MFD 440 VAC", [], "The motors ask for 45 and 5 µF", [("read.bulges", "yes")], "The part has failed"),
+    ];
+
+    public static FamilyJob Named(string kind) => All.Single(job => job.Kind == kind);
+
+    /// <summary>The link of a page about this job.</summary>
+    public string At(string path, params IEnumerable<string> more) =>
+        $"{path}?kind={Kind}&text={Uri.EscapeDataString(Plate)}{string.Concat(Typed.Select(one => $"&{one.Field}={Uri.EscapeDataString(one.Text)}"))}{string.Concat(more.Select(one => $"&{one}"))}";
+}

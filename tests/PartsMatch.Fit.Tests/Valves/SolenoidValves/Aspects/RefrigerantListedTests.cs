@@ -1,0 +1,22 @@
+using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
+
+namespace PartsMatch.Fit.Tests.Valves.SolenoidValves.Aspects;
+
+/// <summary>Listed meets, unlisted is unknown, ammonia with brass or copper fails: practice.</summary>
+[Trait("Source", "solenoidValve.refrigerantListed")]
+public sealed class RefrigerantListedTests : SolenoidAspectTests<RefrigerantListed, ListedFacet>
+{
+    [Theory]
+    [InlineData("", "refrigerant=R-404A", "refrigerants=R-22, R-404A", "Meets")]
+    [InlineData("", "refrigerant=R-448A", "refrigerants=R-22, R-404A", "Unknown Part refrigerants")]
+    [InlineData("", "refrigerant=R-404A", "", "Unknown Part refrigerants")]
+    [InlineData("", "", "refrigerants=R-404A", "Unknown Site refrigerant")]
+    [InlineData("refrigerants=R-404A", "", "refrigerants=R-404A, R-507A", "Meets")] // an old valve for one refrigerant alone tells what is there
+    [InlineData("refrigerants=R-404A, R-22", "", "refrigerants=R-404A", "Unknown Site refrigerant")]
+    [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=brass; joint=pipe thread", "Fails")]
+    [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel; joint=ODF", "Fails")]
+    [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel; joint=butt weld", "Meets")]
+    [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; joint=butt weld", "Unknown Part body")]
+    [InlineData("", "refrigerant=R-744", "refrigerants=R-744; body=brass; joint=ODF", "Meets")]
+    public void A_valve_is_used_with_what_it_lists(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}

@@ -1,0 +1,75 @@
+using PartsMatch.Fit.Valves.Pipes;
+using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
+
+namespace PartsMatch.Fit.Tests.Valves.SolenoidValves.Aspects;
+
+/// <summary>Reducers for another size, new joints for another kind: practice.</summary>
+[Trait("Source", "solenoidValve.connections")]
+public sealed class ConnectionsTests : SolenoidAspectTests<Connections, ConnectionsFacet>
+{
+    [Theory]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=3/8 in", "Meets")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=9.5 mm", "Meets")] // 9.525 mm
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=10 mm", "MeetsWithChanges fitReducers")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=1/2 in", "MeetsWithChanges fitReducers")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=flare; inletSize=3/8 in", "MeetsWithChanges changeJoint")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=flare; inletSize=1/2 in", "MeetsWithChanges changeJoint fitReducers")]
+    [InlineData("", "inletLine=3/8 in; outletLine=1/2 in; lineJoint=ODF", "joint=ODF; inletSize=3/8 in", "MeetsWithChanges fitReducers")]
+    [InlineData("", "", "joint=ODF; inletSize=3/8 in", "Unknown Site inletLine")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "joint=ODF", "Unknown Part inletSize")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "", "inletSize=3/8 in", "Unknown Part joint")]
+    public void Pipes_and_valve_are_joined(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void What_is_to_be_fitted_is_in_the_kit_with_its_sizes() =>
+        Judge("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=1/2 in").Changes.Single().Kit.Select(item => item.What)
+            .ShouldBe(["reducing coupling, 3/8 in (9.53 mm) to 1/2 in (12.7 mm)", "reducing coupling, 1/2 in (12.7 mm) to 3/8 in (9.53 mm)"]);
+}
+
+/// <summary>A one-way valve is lifted by pressure from behind: practice.</summary>
+[Trait("Source", "solenoidValve.flowBothWays")]
+public sealed class FlowBothWaysTests : SolenoidAspectTests<FlowBothWays, WaysFacet>
+{
+    [Theory]
+    [InlineData("", "flowReverses=yes", "bothWays=no", "Fails")]
+    [InlineData("", "flowReverses=yes", "bothWays=yes", "Meets")]
+    [InlineData("", "flowReverses=yes", "", "Unknown Part bothWays")]
+    [InlineData("", "flowReverses=no", "bothWays=no", "Meets")]
+    [InlineData("", "", "bothWays=no", "Meets")]
+    [InlineData("bothWays=yes", "", "bothWays=no", "Unknown Site flowReverses")]
+    public void A_one_way_valve_fails_where_the_flow_reverses(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}
+
+/// <summary>All coils together within the transformer's VA: practice.</summary>
+[Trait("Source", "solenoidValve.coilPower")]
+public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFacet>
+{
+    [Theory]
+    [InlineData("", "transformerLeft=15 VA", "coilPower=15 VA", "Meets")]
+    [InlineData("", "transformerLeft=15 VA", "coilPower=15.1 VA", "Fails")]
+    [InlineData("coilPower=15 VA", "", "coilPower=15 VA", "Meets")]
+    [InlineData("coilPower=15 VA", "", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
+    [InlineData("", "", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
+    [InlineData("", "coilSupplyVolts=100 V", "coilPower=18 VA", "Meets")]
+    [InlineData("", "coilSupplyVolts=99.9 V", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
+    [InlineData("", "transformerLeft=15 VA", "", "Unknown Part coilPower")]
+    public void The_transformer_carries_its_coil(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}
+
+/// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1.</summary>
+[Trait("Source", "solenoidValve.besideFlammable")]
+public sealed class BesideFlammableTests : SolenoidAspectTests<BesideFlammable, ListingFacet>
+{
+    [Theory]
+    [InlineData("refrigerant=R-404A", "", "Meets", false)]
+    [InlineData("refrigerant=R-290", "", "MeetsWithChanges checkListing", true)]
+    [InlineData("refrigerant=R-454B", "", "MeetsWithChanges checkListing", true)]
+    [InlineData("refrigerant=R-454B", "listedForFlammable=yes", "Meets", true)]
+    [InlineData("refrigerant=R-290", "listedForFlammable=no", "Fails", false)]
+    [InlineData("", "", "Meets", false)]
+    public void Beside_what_burns_its_listing_counts(string site, string part, string answer, bool isCautioned)
+    {
+        Answer("", site, part).ShouldBe(answer);
+        (Judge("", site, part).Caution is not null).ShouldBe(isCautioned);
+    }
+}

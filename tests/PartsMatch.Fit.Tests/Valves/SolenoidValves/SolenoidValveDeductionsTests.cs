@@ -1,0 +1,38 @@
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.SolenoidValves;
+
+namespace PartsMatch.Fit.Tests.Valves.SolenoidValves;
+
+/// <summary>What follows from a plate, and what disagrees.</summary>
+public sealed class SolenoidValveDeductionsTests
+{
+    [Theory]
+    [InlineData("lift=direct-acting", "leastDifferential=0 psi")]
+    [InlineData("inletSize=3/8 in", "outletSize=3/8 in")]
+    [InlineData("coilFrequency=60 Hz", "coilCurrent=AC")]
+    [InlineData("inletSize=3/8 in; outletSize=1/2 in", "")]
+    public void What_follows_from_the_plate_is_named(string plate, string deduced) =>
+        SolenoidValveFamily.SolenoidValve.Deduce(Named.Record<SolenoidValveSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}").ShouldBe(deduced.Length == 0 ? [] : [deduced]);
+
+    [Theory]
+    [InlineData("coilVolts=208-240 V", "coilSupplyVolts=224 V")]
+    [InlineData("coilVolts=24 V", "coilSupplyVolts=24 V")]
+    [InlineData("coilVolts=120/240 V", "")] // which of the two it was on is not known
+    [InlineData("refrigerants=R-404A", "refrigerant=R-404A")]
+    [InlineData("refrigerants=R-404A, R-507A", "")]
+    public void The_place_is_as_the_old_valve_was(string plate, string deduced) =>
+        SolenoidValveDeductions.DeduceSite(Named.Record<SolenoidValveSpec>(plate), new()).Deductions.Select(one => $"{one.Field}={one.Text}").ShouldBe(deduced.Length == 0 ? [] : [deduced]);
+
+    [Theory]
+    [InlineData("leastDifferential=25 psi; openingDifferential=25 psi", "", "leastDifferential openingDifferential")]
+    [InlineData("leastDifferential=2 psi; openingDifferential=300 psi", "", "")]
+    [InlineData("coilCurrent=DC; coilFrequency=60 Hz", "", "coilCurrent coilFrequency")]
+    [InlineData("coilVolts=120 V", "coilSupplyVolts=24 V", "coilVolts")]
+    [InlineData("coilVolts=120 V", "coilSupplyVolts=102 V", "")]
+    [InlineData("coilCurrent=DC", "coilSupplyFrequency=60 Hz", "coilCurrent")]
+    [InlineData("normalState=NC", "needsState=NO", "normalState")]
+    [InlineData("refrigerants=R-22", "refrigerant=R-404A", "refrigerants")]
+    [InlineData("refrigerants=R-22, R-404A", "refrigerant=R-404A", "")]
+    public void What_cannot_all_be_true_is_said(string plate, string site, string fields) =>
+        string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Contradictions.SelectMany(one => one.Fields)).ShouldBe(fields);
+}

@@ -1,0 +1,69 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.SolenoidValves;
+
+namespace PartsMatch.Fit.Tests.Valves.SolenoidValves;
+
+/// <summary>Solenoid valves before they are condemned and after the swap. Limits: UFGS 15652A for the coil's volts; the others are practice.</summary>
+[Trait("Source", "reading.valveCoilOhms")]
+[Trait("Source", "reading.valveDropWhenOpen")]
+[Trait("Source", "reading.valveSigns")]
+[Trait("Source", "reading.valveCoilVolts")]
+public sealed class SolenoidValveProofTests
+{
+    private const string Plate = "normalState=NC; coilVolts=120 V; coilFrequency=60 Hz";
+
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=101 V", Conclusion.NotThePart, null)] // under 102 V, 85 % of 120 V
+    [InlineData("coilVolts=102 V", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("coilVolts=133 V", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=120 V; magnetPulls=no", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "temperatureBefore")]
+    [InlineData("coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=94 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=92.1 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=92 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("coilOhms=open", Conclusion.PartHasFailed, null)]
+    [InlineData("coilOhms=0.9 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("coilOhms=1 Ω; coilVolts=120 V", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("coilVolts=120 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("leaksOutward=yes", Conclusion.PartHasFailed, null)]
+    public void Readings_tell_whether_it_is_the_valve(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose(Plate, readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_marking_volts_do_not_condemn()
+    {
+        var diagnosis = Diagnose("normalState=NC", "coilVolts=90 V");
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        diagnosis.Next!.Side.ShouldBe(Side.Plate);
+    }
+
+    [Fact]
+    public void What_killed_it_is_mended_first()
+    {
+        Diagnose(Plate, "coilVolts=140 V; coilOhms=open").MendFirst.Single().Name.ShouldBe("coilVoltsWrong");
+        Diagnose(Plate, "coilVolts=120 V; magnetPulls=yes; passesWhenShut=yes").MendFirst.Single().Name.ShouldBe("dirtInLine");
+    }
+
+    [Fact]
+    public void A_new_one_is_held_to_its_own_coil_and_never_condemned()
+    {
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), [])).Need;
+        var report = SolenoidValveFamily.SolenoidValve.AfterSwap(need, Named.Record<SolenoidValveSpec>("normalState=NC; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz = QC-120"), Named.Record<SolenoidValveReadings>("coilVolts=118 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=90 °F"));
+        report.Readings.Select(check => (check.Title, check.Verdict)).ShouldBe([("Volts at the coil", ReadingVerdict.Good), ("Magnet", ReadingVerdict.Good), ("Pipe before and behind it", ReadingVerdict.Bad)]);
+    }
+
+    private static Diagnosis Diagnose(string plate, string readings)
+    {
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), []));
+        need.Complaints.ShouldBeEmpty();
+        return SolenoidValveFamily.SolenoidValve.BeforeCondemning(need.Need, Named.Record<SolenoidValveReadings>(readings));
+    }
+}
