@@ -1,6 +1,7 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Trade;
+using PartsMatch.Demo.Valves.ExpansionValves;
 using PartsMatch.Demo.Valves.SolenoidValves;
 
 namespace PartsMatch.Demo;
@@ -22,6 +23,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new MotorCatalogue(),
         new CapacitorCatalogue(),
         new SolenoidValveCatalogue(),
+        new ExpansionValveCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

@@ -8,6 +8,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
 
 namespace PartsMatch.Fit.Tests;
@@ -64,6 +65,13 @@ public sealed class DropInForItselfTests
         .. valve.CoilCurrent == CoilCurrent.Alternating ? (NamedText[])[new("coilSupplyFrequency", "60 Hz")] : [],
     ]);
 
+    [Fact]
+    public void Every_fully_specified_expansion_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<ExpansionValveSpec>("expansionValve", 200, IsFullySpecified, valve =>
+    [
+        new("refrigerant", valve.Refrigerants![0].Name),
+        new("evaporatingAt", QuantityForms.Temperature.Write(UnitsNet.Temperature.FromDegreesFahrenheit(Math.Min(valve.EvaporatingMost!.Value.DegreesFahrenheit, (valve.LimitsAt?.DegreesFahrenheit ?? 100) - 5)))),
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -89,6 +97,10 @@ public sealed class DropInForItselfTests
         && valve is { CoilVolts: not null, CoilPower: not null }
         && (valve.CoilFrequency is not null || valve.CoilCurrent == CoilCurrent.Direct)
         && !(valve.ListedForFlammable != true && valve.Refrigerants.All(one => one.IsFlammable));
+
+    private static bool IsFullySpecified(ExpansionValveSpec valve) =>
+        valve is { Refrigerants: not null, Equaliser: not null, WorkingPressure: not null, RatedCapacity: not null, RatedWith: not null, RatedEvaporatingAt: not null, RatedLiquidAt: not null, RatedDrop: not null }
+        && valve is { Joint: not null, InletSize: not null, OutletSize: not null, Charge: not null, EvaporatingLeast: not null, EvaporatingMost: not null, Capillary: not null };
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

@@ -91,6 +91,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words of forms that count only beside their field's label: B, NONE. Words of one letter or digit, and words that two fields share, are so without being listed.</summary>
     public IReadOnlyList<string> OnlyAtLabel { get; init; } = [];
 
+    /// <summary>Fields whose words count only beside a label of theirs, and by themselves are another field's: the refrigerant that a capacity was given for, beside those that a valve is made for.</summary>
+    public IReadOnlyList<string> NeverAlone { get; init; } = [];
+
     /// <summary>Words that announce what no field holds: MODEL, SERIAL, DATE. They are left over with the figure behind them.</summary>
     public IReadOnlyList<string> Strangers { get; init; } = [];
 

@@ -21,6 +21,14 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             "kg/h lose",
             [("read.coilVolts", "24 V"), ("read.magnetPulls", "no")],
             "The part has failed"),
+        new(
+            "expansionValve",
+            "expansion valve",
+            "R404A 1 TON EXT EQ 1/4 X 1/2 ODF CROSS CHARGED",
+            [("site.load", "1 ton"), ("site.evaporatingAt", "20 °F"), ("site.condensingLeast", "90 °F"), ("site.condensingMost", "110 °F"), ("site.subcooling", "10 °F"), ("site.lineLoss", "5 psi"), ("site.hasDistributor", "no")],
+            "of the load of",
+            [("read.bulbInPlace", "yes"), ("read.clearLiquid", "no")],
+            "It is not the part"),
         new("capacitor", "run capacitor", "45+5 MFD 440 VAC", [], "The motors ask for 45 and 5 µF", [("read.bulges", "yes")], "The part has failed"),
     ];
 

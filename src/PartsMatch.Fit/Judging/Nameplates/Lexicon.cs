@@ -153,9 +153,11 @@ internal sealed class Lexicon
         }
 
         // A word that two fields share says nothing without a label; those that the vocabulary lists itself mean all of what they say.
-        foreach (var node in Shape.Fields.SelectMany(field => field.Form.Words).Select(Tree.Add).Distinct().Where(node => node.Free.Count == 0 && node.Words.Count == 1))
+        var neverAlone = vocabulary.NeverAlone.Select(FieldOf).ToHashSet();
+        foreach (var node in Shape.Fields.SelectMany(field => field.Form.Words).Select(Tree.Add).Distinct().Where(node => node.Free.Count == 0))
         {
-            if (!onlyAtLabel.Contains(node)) node.Free.AddRange(node.Words);
+            List<WordEntry> alone = [.. node.Words.Where(entry => !neverAlone.Contains(entry.Field))];
+            if (alone.Count == 1 && !onlyAtLabel.Contains(node)) node.Free.AddRange(alone);
         }
     }
 }

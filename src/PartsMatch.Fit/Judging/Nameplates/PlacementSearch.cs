@@ -8,6 +8,9 @@ internal sealed class PlacementSearch
     /// <summary>What speaks for a word with a figure in it: W1 is a terminal sooner than one watt.</summary>
     private const int OfOnePiece = 1;
 
+    /// <summary>An X, a second figure of up to three tokens, and its unit: X 1-1/8 IN.</summary>
+    private const int LongestSecond = 5;
+
     private readonly PlateText plate;
     private readonly List<Match>[] matches;
     private readonly ValueReader reader;
@@ -83,12 +86,12 @@ internal sealed class PlacementSearch
         }
     }
 
-    /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V: the label stands behind the figure, or behind the figure's unit.</summary>
+    /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V, 3/8 X 1/2 ODF: the label stands behind the figure, behind the figure's unit, or behind a second figure.</summary>
     private void AddFigureBeforeLabel(int from)
     {
         foreach (var end in reach.Ends(from))
         {
-            for (var at = end; at <= end + 2 && at < plate.Count; at++)
+            for (var at = end; at <= end + LongestSecond && at < plate.Count; at++)
             {
                 foreach (var match in matches[at])
                 {
@@ -97,10 +100,12 @@ internal sealed class PlacementSearch
                     {
                         // 40 °C AMB: the unit stands before the label; 1380 1/min: the label is the end of the unit.
                         var unit = at > end ? reach.UnitEnd(label.Field, end) : null;
-                        if (at > end && unit != at && unit != match.End) continue;
+                        var isNext = at == end || unit == at || unit == match.End;
+                        if (!isNext && label.Label.By is null) continue;
                         foreach (var found in values.At(from, label))
                         {
-                            if (found.To == at || found.To > match.End || (found.To == unit && unit == match.End)) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
+                            var belongs = found.Second is not null ? found.To == at : isNext && at <= end + 2 && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
+                            if (belongs) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
                         }
                     }
                 }

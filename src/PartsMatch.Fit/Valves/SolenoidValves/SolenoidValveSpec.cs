@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using UnitsNet;

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 

@@ -1,0 +1,89 @@
+using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Valves.ExpansionValves;
+using PartsMatch.Fit.Valves.Pipes;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace PartsMatch.Demo.Valves.ExpansionValves;
+
+/// <summary>The invented thermostatic expansion valves: 350 of them.</summary>
+public sealed class ExpansionValveCatalogue : FamilyCatalogue
+{
+    public override string Kind => "expansionValve";
+
+    public override Shape Shape => Shape<ExpansionValveSpec>.Of;
+
+    public override int SeedOffset => 5;
+
+    public override string HowDrawn => "Expansion valves are drawn by charge (its refrigerants, range and pressure limit belong together) and nominal tons: each entry prints its capacity with the conditions it was given for, small ones have an internal equaliser and large ones an external one, and connections grow with capacity.";
+
+    public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
+    {
+        var draw = new Draw(seed);
+        return [.. ExpansionValveLine.All.SelectMany(line => Of(line, numbers, draw))];
+    }
+
+    /// <summary>A maker never lists the same valve twice.</summary>
+    private static List<DemoPart> Of(ExpansionValveLine line, PartNumbers numbers, Draw draw)
+    {
+        var makers = Maker.WhoMake(Programme.Valves);
+        var listed = new HashSet<(Maker, double, Equaliser)>();
+        var parts = new List<DemoPart>();
+        while (parts.Count < line.Share)
+        {
+            var (maker, tons) = (draw.Pick(makers), draw.Pick(ExpansionValveLine.Tons));
+            var equaliser = tons > 3 || draw.Chance(0.5) ? Equaliser.External : Equaliser.Internal;
+            if (listed.Add((maker, tons, equaliser))) parts.Add(Offer(line, tons, equaliser, maker, numbers, draw));
+        }
+
+        return parts;
+    }
+
+    private static DemoPart Offer(ExpansionValveLine line, double tons, Equaliser equaliser, Maker maker, PartNumbers numbers, Draw draw)
+    {
+        var discontinued = draw.Chance(DemoPart.DiscontinuedShare);
+        var (inlet, outlet) = tons switch { <= 1.5 => ("1/4 in", "1/2 in"), <= 5 => ("3/8 in", "1/2 in"), <= 8 => ("1/2 in", "7/8 in"), _ => ("5/8 in", "1-1/8 in") };
+        var spec = new ExpansionValveSpec
+        {
+            Refrigerants = TradeText.Read<RefrigerantList>(line.Refrigerants),
+            Equaliser = equaliser,
+            BleedPort = tons <= 5 && draw.Chance(0.25),
+            BothWays = line.Refrigerants == "R-410A" && draw.Chance(0.3),
+            WorkingPressure = Pressure.FromPoundsForcePerSquareInch(line.Refrigerants == "R-410A" ? 700 : draw.Of((450, 3), (500, 2), (680, 1))),
+            RatedCapacity = new(new Power((decimal)Math.Round(tons * draw.Between(0.94, 1.12), 2), PowerUnit.TonOfRefrigeration)),
+            RatedWith = TradeText.Read<RefrigerantList>(line.RatedWith)[0],
+            RatedEvaporatingAt = Temperature.FromDegreesFahrenheit(line.RatedAt),
+            RatedLiquidAt = Temperature.FromDegreesFahrenheit(100),
+            RatedDrop = new(Pressure.FromPoundsForcePerSquareInch(line.RatedDrop)),
+            Joint = tons > 5 || draw.Chance(0.6) ? PipeJoint.Solder : PipeJoint.Flare,
+            InletSize = TradeText.Read<Length>(inlet),
+            OutletSize = TradeText.Read<Length>(outlet),
+            Charge = line.Charge,
+            EvaporatingLeast = Temperature.FromDegreesFahrenheit(line.From),
+            EvaporatingMost = Temperature.FromDegreesFahrenheit(line.To),
+            LimitsAt = line.Limit is { } limit ? Temperature.FromDegreesFahrenheit(limit) : null,
+            Capillary = Length.FromInches(tons > 5 ? 60 : draw.Of((30, 1), (36, 2), (60, 3))),
+        };
+        return new(
+            numbers.Next(maker),
+            maker,
+            FormattableString.Invariant($"expansion valve, {line.Refrigerants}, {tons} tons nominal, {TradeText.Write(equaliser)} equaliser, {TradeText.Write(line.Charge)}"),
+            discontinued,
+            WithGaps(spec, maker, draw),
+            FormattableString.Invariant($"{line.Refrigerants} {TradeText.Write(line.Charge)} {tons}"),
+            Stock.Price(52 + (9 * tons), maker, draw),
+            Stock.OnHand(discontinued, universal: tons <= 3, draw));
+    }
+
+    /// <summary>Leaves out what catalogues leave out.</summary>
+    private static ExpansionValveSpec WithGaps(ExpansionValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
+        (spec with { RatedLiquidAt = null }, 2),
+        (spec with { RatedDrop = null }, 2),
+        (spec with { BleedPort = null }, 3),
+        (spec with { Capillary = null }, 4),
+        (spec with { EvaporatingLeast = null, EvaporatingMost = null }, 2),
+        (spec with { WorkingPressure = null }, 1),
+        (spec with { BothWays = null }, 3));
+}

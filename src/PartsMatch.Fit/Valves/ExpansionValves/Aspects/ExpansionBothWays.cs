@@ -1,0 +1,18 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
+
+/// <summary>Does the valve work both ways where the flow reverses?</summary>
+/// <remarks>A one-way valve in a reversing line fails. Where nobody said anything of it, only an old valve for both ways asks for the same again.</remarks>
+public sealed class ExpansionBothWays() : Aspect<ExpansionValveSpec, ExpansionValveSite, WaysFacet>("Flow direction", isDeciding: false, ValveSources.BothWays, new(0.3, 0.5, 0.6))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["bothWays"], ["flowReverses"]);
+
+    /// <inheritdoc/>
+    public override WaysFacet Read(ExpansionValveSpec part) => new(part.BothWays);
+
+    /// <inheritdoc/>
+    public override Finding Judge(ExpansionNeed need, WaysFacet facet) => ValveWays.Judge(facet, need.Site.FlowReverses, need.Plate.BothWays);
+}

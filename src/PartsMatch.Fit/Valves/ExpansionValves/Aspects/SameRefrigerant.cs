@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
+
+/// <summary>What is read of a valve's refrigerants.</summary>
+/// <param name="IsListed">Whether it lists refrigerants at all.</param>
+/// <param name="Listed">Their places among all refrigerants, rising.</param>
+public readonly record struct MadeForFacet(bool IsListed, Sequence<int> Listed);
+
+/// <summary>Is the valve made for the refrigerant there?</summary>
+/// <remarks>The same or not at all: its bulb's pressures belong to one refrigerant, or to a few that are much alike.</remarks>
+public sealed class SameRefrigerant() : Aspect<ExpansionValveSpec, ExpansionValveSite, MadeForFacet>("Refrigerant", isDeciding: true, ValveSources.SameCharge, new(0.3, 0.5, 2))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["refrigerants"], ["refrigerant"]);
+
+    /// <inheritdoc/>
+    public override MadeForFacet Read(ExpansionValveSpec part) => new(part.Refrigerants is not null, part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)]);
+
+    /// <inheritdoc/>
+    public override Finding Judge(ExpansionNeed need, MadeForFacet facet)
+    {
+        if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given.");
+        if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
+        return facet.Listed.AsSpan().Contains(RefrigerantList.PlaceOf(refrigerant))
+            ? Finding.Meets($"It is made for {refrigerant.Name}.")
+            : Finding.Fails($"It is not made for {refrigerant.Name}: its bulb would open and close at the wrong pressures.");
+    }
+}

@@ -1,0 +1,44 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Valves.ExpansionValves;
+
+/// <summary>What follows from an expansion valve's markings.</summary>
+public static class ExpansionValveDeductions
+{
+    /// <summary>A limit tells a pressure-limited charge; one refrigerant alone is the one of the rating.</summary>
+    public static (ExpansionValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ExpansionValveSpec spec) => Deducing.Apply(spec, Limited, RatedWith);
+
+    /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
+    public static (ExpansionValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ExpansionValveSpec plate, ExpansionValveSite site)
+    {
+        return Deducing.Apply(site, AsTheOld, WithoutDistributor);
+
+        IEnumerable<Deduction> AsTheOld(ExpansionValveSite there)
+        {
+            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            if (plate.Charge is { } charge) yield return As("needsCharge", Deducing.Text(charge), "charge");
+            if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
+            if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
+            if (plate.OutletSize is { } outlet) yield return As("outletLine", Deducing.Text(outlet), "outletSize");
+            if (plate.Equaliser == Equaliser.External) yield return As("hasEqualiserTap", "yes", "equaliser");
+        }
+    }
+
+    private static IEnumerable<Deduction> Limited(ExpansionValveSpec spec)
+    {
+        if (spec.LimitsAt is not null) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", ["limitsAt"], ValveSources.PressureLimit);
+    }
+
+    private static IEnumerable<Deduction> RatedWith(ExpansionValveSpec spec)
+    {
+        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], ValveSources.Rating);
+    }
+
+    private static IEnumerable<Deduction> WithoutDistributor(ExpansionValveSite site)
+    {
+        if (site.HasDistributor == false) yield return new(Side.Site, "distributorLoss", "0 psi", "there is no distributor", ["hasDistributor"], ValveSources.Rating);
+    }
+
+    private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
+}

@@ -1,0 +1,79 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.ExpansionValves.Proof;
+
+/// <summary>Is its bulb in place?</summary>
+public sealed class BulbPlace() : ReadingRule<ExpansionValveCase>("Bulb", ReadingSources.StarvedCoil)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ExpansionValveCase one) => one.Readings.BulbInPlace switch
+    {
+        true => Ruling.Good($"Its bulb is tight and wrapped."),
+        false => Ruling.Bad($"Its bulb is not in place: strap it to clean, level suction pipe, wrap it, and judge the valve after that.").NotThePart(),
+        null => Ruling.Read("bulbInPlace", "See whether the bulb is tight on clean, level suction pipe and wrapped: a loose one floods or starves the coil."),
+    };
+}
+
+/// <summary>Is the liquid before it clear?</summary>
+public sealed class LiquidBefore() : ReadingRule<ExpansionValveCase>("Liquid before it", ReadingSources.StarvedCoil)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ExpansionValveCase one) => one.Readings.ClearLiquid switch
+    {
+        true => Ruling.Good($"The liquid before it is clear."),
+        false => Ruling.Bad($"There are bubbles before it: a low charge, a plugged drier or too little subcooling starves the coil, not the valve.").NotThePart(),
+        null => Ruling.Read("clearLiquid", "Look into the sight glass before it, or measure subcooling there: bubbles starve any valve."),
+    };
+}
+
+/// <summary>Has the coil its air?</summary>
+public sealed class AirOverCoil() : ReadingRule<ExpansionValveCase>("Air over the coil", ReadingSources.StarvedCoil)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ExpansionValveCase one) => one.Readings.CoilHasAir switch
+    {
+        true => Ruling.Good($"The coil has its air."),
+        false => Ruling.Bad($"The coil has no air: fans, ice or dirt are mended first; superheat says nothing until then.").NotThePart(),
+        null => Ruling.Read("coilHasAir", "See that the evaporator's fans run and its coil is free of ice and dirt."),
+    };
+}
+
+/// <summary>Is superheat at the bulb as it should be?</summary>
+/// <remarks>5 to 15 °F (2.8 to 8.3 K), edges included (practice).</remarks>
+public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat at the bulb", ReadingSources.BulbSuperheat)
+{
+    internal const double Least = 5 / 1.8;
+    internal const double Most = 15 / 1.8;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(ExpansionValveCase one)
+    {
+        FormattableString limit = $"5 to 15 °F (2.8 to 8.3 K)";
+        if (one.LacksRefrigerant) return Ruling.CantTell($"Superheat follows from pressure, temperature and refrigerant; {(one.Need.Site.Refrigerant is { } named ? $"{named.Name}'s saturation is not known here" : "the refrigerant is not known")}.").ThenRead("refrigerant", "Read the refrigerant on the unit's plate, or give the superheat as your gauge shows it.", Side.Site);
+        if (one.Superheat is not { } superheat) return Ruling.Read(one.Readings.SuctionPressure is null ? "suctionPressure" : "bulbTemperature", "Measure superheat at the bulb: suction pressure at the evaporator's outlet and the pipe's temperature beside the bulb.");
+        if (Within.Span(superheat, Least, Most)) return Ruling.Good($"Superheat is {ExpansionValveCase.Words(superheat)}.", limit);
+        return superheat > Most
+            ? Ruling.Bad($"Superheat is {ExpansionValveCase.Words(superheat)}: the coil is starved.", limit)
+            : Ruling.Bad($"Superheat is {ExpansionValveCase.Words(superheat)}: the coil is flooded; liquid may reach the compressor.", limit);
+    }
+}
+
+/// <summary>Does it follow its bulb?</summary>
+public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed and chilled", ReadingSources.BulbTest)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ExpansionValveCase one)
+    {
+        if (one.Readings.OpensWhenWarmed == false) return Failed(one, Ruling.Bad($"It does not open when its bulb is warmed: its charge is lost, or it is stuck shut."));
+        if (one.Readings.ClosesWhenChilled == false) return Failed(one, Ruling.Bad($"It does not close when its bulb is chilled: it is stuck open, or dirt holds it."));
+        if (one.Readings.OpensWhenWarmed == true || one.Readings.ClosesWhenChilled == true) return Ruling.Good($"It follows its bulb: set its superheat before it is condemned.");
+        if (one.Superheat is not { } superheat || Within.Span(superheat, BulbSuperheat.Least, BulbSuperheat.Most)) return null;
+        return superheat > BulbSuperheat.Most
+            ? Ruling.Read("opensWhenWarmed", "Take the bulb off and hold it in a warm hand: suction pressure rises if the valve opens.")
+            : Ruling.Read("closesWhenChilled", "Hold the bulb in ice water, with the compressor watched: suction pressure falls if the valve closes.");
+    }
+
+    private static Ruling Failed(ExpansionValveCase one, Ruling bad) => one.New is null ? bad.ThePartHasFailed() : bad;
+}

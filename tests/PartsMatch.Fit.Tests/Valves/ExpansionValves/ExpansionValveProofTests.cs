@@ -1,0 +1,65 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.ExpansionValves;
+
+namespace PartsMatch.Fit.Tests.Valves.ExpansionValves;
+
+/// <summary>Expansion valves before they are condemned and after the swap. Limits are practice; dew temperatures are a second program's table.</summary>
+[Trait("Source", "reading.bulbSuperheat")]
+[Trait("Source", "reading.starvedCoil")]
+[Trait("Source", "reading.bulbTest")]
+public sealed class ExpansionValveProofTests
+{
+    private const string Good = "bulbInPlace=yes; clearLiquid=yes; coilHasAir=yes";
+
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "bulbInPlace")]
+    [InlineData("bulbInPlace=no", Conclusion.NotThePart, null)]
+    [InlineData("bulbInPlace=yes; clearLiquid=no", Conclusion.NotThePart, null)]
+    [InlineData("bulbInPlace=yes; clearLiquid=yes; coilHasAir=no", Conclusion.NotThePart, null)]
+    [InlineData(Good, Conclusion.ReadNext, "suctionPressure")]
+    [InlineData($"{Good}; superheat=5 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData($"{Good}; superheat=15 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData($"{Good}; superheat=15.1 °F", Conclusion.ReadNext, "opensWhenWarmed")]
+    [InlineData($"{Good}; superheat=4.9 °F", Conclusion.ReadNext, "closesWhenChilled")]
+    [InlineData($"{Good}; superheat=25 °F; opensWhenWarmed=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Good}; superheat=2 °F; closesWhenChilled=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"bulbInPlace=no; superheat=2 °F; closesWhenChilled=no", Conclusion.NotThePart, null)] // a loose bulb is mended first
+    public void Readings_tell_whether_it_is_the_valve(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("refrigerant=R-404A", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>R-134a at 25 psig is −1.85 °C (28.67 °F) at sea level, computed by a second program; a pipe of 38.67 °F is 10 °F over it.</summary>
+    [Fact]
+    public void Superheat_follows_from_pressure_temperature_and_refrigerant() =>
+        Diagnose("refrigerant=R-134a", $"{Good}; suctionPressure=25 psi; bulbTemperature=38.67 °F").Checks[^1].Sentence.ShouldStartWith("Superheat is 10 °F (5.6 K)");
+
+    [Theory]
+    [InlineData("", "refrigerant")]
+    [InlineData("refrigerant=R-744", "refrigerant")]
+    public void Without_a_refrigerant_of_known_saturation_no_superheat_is_guessed(string site, string next)
+    {
+        var diagnosis = Diagnose(site, $"{Good}; suctionPressure=25 psi; bulbTemperature=38 °F");
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        diagnosis.Next!.Field.ShouldBe(next);
+    }
+
+    [Fact]
+    public void A_new_one_is_told_what_its_superheat_says()
+    {
+        var need = ExpansionValveFamily.ExpansionValve.ReadNeed(new(null, [], Named.Texts("refrigerant=R-404A"))).Need;
+        var report = ExpansionValveFamily.ExpansionValve.AfterSwap(need, new ExpansionValveSpec(), Named.Record<ExpansionValveReadings>("superheat=20 °F"));
+        report.Readings.Single().Verdict.ShouldBe(ReadingVerdict.Bad);
+        report.Drawings.Single().Name.ShouldBe("superheat");
+    }
+
+    private static Diagnosis Diagnose(string site, string readings)
+    {
+        var need = ExpansionValveFamily.ExpansionValve.ReadNeed(new(null, [], Named.Texts(site)));
+        need.Complaints.ShouldBeEmpty();
+        return ExpansionValveFamily.ExpansionValve.BeforeCondemning(need.Need, Named.Record<ExpansionValveReadings>(readings));
+    }
+}
