@@ -26,6 +26,10 @@ public static class QuantityForms
     public static QuantityForm<ElectricCurrent> Amps { get; } = Single<ElectricCurrent>(
         "a current", "2.1 A", 0.001, 10_000, new(ElectricCurrentUnit.Ampere, "A", 3, false, "amp", "amps", "ampere", "amperes"));
 
+    /// <summary>What a coil takes, or a transformer gives; 0.1 VA to 100 kVA.</summary>
+    public static QuantityForm<ElectricApparentPower> VoltAmperes { get; } = Single<ElectricApparentPower>(
+        "an apparent power", "8 VA", 0.1, 100_000, new(ElectricApparentPowerUnit.Voltampere, "VA", 1, false, "V·A", "volt-amperes", "volt-amps", "volt amps"));
+
     /// <summary>Frequency; 1 to 1000 Hz.</summary>
     public static QuantityForm<Frequency> Hertz { get; } = Single<Frequency>(
         "a frequency", "60 Hz", 1, 1000, new(FrequencyUnit.Hertz, "Hz", 2, false, "hertz", "cycles", "cyc", "cy", "~"));
