@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Capacitors;
+using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Trade;
 
@@ -20,6 +21,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
     [
         new MotorCatalogue(),
         new CapacitorCatalogue(),
+        new ContactorCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

@@ -6,6 +6,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests;
@@ -55,6 +56,23 @@ public sealed class DropInForItselfTests
         new("airMost", "50 °C"),
     ]);
 
+    [Fact]
+    public void Every_fully_specified_contactor_is_a_drop_in_for_itself() => EveryOneIsADropIn<ContactorSpec>("contactor", 250, IsFullySpecified, contactor =>
+    [
+        new("controlVolts", Midpoint(contactor.CoilVolts![0])),
+        new("hazard", "none"),
+        new("shuntFeedsHeat", "no"),
+    ]);
+
+    [Fact]
+    public void Every_fully_specified_contactor_is_a_drop_in_for_itself_under_all_that_it_carries() => EveryOneIsADropIn<ContactorSpec>("contactor", 150, contactor => IsFullySpecified(contactor) && contactor is { FullLoadAmps: not null, LockedRotorAmps: not null }, contactor =>
+    [
+        new("controlVolts", Midpoint(contactor.CoilVolts![0])),
+        new("loads", "compressor"),
+        new("motors", FormattableString.Invariant($"{contactor.FullLoadAmps![0].Amperes}/{contactor.LockedRotorAmps![0].Amperes} A")),
+        new("loadVolts", QuantityForms.Volts.Write(contactor.RatedVolts![0])),
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -74,6 +92,10 @@ public sealed class DropInForItselfTests
     /// <summary>Start capacitors and unprotected ones are never offered for running, not even for themselves.</summary>
     private static bool IsFullySpecified(CapacitorSpec capacitor) =>
         capacitor is { Rating.Volts: not null, Tolerance: not null, Frequency: not null, Duty: CapacitorDuty.Run, IsProtected: true, TemperatureMost: not null, Can: not null, Diameter: not null, Height: not null };
+
+    private static bool IsFullySpecified(ContactorSpec contactor) =>
+        contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilFrequency: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
+        && (contactor.HasInterlock is not null && contactor.TakesAuxiliaries is not null);
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

@@ -25,6 +25,9 @@ public enum Programme
 
     /// <summary>Capacitors.</summary>
     Capacitors = 32,
+
+    /// <summary>Contactors and relays.</summary>
+    Contactors = 64,
 }
 
 /// <summary>An invented maker.</summary>
@@ -55,6 +58,9 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Ebblegond", "EG##@-##", Programme.Fans | Programme.Frames | Programme.Electronic, MotorEnd.Lead, 1.02, 0.15),
         new("Gwimbarule", "G-##W##@", Programme.Capacitors, MotorEnd.Shaft, 1.00, 0.15),
         new("Hozzelpid", "HZ####@", Programme.Capacitors, MotorEnd.Shaft, 0.90, 0.18),
+        new("Drumvasket", "DV-##@-##", Programme.Contactors, MotorEnd.Shaft, 1.00, 0.12),
+        new("Knilloroth", "K@#L-###", Programme.Contactors, MotorEnd.Shaft, 0.93, 0.17),
+        new("Ostrefulm", "OF ##.##@", Programme.Contactors, MotorEnd.Shaft, 1.14, 0.10),
     ];
 
     /// <summary>Those that make something.</summary>

@@ -66,7 +66,7 @@ public sealed class CrossReferenceEndpointTests(SharedService shared) : IClassFi
     [InlineData("NO-SUCH,,,", "The catalogue has no part “NO-SUCH”.")]
     [InlineData(",,,230 V", "There is neither a number nor a plate's text here.")]
     [InlineData(",banana banana,,", "Nothing on the plate could be read")]
-    [InlineData(",,banana,", "There is no kind “banana”. The kinds are: motor, capacitor.")]
+    [InlineData(",,banana,", "There is no kind “banana”. The kinds are: motor, ")]
     [InlineData("CK-5,,motor,", "CK-5 is a run capacitor; what is asked for is a fan motor.")]
     [InlineData("QN-100,,,many", "Volts")]
     [InlineData("QN-100,,,230 V,,too many", "The row has 6 cells, and the header names 4 columns.")]
