@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Capacitors;
+using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Demo.Valves.ExpansionValves;
@@ -24,6 +25,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new CapacitorCatalogue(),
         new SolenoidValveCatalogue(),
         new ExpansionValveCatalogue(),
+        new ContactorCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

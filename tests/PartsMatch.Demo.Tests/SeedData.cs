@@ -4,6 +4,7 @@ using PartsMatch.Fit;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Switches.Contactors;
 
 namespace PartsMatch.Demo.Tests;
 
@@ -31,6 +32,8 @@ public static class SeedData
     public static IReadOnlyList<SeedPart<MotorSpec>> Motors { get; } = Parts<MotorSpec>("motors.csv");
 
     public static IReadOnlyList<SeedPart<CapacitorSpec>> Capacitors { get; } = Parts<CapacitorSpec>("capacitors.csv");
+
+    public static IReadOnlyList<SeedPart<ContactorSpec>> Contactors { get; } = Parts<ContactorSpec>("contactors.csv");
 
     /// <summary>The rows of every family's table, by kind.</summary>
     public static ILookup<string, SeedRow> ByKind { get; } = Families.All.SelectMany(family => Table($"{family.Kind}s.csv").Select(row => (family.Kind, Row: row))).ToLookup(one => one.Kind, one => one.Row);

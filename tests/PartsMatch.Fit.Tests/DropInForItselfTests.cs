@@ -7,6 +7,7 @@ using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Tests.Judging;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
@@ -72,6 +73,23 @@ public sealed class DropInForItselfTests
         new("evaporatingAt", QuantityForms.Temperature.Write(UnitsNet.Temperature.FromDegreesFahrenheit(Math.Min(valve.EvaporatingMost!.Value.DegreesFahrenheit, (valve.LimitsAt?.DegreesFahrenheit ?? 100) - 5)))),
     ]);
 
+    [Fact]
+    public void Every_fully_specified_contactor_is_a_drop_in_for_itself() => EveryOneIsADropIn<ContactorSpec>("contactor", 250, IsFullySpecified, contactor =>
+    [
+        new("controlVolts", Midpoint(contactor.CoilVolts![0])),
+        new("hazard", "none"),
+        new("shuntFeedsHeat", "no"),
+    ]);
+
+    [Fact]
+    public void Every_fully_specified_contactor_is_a_drop_in_for_itself_under_all_that_it_carries() => EveryOneIsADropIn<ContactorSpec>("contactor", 150, contactor => IsFullySpecified(contactor) && contactor is { FullLoadAmps: not null, LockedRotorAmps: not null }, contactor =>
+    [
+        new("controlVolts", Midpoint(contactor.CoilVolts![0])),
+        new("loads", "compressor"),
+        new("motors", FormattableString.Invariant($"{contactor.FullLoadAmps![0].Amperes}/{contactor.LockedRotorAmps![0].Amperes} A")),
+        new("loadVolts", QuantityForms.Volts.Write(contactor.RatedVolts![0])),
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -101,6 +119,10 @@ public sealed class DropInForItselfTests
     private static bool IsFullySpecified(ExpansionValveSpec valve) =>
         valve is { Refrigerants: not null, Equaliser: not null, WorkingPressure: not null, RatedCapacity: not null, RatedWith: not null, RatedEvaporatingAt: not null, RatedLiquidAt: not null, RatedDrop: not null }
         && valve is { Joint: not null, InletSize: not null, OutletSize: not null, Charge: not null, EvaporatingLeast: not null, EvaporatingMost: not null, Capillary: not null };
+
+    private static bool IsFullySpecified(ContactorSpec contactor) =>
+        contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilFrequency: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
+        && (contactor.HasInterlock is not null && contactor.TakesAuxiliaries is not null);
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

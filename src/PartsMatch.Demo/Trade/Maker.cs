@@ -28,6 +28,9 @@ public enum Programme
 
     /// <summary>Refrigerant valves.</summary>
     Valves = 64,
+
+    /// <summary>Contactors and relays.</summary>
+    Contactors = 128,
 }
 
 /// <summary>An invented maker.</summary>
@@ -63,6 +66,9 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Menquathe", "@#MQ###", Programme.Valves, MotorEnd.Shaft, 0.94, 0.18),
         new("Strolvimb", "SV##-@##", Programme.Valves, MotorEnd.Shaft, 1.06, 0.16),
         new("Pazzuquen", "P##.#@#", Programme.Valves, MotorEnd.Shaft, 0.90, 0.20),
+        new("Drumvasket", "DV-##@-##", Programme.Contactors, MotorEnd.Shaft, 1.00, 0.12),
+        new("Knilloroth", "K@#L-###", Programme.Contactors, MotorEnd.Shaft, 0.93, 0.17),
+        new("Ostrefulm", "OF ##.##@", Programme.Contactors, MotorEnd.Shaft, 1.14, 0.10),
     ];
 
     /// <summary>Those that make something.</summary>

@@ -14,12 +14,12 @@ public abstract class Shape
         Fields = [.. record.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Select(property => (property, attribute: property.GetCustomAttribute<FieldAttribute>()))
             .Where(pair => pair.attribute is not null)
-            .OrderBy(pair => pair.property.MetadataToken)
+            .OrderByDescending(pair => Depth(pair.property.DeclaringType!)).ThenBy(pair => pair.property.MetadataToken)
             .Select(pair => new Field(pair.property, pair.attribute!))];
         byName = Fields.ToDictionary(field => field.Name, StringComparer.OrdinalIgnoreCase);
     }
 
-    /// <summary>The fields, in the order in which the record declares them.</summary>
+    /// <summary>The fields, in the order in which the record declares them; what it shares with others of its like, in a record below it, stands behind its own.</summary>
     public IReadOnlyList<Field> Fields { get; }
 
     /// <summary>The field of a name, in any case of letters; null when there is none.</summary>
@@ -59,6 +59,8 @@ public abstract class Shape
 
         return complaints;
     }
+
+    private static int Depth(Type record) => record.BaseType is { } below ? Depth(below) + 1 : 0;
 
     /// <summary>Names the fields that share the most letters' run with a wrong name, so that a slip is easily mended.</summary>
     private string Nearest(string name)

@@ -39,8 +39,6 @@ public sealed record Ohms(double Value, string Text) : IHaveTextForm<Ohms>
 
         public override string Example => "4.2 Ω";
 
-        public override IReadOnlyList<string> Words => OpenWords;
-
         public override IReadOnlyList<string> UnitSpellings => [.. UnitsOfOhms.Select(unit => unit.Spelling)];
 
         public override TextReading<Ohms> Read(string text)

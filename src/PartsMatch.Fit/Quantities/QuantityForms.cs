@@ -9,7 +9,6 @@ public static class QuantityForms
 {
     // Before the forms: they are made in the order in which they stand.
     private static readonly UnitText Feet = new(LengthUnit.Foot, "ft", 0, false, "foot", "feet", "'");
-    private static readonly UnitText VoltamperesAlone = new(ElectricApparentPowerUnit.Voltampere, "VA", 1, false, "V·A");
     private static readonly UnitText Metres = new(LengthUnit.Meter, "m", 0, false, "metre", "metres", "meter", "meters");
 
     /// <summary>Shaft or input power; 0.1 W to 1 MW.</summary>
@@ -27,9 +26,9 @@ public static class QuantityForms
     public static QuantityForm<ElectricCurrent> Amps { get; } = Single<ElectricCurrent>(
         "a current", "2.1 A", 0.001, 10_000, new(ElectricCurrentUnit.Ampere, "A", 3, false, "amp", "amps", "ampere", "amperes"));
 
-    /// <summary>Apparent power of a coil or transformer; 0.1 VA to 100 kVA.</summary>
-    public static QuantityForm<ElectricApparentPower> Voltamperes { get; } = new(
-        "an apparent power", "15 VA", 0.1, 100_000, VoltamperesAlone, VoltamperesAlone, new UnitText(ElectricApparentPowerUnit.Kilovoltampere, "kVA", 3));
+    /// <summary>What a coil takes, or a transformer gives; 0.1 VA to 100 kVA.</summary>
+    public static QuantityForm<ElectricApparentPower> VoltAmperes { get; } = Single<ElectricApparentPower>(
+        "an apparent power", "8 VA", 0.1, 100_000, new(ElectricApparentPowerUnit.Voltampere, "VA", 1, false, "V·A", "volt-amperes", "volt-amps", "volt amps"));
 
     /// <summary>Frequency; 1 to 1000 Hz.</summary>
     public static QuantityForm<Frequency> Hertz { get; } = Single<Frequency>(

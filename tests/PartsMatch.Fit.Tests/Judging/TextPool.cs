@@ -4,6 +4,8 @@ using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Tests.Judging;
@@ -20,6 +22,12 @@ internal static class TextPool
         [typeof(Figures<Spread<ElectricPotential>>)] = ["115 V", "230 V", "208-230 V", "115/208-230 V", "460 V", "230/400 V", "208-230/460 V"],
         [typeof(Figures<ElectricPotential>)] = ["115 V", "120 V", "187.2 V", "202 V", "207 V", "230 V", "253 V", "400 V", "460 V", "460/467/450 V", "206/208/207 V"],
         [typeof(Figures<Spread<ElectricCurrent>>)] = ["2.1 A", "4.2 A", "4.2/2.1 A", "5.4/2.8 A"],
+        [typeof(Figures<ElectricCurrent>)] = ["10 A", "25 A", "40 A", "40/32 A", "240 A"],
+        [typeof(ElectricPotential)] = ["20 V", "24 V", "120 V", "230 V", "264 V", "277 V", "480 V"],
+        [typeof(ElectricApparentPower)] = ["6 VA", "10 VA", "40 VA", "400 VA"],
+        [typeof(MotorLoads)] = ["5/25 A", "14/73 + 2 x 1.4/7 A", "25 A", "40/240 A", "60/300 A"],
+        [typeof(AuxiliaryContacts)] = ["none", "1 NO", "1 NO + 1 NC", "2 NC"],
+        [typeof(FurtherCoils)] = ["24 V 50/60 Hz AB-1, 120 V 60 Hz AB-2", "230 V 50 Hz AB-3"],
         [typeof(ElectricCurrent)] = ["2 A", "5 A", "15 A"],
         [typeof(Figures<Frequency>)] = ["60 Hz", "50 Hz", "50/60 Hz"],
         [typeof(Frequency)] = ["50 Hz", "57 Hz", "60 Hz"],

@@ -9,8 +9,8 @@ internal static class Gaps
     /// <summary>A label on a line of its own and its figure on the next.</summary>
     private const int AcrossLine = 4;
 
-    /// <summary>THERM. PROT, CW/CCW, CCW (LE), TEAO-PSC: what may part the pieces of one word.</summary>
-    public static bool InsideWord(ReadOnlySpan<char> gap) => Only(gap, "-./()&");
+    /// <summary>THERM. PROT, CW/CCW, CCW (LE), TEAO-PSC, 1 NO + 1 NC: what may part the pieces of one word.</summary>
+    public static bool InsideWord(ReadOnlySpan<char> gap) => Only(gap, "-./()&+");
 
     /// <summary>5 MFD / 370 VAC, 7.5UF/440V, 10 MFD, 370 V: what may part two halves of one value.</summary>
     public static bool BetweenHalves(ReadOnlySpan<char> gap) => Only(gap, "/@,-");

@@ -1,0 +1,30 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contactors.Aspects;
+
+/// <summary>What the contact action reads of a contactor.</summary>
+/// <param name="Action">What its contacts do as it pulls in; null when not known.</param>
+public readonly record struct ActionFacet(ContactAction? Action);
+
+/// <summary>Do the contacts close, open or change over as the old ones did?</summary>
+/// <remarks>Change-over contacts do either with one side left unused: a change. Closing for opening, or one for change-over, fails.</remarks>
+public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, SwitchSources.ContactAction, new(0.3, 0.4, 1))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["contactAction"], []);
+
+    /// <inheritdoc/>
+    public override ActionFacet Read(ContactorSpec part) => new(part.ContactAction);
+
+    /// <inheritdoc/>
+    public override Finding Judge(ContactorNeed need, ActionFacet facet) => (need.Plate.ContactAction, facet.Action) switch
+    {
+        (null, _) => Finding.Unknown(Side.Plate, "contactAction", $"Whether contacts that close or that open are needed is not known."),
+        ({ } old, null) => Finding.Unknown(Side.Part, "contactAction", $"The old contacts were {new Spelt<ContactAction>(old)}; this one's are not known."),
+        ({ } old, { } action) when old == action => Finding.Meets($"Its contacts are {new Spelt<ContactAction>(action)}, as the old ones were."),
+        ({ } old, ContactAction.ChangeOver) => Finding.MeetsWith([new(ContactorChanges.UseOneSide, $"use the {new Spelt<ContactAction>(old)} side of its contacts, and leave the other unused")], $"Its contacts change over; the old ones were {new Spelt<ContactAction>(old)}."),
+        ({ } old, { } action) => Finding.Fails($"Its contacts are {new Spelt<ContactAction>(action)}; the old ones were {new Spelt<ContactAction>(old)}."),
+    };
+}

@@ -1,0 +1,43 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Switches.Contactors.Aspects;
+
+/// <summary>What auxiliary contacts read of a contactor.</summary>
+/// <param name="Open">How many close as it pulls in; null when not known.</param>
+/// <param name="Closed">How many open; null when not known.</param>
+/// <param name="TakesMore">Whether some can be added; null when not known.</param>
+public readonly record struct AuxiliariesFacet(int? Open, int? Closed, bool? TakesMore);
+
+/// <summary>Has the contactor an auxiliary contact for each one in use?</summary>
+/// <remarks>Those that lack are added where it takes a block: a change. Where it takes none it fails.</remarks>
+public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, AuxiliariesFacet>("Auxiliary contacts", isDeciding: false, SwitchSources.Auxiliaries, new(0.3, 0.5, 0.3))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["auxiliaries", "takesAuxiliaries"], ["auxiliariesUsed"]);
+
+    /// <inheritdoc/>
+    public override AuxiliariesFacet Read(ContactorSpec part) => new(part.Auxiliaries?.Open, part.Auxiliaries?.Closed, part.TakesAuxiliaries);
+
+    /// <inheritdoc/>
+    public override Finding Judge(ContactorNeed need, AuxiliariesFacet facet)
+    {
+        if (need.Site.AuxiliariesUsed is not { } used) return Finding.Unknown(Side.Site, "auxiliariesUsed", $"Which auxiliary contacts are in use is not known.");
+        if (used == AuxiliaryContacts.None) return Finding.Meets($"No auxiliary contact is in use.");
+        if (facet is not { Open: { } open, Closed: { } closed }) return Finding.Unknown(Side.Part, "auxiliaries", $"{new Written(used)} are in use; whether it has them is not known.");
+        var (lacksOpen, lacksClosed) = (Math.Max(0, used.Open - open), Math.Max(0, used.Closed - closed));
+        if (lacksOpen + lacksClosed == 0) return Finding.Meets($"{new Written(used)} are in use; it has {new Written(new(open, closed))}.");
+        var lacking = new Written(new(lacksOpen, lacksClosed));
+        return facet.TakesMore switch
+        {
+            true => Finding.MeetsWith([new(ContactorChanges.AddAuxiliaries, $"add an auxiliary block of {lacking}") { Kit = [new($"auxiliary contact block for it, {lacking}")] }], $"{new Written(used)} are in use; it lacks {lacking}, and takes a block."),
+            false => Finding.Fails($"{new Written(used)} are in use; it lacks {lacking}, and takes no block."),
+            null => Finding.Unknown(Side.Part, "takesAuxiliaries", $"{new Written(used)} are in use; it lacks {lacking}, and whether it takes a block is not known."),
+        };
+    }
+
+    private readonly record struct Written(AuxiliaryContacts Contacts)
+    {
+        public override string ToString() => AuxiliaryContacts.Form.Write(Contacts);
+    }
+}

@@ -1,0 +1,69 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors.Aspects;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contactors;
+
+/// <summary>What follows from a contactor's plate, and for its place.</summary>
+public static class ContactorDeductions
+{
+    /// <summary>What follows from its size, its category and its horsepower.</summary>
+    public static (ContactorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ContactorSpec spec) =>
+        Deducing.Apply(spec, MainPolesClose, SizeCarries, SizeRates, Categories, HorsepowerInAmps);
+
+    /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
+    public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
+        Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+
+    private static IEnumerable<Deduction> MainPolesClose(ContactorSpec spec)
+    {
+        if (spec.PoleCount is not null) yield return new(Side.Plate, "contactAction", Deducing.Text(ContactAction.NormallyOpen), "it does not say otherwise", ["poleCount"], SwitchSources.MainPolesClose);
+    }
+
+    private static IEnumerable<Deduction> SizeCarries(ContactorSpec spec)
+    {
+        if (spec.Size is { } size && NemaSizes.Continuous(Named(size)) is { } amps) yield return new(Side.Plate, "continuousAmps", Deducing.Text(amps), $"NEMA size {Named(size)}", ["size"], NemaSizes.All[0].Source);
+    }
+
+    /// <summary>Horsepower by volts and phases: three-phase for three poles and more. Marked volts are those of other ratings, and stay by themselves.</summary>
+    private static IEnumerable<Deduction> SizeRates(ContactorSpec spec)
+    {
+        if (spec.Size is not { } size || spec.PoleCount is not { } poles || spec is not { RatedVolts: null, SinglePhaseHorsepower: null, ThreePhaseHorsepower: null }) yield break;
+        var phases = Poles.Switched(poles) >= 3 ? Phases.Three : Phases.Single;
+        var rows = NemaSizes.Of(Named(size), phases);
+        if (rows.Count == 0) yield break;
+        var because = $"NEMA size {Named(size)}, {(phases == Phases.Three ? "three-phase" : "single-phase")}";
+        yield return new(Side.Plate, "ratedVolts", Deducing.Text(new Figures<ElectricPotential>(rows.Select(row => row.Volts))), because, ["size", "poleCount"], rows[0].Source);
+        yield return new(Side.Plate, FieldOf(phases), Deducing.Text(new Figures<Power>(rows.Select(row => row.Power))), because, ["size", "poleCount"], rows[0].Source);
+    }
+
+    private static IEnumerable<Deduction> Categories(ContactorSpec spec)
+    {
+        if (spec.AcOneAmps is { } resistance) yield return new(Side.Plate, "resistiveAmps", Deducing.Text(resistance), "its AC-1 amps", ["acOneAmps"], SwitchSources.AcOne);
+        if (spec.AcThreeAmps is { } motors) yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(motors), "its AC-3 amps", ["acThreeAmps"], SwitchSources.AcThree);
+    }
+
+    private static IEnumerable<Deduction> HorsepowerInAmps(ContactorSpec spec)
+    {
+        if (spec.PoleCount is not { } poles) return [];
+        return Poles.Switched(poles) >= 3
+            ? ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, FieldOf(Phases.Three))
+            : ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, FieldOf(Phases.Single));
+    }
+
+    private static IEnumerable<Deduction> AsTheOldOne(ContactorSpec plate)
+    {
+        if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], SwitchSources.AsTheOldOne);
+        if (plate.Auxiliaries is { } auxiliaries) yield return new(Side.Site, "auxiliariesUsed", Deducing.Text(auxiliaries), "the old one's auxiliary contacts", ["auxiliaries"], SwitchSources.AsTheOldOne);
+        if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], SwitchSources.AsTheOldOne);
+    }
+
+    private static string FieldOf(Phases phases) => phases == Phases.Three ? "threePhaseHorsepower" : "singlePhaseHorsepower";
+
+    /// <summary>A size as the table names it.</summary>
+    private static string Named(NemaSize size) => new EnumForm<NemaSize>().Write(size)["NEMA ".Length..];
+}

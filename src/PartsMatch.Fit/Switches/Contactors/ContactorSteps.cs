@@ -1,0 +1,50 @@
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors.Aspects;
+
+namespace PartsMatch.Fit.Switches.Contactors;
+
+/// <summary>The steps of every contactor's job round its changes: two circuits to make dead, the line's and the control's.</summary>
+internal static class ContactorSteps
+{
+    /// <summary>What every contactor's job is made of.</summary>
+    public static JobSteps Of(ContactorNeed need, ContactorSpec part)
+    {
+        var coil = ContactorDrawings.Chosen(need, part);
+        return new(
+        [
+            SafeSteps.LockOut,
+            SafeSteps.ProveDead("both sides of its poles and at its coil: the control circuit may be fed from elsewhere", need.Site.LoadVolts is { } volts ? QuantityForms.Volts.Write(volts) : null),
+            SafeSteps.Discharge("the run capacitors behind it", null),
+            new(
+                Stage.ProveThePart,
+                Window(CoilFigures.Own(need.Plate), "with the call on, meter the old coil"),
+                "Volts there and it does not pull in: measure its ohms with the wires off. No volts there: look up the circuit, the contactor is not the part."),
+            new(Stage.NoteWhatIsThere, "photograph it, and mark each wire: line, load, coil, auxiliaries", "See for what killed it: insects, a loose terminal, low control volts, short cycling."),
+        ],
+        [
+            new(Stage.Mount, "mount it as the old one sat, and work the armature by hand: it moves freely all the way", null),
+            new(Stage.Wire, FormattableString.Invariant($"put each wire back where its mark says{Lines(part)}, tighten as marked on it, and pull at each"), "A loose terminal burns the pole. Copper alone on terminals that are not marked for aluminium."),
+            new(Stage.StartAndCheck, Window(coil, "call for it, and meter its coil while it is in"), "Low volts make it chatter, and chatter welds its contacts."),
+            new(Stage.StartAndCheck, "measure the volts across each closed pole under load: at most 0.5 V (practice)", "Line side to load side of the same pole. More is a bad contact or a loose terminal."),
+            new(Stage.StartAndCheck, Amps(need, part), null),
+            new(Stage.StartAndCheck, "feel for it after half an hour: no terminal over 65 K above the air in the box", "With a thermometer, guards on; IEC 60947-1, from memory."),
+            new(Stage.Record, "write down its number, the volts at its coil, across its poles, the amps of each leg and the date", null),
+        ])
+        {
+            Kit = [SafeSteps.Resistor, SafeSteps.LockAndTag, SafeSteps.Meter],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, SafeSteps.BladesStart],
+        };
+    }
+
+    private static string Window(CoilFigures coil, string what) => coil.Volts.Count == 0
+        ? $"{what}: 85 to 110 % of its marked volts"
+        : $"{what}: {string.Join(" or ", coil.Volts.Select(span => FormattableString.Invariant($"{span.Window.Low:0.#} to {span.Window.High:0.#} V")))} are right";
+
+    private static string Lines(ContactorSpec part) => part.PoleCount is { } poles && Poles.Switched(poles) == 3 ? ", the three lines in their order: two changed over turn three-phase motors backwards" : string.Empty;
+
+    private static string Amps(ContactorNeed need, ContactorSpec part) =>
+        need.Site.LoadVolts is { } volts && Contacts.RatedAmps.At(Contacts.RatedAmps.Of(part.RatedVolts, part.FullLoadAmps), volts.Volts) is { } carries
+            ? FormattableString.Invariant($"measure the amps of each leg: at most {carries:0.##} A through its poles, and what the plates of what hangs on it say")
+            : "measure the amps of each leg against its rating and against the plates of what hangs on it";
+}

@@ -1,0 +1,75 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contactors;
+
+/// <summary>The words of contactors' and relays' plates.</summary>
+public static class ContactorVocabulary
+{
+    /// <summary>All of them.</summary>
+    public static Vocabulary All { get; } = new(
+    [
+        new("poleCount", "POLES", "POLE", "NO OF POLES"),
+        new("contactAction", "CONTACTS", "CONTACT", "CONTACT FORM"),
+        new("auxiliaries", "AUX", "AUX CONTACT", "AUX CONTACTS", "AUXILIARY", "AUXILIARY CONTACTS", "AUXILIARIES"),
+        new("coilVolts", "COIL", "COIL VOLTS", "COIL VOLTAGE", "COIL V", "COIL VAC", "CONTROL VOLTS", "UC", "US", "BOBINE", "SPULE"),
+        new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },
+        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true },
+        new("coilOhms", "COIL OHMS", "COIL RES", "RESISTANCE", "COIL RESISTANCE") { ByUnit = true },
+        new("size", "SIZE", "NEMA", "NEMA SIZE", "SZ"),
+        new("continuousAmps", "CONT", "CONTINUOUS", "CONT AMPS", "CONTINUOUS AMPS", "CONT CURRENT", "ITH", "I TH"),
+        new("acOneAmps", "AC-1", "AC1 AMPS", "IE AC-1", "IE/AC-1"),
+        new("acThreeAmps", "AC-3", "AC3 AMPS", "IE AC-3", "IE/AC-3"),
+        new("acEightAmps", "AC-8A", "AC-8B", "AC-8", "IE AC-8A", "IE AC-8B"),
+        new("ratedVolts", "RATED VOLTS", "LINE VOLTS", "CONTACT VOLTS", "VOLTAGE", "UE", "LINE", "AT") { ByUnit = true },
+        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "INDUCTIVE", "IND", "IND AMPS", "MOTOR AMPS", "FL"),
+        new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
+        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "RESIST", "RES LOAD"),
+        new("singlePhaseHorsepower", "HP 1PH", "HP 1 PH", "1PH HP", "1 PH HP", "HP SINGLE PHASE", "SINGLE PHASE HP", "HP 1Ø", "1Ø HP") { Unit = "hp" },
+        new("threePhaseHorsepower", "HP 3PH", "HP 3 PH", "3PH HP", "3 PH HP", "HP THREE PHASE", "THREE PHASE HP", "HP 3Ø", "3Ø HP") { Unit = "hp" },
+        new("pilotDuty", "PILOT DUTY", "PILOT", "AUX RATING", "CONTACT RATING CODE"),
+        new("contacts", "CONTACTS", "CONTACT TYPE"),
+        new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
+        new("mounts", "MOUNT", "MOUNTING", "MTG"),
+        new("terminals", "TERMINALS", "TERM", "TERMS"),
+    ],
+    [
+        new("poleCount", "SPST", "1 pole"), new("contactAction", "SPST NO", "normally open"), new("poleCount", "SPST NO", "1 pole"), new("contactAction", "SPST NC", "normally closed"), new("poleCount", "SPST NC", "1 pole"),
+        new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
+        new("poleCount", "SPDT", "1 pole"), new("contactAction", "SPDT", "change-over"),
+        new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"),
+        new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),
+        new("poleCount", "3PDT", "3 poles"), new("contactAction", "3PDT", "change-over"),
+        new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
+    ])
+    {
+        Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
+        OnlyAtLabel =
+        [
+            "none", "open", "sealed", "screw", "lug", "lugs", "panel", "rail", "DIN", "bracket", "socket", "tabs", "QC", "CO", "NO", "NC", "N.O.", "N.C.", "normally open", "normally closed", "00", "0", "1", "1P", "2", "3",
+            .. from count in Enumerable.Range(1, 4) from action in (string[])["NO", "NC"] select FormattableString.Invariant($"{count} {action}"),
+        ],
+        Strangers =
+        [
+            "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "TORQUE", "WIRE", "IEC", "EN", "UI", "UIMP", "INRUSH", "INRUSH VA", "VA INRUSH",
+            "NOT", "NOT FOR", "WITHOUT",
+        ],
+        Limits =
+        [
+            PlateLimit.Of<Figures<ElectricPotential>>("ratedVolts", "from 100 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 100, 750))),
+            PlateLimit.Of<Taps>("coilVolts", "from 5 to 600 V", all => all.All(volts => Within.Span(volts.First.Volts, 5, 600) && Within.Span(volts.Last.Volts, 5, 600))),
+            PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
+            PlateLimit.Of<ElectricApparentPower>("coilVa", "from 0.5 to 200 VA", power => Within.Span(power.Voltamperes, 0.5, 200)),
+            PlateLimit.Of<Ohms>("coilOhms", "from 0.5 Ω to 50 kΩ", ohms => Within.Span(ohms.Value, 0.5, 50_000)),
+            PlateLimit.Of<ElectricCurrent>("continuousAmps", "from 1 to 400 A", amps => Within.Span(amps.Amperes, 1, 400)),
+            .. ((string[])["fullLoadAmps", "resistiveAmps", "acOneAmps", "acThreeAmps", "acEightAmps"]).Select(field => Amps(field, 0.1, 400)),
+            Amps("lockedRotorAmps", 0.5, 2500),
+            PlateLimit.Of<Figures<Power>>("singlePhaseHorsepower", "from 1/20 to 25 hp", all => all.All(power => Within.Span((double)power.Watts, 35, 18_700))),
+            PlateLimit.Of<Figures<Power>>("threePhaseHorsepower", "from 1/4 to 150 hp", all => all.All(power => Within.Span((double)power.Watts, 180, 112_000))),
+        ],
+    };
+
+    private static PlateLimit Amps(string field, double least, double most) =>
+        PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));
+}

@@ -1,0 +1,98 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contactors.Proof;
+
+/// <summary>Is it called for at all?</summary>
+public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ReadingSources.NotCalledFor)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => one.Readings.CircuitCalls == false
+        ? Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart()
+        : null;
+}
+
+/// <summary>Are the volts at the coil within its window?</summary>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included.</remarks>
+public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ReadingSources.ContactorCoilVolts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Volts is not { } volts) return null;
+        if (one.HasNoVolts == true)
+        {
+            return one.Readings.CircuitCalls == true
+                ? Ruling.Bad($"It is called for, and {volts:0.#} V at the coil are none: look up the circuit, the control fuse and the transformer.").NotThePart()
+                : Ruling.CantTell($"{volts:0.#} V at the coil are none.").ThenRead("circuitCalls", "There are no volts at the coil: is it called for at all?");
+        }
+
+        if (one.Coil.Volts.Count == 0) return Ruling.CantTell($"{volts:0.#} V at the coil; what it is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate);
+        FormattableString limit = $"{new Windows(one.Coil)}";
+        if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {one.Coil} it works {new Windows(one.Coil)}.", limit);
+        return volts < one.Coil.Volts.Min(span => span.Window.Low)
+            ? Ruling.Bad($"{volts:0.#} V at the coil are too low; for {one.Coil} it works {new Windows(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit).NotThePart()
+            : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {one.Coil} it works {new Windows(one.Coil)}.", limit);
+    }
+
+    private readonly record struct Windows(CoilFigures Coil)
+    {
+        public override string ToString() => string.Join(" or ", Coil.Volts.Select(span => FormattableString.Invariant($"from {span.Window.Low:0.##} to {span.Window.High:0.##} V")));
+    }
+}
+
+/// <summary>Has the coil its ohms?</summary>
+/// <remarks>Open or under 1 Ω has failed; where its ohms are marked, within a fifth of them (practice), for they change with its heat.</remarks>
+public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil", ReadingSources.ContactorCoilOhms)
+{
+    private const double Shorted = 1;
+
+    private const double PercentOff = 20;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Readings.CoilOhms is not { } ohms) return null;
+        if (ohms.IsOpen) return Ruling.Bad($"The coil is open: change it, or the contactor.", $"not open").ThePartHasFailed();
+        if (one.Measured.CoilOhms is { IsOpen: false } marked && one.Coil.Number.Count == 0)
+        {
+            var (low, high) = (marked.Value * (1 - (PercentOff / 100)), marked.Value * (1 + (PercentOff / 100)));
+            FormattableString limit = $"{low:0.##} to {high:0.##} Ω";
+            return Within.Span(ohms.Value, low, high)
+                ? Ruling.Good($"{ohms.Text} through the coil; {marked.Text} ±{PercentOff} % are marked.", limit)
+                : Ruling.Bad($"{ohms.Text} through the coil; {marked.Text} ±{PercentOff} % are marked: turns are {(ohms.Value < low ? "shorted" : "broken or a joint is bad")}.", limit).ThePartHasFailed();
+        }
+
+        return Within.AtLeast(ohms.Value, Shorted)
+            ? Ruling.Good($"{ohms.Text} through the coil: neither open nor shorted.", $"at least {Shorted} Ω, not open")
+            : Ruling.Bad($"{ohms.Text} through the coil are a short.", $"at least {Shorted} Ω, not open").ThePartHasFailed();
+    }
+}
+
+/// <summary>Does it pull in with good volts at its coil?</summary>
+public sealed class PullsIn() : ReadingRule<ContactorCase>("Pulls in", ReadingSources.ContactorPullsIn)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => (one.Readings.PullsIn, one.IsFed, one.Readings.CoilOhms) switch
+    {
+        (true, _, _) => Ruling.Good($"It pulls in."),
+        (false, null, _) when one.Volts is null => Ruling.Read("coilVolts", "It does not pull in: measure the volts at its coil while it is called for."),
+        (false, true, null) => Ruling.CantTell($"The volts at its coil are good, and it does not pull in.").ThenRead("coilOhms", "The volts are good and it does not pull in: power off, wires off, and measure the ohms of its coil."),
+        (false, true, { IsOpen: false }) => Ruling.Bad($"The volts and the ohms of its coil are good, and it does not pull in: its armature is stuck or broken.").ThePartHasFailed(),
+        _ => null,
+    };
+}
+
+/// <summary>Does it hold without chatter?</summary>
+public sealed class HoldsQuietly() : ReadingRule<ContactorCase>("Hums or chatters", ReadingSources.ContactorChatters)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => (one.Readings.Chatters, one.IsFed) switch
+    {
+        (false, _) => Ruling.Good($"It holds quietly."),
+        (true, null) when one.Volts is null => Ruling.Read("coilVolts", "It hums or chatters: measure the volts at its coil while it does; low volts do that, too."),
+        (true, true) => Ruling.Bad($"It hums or chatters with good volts at its coil: its faces are dirty or worn, or its shading ring is broken.").ThePartHasFailed(),
+        _ => null,
+    };
+}

@@ -1,0 +1,93 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contactors.Proof;
+
+/// <summary>Is a pole burnt?</summary>
+public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", ReadingSources.ContactsLook)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => one.Readings.IsBurnt switch
+    {
+        true => Ruling.Bad($"A pole or terminal is burnt: replace it, and see why: a loose terminal, chatter, or too much on it.").ThePartHasFailed(),
+        false => Ruling.Good($"No pole or terminal is burnt."),
+        null => null,
+    };
+}
+
+/// <summary>Does it let go?</summary>
+public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ReadingSources.ContactsWelded)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.HasNoVolts) switch
+    {
+        (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in: measure the volts at its coil with the call off. Volts there come from the circuit."),
+        (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
+        (false, _) => Ruling.Good($"It lets go with its coil off."),
+        _ => null,
+    };
+}
+
+/// <summary>How many volts are lost across each closed pole?</summary>
+/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice).</remarks>
+public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ReadingSources.ContactDrop)
+{
+    private const double Good = 0.5;
+
+    private const double Bad = 1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Readings.DropVolts is not { } drop) return null;
+        var most = drop.Legs.Max(leg => leg.Volts);
+        FormattableString limit = $"at most {Good} V";
+        if (one.Readings.LegAmps is { } amps && amps.Legs.All(leg => leg.Amperes <= 0)) return Ruling.NotApplicable($"No current flows: what stands across a pole then says nothing of its contact.", limit);
+        if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
+        return Within.AtMost(most, Bad)
+            ? Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit).ThenRead("isBurnt", "A pole loses more than a good one: power off, and look at its contact faces and terminals.")
+            : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
+    }
+}
+
+/// <summary>Do the amps of the legs stay within what a pole carries?</summary>
+public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg", ReadingSources.ContactAmps)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Readings.LegAmps is not { } amps) return null;
+        var (most, least) = (amps.Legs.Max(leg => leg.Amperes), amps.Legs.Min(leg => leg.Amperes));
+        if (amps.Legs.Count > 1 && least <= 0 && most > 0)
+        {
+            var open = Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open.");
+            return one.Readings.DropVolts is null ? open.ThenRead("dropVolts", "One leg is dead: measure across each closed pole. Line volts across one are an open contact.") : open;
+        }
+
+        if (one.Carries is not { } carries) return Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known.");
+        FormattableString limit = $"at most {carries:0.##} A";
+        return Within.AtMost(most, carries)
+            ? Ruling.Good($"{most:0.##} A in the worst leg; a pole carries {carries:0.##} A.", limit)
+            : Ruling.Bad($"{most:0.##} A in the worst leg are over the {carries:0.##} A that a pole carries: what hangs on it takes too much, or it is too small.", limit);
+    }
+}
+
+/// <summary>Do its terminals stay cool enough?</summary>
+/// <remarks>At most 65 K over the air round it (IEC 60947-1 table 2, bare copper and tin: from memory).</remarks>
+public sealed class HeatOfTerminals() : ReadingRule<ContactorCase>("Heat of terminals", ReadingSources.TerminalHeat)
+{
+    private const double MostRise = 65;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Readings.TerminalTemperature is not { } terminal) return null;
+        FormattableString limit = $"at most {MostRise} K over the air";
+        if (one.Readings.BoxAir is not { } air) return Ruling.CantTell($"The hottest terminal has {terminal.DegreesCelsius:0.#} °C; the air round it is not known.", limit).ThenRead("boxAir", "Measure the air in the box as well: a terminal is judged by what it has over it.");
+        var rise = terminal.DegreesCelsius - air.DegreesCelsius;
+        return Within.AtMost(rise, MostRise)
+            ? Ruling.Good($"The hottest terminal is {rise:0.#} K over the air; {MostRise} K are the limit.", limit)
+            : Ruling.Bad($"The hottest terminal is {rise:0.#} K over the air, and {MostRise} K are the limit: tighten it, and look at its contact.", limit);
+    }
+}

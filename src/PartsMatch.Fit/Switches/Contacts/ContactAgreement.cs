@@ -1,0 +1,69 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What a contact's ratings, and what is on it, cannot be all at once.</summary>
+internal static class ContactAgreement
+{
+    /// <summary>Ratings that do not pair with their volts, or that no contact has.</summary>
+    public static IEnumerable<Contradiction> OfRatings(ContactSpec plate)
+    {
+        foreach (var (field, label, count) in Counts(plate))
+        {
+            if (plate.RatedVolts is { } volts && !RatedAmps.Pair(volts.Count, count)) yield return new(["ratedVolts", field], FormattableString.Invariant($"{label}: {count} figures stand beside {volts.Count} rated volts, so that they do not pair."), SwitchSources.Ratings);
+        }
+
+        if (Amps(plate.LockedRotorAmps) is { } locked && Amps(plate.FullLoadAmps) is { } full && locked < full)
+        {
+            yield return new(["fullLoadAmps", "lockedRotorAmps"], FormattableString.Invariant($"The locked-rotor amps, {locked:0.##} A, are less than the full-load amps, {full:0.##} A."), SwitchSources.LockedRotor);
+        }
+    }
+
+    /// <summary>What is on the contact against what it was named as, and against what the old one was rated for.</summary>
+    public static IEnumerable<Contradiction> OfLoads(ContactSpec plate, ContactSite site, string part)
+    {
+        if (site.Loads is { } loads)
+        {
+            if (site.Motors is not null && !loads.Contains(ContactLoad.Motor) && !loads.Contains(ContactLoad.Compressor)) yield return NotNamed("Motors' amps are given", "motors");
+            if (site.HeaterAmps is not null && !loads.Contains(ContactLoad.Heater)) yield return NotNamed("Heaters' amps are given", "heaterAmps");
+            if (site.CoilsVa is not null && !loads.Contains(ContactLoad.Coil)) yield return NotNamed("Coils' VA are given", "coilsVa");
+        }
+
+        if (site.LoadVolts is not { } volts) yield break;
+        if (plate.RatedVolts is { } rated && !Within.AtMost(volts.Volts, rated.Max(one => one.Volts) * RatedAmps.Wander))
+        {
+            yield return new(["ratedVolts"], FormattableString.Invariant($"The old {part} is rated up to {rated.Max(one => one.Volts):0.#} V, and {volts.Volts:0.#} V are switched: it was a wrong one, or one of the two is misread."), SwitchSources.FullLoad) { SiteFields = ["loadVolts"] };
+        }
+
+        foreach (var (field, siteField, amps, load) in new[]
+        {
+            ("fullLoadAmps", "motors", RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps), site.Motors?.FullLoad),
+            ("lockedRotorAmps", "motors", RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps), site.Motors is { AreLockedRotorAmpsGiven: true } motors ? motors.LockedRotor(1) : null),
+            ("resistiveAmps", "heaterAmps", RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps), site.HeaterAmps?.Amperes),
+        })
+        {
+            if (load is not { } there || RatedAmps.At(amps, volts.Volts) is not { } carried || Within.AtMost(there, carried)) continue;
+            yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {there:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), SwitchSources.FullLoad) { SiteFields = [siteField] };
+        }
+    }
+
+    private static Contradiction NotNamed(string what, string field) =>
+        new([], $"{what}, but nothing of the kind is named among what is on the contact: see what it switches.", SwitchSources.LoadsNamed) { SiteFields = ["loads", field] };
+
+    private static IEnumerable<(string Field, string Label, int Count)> Counts(ContactSpec plate)
+    {
+        foreach (var name in (string[])["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"])
+        {
+            var figures = name switch { "fullLoadAmps" => plate.FullLoadAmps, "lockedRotorAmps" => plate.LockedRotorAmps, _ => plate.ResistiveAmps };
+            if (figures is not null) yield return (name, name switch { "fullLoadAmps" => "Full-load amps", "lockedRotorAmps" => "Locked-rotor amps", _ => "Resistive amps" }, figures.Count);
+        }
+
+        if (plate.SinglePhaseHorsepower is { } single) yield return ("singlePhaseHorsepower", "Single-phase horsepower", single.Count);
+        if (plate.ThreePhaseHorsepower is { } three) yield return ("threePhaseHorsepower", "Three-phase horsepower", three.Count);
+    }
+
+    private static double? Amps(Figures<ElectricCurrent>? figures) => figures?.Max(one => one.Amperes);
+}

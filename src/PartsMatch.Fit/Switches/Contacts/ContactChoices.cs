@@ -1,0 +1,39 @@
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What is on a contact. Each kind has a rating of its own.</summary>
+public enum ContactLoad
+{
+    /// <summary>A hermetic compressor: AC-8a or AC-8b, or full-load and locked-rotor amps.</summary>
+    [Words("compressor")]
+    Compressor,
+
+    /// <summary>Fan and pump motors: AC-3, or full-load and locked-rotor amps.</summary>
+    [Words("motor", "fan motor", "pump motor", "motors")]
+    Motor,
+
+    /// <summary>Heaters: AC-1, resistive amps.</summary>
+    [Words("heater", "heaters", "resistance")]
+    Heater,
+
+    /// <summary>Coils of contactors, relays and solenoid valves: pilot duty.</summary>
+    [Words("coil", "coils")]
+    Coil,
+}
+
+/// <summary>Whether the arc of a contact can reach the air round it.</summary>
+public enum ContactEnclosure
+{
+    /// <summary>It can.</summary>
+    [Words("open contacts", "open")]
+    Open,
+
+    /// <summary>It cannot: hermetically sealed.</summary>
+    [Words("sealed contacts", "sealed", "hermetically sealed", "HERMETICALLY SEALED CONTACTS")]
+    Sealed,
+
+    /// <summary>There is no contact: solid state.</summary>
+    [Words("solid state", "no contacts", "solid-state")]
+    SolidState,
+}

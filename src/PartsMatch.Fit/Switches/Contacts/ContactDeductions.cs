@@ -1,0 +1,53 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What follows for a contact from its ratings and from what is on it.</summary>
+internal static class ContactDeductions
+{
+    /// <summary>The volts of systems that a row of the code's tables is for (notes to the tables): 110 to 120 V for 115, and so on.</summary>
+    private static readonly (double Least, double Most, double Row)[] Systems = [(110, 120, 115), (200, 200, 200), (208, 208, 208), (220, 240, 230), (440, 480, 460), (550, 600, 575)];
+
+    /// <summary>A horsepower rating stands for the full-load amps of the code's tables.</summary>
+    /// <param name="volts">The rated volts.</param>
+    /// <param name="power">Horsepower at each of them.</param>
+    /// <param name="phases">Phases of the motor.</param>
+    /// <param name="from">The field with the horsepower.</param>
+    public static IEnumerable<Deduction> FullLoad(Figures<ElectricPotential>? volts, Figures<Power>? power, Phases phases, string from)
+    {
+        if (volts is null || power is null || !RatedAmps.Pair(volts.Count, power.Count)) yield break;
+        var amps = volts.Select((one, row) => Amps(phases, power.Of(row), one.Volts)).OfType<ElectricCurrent>().ToList();
+        if (amps.Count != volts.Count) yield break;
+        yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(new Figures<ElectricCurrent>(amps)), "its horsepower", [from, "ratedVolts"], SwitchSources.HorsepowerInAmps);
+    }
+
+    /// <summary>What is named tells what is on the contact.</summary>
+    public static IEnumerable<Deduction> Loads(ContactSite site)
+    {
+        List<ContactLoad> named =
+        [
+            .. site.Motors is not null || site.MotorPower is not null ? (ContactLoad[])[ContactLoad.Motor] : [],
+            .. site.HeaterAmps is not null || site.HeaterPower is not null ? (ContactLoad[])[ContactLoad.Heater] : [],
+            .. site.CoilsVa is not null || site.CoilsInrushVa is not null ? (ContactLoad[])[ContactLoad.Coil] : [],
+        ];
+        if (named.Count > 0) yield return new(Side.Site, "loads", Deducing.Text(new Choices<ContactLoad>(named)), "what is named is on it, and nothing else", ["motors", "heaterAmps", "coilsVa"], SwitchSources.LoadsNamed);
+    }
+
+    /// <summary>Amps of heaters follow from watts and volts.</summary>
+    public static IEnumerable<Deduction> HeaterAmps(ContactSite site)
+    {
+        if (site.HeaterPower is not { } power || site.LoadVolts is not { } volts || site.LoadPhase is not { } phases) yield break;
+        var amps = (double)power.Watts / (volts.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1));
+        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "its watts over its volts", ["heaterPower", "loadVolts", "loadPhase"], SwitchSources.HeaterAmps);
+    }
+
+    private static ElectricCurrent? Amps(Phases phases, Power power, double volts)
+    {
+        var row = Array.Find(Systems, system => Within.Span(volts, system.Least, system.Most)).Row;
+        return FullLoadCurrents.All.Where(cell => cell.Phases == phases && cell.Volts.Volts.Equals(row) && cell.Power.Watts == power.Watts).Select(cell => (ElectricCurrent?)cell.Amps).FirstOrDefault();
+    }
+}

@@ -1,0 +1,52 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What contacts are to switch where they are put in. What stands on one contact adds up, each kind by itself. Null is unknown.</summary>
+public abstract record ContactSite : Site
+{
+    private const string Switched = "On the contact";
+
+    /// <summary>The kinds of load.</summary>
+    [Field("What is on it", "Compressor, motors, heaters, coils: all that the contact switches.", Group = Switched)]
+    public Choices<ContactLoad>? Loads { get; init; }
+
+    /// <summary>Volts that it switches.</summary>
+    [Field("Volts switched", "Line to line, or line to neutral where one line is switched.", Group = Switched, Tool = Tool.Meter, Example = "240 V")]
+    public ElectricPotential? LoadVolts { get; init; }
+
+    /// <summary>Phases of what it switches.</summary>
+    [Field("Phases switched", "Single-phase or three-phase.", Group = Switched)]
+    public Phases? LoadPhase { get; init; }
+
+    /// <summary>Amps of the motors.</summary>
+    [Field("Motors' amps", "Full-load over locked-rotor amps of each motor's plate, with a plus between: 14/73 + 2 x 1.4/7 A. Sums will do: 16.8/87 A.", Group = Switched)]
+    public MotorLoads? Motors { get; init; }
+
+    /// <summary>Horsepower of the motors.</summary>
+    [Field("Motors' horsepower", "All motors together, where their plates give horsepower.", Group = Switched, Example = "5 hp")]
+    public Power? MotorPower { get; init; }
+
+    /// <summary>Amps of the heaters.</summary>
+    [Field("Heaters' amps", "All heaters together, in a line.", Group = Switched, Example = "25 A")]
+    public ElectricCurrent? HeaterAmps { get; init; }
+
+    /// <summary>Power of the heaters.</summary>
+    [Field("Heaters' power", "All heaters together, where the amps are not known.", Group = Switched, Example = "6 kW")]
+    public Power? HeaterPower { get; init; }
+
+    /// <summary>VA of the coils.</summary>
+    [Field("Coils' VA", "All coils that it switches together, holding (sealed) VA.", Group = Switched, Example = "24 VA")]
+    public ElectricApparentPower? CoilsVa { get; init; }
+
+    /// <summary>VA of the coils as they pull in.</summary>
+    [Field("Coils' inrush VA", "The same as they pull in; about ten times the holding VA.", Group = Switched, Example = "240 VA")]
+    public ElectricApparentPower? CoilsInrushVa { get; init; }
+
+    /// <summary>Hazard.</summary>
+    [Field("Hazard", "Flammable refrigerant in the same space, or a classified area.", Group = Switched)]
+    public Hazard? Hazard { get; init; }
+}

@@ -1,0 +1,48 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What the contacts of a switch are rated for. Volts and amps that run side by side on a plate belong together by position; a single figure stands for every row.</summary>
+public abstract record ContactSpec : Spec
+{
+    private const string Ratings = "Contact ratings";
+
+    /// <summary>Volts that the ratings are for.</summary>
+    [Field("Rated volts", "Volts that the contacts are rated at, side by side: 120/240/480 V. Not the coil's.", Group = Ratings, Example = "240 V")]
+    public Figures<ElectricPotential>? RatedVolts { get; init; }
+
+    /// <summary>Full-load amps at those volts.</summary>
+    [Field("Full-load amps", "FLA, motor amps: one for each of the rated volts, or one for all.", Group = Ratings, Example = "30 A")]
+    public Figures<ElectricCurrent>? FullLoadAmps { get; init; }
+
+    /// <summary>Locked-rotor amps at those volts.</summary>
+    [Field("Locked-rotor amps", "LRA: one for each of the rated volts, or one for all.", Group = Ratings, Example = "150 A")]
+    public Figures<ElectricCurrent>? LockedRotorAmps { get; init; }
+
+    /// <summary>Resistive amps at those volts.</summary>
+    [Field("Resistive amps", "RES, heater amps: one for each of the rated volts, or one for all. They are no motor amps.", Group = Ratings, Example = "40 A")]
+    public Figures<ElectricCurrent>? ResistiveAmps { get; init; }
+
+    /// <summary>Horsepower of single-phase motors at those volts.</summary>
+    [Field("Single-phase horsepower", "One for each of the rated volts.", Group = Ratings, Example = "5 hp")]
+    public Figures<Power>? SinglePhaseHorsepower { get; init; }
+
+    /// <summary>Horsepower of three-phase motors at those volts.</summary>
+    [Field("Three-phase horsepower", "One for each of the rated volts.", Group = Ratings, Example = "10 hp")]
+    public Figures<Power>? ThreePhaseHorsepower { get; init; }
+
+    /// <summary>Pilot duty.</summary>
+    [Field("Pilot duty", "A letter and the greatest volts, such as A300: for coils, not for motors.", Group = Ratings)]
+    public PilotDuty? PilotDuty { get; init; }
+
+    /// <summary>Whether the contacts are open to the air.</summary>
+    [Field("Contacts sealed", "Open contacts, sealed, or none (solid state).", Group = Ratings)]
+    public ContactEnclosure? Contacts { get; init; }
+
+    /// <summary>Marks for places where something could burn.</summary>
+    [Field("Hazard marking", "Marks for flammable refrigerants or classified areas.", Group = Ratings)]
+    public Choices<HazardMarking>? Hazards { get; init; }
+}

@@ -1,0 +1,62 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What locked-rotor amps read of a contact.</summary>
+/// <param name="Marked">The locked-rotor amps at each rated voltage; empty when not marked.</param>
+/// <param name="FullLoad">The full-load amps at each, of which six times are taken where none are marked.</param>
+public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence<AmpsAt> FullLoad)
+{
+    /// <summary>Marked ones, or six times the full-load amps.</summary>
+    internal Sequence<AmpsAt> Rows => Marked.Count > 0 ? Marked : [.. FullLoad.Select(row => row with { Amps = Rounded.To(row.Amps * OnTheContact.LockedRotorTimes, 2) })];
+
+    /// <summary>What they are for a part.</summary>
+    internal static LockedRotorFacet Of(ContactSpec part)
+    {
+        var marked = RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps);
+        return new(marked, marked.Count > 0 ? [] : RatedAmps.Of(part.RatedVolts, part.FullLoadAmps));
+    }
+}
+
+/// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
+/// <remarks>
+/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken: what is enough by them meets, what is not stays unknown until they are read.
+/// </remarks>
+/// <typeparam name="TSpec">The family's spec.</typeparam>
+/// <typeparam name="TSite">The family's site.</typeparam>
+public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, LockedRotorFacet>("Locked-rotor amps", isDeciding: true, SwitchSources.LockedRotor, new(0.6, 0.5, 0.8))
+    where TSpec : ContactSpec
+    where TSite : ContactSite
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] };
+
+    /// <inheritdoc/>
+    public override LockedRotorFacet Read(TSpec part) => LockedRotorFacet.Of(part);
+
+    /// <inheritdoc/>
+    public override Finding Judge(Need<TSpec, TSite> need, LockedRotorFacet facet)
+    {
+        var on = OnTheContact.Of(need);
+        return on.HasMotor switch
+        {
+            false => Finding.Meets($"No motor is on it."),
+            true => AgainstLoad(on, facet),
+            null => ContactAmps.LockedRotor.AgainstOld(on, OldOf(need), facet.Rows, isAsked: need.Plate is { ResistiveAmps: null, PilotDuty: null }),
+        };
+    }
+
+    private static Finding AgainstLoad(OnTheContact on, LockedRotorFacet facet)
+    {
+        var found = ContactAmps.LockedRotor.AgainstLoad(on, on.LockedRotor, facet.Rows);
+        if (found.Verdict != Verdict.Fails || found.Margin is null) return found;
+        if (!on.IsLockedRotorGiven) return Finding.Unknown(Side.Site, "motors", $"Six times the full-load amps would be {on.LockedRotor} A with the rotor locked, more than it bears: the motors' own locked-rotor amps are not known.");
+        return facet.Marked.Count > 0 ? found : Finding.Unknown(Side.Part, "lockedRotorAmps", $"{on.LockedRotor} locked-rotor amps are on it, more than six times its full-load amps: its own are not known.");
+    }
+
+    private static Sequence<AmpsAt> OldOf(Need<TSpec, TSite> need) => need.Once(static need => new Remembered(LockedRotorFacet.Of(need.Plate).Rows)).Rows;
+
+    private sealed record Remembered(Sequence<AmpsAt> Rows);
+}

@@ -1,0 +1,85 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>What a contact is asked to switch, as far as it is known: added up by kind, or, where nobody named it, what the old contact was rated for.</summary>
+internal sealed record OnTheContact
+{
+    /// <summary>Locked-rotor amps where only full-load amps are marked (UL/IEC 60730-1, from memory).</summary>
+    public const double LockedRotorTimes = 6;
+
+    /// <summary>Inrush of a coil over its holding VA (NEMA ICS 5: 7200 over 720).</summary>
+    public const double InrushTimes = 10;
+
+    private OnTheContact(ContactSpec plate, ContactSite site)
+    {
+        Loads = site.Loads;
+        Volts = Rounded.Volts(site.LoadVolts);
+        Phases = site.LoadPhase;
+        if (site.Motors is { } motors)
+        {
+            FullLoad = Rounded.To(motors.FullLoad, 2);
+            LockedRotor = Rounded.To(motors.LockedRotor(LockedRotorTimes), 2);
+            IsLockedRotorGiven = motors.AreLockedRotorAmpsGiven;
+        }
+
+        Heater = site.HeaterAmps is { } amps ? Rounded.To(amps.Amperes, 2) : null;
+        CoilsVa = site.CoilsVa is { } holding ? Rounded.To(holding.Voltamperes, 1) : null;
+        InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
+        IsInrushGiven = site.CoilsInrushVa is not null;
+        OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
+        OldLockedRotor = RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps);
+        OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
+    }
+
+    /// <summary>The kinds of load; null when nobody named any.</summary>
+    public Choices<ContactLoad>? Loads { get; }
+
+    /// <summary>Volts that are switched, V.</summary>
+    public double? Volts { get; }
+
+    /// <summary>Phases that are switched.</summary>
+    public Motors.Phases? Phases { get; }
+
+    /// <summary>Full-load amps of all motors, A.</summary>
+    public double? FullLoad { get; }
+
+    /// <summary>Locked-rotor amps of all motors, A; 6 times full load where a plate does not say.</summary>
+    public double? LockedRotor { get; }
+
+    /// <summary>Whether all locked-rotor amps are given.</summary>
+    public bool IsLockedRotorGiven { get; }
+
+    /// <summary>Amps of the heaters, A.</summary>
+    public double? Heater { get; }
+
+    /// <summary>Holding VA of the coils.</summary>
+    public double? CoilsVa { get; }
+
+    /// <summary>VA of the coils as they pull in.</summary>
+    public double? InrushVa { get; }
+
+    /// <summary>Whether the inrush is given.</summary>
+    public bool IsInrushGiven { get; }
+
+    /// <summary>What the old contact was rated for, at full load.</summary>
+    public Sequence<AmpsAt> OldFullLoad { get; }
+
+    /// <summary>The same with the rotor locked.</summary>
+    public Sequence<AmpsAt> OldLockedRotor { get; }
+
+    /// <summary>The same for heaters.</summary>
+    public Sequence<AmpsAt> OldResistive { get; }
+
+    /// <summary>Whether a kind of load is on it; null when nobody said.</summary>
+    public bool? Has(ContactLoad load) => Loads?.Contains(load);
+
+    /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
+    public bool? HasMotor => Loads is null ? null : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
+
+    /// <summary>What a need's contact is asked to switch.</summary>
+    public static OnTheContact Of<TSpec, TSite>(Need<TSpec, TSite> need)
+        where TSpec : ContactSpec
+        where TSite : ContactSite => need.Once(static need => new OnTheContact(need.Plate, need.Site));
+}

@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>Does the contact carry the amps of all heaters on it?</summary>
+/// <remarks>Resistive amps, AC-1, added up by themselves at the volts that it switches; motor amps do not stand in for them.</remarks>
+/// <typeparam name="TSpec">The family's spec.</typeparam>
+/// <typeparam name="TSite">The family's site.</typeparam>
+public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Resistive amps", isDeciding: true, SwitchSources.Resistive, new(0.5, 0.5, 0.8))
+    where TSpec : ContactSpec
+    where TSite : ContactSite
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadPhase"] };
+
+    /// <inheritdoc/>
+    public override ContactAmpsFacet Read(TSpec part) => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps));
+
+    /// <inheritdoc/>
+    public override Finding Judge(Need<TSpec, TSite> need, ContactAmpsFacet facet)
+    {
+        var on = OnTheContact.Of(need);
+        return on.Has(ContactLoad.Heater) switch
+        {
+            false => Finding.Meets($"No heater is on it."),
+            true => ContactAmps.Resistive.AgainstLoad(on, on.Heater, facet.Rows),
+            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: false),
+        };
+    }
+}

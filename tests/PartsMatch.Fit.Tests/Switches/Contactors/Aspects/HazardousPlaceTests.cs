@@ -1,0 +1,30 @@
+using PartsMatch.Fit.Switches.Contactors.Aspects;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
+
+/// <summary>Open contacts are a source of ignition: ASHRAE 15, IEC 60335-2-40 and -2-89, from memory.</summary>
+[Trait("Source", "contactor.hazardousPlace")]
+public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, IgnitionFacet>
+{
+    [Theory]
+    [InlineData("hazard=A2L", "contacts=open", "Fails")]
+    [InlineData("hazard=A2L", "contacts=open; hazards=A2L", "Fails")]
+    [InlineData("hazard=A3", "contacts=sealed; hazards=A3", "Meets")]
+    [InlineData("hazard=A3", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A2L", "contacts=sealed", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A2L", "contacts=solid state", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A2L", "hazards=A3", "Meets")]
+    [InlineData("hazard=A2L", "", "Unknown Part contacts")]
+    [InlineData("hazard=class I division 2", "contacts=sealed", "Unknown Part hazards")]
+    [InlineData("hazard=class I division 2", "hazards=C1D1; contacts=sealed", "Meets")]
+    [InlineData("hazard=none", "contacts=open", "Meets")]
+    public void Open_contacts_spark(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "contacts=open", "Meets")]
+    [InlineData("contacts=sealed", "contacts=open", "Unknown Site hazard")]
+    [InlineData("contacts=sealed", "contacts=sealed", "Meets")]
+    [InlineData("hazards=A2L; contacts=sealed", "contacts=sealed", "Unknown Site hazard")]
+    public void Where_no_hazard_is_named_the_old_one_tells(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+}

@@ -1,0 +1,47 @@
+using PartsMatch.Fit.Switches.Contactors.Aspects;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
+
+/// <summary>Sums of locked-rotor amps; 6 times full load where unmarked: UL/IEC 60730-1, from memory. 73 + 2 x 7 = 87 A, 6 x 40 = 240 A: worked by hand.</summary>
+[Trait("Source", "contactor.lockedRotor")]
+public sealed class LockedRotorTests : ContactorAspectTests<LockedRotor, LockedRotorFacet>
+{
+    [Theory]
+    [InlineData("14/73 + 2 x 1.4/7 A", "87", "Meets")]
+    [InlineData("14/73 + 2 x 1.4/7 A", "86.9", "Fails")]
+    [InlineData("14/73 + 2 x 1.4/7 A", "87.1", "Meets")]
+    [InlineData("14/73 + 2 x 1.4 A", "89.8", "Meets")] // 73 + 2 x 6 x 1.4
+    [InlineData("14/73 + 2 x 1.4 A", "89.7", "Unknown Site motors")]
+    public void All_motors_together_stay_within_the_marked_ones(string motors, string amps, string answer) =>
+        Answer("", $"motors={motors}; loadVolts=240 V", $"ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps={amps} A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("40/240 A", "Meets")]
+    [InlineData("40/240.1 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("40 A", "Meets")]
+    [InlineData("40.1 A", "Unknown Site motors")]
+    public void Unmarked_ones_are_six_times_full_load(string motors, string answer) =>
+        Answer("", $"motors={motors}; loadVolts=240 V", "ratedVolts=240 V; fullLoadAmps=40 A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("40/200 A", "240 V", "Meets")]
+    [InlineData("40/200 A", "480 V", "Fails")]
+    [InlineData("40/166 A", "480 V", "Meets")]
+    public void They_are_those_of_the_volts(string motors, string volts, string answer) =>
+        Answer("", $"motors={motors}; loadVolts={volts}", "ratedVolts=240/480 V; fullLoadAmps=40/32 A; lockedRotorAmps=200/166 A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps=150 A", "Meets")]
+    [InlineData("ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps=150.1 A", "Unknown Site motors")]
+    [InlineData("ratedVolts=240 V; fullLoadAmps=25 A", "Meets")] // 6 x 25 = 150
+    [InlineData("ratedVolts=240 V; fullLoadAmps=25.1 A", "Unknown Site motors")]
+    [InlineData("", "Unknown Site motors")]
+    public void Where_nobody_named_what_is_on_it_the_old_rating_is_enough(string plate, string answer) =>
+        Answer(plate, "", "ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps=150 A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("ratedVolts=240 V; resistiveAmps=50 A")]
+    [InlineData("pilotDuty=A300")]
+    public void Neither_resistive_amps_nor_pilot_duty_stand_in(string part) => Answer("", "motors=5/25 A; loadVolts=240 V", part).ShouldBe("Unknown Part lockedRotorAmps");
+}

@@ -1,0 +1,37 @@
+using PartsMatch.Fit.Switches.Contactors.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
+
+/// <summary>As many poles as lines; the shunt and its crankcase heat: practice.</summary>
+[Trait("Source", "contactor.poles")]
+public sealed class PolesTests : ContactorAspectTests<Poles, PolesFacet>
+{
+    [Theory]
+    [InlineData("poleCount=2P", "", "poleCount=2P", "Meets")]
+    [InlineData("poleCount=2P", "", "poleCount=3P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("poleCount=2P", "", "poleCount=1P", "Fails")]
+    [InlineData("poleCount=2P", "", "poleCount=1P with shunt", "Fails")]
+    [InlineData("poleCount=3P", "", "poleCount=2P", "Fails")]
+    [InlineData("poleCount=3P", "linesSwitched=2", "poleCount=2P", "Meets")]
+    [InlineData("poleCount=3P", "", "poleCount=4P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("poleCount=1P", "", "poleCount=1P with shunt", "Meets")]
+    [InlineData("poleCount=1P", "", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("", "", "poleCount=2P", "Unknown Plate poleCount")]
+    [InlineData("", "linesSwitched=2", "poleCount=2P", "Meets")]
+    [InlineData("poleCount=2P", "", "", "Unknown Part poleCount")]
+    public void Each_line_has_a_pole(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "poleCount=1P with shunt", "Meets")]
+    [InlineData("", "poleCount=1P", "MeetsWithChanges joinLine")]
+    [InlineData("shuntFeedsHeat=yes", "poleCount=2P", "MeetsWithChanges feedCrankcaseHeat")]
+    [InlineData("shuntFeedsHeat=no", "poleCount=2P", "Meets")]
+    [InlineData("", "poleCount=2P", "MeetsWithChanges checkShunt")]
+    [InlineData("shuntFeedsHeat=yes", "poleCount=3P", "MeetsWithChanges feedCrankcaseHeat")]
+    public void Two_poles_for_a_pole_and_a_shunt_lose_the_crankcase_heat(string site, string part, string answer) => Answer("poleCount=1P with shunt", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void The_change_says_what_is_lost() =>
+        Judge("poleCount=1P with shunt", "shuntFeedsHeat=yes", "poleCount=2P").Changes.ShouldHaveSingleItem().Text
+            .ShouldBe("feed the crankcase heat from the line side: with 2 poles both lines open, and the shunt that fed it is gone");
+}

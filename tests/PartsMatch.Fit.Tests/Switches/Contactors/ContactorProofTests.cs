@@ -1,0 +1,113 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Switches.Contactors;
+
+/// <summary>Contactors before they are condemned and after the swap. 85 to 110 %: IEC 60947-4-1, from memory; 65 K: IEC 60947-1, from memory; the rest is practice.</summary>
+[Trait("Source", "reading.notCalledFor")]
+[Trait("Source", "reading.contactorCoilVolts")]
+[Trait("Source", "reading.contactorCoilOhms")]
+[Trait("Source", "reading.contactorPullsIn")]
+[Trait("Source", "reading.contactorChatters")]
+[Trait("Source", "reading.contactsLook")]
+[Trait("Source", "reading.contactsWelded")]
+[Trait("Source", "reading.contactDrop")]
+[Trait("Source", "reading.contactAmps")]
+[Trait("Source", "reading.terminalHeat")]
+public sealed class ContactorProofTests
+{
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=0 V", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("coilVolts=0 V; circuitCalls=yes", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=20.4 V", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("coilVolts=20.3 V; chatters=yes", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=24 V; chatters=yes; pullsIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("chatters=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("pullsIn=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("coilVolts=24 V; pullsIn=no", Conclusion.ReadNext, "coilOhms")]
+    [InlineData("coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=24 V; pullsIn=no; coilOhms=OL", Conclusion.PartHasFailed, null)]
+    [InlineData("coilOhms=0.9 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("coilOhms=1 Ω; isBurnt=no", Conclusion.NothingWrongFound, null)]
+    [InlineData("isBurnt=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("staysIn=yes; coilVolts=0 V", Conclusion.PartHasFailed, null)]
+    [InlineData("staysIn=yes; coilVolts=24 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("coilVolts=24 V; pullsIn=yes; dropVolts=0.1/0.5 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("dropVolts=0.1/0.51 V", Conclusion.ReadNext, "isBurnt")]
+    [InlineData("dropVolts=1 V", Conclusion.ReadNext, "isBurnt")]
+    [InlineData("dropVolts=1.01 V", Conclusion.PartHasFailed, null)]
+    [InlineData("legAmps=16/0 A; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")]
+    public void Readings_conclude_or_ask(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    // A fifth of 18 Ω either way, worked by hand: 14.4 to 21.6 Ω.
+    [Theory]
+    [InlineData("14.4 Ω", ReadingVerdict.Good)]
+    [InlineData("14.3 Ω", ReadingVerdict.Bad)]
+    [InlineData("21.6 Ω", ReadingVerdict.Good)]
+    [InlineData("21.7 Ω", ReadingVerdict.Bad)]
+    public void Marked_ohms_hold_within_a_fifth(string ohms, ReadingVerdict verdict) =>
+        Diagnose("coilVolts=24 V; coilOhms=18 Ω", $"coilOhms={ohms}").Checks.Single(check => check.Title == "Ohms of the coil").Verdict.ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("coilVolts=26.4 V", ReadingVerdict.Good)]
+    [InlineData("coilVolts=26.5 V", ReadingVerdict.Bad)]
+    [InlineData("coilVolts=20.4 V", ReadingVerdict.Good)]
+    [InlineData("coilVolts=20.3 V", ReadingVerdict.Bad)]
+    public void The_coil_of_a_new_one_is_fed_from_85_to_110_percent(string readings, ReadingVerdict verdict) => Checked(readings, "Volts at the coil").ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("legAmps=30 A", ReadingVerdict.Good)]
+    [InlineData("legAmps=29/30.1 A", ReadingVerdict.Bad)]
+    public void The_legs_of_a_new_one_stay_within_its_rating(string readings, ReadingVerdict verdict) => Checked(readings, "Amps of each leg").ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("terminalTemperature=105 °C; boxAir=40 °C", ReadingVerdict.Good)]
+    [InlineData("terminalTemperature=105.1 °C; boxAir=40 °C", ReadingVerdict.Bad)]
+    [InlineData("terminalTemperature=105 °C", ReadingVerdict.CantTell)]
+    public void Its_terminals_rise_by_65_K_at_most(string readings, ReadingVerdict verdict) => Checked(readings, "Heat of terminals").ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("dropVolts=0.5 V; legAmps=16 A", ReadingVerdict.Good)]
+    [InlineData("dropVolts=1.01 V; legAmps=16 A", ReadingVerdict.Bad)]
+    [InlineData("dropVolts=240 V; legAmps=0 A", ReadingVerdict.NotApplicable)]
+    public void What_is_lost_across_a_pole_counts_while_current_flows(string readings, ReadingVerdict verdict) => Checked(readings, "Volts across each pole").ShouldBe(verdict);
+
+    [Fact]
+    public void A_coil_that_was_changed_is_judged_by_its_own_volts()
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts("coilVolts=24 V; coilFrequency=60 Hz"), Named.Texts("controlVolts=24 V"))).Need;
+        var part = Named.Record<ContactorSpec>("coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz QV-24");
+        ContactorFamily.Contactor.AfterSwap(need, part, Named.Record<ContactorReadings>("coilVolts=25 V")).Readings.Single().Verdict.ShouldBe(ReadingVerdict.Good);
+    }
+
+    [Fact]
+    public void What_killed_it_is_named()
+    {
+        Diagnose("coilVolts=24 V", "coilVolts=30 V; coilOhms=open").MendFirst.Single().Name.ShouldBe("coilFedWrong");
+        Diagnose("ratedVolts=240 V; fullLoadAmps=20 A", "isBurnt=yes", "loadVolts=240 V; motors=14/73 + 7/35 A").MendFirst.Single().Name.ShouldBe("tooMuchOnContact");
+        Diagnose("ratedVolts=240 V; fullLoadAmps=21 A", "isBurnt=yes", "loadVolts=240 V; motors=14/73 + 7/35 A").MendFirst.ShouldBeEmpty();
+    }
+
+    private static ReadingVerdict Checked(string readings, string title)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, [], Named.Texts("loadVolts=240 V"))).Need;
+        var part = Named.Record<ContactorSpec>("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240/480 V; fullLoadAmps=30/25 A");
+        return ContactorFamily.Contactor.AfterSwap(need, part, Named.Record<ContactorReadings>(readings)).Readings.Single(check => check.Title == title).Verdict;
+    }
+
+    private static Diagnosis Diagnose(string plate, string readings, string site = "")
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+        need.Complaints.ShouldBeEmpty();
+        return ContactorFamily.Contactor.BeforeCondemning(need.Need, Named.Record<ContactorReadings>(readings));
+    }
+}
