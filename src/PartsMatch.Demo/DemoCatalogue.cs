@@ -1,6 +1,7 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
+using PartsMatch.Demo.PressureControls;
 using PartsMatch.Demo.Trade;
 
 namespace PartsMatch.Demo;
@@ -22,6 +23,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new MotorCatalogue(),
         new CapacitorCatalogue(),
         new ContactorCatalogue(),
+        new PressureControlCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

@@ -2,6 +2,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.PressureControls;
 
 namespace PartsMatch.Fit;
 
@@ -9,7 +10,7 @@ namespace PartsMatch.Fit;
 public static class Families
 {
     /// <summary>All of them, in the order in which they are shown.</summary>
-    public static IReadOnlyList<Family> All { get; } = [MotorFamily.Motor, ContactorFamily.Contactor, CapacitorFamily.Capacitor];
+    public static IReadOnlyList<Family> All { get; } = [MotorFamily.Motor, PressureControlFamily.PressureControl, ContactorFamily.Contactor, CapacitorFamily.Capacitor];
 
     /// <summary>The family of a kind, in any case of letters; null when there is none.</summary>
     public static Family? Find(string kind) => All.FirstOrDefault(family => family.Kind.Equals(kind, StringComparison.OrdinalIgnoreCase));

@@ -3,4 +3,5 @@ global using Amps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.
 global using CapacitorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Capacitors.CapacitorSpec, PartsMatch.Fit.Capacitors.CapacitorSite>;
 global using ContactorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.Contactors.ContactorSpec, PartsMatch.Fit.Switches.Contactors.ContactorSite>;
 global using MotorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Motors.MotorSpec, PartsMatch.Fit.Motors.MotorSite>;
+global using PressureControlNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.PressureControls.PressureControlSpec, PartsMatch.Fit.Switches.PressureControls.PressureControlSite>;
 global using Taps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.Spread<UnitsNet.ElectricPotential>>;

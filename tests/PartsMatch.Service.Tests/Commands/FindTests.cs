@@ -177,7 +177,7 @@ public sealed class FindTests(FindTests.DemoFolder demo) : IClassFixture<FindTes
     }
 
     [Theory]
-    [InlineData("find --kind gearbox", "There is no kind “gearbox”. The kinds are: motor, contactor, capacitor.")]
+    [InlineData("find --kind gearbox", "There is no kind “gearbox”. The kinds are: motor, pressureControl, contactor, capacitor.")]
     [InlineData("find --kind capacitor --shaft-diameter \"1/2 in\"", "A run capacitor has no --shaft-diameter.\nSee find --help.")]
     public async Task What_no_family_has_is_refused(string commandLine, string message)
     {
