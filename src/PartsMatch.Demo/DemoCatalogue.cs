@@ -1,6 +1,7 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
+using PartsMatch.Demo.PressureControls;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Demo.Valves.ExpansionValves;
 using PartsMatch.Demo.Valves.SolenoidValves;
@@ -26,6 +27,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new SolenoidValveCatalogue(),
         new ExpansionValveCatalogue(),
         new ContactorCatalogue(),
+        new PressureControlCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

@@ -2,6 +2,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
 
@@ -16,6 +17,7 @@ public static class Families
         MotorFamily.Motor,
         SolenoidValveFamily.SolenoidValve,
         ExpansionValveFamily.ExpansionValve,
+        PressureControlFamily.PressureControl,
         ContactorFamily.Contactor,
         CapacitorFamily.Capacitor,
     ];

@@ -4,5 +4,6 @@ global using CapacitorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Capacito
 global using ContactorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.Contactors.ContactorSpec, PartsMatch.Fit.Switches.Contactors.ContactorSite>;
 global using ExpansionNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Valves.ExpansionValves.ExpansionValveSpec, PartsMatch.Fit.Valves.ExpansionValves.ExpansionValveSite>;
 global using MotorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Motors.MotorSpec, PartsMatch.Fit.Motors.MotorSite>;
+global using PressureControlNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.PressureControls.PressureControlSpec, PartsMatch.Fit.Switches.PressureControls.PressureControlSite>;
 global using SolenoidNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Valves.SolenoidValves.SolenoidValveSpec, PartsMatch.Fit.Valves.SolenoidValves.SolenoidValveSite>;
 global using Taps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.Spread<UnitsNet.ElectricPotential>>;

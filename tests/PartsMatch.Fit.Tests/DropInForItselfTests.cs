@@ -8,6 +8,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Tests.Judging;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
@@ -90,6 +91,15 @@ public sealed class DropInForItselfTests
         new("loadVolts", QuantityForms.Volts.Write(contactor.RatedVolts![0])),
     ]);
 
+    [Fact]
+    public void Every_fully_specified_pressure_control_is_a_drop_in_for_itself_at_the_setting_it_ships_with() => EveryOneIsADropIn<PressureControlSpec>("pressureControl", 150, IsFullySpecified, control =>
+    [
+        new("hazard", "none"),
+        new("refrigerant", "R-404A"),
+        new("designPressure", QuantityForms.GaugePressure.Write(control.Range?.High ?? control.CutOut!.Value)),
+        new("testPressure", QuantityForms.GaugePressure.Write(control.PressureMost!.Value)),
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -123,6 +133,11 @@ public sealed class DropInForItselfTests
     private static bool IsFullySpecified(ContactorSpec contactor) =>
         contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilFrequency: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
         && (contactor.HasInterlock is not null && contactor.TakesAuxiliaries is not null);
+
+    private static bool IsFullySpecified(PressureControlSpec control) =>
+        control is { Function: not null, Action: not null, Reset: not null, Poles: not null, CutOut: not null, PressureMost: not null, Connection: not null, PilotDuty: not null }
+        && (control.Reset == PressureReset.Manual || control is { CutIn: not null, Differential: not null })
+        && (control.IsAdjustable == false || control.Range is not null);
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

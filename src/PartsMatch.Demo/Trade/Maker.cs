@@ -31,6 +31,9 @@ public enum Programme
 
     /// <summary>Contactors and relays.</summary>
     Contactors = 128,
+
+    /// <summary>Pressure controls.</summary>
+    PressureControls = 256,
 }
 
 /// <summary>An invented maker.</summary>
@@ -69,6 +72,9 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Drumvasket", "DV-##@-##", Programme.Contactors, MotorEnd.Shaft, 1.00, 0.12),
         new("Knilloroth", "K@#L-###", Programme.Contactors, MotorEnd.Shaft, 0.93, 0.17),
         new("Ostrefulm", "OF ##.##@", Programme.Contactors, MotorEnd.Shaft, 1.14, 0.10),
+        new("Pluvarteck", "PV#-##@-#", Programme.PressureControls, MotorEnd.Shaft, 1.00, 0.13),
+        new("Quendrasol", "@QD-####", Programme.PressureControls, MotorEnd.Shaft, 0.91, 0.18),
+        new("Yelbranick", "YB##.@##", Programme.PressureControls, MotorEnd.Shaft, 1.09, 0.11),
     ];
 
     /// <summary>Those that make something.</summary>

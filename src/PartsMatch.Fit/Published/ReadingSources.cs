@@ -124,4 +124,10 @@ public static class ReadingSources
 
     /// <summary>Heat of terminals.</summary>
     public static Source TerminalHeat { get; } = new("IEC 60947-1 table 2: terminals rise at most 65 K over the air round them", SourceStatus.Memory);
+
+    /// <summary>Contacts at a pressure.</summary>
+    public static Source PressureContacts { get; } = new("A pressure control is judged by the gauge beside it: open beyond its cut-out it has done its work; within 5 psi of a setting nothing is concluded", SourceStatus.Practice);
+
+    /// <summary>Settings by the gauge.</summary>
+    public static Source PressureSetting { get; } = new("A pressure control moves within 5 psi of its setting by the gauge", SourceStatus.Practice);
 }

@@ -29,6 +29,22 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             "of the load of",
             [("read.bulbInPlace", "yes"), ("read.clearLiquid", "no")],
             "It is not the part"),
+        new(
+            "pressureControl",
+            "pressure control",
+            "LOW PRESSURE AUTO RESET RANGE 5-100 PSI DIFF 10-40 PSI CUT-IN 30 PSI",
+            [("site.cutInNeeded", "30 psi"), ("site.cutOutNeeded", "10 psi"), ("site.loads", "coil")],
+            "10 psi",
+            [("read.dropVolts", "5 V")],
+            "The part has failed"),
+        new(
+            "contactor",
+            "contactor or relay",
+            "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
+            [("site.controlVolts", "24 V"), ("site.loadVolts", "240 V"), ("site.motors", "20/110 A")],
+            "24 V",
+            [("read.circuitCalls", "yes"), ("read.coilVolts", "24 V"), ("read.pullsIn", "no"), ("read.coilOhms", "open")],
+            "The part has failed"),
         new("capacitor", "run capacitor", "45+5 MFD 440 VAC", [], "The motors ask for 45 and 5 µF", [("read.bulges", "yes")], "The part has failed"),
     ];
 

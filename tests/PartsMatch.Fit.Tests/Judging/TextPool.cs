@@ -6,6 +6,7 @@ using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.PressureControls;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Tests.Judging;
@@ -26,6 +27,8 @@ internal static class TextPool
         [typeof(ElectricPotential)] = ["20 V", "24 V", "120 V", "230 V", "264 V", "277 V", "480 V"],
         [typeof(ElectricApparentPower)] = ["6 VA", "10 VA", "40 VA", "400 VA"],
         [typeof(MotorLoads)] = ["5/25 A", "14/73 + 2 x 1.4/7 A", "25 A", "40/240 A", "60/300 A"],
+        [typeof(Pressure)] = ["10 psi", "30 psi", "300 psi", "400 psi", "405 psi", "475 psi"],
+        [typeof(PressureSpan)] = ["10 to 100 psi", "100 to 450 psi", "20 psi", "10 to 40 psi", "50 to 120 psi"],
         [typeof(AuxiliaryContacts)] = ["none", "1 NO", "1 NO + 1 NC", "2 NC"],
         [typeof(FurtherCoils)] = ["24 V 50/60 Hz AB-1, 120 V 60 Hz AB-2", "230 V 50 Hz AB-3"],
         [typeof(ElectricCurrent)] = ["2 A", "5 A", "15 A"],

@@ -41,13 +41,6 @@ public static class ContactorChanges
         HowTo = "Splice the line that went over the shunt with a connector rated for its amps. It stays live while the contactor is off: mark it.",
     };
 
-    /// <summary>Use one side of change-over contacts.</summary>
-    public static ChangeKind UseOneSide { get; } = new("useOneSide", 0.1)
-    {
-        Stage = Stage.Wire,
-        HowTo = "Wire common and the side that is needed; the other side is live whenever the contact rests on it, so leave it without wire and covered.",
-    };
-
     /// <summary>Add auxiliary contacts.</summary>
     public static ChangeKind AddAuxiliaries { get; } = new("addAuxiliaries", 0.2)
     {

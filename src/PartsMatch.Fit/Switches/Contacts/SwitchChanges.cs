@@ -3,7 +3,7 @@ using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
-/// <summary>What may have to be checked on any switch. Efforts are practice: 0 a look, 1 about an hour or a part to be made.</summary>
+/// <summary>What may have to be changed or checked on any switch. Efforts are practice: 0 a look, 1 about an hour or a part to be made.</summary>
 public static class SwitchChanges
 {
     /// <summary>See what a part is listed for.</summary>
@@ -11,5 +11,12 @@ public static class SwitchChanges
     {
         Stage = Stage.Bench,
         HowTo = "The listing stands on the part or in its papers; without one the part does not go in. Ventilate before anything is opened, and keep flames away.",
+    };
+
+    /// <summary>Use one side of change-over contacts.</summary>
+    public static ChangeKind UseOneSide { get; } = new("useOneSide", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Wire common and the side that is needed; the other side is live whenever the contact rests on it, so leave it without wire and covered.",
     };
 }

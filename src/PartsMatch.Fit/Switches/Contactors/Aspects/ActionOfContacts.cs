@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 
@@ -24,7 +25,7 @@ public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, Ac
         (null, _) => Finding.Unknown(Side.Plate, "contactAction", $"Whether contacts that close or that open are needed is not known."),
         ({ } old, null) => Finding.Unknown(Side.Part, "contactAction", $"The old contacts were {new Spelt<ContactAction>(old)}; this one's are not known."),
         ({ } old, { } action) when old == action => Finding.Meets($"Its contacts are {new Spelt<ContactAction>(action)}, as the old ones were."),
-        ({ } old, ContactAction.ChangeOver) => Finding.MeetsWith([new(ContactorChanges.UseOneSide, $"use the {new Spelt<ContactAction>(old)} side of its contacts, and leave the other unused")], $"Its contacts change over; the old ones were {new Spelt<ContactAction>(old)}."),
+        ({ } old, ContactAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the {new Spelt<ContactAction>(old)} side of its contacts, and leave the other unused")], $"Its contacts change over; the old ones were {new Spelt<ContactAction>(old)}."),
         ({ } old, { } action) => Finding.Fails($"Its contacts are {new Spelt<ContactAction>(action)}; the old ones were {new Spelt<ContactAction>(old)}."),
     };
 }

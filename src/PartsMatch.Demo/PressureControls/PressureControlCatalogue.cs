@@ -1,0 +1,65 @@
+using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.PressureControls;
+
+namespace PartsMatch.Demo.PressureControls;
+
+/// <summary>The invented pressure controls: 300 of them.</summary>
+public sealed class PressureControlCatalogue : FamilyCatalogue
+{
+    public override string Kind => "pressureControl";
+
+    public override Shape Shape => Shape<PressureControlSpec>.Of;
+
+    public override int SeedOffset => 3;
+
+    public override string HowDrawn => "Pressure controls are drawn by line (high and low pressure with a range, fan cycling, fixed discs): a range brings its differentials, the setting it is shipped at and the pressure it bears; discs have one differential and switch coils alone.";
+
+    public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
+    {
+        var draw = new Draw(seed);
+        return [.. PressureControlLines.All.SelectMany(line => Of(line, numbers, draw))];
+    }
+
+    /// <summary>A maker never lists the same control twice.</summary>
+    private static List<DemoPart> Of(PressureControlLine line, PartNumbers numbers, Draw draw)
+    {
+        var makers = Maker.WhoMake(Programme.PressureControls);
+        var listed = new HashSet<(Maker, PressureControlSpec)>();
+        var parts = new List<DemoPart>();
+        while (parts.Count < line.Share)
+        {
+            var spec = line.Draw(draw);
+            var maker = draw.Pick(makers);
+            if (listed.Add((maker, spec))) parts.Add(Offer(line, spec, maker, numbers, draw));
+        }
+
+        return parts;
+    }
+
+    private static DemoPart Offer(PressureControlLine line, PressureControlSpec spec, Maker maker, PartNumbers numbers, Draw draw)
+    {
+        var discontinued = draw.Chance(DemoPart.DiscontinuedShare);
+        var reset = spec.Reset == PressureReset.Manual ? "manual reset" : "automatic reset";
+        var setting = spec.Range is { } range ? TradeText.Write(range) : TradeText.Write(spec.CutOut!.Value);
+        return new(
+            numbers.Next(maker),
+            maker,
+            $"{line.Title}, {setting}, {reset}, {TradeText.Write(spec.Connection!.Value)}",
+            discontinued,
+            WithGaps(spec, maker, draw),
+            $"{line.Title} {setting} {reset}",
+            Stock.Price(line.Price, maker, draw),
+            Stock.OnHand(discontinued, universal: spec.IsAdjustable == true, draw));
+    }
+
+    /// <summary>Leaves out what catalogues leave out.</summary>
+    private static PressureControlSpec WithGaps(PressureControlSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
+        (spec with { Materials = null }, 4),
+        (spec with { PressureMost = null }, 3),
+        (spec with { LockedRotorAmps = null }, 3),
+        (spec with { Contacts = null }, 2),
+        (spec with { Differential = null }, 2),
+        (spec with { PilotDuty = null }, 2),
+        (spec with { Connection = null }, 1));
+}

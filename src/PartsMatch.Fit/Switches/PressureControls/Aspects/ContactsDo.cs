@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+/// <summary>What the action reads of a pressure control.</summary>
+/// <param name="Action">What its contacts do; null when not known.</param>
+public readonly record struct PressureActionFacet(PressureAction? Action);
+
+/// <summary>Do its contacts open on rise or on fall as the old ones did?</summary>
+/// <remarks>Change-over contacts do either with one side unused: a change. Else the same or it fails.</remarks>
+public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureSources.Action, new(0.3, 0.4, 1))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["action"], []) { Besides = ["function"] };
+
+    /// <inheritdoc/>
+    public override PressureActionFacet Read(PressureControlSpec part) => new(part.Action);
+
+    /// <inheritdoc/>
+    public override Finding Judge(PressureControlNeed need, PressureActionFacet facet) => (need.Plate.Action, facet.Action) switch
+    {
+        (null, _) => Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened on rise or on fall is not known."),
+        ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old one {new Spelt<PressureAction>(old)}; what this one does is not known."),
+        ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<PressureAction>(now)}."),
+        ({ } old, PressureAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<PressureAction>(old)}, and leave the other unused")], $"Its contacts change over; the old one {new Spelt<PressureAction>(old)}."),
+        ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<PressureAction>(old)}; this one's: {new Spelt<PressureAction>(now)}."),
+    };
+}

@@ -1,0 +1,38 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+/// <summary>What the differential reads of a pressure control, kPa.</summary>
+/// <param name="Least">The least; null when not known.</param>
+/// <param name="Most">The greatest; null when not known.</param>
+/// <param name="IsManual">Whether it is reset by hand, so that it has none to set.</param>
+public readonly record struct DifferentialFacet(double? Least, double? Most, bool IsManual);
+
+/// <summary>Does its differential reach from cut-out to cut-in?</summary>
+/// <remarks>The distance of the two lies between its least and its greatest differential, edges included; a fixed one within 5 psi of it (practice). With manual reset there is none to set.</remarks>
+public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureControlSite, DifferentialFacet>("Differential", isDeciding: true, PressureSources.Differential, new(0.4, 0.5, 0.8))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "function"] };
+
+    /// <inheritdoc/>
+    public override DifferentialFacet Read(PressureControlSpec part) => new(part.Differential?.Kilopascals.Low, part.Differential?.Kilopascals.High, part.Reset == PressureReset.Manual);
+
+    /// <inheritdoc/>
+    public override Finding Judge(PressureControlNeed need, DifferentialFacet facet)
+    {
+        if (facet.IsManual) return Finding.Meets($"It is reset by hand: it has no differential to set.");
+        if (Settings.In(need.Site.CutOutNeeded) is not { } cutOut) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
+        if (Settings.In(need.Site.CutInNeeded) is not { } cutIn) return Finding.Unknown(Side.Site, "cutInNeeded", $"Where it is to close again is not known.");
+        if (facet is not { Least: { } least, Most: { } most }) return Finding.Unknown(Side.Part, "differential", $"{new ShownPressure(Math.Abs(cutIn - cutOut))} lie between cut-out and cut-in; its differential is not known.");
+        var between = Rounded.To(Math.Abs(cutIn - cutOut), 1);
+        var slack = least.Equals(most) ? Settings.Near : 0;
+        var margin = new Margin(Math.Min(between - least, most - between) + slack, "kPa");
+        FormattableString sentence = least.Equals(most)
+            ? $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential is {new ShownPressure(least)}, and 5 psi off is the limit."
+            : (FormattableString)$"{new ShownPressure(between)} lie between cut-out and cut-in; its differential goes from {new ShownPressure(least)} to {new ShownPressure(most)}.";
+        return Within.Span(between, least - slack, most + slack) ? Finding.Meets(sentence) with { Margin = margin } : Finding.Fails(margin, sentence);
+    }
+}

@@ -1,0 +1,87 @@
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Switches.PressureControls;
+
+/// <summary>What a pressure control is there for.</summary>
+public enum PressureFunction
+{
+    /// <summary>Stops the compressor at too high a pressure.</summary>
+    [Words("high pressure", "high press", "hi pressure", "hi press", "high pressure cutout", "high pressure cut-out", "high pressure control", "high pressure safety", "PSH", "PZH", "PZHH")]
+    HighPressure,
+
+    /// <summary>Stops it at too low a pressure, or by it for the temperature's sake.</summary>
+    [Words("low pressure", "low press", "lo pressure", "lo press", "low pressure cutout", "low pressure cut-out", "low pressure control", "PSL")]
+    LowPressure,
+
+    /// <summary>Runs a condenser fan by the condensing pressure.</summary>
+    [Words("fan cycling", "fan cycle", "fan control", "condenser fan", "cond fan", "head pressure fan")]
+    FanCycling,
+}
+
+/// <summary>What its contacts do.</summary>
+public enum PressureAction
+{
+    /// <summary>They open as pressure rises.</summary>
+    [Words("opens on rise", "open on rise", "opens on increase", "closes on fall", "open high")]
+    OpensOnRise,
+
+    /// <summary>They open as pressure falls, and close as it rises.</summary>
+    [Words("opens on fall", "open on fall", "opens on decrease", "closes on rise", "close on rise", "closes on increase", "open low")]
+    OpensOnFall,
+
+    /// <summary>They change over.</summary>
+    [Words("change-over", "SPDT", "changeover", "double throw")]
+    ChangeOver,
+}
+
+/// <summary>How it closes again.</summary>
+public enum PressureReset
+{
+    /// <summary>By itself, at its cut-in.</summary>
+    [Words("automatic", "auto reset", "automatic reset", "auto")]
+    Automatic,
+
+    /// <summary>By a hand, once the pressure has come back.</summary>
+    [Words("manual", "manual reset", "man reset", "hand reset")]
+    Manual,
+}
+
+/// <summary>How it is connected.</summary>
+public enum PressureConnection
+{
+    /// <summary>A flare nut of 1/4 in on its own capillary.</summary>
+    [Words("capillary with flare nut", "capillary", "cap tube", "capillary flare nut", "36 in capillary")]
+    Capillary,
+
+    /// <summary>A male flare of 1/4 in.</summary>
+    [Words("1/4 in male flare", "male flare", "1/4 SAE male flare", "1/4 flare", "flare")]
+    MaleFlare,
+
+    /// <summary>A female flare of 1/4 in with a pin that opens a valve core.</summary>
+    [Words("1/4 in female flare", "female flare", "1/4 SAE female flare", "female flare with depressor")]
+    FemaleFlare,
+
+    /// <summary>A taper thread of 1/4 in.</summary>
+    [Words("1/4 in NPT", "1/4 NPT", "NPT")]
+    Thread,
+
+    /// <summary>A tube end to be brazed.</summary>
+    [Words("braze", "solder", "ODF", "ODS")]
+    Braze,
+}
+
+/// <summary>What the refrigerant wets inside it.</summary>
+public enum WettedMaterial
+{
+    /// <summary>Copper.</summary>
+    [Words("copper")]
+    Copper,
+
+    /// <summary>Brass or bronze.</summary>
+    [Words("brass", "bronze")]
+    Brass,
+
+    /// <summary>Steel or stainless steel.</summary>
+    [Words("steel", "stainless steel", "stainless", "SS")]
+    Steel,
+}

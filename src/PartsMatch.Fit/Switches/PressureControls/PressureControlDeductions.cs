@@ -1,0 +1,55 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.PressureControls;
+
+/// <summary>What follows from a pressure control's plate, and for its place.</summary>
+public static class PressureControlDeductions
+{
+    /// <summary>What follows from its function, and from cut-in, cut-out and differential, of which two tell the third.</summary>
+    public static (PressureControlSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(PressureControlSpec spec) => Deducing.Apply(spec, Action, CannotBeSet, Third);
+
+    /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
+    public static (PressureControlSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(PressureControlSpec plate, PressureControlSite site) =>
+        Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+
+    private static IEnumerable<Deduction> Action(PressureControlSpec spec)
+    {
+        if (spec.Function is not { } function) yield break;
+        var action = function == PressureFunction.HighPressure ? PressureAction.OpensOnRise : PressureAction.OpensOnFall;
+        yield return new(Side.Plate, "action", Deducing.Text(action), $"it is for {Deducing.Text(function)}", ["function"], PressureSources.Action);
+    }
+
+    private static IEnumerable<Deduction> CannotBeSet(PressureControlSpec spec)
+    {
+        if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Low.Equals(range.High, Pressure.Zero)), "its range", ["range"], PressureSources.Settings);
+    }
+
+    /// <summary>Cut-in = cut-out + differential where it opens on fall, cut-out − differential where it opens on rise; and the reverse. Only of a differential that is one figure.</summary>
+    private static IEnumerable<Deduction> Third(PressureControlSpec spec)
+    {
+        if (spec.Action is not (PressureAction.OpensOnRise or PressureAction.OpensOnFall)) yield break;
+        var sign = spec.Action == PressureAction.OpensOnFall ? 1 : -1;
+        switch (spec)
+        {
+            case { CutOut: { } cutOut, CutIn: null, Differential: { } between } when IsOne(between):
+                yield return new(Side.Plate, "cutIn", Deducing.Text(Sum(cutOut, sign, between.Low)), "its cut-out and differential", ["cutOut", "differential"], PressureSources.Differential);
+                break;
+            case { CutIn: { } cutIn, CutOut: null, Differential: { } between } when IsOne(between):
+                yield return new(Side.Plate, "cutOut", Deducing.Text(Sum(cutIn, -sign, between.Low)), "its cut-in and differential", ["cutIn", "differential"], PressureSources.Differential);
+                break;
+        }
+    }
+
+    private static IEnumerable<Deduction> AsTheOldOne(PressureControlSpec plate)
+    {
+        if (plate.CutOut is { } cutOut) yield return new(Side.Site, "cutOutNeeded", Deducing.Text(cutOut), "the old one's cut-out", ["cutOut"], SwitchSources.AsTheOldOne);
+        if (plate.CutIn is { } cutIn) yield return new(Side.Site, "cutInNeeded", Deducing.Text(cutIn), "the old one's cut-in", ["cutIn"], SwitchSources.AsTheOldOne);
+    }
+
+    private static bool IsOne(PressureSpan span) => span.Low.Equals(span.High, Pressure.Zero);
+
+    private static Pressure Sum(Pressure from, int sign, Pressure by) => Pressure.From(Math.Round((double)from.Value + (sign * by.As(from.Unit)), 6), from.Unit);
+}

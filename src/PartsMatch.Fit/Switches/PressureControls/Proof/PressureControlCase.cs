@@ -1,0 +1,36 @@
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+namespace PartsMatch.Fit.Switches.PressureControls.Proof;
+
+/// <summary>A pressure control and what was read at it.</summary>
+/// <param name="Need">The old one and its place.</param>
+/// <param name="Readings">The readings.</param>
+/// <param name="New">The new one; null before the swap.</param>
+public sealed record PressureControlCase(PressureControlNeed Need, PressureControlReadings Readings, PressureControlSpec? New = null)
+{
+    /// <summary>The one the readings were taken at.</summary>
+    public PressureControlSpec Measured => New ?? Need.Plate;
+
+    /// <summary>Where it is to open, kPa: an old one as it was set, a new one as it is needed; null when not known.</summary>
+    internal double? CutOut => New is null ? Settings.In(Need.Plate.CutOut) ?? Settings.In(Need.Site.CutOutNeeded) : Settings.In(Need.Site.CutOutNeeded);
+
+    /// <summary>The same where it is to close.</summary>
+    internal double? CutIn => New is null ? Settings.In(Need.Plate.CutIn) ?? Settings.In(Need.Site.CutInNeeded) : Settings.In(Need.Site.CutInNeeded);
+
+    /// <summary>The action, for signs: 1 where it opens on rise, −1 where on fall; null when not known, or where it changes over.</summary>
+    internal int? Sign => (Measured.Action ?? Need.Plate.Action) switch
+    {
+        PressureAction.OpensOnRise => 1,
+        PressureAction.OpensOnFall => -1,
+        _ => null,
+    };
+
+    /// <summary>Whether it is reset by hand.</summary>
+    internal bool IsManual => Measured.Reset == PressureReset.Manual;
+
+    /// <summary>How far the pressure is beyond its cut-out, kPa; null when that is not known.</summary>
+    internal double? BeyondCutOut => Settings.In(Readings.PressureThere) is { } there && CutOut is { } cutOut && Sign is { } sign ? sign * (there - cutOut) : null;
+
+    /// <summary>How far the pressure has come back behind its cut-in, kPa; null when that is not known.</summary>
+    internal double? BehindCutIn => Settings.In(Readings.PressureThere) is { } there && CutIn is { } cutIn && Sign is { } sign ? sign * (cutIn - there) : null;
+}

@@ -1,0 +1,33 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Switches.PressureControls.Proof;
+
+/// <summary>Is it the pressure control, and is the new one right?</summary>
+public static class PressureControlProof
+{
+    /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks.</summary>
+    public static IReadOnlyList<ReadingRule<PressureControlCase>> Rules { get; } = [new DropAcrossContacts(), new ContactsAtPressure(), new OpensAtSetting(), new ClosesAtSetting(), new FirstReading()];
+
+    /// <summary>Whether the old one has failed.</summary>
+    public static Diagnosis Diagnose(PressureControlNeed need, PressureControlReadings readings)
+    {
+        var one = new PressureControlCase(need, readings);
+        return Diagnosis.Of(Rules, one, [.. new[] { Tripped(one) }.OfType<MendFirst>()]);
+    }
+
+    /// <summary>Whether the new one opens and closes where it should.</summary>
+    public static AfterSwapReport Report(PressureControlNeed need, PressureControlSpec part, PressureControlReadings readings)
+    {
+        var one = new PressureControlCase(need, readings, part);
+        return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
+    }
+
+    private static MendFirst? Tripped(PressureControlCase one) => one is { BeyondCutOut: > Aspects.Settings.Near and var beyond, Need.Plate.Function: { } function }
+        ? new(
+            "pressureBeyondCutOut",
+            $"The pressure is {new ShownPressure(beyond)} beyond its cut-out.",
+            function == PressureFunction.HighPressure ? "Find why it is so high: condenser fan, dirty coil, warm air drawn in again, a valve closed, overcharge." : function == PressureFunction.LowPressure ? "Find why it is so low: leak, frosted coil, a fan that stands still, a strainer or valve closed." : "Cold air keeps the pressure down: the fan may rightly stand still.",
+            ReadingSources.PressureContacts)
+        : null;
+}

@@ -1,0 +1,103 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+namespace PartsMatch.Fit.Switches.PressureControls.Proof;
+
+/// <summary>Are its contacts as they should be at this pressure?</summary>
+/// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right.</remarks>
+public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Contacts at this pressure", ReadingSources.PressureContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(PressureControlCase one)
+    {
+        if (one.Readings.IsClosed is not { } closed) return null;
+        if (one.Readings.PressureThere is null) return Ruling.Read("pressureThere", "Read the gauge as well: contacts are right or wrong by the pressure there is.");
+        if (one.Sign is null) return Ruling.CantTell($"Whether it opens on rise or on fall is not known.").ThenRead("action", "Find out whether its contacts open on rise or on fall.", Side.Plate);
+        if (one.CutOut is null || one.BeyondCutOut is not { } beyond) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);
+        if (beyond > Settings.Near)
+        {
+            return closed
+                ? Ruling.Bad($"It is closed, {new ShownPressure(beyond)} beyond its cut-out: it does not open.").ThePartHasFailed()
+                : Ruling.Good($"It is open, {new ShownPressure(beyond)} beyond its cut-out: it has done its work. Find out why the pressure is where it is.").NotThePart();
+        }
+
+        if (closed) return Ruling.Good($"It is closed, and the pressure is not beyond its cut-out.");
+        if (one.IsManual) return Manual(one);
+        return one.BehindCutIn switch
+        {
+            null => Ruling.CantTell($"It is open; where it is to close is not known.").ThenRead("cutInNeeded", "Find out where it is to close again.", Side.Site),
+            > Settings.Near and var behind => Ruling.Bad($"It is open, though the pressure is {new ShownPressure(behind)} past its cut-in: it does not close.").ThePartHasFailed(),
+            _ => Ruling.CantTell($"It is open, and between its cut-out and cut-in either is right.").ThenRead("closedAt", "Bring the pressure past its cut-in, and read the gauge as it closes."),
+        };
+    }
+
+    private static Ruling Manual(PressureControlCase one) => one.Readings.HoldsAfterReset switch
+    {
+        null => Ruling.CantTell($"It is open, and is reset by hand.").ThenRead("holdsAfterReset", "Press its button: does it stay closed?"),
+        true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
+        false => Ruling.Bad($"It does not stay closed after its reset, and the pressure is not beyond its cut-out.").ThePartHasFailed(),
+    };
+}
+
+/// <summary>Did it open where it should?</summary>
+/// <remarks>Within 5 psi of its cut-out, edges included (practice).</remarks>
+public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out by the gauge", ReadingSources.PressureSetting)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(PressureControlCase one) => Setting.Judge(one, one.Readings.OpenedAt, one.CutOut, "opened", "cutOutNeeded");
+}
+
+/// <summary>Did it close where it should?</summary>
+/// <remarks>Within 5 psi of its cut-in, edges included (practice).</remarks>
+public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in by the gauge", ReadingSources.PressureSetting)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(PressureControlCase one) => one.IsManual ? null : Setting.Judge(one, one.Readings.ClosedAt, one.CutIn, "closed", "cutInNeeded");
+}
+
+/// <summary>How many volts are lost across its closed contacts?</summary>
+/// <remarks>At most 0.5 V is good, over 1 V is bad (practice), as on any contact.</remarks>
+public sealed class DropAcrossContacts() : ReadingRule<PressureControlCase>("Volts across it", ReadingSources.ContactDrop)
+{
+    private const double Good = 0.5;
+
+    private const double Bad = 1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(PressureControlCase one)
+    {
+        if (one.Readings.DropVolts is not { } drop || one.Readings.IsClosed == false) return null;
+        var volts = drop.Legs.Max(leg => leg.Volts);
+        FormattableString limit = $"at most {Good} V";
+        if (Within.AtMost(volts, Good)) return Ruling.Good($"{volts:0.##} V across it; closed contacts lose {Good} V at most.", limit);
+        if (one.Readings.IsClosed is null) return Ruling.CantTell($"{volts:0.##} V across it; whether its contacts are closed is not known.", limit).ThenRead("isClosed", "Are its contacts closed? Power off, wires off, and measure ohms.");
+        return Within.AtMost(volts, Bad)
+            ? Ruling.CantTell($"{volts:0.##} V across it lie between {Good} and {Bad} V.", limit)
+            : Ruling.Bad($"{volts:0.##} V across closed contacts are over {Bad} V: they are burnt.", limit).ThePartHasFailed();
+    }
+}
+
+/// <summary>Where does one begin?</summary>
+public sealed class FirstReading() : ReadingRule<PressureControlCase>("First reading", ReadingSources.PressureContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(PressureControlCase one) =>
+        one is { New: null, Readings: { IsClosed: null, DropVolts: null, OpenedAt: null, ClosedAt: null } } ? Ruling.Read("isClosed", "See whether its contacts are closed, and read the gauge at once.") : null;
+}
+
+/// <summary>What both settings are measured by.</summary>
+internal static class Setting
+{
+    /// <summary>A pressure at which it moved against the one that is asked for; null when nothing was read.</summary>
+    public static Ruling? Judge(PressureControlCase one, UnitsNet.Pressure? read, double? asked, string moved, string field)
+    {
+        if (Settings.In(read) is not { } at) return null;
+        if (asked is not { } right) return Ruling.CantTell($"It {moved} at {new ShownPressure(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        FormattableString limit = $"{new ShownPressure(right)} within 5 psi";
+        if (Within.AtMost(Math.Abs(at - right), Settings.Near)) return Ruling.Good($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right.", limit);
+        var bad = Ruling.Bad($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the gauge, and replace it when it does not stay")}.", limit);
+        return one.Measured.IsAdjustable == false ? bad.ThePartHasFailed() : bad;
+    }
+}

@@ -1,0 +1,20 @@
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
+
+/// <summary>High opens on rise, low on fall: published articles; fan cycling closes on rise: practice.</summary>
+[Trait("Source", "pressureControl.contactsDo")]
+public sealed class ContactsDoTests : PressureControlAspectTests<ContactsDo, PressureActionFacet>
+{
+    [Theory]
+    [InlineData("function=high pressure", "action=opens on rise", "Meets")]
+    [InlineData("function=high pressure", "action=opens on fall", "Fails")]
+    [InlineData("function=low pressure", "function=low pressure", "Meets")]
+    [InlineData("function=fan cycling", "action=closes on rise", "Meets")]
+    [InlineData("function=fan cycling", "action=opens on rise", "Fails")]
+    [InlineData("function=low pressure", "action=SPDT", "MeetsWithChanges useOneSide")]
+    [InlineData("action=SPDT", "action=opens on fall", "Fails")]
+    [InlineData("", "action=opens on fall", "Unknown Plate action")]
+    [InlineData("function=low pressure", "", "Unknown Part action")]
+    public void They_open_the_same_way(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+}

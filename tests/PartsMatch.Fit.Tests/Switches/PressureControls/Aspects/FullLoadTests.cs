@@ -1,0 +1,17 @@
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
+
+/// <summary>Full-load amps at the volts: practice; 16 + 1.4 A worked by hand.</summary>
+[Trait("Source", "pressureControl.fullLoad")]
+public sealed class FullLoadTests : PressureControlAspectTests<FullLoad, ContactAmpsFacet>
+{
+    [Theory]
+    [InlineData("motors=16/96 A; loadVolts=240 V", "Meets")]
+    [InlineData("motors=16/96 + 1.4/7 A; loadVolts=240 V", "Fails")]
+    [InlineData("motors=20/100 A; loadVolts=120 V", "Meets")]
+    [InlineData("motors=20.1/100 A; loadVolts=120 V", "Fails")]
+    [InlineData("coilsVa=20 VA; loadVolts=24 V", "Meets")]
+    public void Motors_stay_within_it(string site, string answer) => Answer("", site, "ratedVolts=120/240 V; fullLoadAmps=20/16 A").ShouldBe(answer);
+}

@@ -1,0 +1,33 @@
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
+
+/// <summary>Design pressure and 90 % of the relief: ASHRAE 15, from memory; 0.9 x 450 = 405 psi worked by hand.</summary>
+[Trait("Source", "pressureControl.highSetting")]
+public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, HighSettingFacet>
+{
+    [Theory]
+    [InlineData("405 psi", "designPressure=450 psi; reliefSetting=450 psi", "range=100 to 405 psi", "Meets")]
+    [InlineData("405.1 psi", "designPressure=450 psi; reliefSetting=450 psi", "range=100 to 405 psi", "Fails")]
+    [InlineData("400 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Meets")]
+    [InlineData("400.1 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Fails")]
+    [InlineData("400 psi", "designPressure=450 psi; reliefSetting=450 psi", "range=100 to 405.1 psi", "MeetsWithChanges fitStop")]
+    [InlineData("400 psi", "designPressure=450 psi; reliefSetting=450 psi", "isAdjustable=no", "Meets")]
+    [InlineData("400 psi", "designPressure=450 psi", "range=100 to 450 psi", "Meets")]
+    [InlineData("400 psi", "designPressure=450 psi", "", "Unknown Part range")]
+    [InlineData("400 psi", "reliefSetting=450 psi", "range=100 to 400 psi", "Unknown Site designPressure")]
+    [InlineData("400 psi", "", "range=100 to 400 psi", "Unknown Site designPressure")]
+    public void It_opens_before_design_and_relief(string cutOut, string site, string part, string answer) =>
+        Answer("function=high pressure", $"cutOutNeeded={cutOut}; {site}", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("function=low pressure", "Meets")]
+    [InlineData("", "Unknown Plate function")]
+    [InlineData("function=high pressure", "Unknown Site cutOutNeeded")]
+    public void Only_a_high_pressure_control_is_asked(string plate, string answer) => Answer(plate, "designPressure=450 psi", "range=100 to 500 psi").ShouldBe(answer);
+
+    [Fact]
+    public void The_stop_stands_at_the_limit() =>
+        Judge("function=high pressure", "cutOutNeeded=400 psi; designPressure=450 psi; reliefSetting=450 psi", "range=100 to 500 psi").Changes.ShouldHaveSingleItem().Text
+            .ShouldBe("fit a stop at 405 psi (2792 kPa): it could be set to 500 psi (3447 kPa)");
+}

@@ -1,0 +1,77 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Tests.Notes;
+
+namespace PartsMatch.Fit.Tests.Switches.PressureControls;
+
+/// <summary>Pressure controls before they are condemned, and after the swap. 5 psi about a setting, 0.5 and 1 V: practice.</summary>
+[Trait("Source", "reading.pressureContacts")]
+[Trait("Source", "reading.pressureSetting")]
+public sealed class PressureControlProofTests
+{
+    private const string High = "function=high pressure; reset=automatic; cutOut=400 psi; cutIn=300 psi";
+    private const string Low = "function=low pressure; reset=automatic; cutOut=10 psi; cutIn=30 psi";
+
+    [Theory]
+    [InlineData(High, "", Conclusion.ReadNext, "isClosed")]
+    [InlineData(High, "isClosed=no", Conclusion.ReadNext, "pressureThere")]
+    [InlineData(High, "isClosed=no; pressureThere=405.1 psi", Conclusion.NotThePart, null)]
+    [InlineData(High, "isClosed=yes; pressureThere=405.1 psi", Conclusion.PartHasFailed, null)]
+    [InlineData(High, "isClosed=yes; pressureThere=405 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData(High, "isClosed=no; pressureThere=294.9 psi", Conclusion.PartHasFailed, null)]
+    [InlineData(High, "isClosed=no; pressureThere=350 psi", Conclusion.ReadNext, "closedAt")]
+    [InlineData(High, "isClosed=yes; pressureThere=250 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData(Low, "isClosed=no; pressureThere=4 psi", Conclusion.NotThePart, null)]
+    [InlineData(Low, "isClosed=yes; pressureThere=4 psi", Conclusion.PartHasFailed, null)]
+    [InlineData(Low, "isClosed=no; pressureThere=60 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high pressure; reset=manual; cutOut=400 psi", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=high pressure; reset=manual; cutOut=400 psi", "isClosed=no; pressureThere=200 psi; holdsAfterReset=yes", Conclusion.NotThePart, null)]
+    [InlineData("function=high pressure; reset=manual; cutOut=400 psi", "isClosed=no; pressureThere=200 psi; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "action")]
+    [InlineData("function=low pressure", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData(High, "dropVolts=0.5 V", Conclusion.NothingWrongFound, null)]
+    [InlineData(High, "dropVolts=1.01 V; isClosed=yes; pressureThere=200 psi", Conclusion.PartHasFailed, null)]
+    [InlineData(High, "dropVolts=1.01 V", Conclusion.ReadNext, "isClosed")]
+    public void The_gauge_decides(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var need = PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), []));
+        var diagnosis = PressureControlFamily.PressureControl.BeforeCondemning(need.Need, Named.Record<PressureControlReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("openedAt=405 psi", ReadingVerdict.Good)]
+    [InlineData("openedAt=405.1 psi", ReadingVerdict.Bad)]
+    [InlineData("openedAt=395 psi", ReadingVerdict.Good)]
+    [InlineData("openedAt=394.9 psi", ReadingVerdict.Bad)]
+    [InlineData("closedAt=305 psi", ReadingVerdict.Good)]
+    [InlineData("closedAt=305.1 psi", ReadingVerdict.Bad)]
+    public void A_new_one_moves_within_5_psi_of_what_is_needed(string readings, ReadingVerdict verdict)
+    {
+        var need = PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(High), [])).Need;
+        PressureControlFamily.PressureControl.AfterSwap(need, Named.Record<PressureControlSpec>("function=high pressure; range=100 to 450 psi"), Named.Record<PressureControlReadings>(readings))
+            .Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+    }
+
+    [Fact]
+    public void What_made_it_trip_is_to_be_found()
+    {
+        var need = PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(High), [])).Need;
+        PressureControlFamily.PressureControl.BeforeCondemning(need, Named.Record<PressureControlReadings>("isClosed=no; pressureThere=420 psi")).MendFirst.ShouldHaveSingleItem().Mend.ShouldContain("condenser fan");
+    }
+
+    [Fact]
+    public void Notes_set_it_stop_it_and_prove_it_by_the_gauge()
+    {
+        const string plate = High + "; poles=1; pressureMost=475 psi; connection=capillary";
+        var notes = NotesCases.Of("pressureControl", plate, "designPressure=450 psi; reliefSetting=450 psi", "function=high pressure; reset=automatic; poles=1; range=100 to 450 psi; differential=50 to 120 psi; pressureMost=475 psi; connection=capillary").Notes;
+        notes.Single(PressureControlChanges.SetControl).Words.ShouldBe("set it to cut-out 400 psi (2758 kPa), cut-in 300 psi (2068 kPa)");
+        notes.Single(PressureControlChanges.FitStop).Stage.ShouldBe(Stage.Bench);
+        notes.Steps.ShouldContain(step => step.Words == "make it open by the gauge at 400 psi, and close again at 300 psi");
+        notes.Cautions.ShouldContain(caution => caution.Words.StartsWith("Refrigerant under pressure", StringComparison.Ordinal));
+        notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
+    }
+}
