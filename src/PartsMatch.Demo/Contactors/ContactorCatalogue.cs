@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
@@ -73,8 +74,8 @@ public sealed class ContactorCatalogue : FamilyCatalogue
         var own = TradeText.Write(spec.CoilVolts!);
         return spec with
         {
-            FurtherCoils = new(CoilVolts.Where(volts => volts != own).Select((volts, at) => new FurtherCoil(
-                TradeText.Read<Figures<Spread<ElectricPotential>>>(volts)[0], spec.CoilFrequency, FormattableString.Invariant($"{number} C{at + 1}")))),
+            FurtherCoils = new(CoilVolts.Where(volts => volts != own).Select((volts, at) => new CoilOffer(
+                TradeText.Read<Figures<Spread<ElectricPotential>>>(volts)[0], spec.CoilFrequency, CoilCurrent.Alternating, FormattableString.Invariant($"{number} C{at + 1}")))),
         };
     }
 

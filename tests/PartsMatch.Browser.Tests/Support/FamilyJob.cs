@@ -35,7 +35,7 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             "LOW PRESSURE AUTO RESET RANGE 5-100 PSI DIFF 10-40 PSI CUT-IN 30 PSI",
             [("site.cutInNeeded", "30 psi"), ("site.cutOutNeeded", "10 psi"), ("site.loads", "coil")],
             "10 psi",
-            [("read.dropVolts", "5 V")],
+            [("read.isClosed", "no"), ("read.pressureThere", "60 psi")],
             "The part has failed"),
         new(
             "contactor",

@@ -11,7 +11,7 @@ public sealed class ContactorNotesTests
     [Fact]
     public void A_contactor_of_two_poles_with_another_coil_takes_its_coil_and_the_crankcase_heat_along()
     {
-        var part = NotesCases.With(NotesCases.With(Old, "poleCount", "2P"), "coilVolts", "120 V") + "; furtherCoils=24 V 60 Hz QV-24";
+        var part = NotesCases.With(NotesCases.With(Old, "poleCount", "2P"), "coilVolts", "120 V") + "; furtherCoils=24 V 60 Hz = QV-24";
         var notes = NotesCases.Of("contactor", Old, "shuntFeedsHeat=yes; controlVolts=24 V; loadVolts=240 V", part).Notes;
         notes.Single(ContactorChanges.ChangeCoil).Stage.ShouldBe(Stage.Bench);
         notes.Single(ContactorChanges.FeedCrankcaseHeat).Stage.ShouldBe(Stage.Wire);

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -14,7 +15,7 @@ public readonly record struct CoilFigures(Sequence<VoltSpan> Volts, Sequence<dou
     internal static CoilFigures Own(ContactorSpec part) => new(Spans(part.CoilVolts), Figures(part.CoilFrequency), []);
 
     /// <summary>A coil that its body takes.</summary>
-    internal static CoilFigures Of(FurtherCoil coil) => new([new(Rounded.To(coil.Volts.First.Volts, 1), Rounded.To(coil.Volts.Last.Volts, 1))], Figures(coil.Frequency), Sequence.Of<char>(coil.Number));
+    internal static CoilFigures Of(CoilOffer coil) => new([new(Rounded.To(coil.Volts.First.Volts, 1), Rounded.To(coil.Volts.Last.Volts, 1))], Figures(coil.Frequency), Sequence.Of<char>(coil.Number));
 
     /// <inheritdoc/>
     public override string ToString() => $"{string.Join('/', Volts)} V{(Hertz.Count > 0 ? FormattableString.Invariant($" {string.Join('/', Hertz.Select(hertz => FormattableString.Invariant($"{hertz:0.##}")))} Hz") : string.Empty)}";

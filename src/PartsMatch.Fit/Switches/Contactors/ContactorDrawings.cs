@@ -32,7 +32,7 @@ public static class ContactorDrawings
     {
         var (control, own) = (ControlCircuit.Of(need), CoilFigures.Own(part));
         if (control.Feeds(own) != false || part.FurtherCoils is not { } further) return own;
-        return further.All.Select(CoilFigures.Of).Where(coil => control.Feeds(coil) == true && control.Suits(coil) != false).Append(own).First();
+        return further.Select(CoilFigures.Of).Where(coil => control.Feeds(coil) == true && control.Suits(coil) != false).Append(own).First();
     }
 
     /// <summary>Volts in the window of a coil; null where either is not known.</summary>

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -51,7 +52,7 @@ public sealed record ContactorSpec : ContactSpec
 
     /// <summary>Coils that its body takes besides.</summary>
     [Field("Further coils", "Coils for other volts that its body takes, each with its part number.", Group = Coil)]
-    public FurtherCoils? FurtherCoils { get; init; }
+    public CoilOffers? FurtherCoils { get; init; }
 
     /// <summary>NEMA size.</summary>
     [Field("NEMA size", "00, 0, 1, 1P, 2 or 3.", Group = Marking)]

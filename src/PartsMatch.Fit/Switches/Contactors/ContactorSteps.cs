@@ -18,8 +18,8 @@ internal static class ContactorSteps
             SafeSteps.Discharge("the run capacitors behind it", null),
             new(
                 Stage.ProveThePart,
-                Window(CoilFigures.Own(need.Plate), "with the call on, meter the old coil"),
-                "Volts there and it does not pull in: measure its ohms with the wires off. No volts there: look up the circuit, the contactor is not the part."),
+                "measure the ohms of the old coil, wires off",
+                $"{Window(CoilFigures.Own(need.Plate), "Volts at its coil, read with the call on before the lock went on")}. Volts there and it did not pull in: the contactor. No volts there: look up the circuit, the contactor is not the part."),
             new(Stage.NoteWhatIsThere, "photograph it, and mark each wire: line, load, coil, auxiliaries", "See for what killed it: insects, a loose terminal, low control volts, short cycling."),
         ],
         [
@@ -28,7 +28,7 @@ internal static class ContactorSteps
             new(Stage.StartAndCheck, Window(coil, "call for it, and meter its coil while it is in"), "Low volts make it chatter, and chatter welds its contacts."),
             new(Stage.StartAndCheck, "measure the volts across each closed pole under load: at most 0.5 V (practice)", "Line side to load side of the same pole. More is a bad contact or a loose terminal."),
             new(Stage.StartAndCheck, Amps(need, part), null),
-            new(Stage.StartAndCheck, "feel for it after half an hour: no terminal over 65 K above the air in the box", "With a thermometer, guards on; IEC 60947-1, from memory."),
+            new(Stage.StartAndCheck, "after half an hour point a thermometer at it, guards on: no terminal over 65 K above the air in the box", "Never by hand. IEC 60947-1, from memory."),
             new(Stage.Record, "write down its number, the volts at its coil, across its poles, the amps of each leg and the date", null),
         ])
         {

@@ -85,7 +85,7 @@ public sealed class ContactorProofTests
     public void A_coil_that_was_changed_is_judged_by_its_own_volts()
     {
         var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts("coilVolts=24 V; coilFrequency=60 Hz"), Named.Texts("controlVolts=24 V"))).Need;
-        var part = Named.Record<ContactorSpec>("coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz QV-24");
+        var part = Named.Record<ContactorSpec>("coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz = QV-24");
         ContactorFamily.Contactor.AfterSwap(need, part, Named.Record<ContactorReadings>("coilVolts=25 V")).Readings.Single().Verdict.ShouldBe(ReadingVerdict.Good);
     }
 

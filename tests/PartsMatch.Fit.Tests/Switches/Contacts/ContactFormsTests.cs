@@ -63,23 +63,6 @@ public sealed class ContactFormsTests
     public void What_is_no_auxiliary_contact_is_refused(string text) => AuxiliaryContacts.Form.Read(text).IsRead.ShouldBeFalse();
 
     [Theory]
-    [InlineData("24 V 50/60 Hz AB-1, 120 V 60 Hz AB-2", "24 V 50/60 Hz AB-1, 120 V 60 Hz AB-2")]
-    [InlineData("208-240V V24 X", "208-240 V V24 X")]
-    public void Further_coils_are_read_with_their_numbers(string text, string written)
-    {
-        var coils = FurtherCoils.Form.Read(text).Value!;
-        FurtherCoils.Form.Write(coils).ShouldBe(written);
-        FurtherCoils.Form.Read(written).Value.ShouldBe(coils);
-    }
-
-    [Theory]
-    [InlineData("24 V")]
-    [InlineData("AB-1")]
-    [InlineData("24 V AB-1, ")]
-    [InlineData("")]
-    public void A_coil_without_volts_or_number_is_refused(string text) => FurtherCoils.Form.Read(text).IsRead.ShouldBeFalse();
-
-    [Theory]
     [InlineData("8 VA", "8 VA")]
     [InlineData("7.5va", "7.5 VA")]
     public void Apparent_power_is_read(string text, string written) => QuantityForms.VoltAmperes.Write(QuantityForms.VoltAmperes.Read(text).Value).ShouldBe(written);

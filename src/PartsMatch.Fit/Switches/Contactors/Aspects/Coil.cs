@@ -19,7 +19,7 @@ public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Co
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["controlVolts", "controlFrequency"]);
 
     /// <inheritdoc/>
-    public override CoilFacet Read(ContactorSpec part) => new(CoilFigures.Own(part), part.FurtherCoils is { } further ? [.. further.All.Select(CoilFigures.Of)] : []);
+    public override CoilFacet Read(ContactorSpec part) => new(CoilFigures.Own(part), part.FurtherCoils is { } further ? [.. further.Select(CoilFigures.Of)] : []);
 
     /// <inheritdoc/>
     public override Finding Judge(ContactorNeed need, CoilFacet facet)
