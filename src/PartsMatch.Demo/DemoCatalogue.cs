@@ -3,6 +3,7 @@ using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.PressureControls;
 using PartsMatch.Demo.Trade;
+using PartsMatch.Demo.Valves.CondensingPressureValves;
 using PartsMatch.Demo.Valves.ExpansionValves;
 using PartsMatch.Demo.Valves.SolenoidValves;
 
@@ -28,6 +29,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new ExpansionValveCatalogue(),
         new ContactorCatalogue(),
         new PressureControlCatalogue(),
+        new CondensingPressureValveCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

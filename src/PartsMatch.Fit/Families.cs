@@ -3,6 +3,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Valves.CondensingPressureValves;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
 
@@ -17,6 +18,7 @@ public static class Families
         MotorFamily.Motor,
         SolenoidValveFamily.SolenoidValve,
         ExpansionValveFamily.ExpansionValve,
+        CondensingPressureValveFamily.CondensingPressureValve,
         PressureControlFamily.PressureControl,
         ContactorFamily.Contactor,
         CapacitorFamily.Capacitor,

@@ -10,6 +10,7 @@ using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Valves.CondensingPressureValves;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
 
@@ -98,6 +99,13 @@ public sealed class DropInForItselfTests
         new("refrigerant", "R-404A"),
         new("designPressure", QuantityForms.GaugePressure.Write(control.Range?.High ?? control.CutOut!.Value)),
         new("testPressure", QuantityForms.GaugePressure.Write(control.PressureMost!.Value)),
+    ]);
+
+    [Fact]
+    public void Every_fully_specified_condensing_pressure_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<CondensingPressureValveSpec>("condensingPressureValve", 60, valve => valve is { RatedCapacity: not null, RatedDrop: not null, WorkingPressure: not null, Joint: not null }, valve =>
+    [
+        new("refrigerant", valve.RatedWith!.Name),
+        new("receiverHoldsFlooding", "yes"),
     ]);
 
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>

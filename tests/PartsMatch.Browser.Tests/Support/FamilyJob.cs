@@ -30,6 +30,14 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             [("read.bulbInPlace", "yes"), ("read.clearLiquid", "no")],
             "It is not the part"),
         new(
+            "condensingPressureValve",
+            "condensing-pressure valve",
+            "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
+            [("site.load", "5 tons"), ("site.receiverHoldsFlooding", "yes")],
+            "180 psi",
+            [("read.headPressure", "150 psi"), ("read.enoughCharge", "no")],
+            "It is not the part"),
+        new(
             "pressureControl",
             "pressure control",
             "LOW PRESSURE AUTO RESET RANGE 5-100 PSI DIFF 10-40 PSI CUT-IN 30 PSI",

@@ -28,6 +28,16 @@ public static class PipeChanges
     };
 }
 
+/// <summary>How a family names the fields of its connections.</summary>
+/// <param name="Inlet">The part's first size.</param>
+/// <param name="Outlet">The part's second size.</param>
+/// <param name="InletPipe">The site's first size.</param>
+internal sealed record PipeFields(string Inlet, string Outlet, string InletPipe)
+{
+    /// <summary>Of valves with an inlet and an outlet.</summary>
+    public static PipeFields Usual { get; } = new("inletSize", "outletSize", "inletLine");
+}
+
 /// <summary>Do the valve's connections go onto the pipes that are there?</summary>
 internal static class PipeFit
 {
@@ -37,11 +47,13 @@ internal static class PipeFit
     /// <summary>The answer of an aspect.</summary>
     /// <param name="facet">The part's connections.</param>
     /// <param name="there">The pipes', by the old valve where nobody measured them.</param>
-    public static Finding Judge(ConnectionsFacet facet, ConnectionsFacet there)
+    /// <param name="fields">How its fields are named; those of an inlet and an outlet where nothing is said.</param>
+    public static Finding Judge(ConnectionsFacet facet, ConnectionsFacet there, PipeFields? fields = null)
     {
-        if (facet is { Inlet: null } or { Outlet: null }) return Finding.Unknown(Side.Part, facet.Inlet is null ? "inletSize" : "outletSize", $"The size of its connections is not given.");
+        fields ??= PipeFields.Usual;
+        if (facet is { Inlet: null } or { Outlet: null }) return Finding.Unknown(Side.Part, facet.Inlet is null ? fields.Inlet : fields.Outlet, $"The size of its connections is not given.");
         if (facet.Joint is not { } joint) return Finding.Unknown(Side.Part, "joint", $"How it is joined to its pipes is not given.");
-        if (there.Inlet is not { } inlet) return Finding.Unknown(Side.Site, "inletLine", $"It has {new Sizes(facet)}; the pipes there were not measured.");
+        if (there.Inlet is not { } inlet) return Finding.Unknown(Side.Site, fields.InletPipe, $"It has {new Sizes(facet)}; the pipes there were not measured.");
         var outlet = there.Outlet ?? inlet;
         List<Change> changes = [];
         if (there.Joint is { } before && before != joint) changes.Add(new(PipeChanges.ChangeJoint, $"make {new Spelt<PipeJoint>(joint)} joints where {new Spelt<PipeJoint>(before)} ones were") { Kit = KitFor(joint, facet) });

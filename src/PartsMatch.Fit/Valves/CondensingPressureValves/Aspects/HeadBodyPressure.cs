@@ -1,0 +1,19 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
+
+/// <summary>May the body hold the design pressure of the high side?</summary>
+/// <remarks>At least the design pressure, edge included; where that was not read, no less than the old one's meets.</remarks>
+public sealed class HeadBodyPressure() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, PressureFacet>("Working pressure", isDeciding: true, ValveSources.WorkingPressure, new(0.3, 0.5, 1.5))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["workingPressure"], ["designPressure"]);
+
+    /// <inheritdoc/>
+    public override PressureFacet Read(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.WorkingPressure));
+
+    /// <inheritdoc/>
+    public override Finding Judge(HeadNeed need, PressureFacet facet) => ValvePressure.Judge(facet, Rounded.Kilopascal(need.Site.DesignPressure), Rounded.Kilopascal(need.Plate.WorkingPressure));
+}

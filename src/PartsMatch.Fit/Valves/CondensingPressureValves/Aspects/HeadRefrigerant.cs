@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
+
+/// <summary>What is read of a valve's refrigerants.</summary>
+/// <param name="IsListed">Whether it lists refrigerants at all.</param>
+/// <param name="Listed">Their places among all refrigerants, rising.</param>
+public readonly record struct HeadRefrigerantFacet(bool IsListed, Sequence<int> Listed);
+
+/// <summary>Is the valve listed for the refrigerant there?</summary>
+/// <remarks>Listed meets; not listed is unknown, for only its maker can say whether it bears it.</remarks>
+public sealed class HeadRefrigerant() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadRefrigerantFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["refrigerants"], ["refrigerant"]);
+
+    /// <inheritdoc/>
+    public override HeadRefrigerantFacet Read(CondensingPressureValveSpec part) => new(part.Refrigerants is not null, part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)]);
+
+    /// <inheritdoc/>
+    public override Finding Judge(HeadNeed need, HeadRefrigerantFacet facet)
+    {
+        if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
+        if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given; {refrigerant.Name} is there.");
+        return facet.Listed.AsSpan().Contains(RefrigerantList.PlaceOf(refrigerant))
+            ? Finding.Meets($"It is listed for {refrigerant.Name}.")
+            : Finding.Unknown(Side.Part, "refrigerants", $"It is not listed for {refrigerant.Name}: only its maker can say whether it bears it.") with { Shortfall = 1 };
+    }
+}

@@ -1,0 +1,67 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves;
+
+/// <summary>What follows from a condensing-pressure valve's markings, and what disagrees.</summary>
+public static class CondensingPressureValveDeductions
+{
+    /// <summary>One refrigerant alone is the one of the rating.</summary>
+    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith);
+
+    /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
+    public static (CondensingPressureValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        return Deducing.Apply(site, AsTheOld);
+
+        IEnumerable<Deduction> AsTheOld(CondensingPressureValveSite there)
+        {
+            if (plate.Arrangement is { } arrangement) yield return As("needsArrangement", Deducing.Text(arrangement), "arrangement");
+            if (plate.Setting is { } setting) yield return As("settingNeeded", Deducing.Text(setting), "setting");
+            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
+            if (plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
+            if (plate.ReceiverPort is { } receiver) yield return As("receiverPipe", Deducing.Text(receiver), "receiverPort");
+        }
+    }
+
+    /// <summary>Readings of the plate that cannot all be true.</summary>
+    /// <param name="plate">The plate.</param>
+    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) =>
+        plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals >= most.Kilopascals
+            ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", ValveSources.HeadSetting)] : [];
+
+    /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
+    /// <param name="plate">The old valve's plate.</param>
+    /// <param name="site">The site.</param>
+    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Listed(plate, site)];
+
+    private static IEnumerable<Contradiction> Arranged(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        if (plate.Arrangement is { } was && site.NeedsArrangement is { } needed && was != needed) yield return new(["arrangement"], $"The old valve was a {Deducing.Text(was)}, and a {Deducing.Text(needed)} is said to be needed: see how the pipes are laid.", ValveSources.HeadArrangement) { SiteFields = ["needsArrangement"] };
+    }
+
+    private static IEnumerable<Contradiction> Set(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve held {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", ValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
+    }
+
+    private static IEnumerable<Contradiction> Listed(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        if (plate.Refrigerants is { } listed && site.Refrigerant is { } there && !listed.Contains(there)) yield return new(["refrigerants"], $"The old valve lists {Deducing.Text(listed)}, and {there.Name} is there: see what the system was filled with.", ValveSources.Refrigerant) { SiteFields = ["refrigerant"] };
+    }
+
+    private static IEnumerable<Deduction> RatedWith(CondensingPressureValveSpec spec)
+    {
+        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], ValveSources.HeadCapacity);
+    }
+
+    private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
+}
+
+/// <summary>Limits of a head-pressure setting.</summary>
+internal static class HeadLimits
+{
+    /// <summary>10 psi, 68.95 kPa (practice), and what rounding two pressures to 0.1 kPa may add.</summary>
+    public const double Near = 69.05;
+}

@@ -1,0 +1,37 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
+using PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves;
+
+/// <summary>Condensing-pressure valves as a family.</summary>
+public static class CondensingPressureValveFamily
+{
+    /// <summary>The questions, in order; those that turn most parts away stand first.</summary>
+    public static IReadOnlyList<Aspect> Aspects { get; } =
+    [
+        new SameArrangement(),
+        new HeadRefrigerant(),
+        new HeadSetting(),
+        new HeadCapacity(),
+        new HeadBodyPressure(),
+        new FloodingCharge(),
+        new PortsByFunction(),
+    ];
+
+    /// <summary>The family.</summary>
+    public static Family<CondensingPressureValveSpec, CondensingPressureValveSite, CondensingPressureValveReadings> CondensingPressureValve { get; } = new("condensingPressureValve", "condensing-pressure valve", new FamilyRules<CondensingPressureValveSpec, CondensingPressureValveSite, CondensingPressureValveReadings>
+    {
+        Aspects = Aspects,
+        Vocabulary = CondensingPressureValveVocabulary.All,
+        Deduce = CondensingPressureValveDeductions.Deduce,
+        DeduceSite = CondensingPressureValveDeductions.DeduceSite,
+        Contradictions = CondensingPressureValveDeductions.OnPlate,
+        SiteContradictions = CondensingPressureValveDeductions.WithSite,
+        WillDiffer = (_, _) => [],
+        Drawings = (_, _) => [],
+        Steps = CondensingPressureValveSteps.Of,
+        BeforeCondemning = CondensingPressureValveProof.Diagnose,
+        AfterSwap = CondensingPressureValveProof.Report,
+    });
+}

@@ -1,0 +1,22 @@
+using PartsMatch.Fit.Judging;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves;
+
+/// <summary>What is read at a condensing-pressure valve: the old one before it is condemned, the new one after the swap. Null was not read.</summary>
+public sealed record CondensingPressureValveReadings : Readings
+{
+    private const string Running = "While it runs";
+
+    /// <summary>Pressure at the receiver or in the liquid line.</summary>
+    [Field("Head pressure", "Gauge pressure at the receiver or in the liquid line, running steadily.", Group = Running, Tool = Tool.Meter, Example = "175 psi")]
+    public Pressure? HeadPressure { get; init; }
+
+    /// <summary>Whether the by-pass is warm.</summary>
+    [Field("By-pass is hot", "Whether the pipe that lets hot gas by to the receiver is clearly hotter than the condenser's drain, by a thermometer.", Group = Running)]
+    public bool? BypassHot { get; init; }
+
+    /// <summary>Whether there is enough refrigerant to flood with.</summary>
+    [Field("Enough charge", "Whether the receiver shows liquid and the sight glass is clear: without enough no valve floods a condenser.", Group = Running)]
+    public bool? EnoughCharge { get; init; }
+}

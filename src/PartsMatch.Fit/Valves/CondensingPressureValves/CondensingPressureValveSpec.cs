@@ -1,0 +1,79 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Valves.Pipes;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves;
+
+/// <summary>How a valve keeps the condensing pressure up when it is cold outside.</summary>
+public enum Arrangement
+{
+    /// <summary>One valve with three ports and a gas-charged dome: it floods the condenser and lets hot gas by.</summary>
+    [Words("three-way", "3-WAY", "THREE WAY", "3 WAY", "GAS CHARGED DOME")]
+    ThreeWay,
+
+    /// <summary>A regulator in the condenser's drain that floods it.</summary>
+    [Words("inlet regulator", "INLET REGULATOR", "HOLDBACK", "INLET PRESSURE REGULATOR")]
+    InletRegulator,
+
+    /// <summary>A check valve that lets hot gas by at a difference of pressures.</summary>
+    [Words("differential check", "DIFFERENTIAL CHECK", "DIFF CHECK", "DIFFERENTIAL VALVE")]
+    DifferentialCheck,
+}
+
+/// <summary>What a condensing-pressure valve is: a plate, or a catalogue entry. Null is unknown.</summary>
+public sealed record CondensingPressureValveSpec : Spec
+{
+    private const string Valve = "Valve";
+    private const string Rating = "Rating";
+    private const string Ports = "Ports";
+
+    /// <summary>How it keeps the pressure up.</summary>
+    [Field("Arrangement", "Three-way with a gas-charged dome, inlet regulator, or differential check valve.", Group = Valve)]
+    public Arrangement? Arrangement { get; init; }
+
+    /// <summary>The refrigerants it is listed for.</summary>
+    [Field("Refrigerants", "All that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public RefrigerantList? Refrigerants { get; init; }
+
+    /// <summary>The pressure that it holds.</summary>
+    [Field("Setting", "Gauge pressure that it holds; of a differential check valve the difference that opens it.", Group = Valve, Example = "180 psi")]
+    public Pressure? Setting { get; init; }
+
+    /// <summary>Lowest setting.</summary>
+    [Field("Set from", "Lowest setting of an adjustable one; none of a fixed one.", Group = Valve, Example = "100 psi")]
+    public Pressure? SettingLeast { get; init; }
+
+    /// <summary>Highest setting.</summary>
+    [Field("Set to", "Highest setting of an adjustable one.", Group = Valve, Example = "225 psi")]
+    public Pressure? SettingMost { get; init; }
+
+    /// <summary>Highest working pressure of the body.</summary>
+    [Field("Working pressure", "MWP or PS: the highest pressure that the body may hold.", Group = Valve, Example = "450 psi")]
+    public Pressure? WorkingPressure { get; init; }
+
+    /// <summary>Capacity at the conditions that stand with it.</summary>
+    [Field("Rated capacity", "Capacity of the catalogue at the least ambient, at the drop below it.", Group = Rating)]
+    public CoolingLoad? RatedCapacity { get; init; }
+
+    /// <summary>The refrigerant that it is rated with.</summary>
+    [Field("Rated with", "The refrigerant that the capacity was given for.", Group = Rating)]
+    public Refrigerant? RatedWith { get; init; }
+
+    /// <summary>Pressure drop of the rating.</summary>
+    [Field("Rated drop", "Pressure drop across it that the capacity was given for.", Group = Rating, Example = "2 psi")]
+    public PressureDifference? RatedDrop { get; init; }
+
+    /// <summary>How it is joined to its pipes.</summary>
+    [Field("Joints", "Solder cups (ODF), flare (SAE), pipe thread or butt weld.", Group = Ports)]
+    public PipeJoint? Joint { get; init; }
+
+    /// <summary>Port from the condenser.</summary>
+    [Field("Condenser port", "Outside diameter of the tube from the condenser (C).", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
+    public Length? CondenserPort { get; init; }
+
+    /// <summary>Port to the receiver.</summary>
+    [Field("Receiver port", "Outside diameter of the tube to the receiver (R).", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
+    public Length? ReceiverPort { get; init; }
+}

@@ -1,0 +1,29 @@
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Valves.Pipes;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves;
+
+/// <summary>The steps of every condensing-pressure valve's job round its changes.</summary>
+internal static class CondensingPressureValveSteps
+{
+    /// <summary>What every such job is made of.</summary>
+    public static JobSteps Of(HeadNeed need, CondensingPressureValveSpec part) => new(
+        [
+            ValveSteps.LockOut,
+            new(Stage.ProveThePart, "see that it is the valve: the head beside its setting, and whether the by-pass was hot", "That was read while it ran, before the lock went on. A system short of charge floods no condenser."),
+            new(Stage.NoteWhatIsThere, "mark each pipe by its function: from the condenser, from the hot gas line, to the receiver", "Photograph the marks at the ports: changed over, the valve works the wrong way round."),
+            ValveSteps.Recover(need.Site.Refrigerant),
+        ],
+        [
+            new(Stage.Mount, "put the valve in, each port on the pipe of its function", $"{(part.Joint is PipeJoint.Solder or PipeJoint.ButtWeld ? $"Wrap it in wet rags, and let nitrogen flow while it is brazed: {ValveSources.Brazing}." : "Hold the valve with a second wrench.")} A gas-charged dome that gets too hot loses its charge."),
+            ValveSteps.LeakTest(need.Site.DesignPressure),
+            ValveSteps.Evacuate,
+            new(Stage.StartAndCheck, $"charge it with what floods the condenser at the least ambient, and see the head at its setting{(need.Site.SettingNeeded is { } setting ? FormattableString.Invariant($", {setting.PoundsForcePerSquareInch:0} psi ({setting.Kilopascals:0} kPa)") : string.Empty)}", "By the unit's papers, by weight. On a warm day block part of the condenser's air to see it work; by-pass hot below the setting, cold well above it."),
+            new(Stage.Record, "write down the valve's number and setting, the head, the air's temperature, the charge added, and the date", null),
+        ])
+    {
+        Kit = [SafeSteps.LockAndTag, ValveSteps.Nitrogen, ValveSteps.LeakDetector, new($"filter-drier for the liquid line")],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. need.Site.Refrigerant is { IsFlammable: true } burns ? (Caution[])[ValveSteps.Burns(burns)] : []],
+    };
+}

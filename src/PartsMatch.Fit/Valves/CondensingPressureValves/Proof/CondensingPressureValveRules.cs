@@ -1,0 +1,57 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
+
+/// <summary>A condensing-pressure valve and what was read at it.</summary>
+/// <param name="Need">The old one and its place.</param>
+/// <param name="Readings">The readings.</param>
+/// <param name="New">The new one; null before the swap.</param>
+public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressureValveReadings Readings, CondensingPressureValveSpec? New = null)
+{
+    /// <summary>The pressure that it is to hold, kPa gauge; null where not known.</summary>
+    internal double? Setting => Rounded.Kilopascal(Need.Site.SettingNeeded ?? (New ?? Need.Plate).Setting);
+
+    /// <summary>The head, kPa gauge; null where not read.</summary>
+    internal double? Head => Rounded.Kilopascal(Readings.HeadPressure);
+}
+
+/// <summary>Is there enough refrigerant to flood with?</summary>
+public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("Charge", ReadingSources.HeadCharge)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(CondensingPressureValveCase one) => one.Readings.EnoughCharge switch
+    {
+        true => Ruling.Good($"There is refrigerant to flood with."),
+        false => Ruling.Bad($"There is not enough refrigerant to flood the condenser: find the leak, charge it, and judge the valve after that.").NotThePart(),
+        null => one is { Head: { } head, Setting: { } setting } && head < setting - HeadLimits.Near - 1e-9 ? Ruling.Read("enoughCharge", "See whether the receiver shows liquid and the sight glass is clear: without enough refrigerant no valve floods a condenser.") : null,
+    };
+}
+
+/// <summary>Does it hold the head, and let no gas by when it need not?</summary>
+/// <remarks>From 10 psi (69 kPa) under its setting on it does not hold; 20 psi (138 kPa) above it no hot gas goes by (practice).</remarks>
+public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head and by-pass", ReadingSources.HeadHeld)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(CondensingPressureValveCase one)
+    {
+        if (one.Head is not { } head) return Ruling.Read("headPressure", "Read the head at the receiver or in the liquid line, running steadily.");
+        if (one.Setting is not { } setting) return Ruling.CantTell($"The head is {new ShownPressure(head)}; what is to be held is not known.").ThenRead("settingNeeded", "Read the setting on the valve, or in the unit's papers.", Side.Site);
+        FormattableString limit = $"{new ShownPressure(setting - HeadLimits.Near)} at least";
+        if (head < setting - HeadLimits.Near - 1e-9)
+        {
+            var low = Ruling.Bad($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held: it does not hold it.", limit);
+            return one.New is null && one.Readings.EnoughCharge == true ? low.ThePartHasFailed() : low;
+        }
+
+        if (head <= setting + (2 * HeadLimits.Near) + 1e-9) return Ruling.Good($"The head is {new ShownPressure(head)}; {new ShownPressure(setting)} are to be held.", limit);
+        return one.Readings.BypassHot switch
+        {
+            null => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held.").ThenRead("bypassHot", "See by a thermometer whether the by-pass to the receiver is hot: so far above its setting it should let no gas by."),
+            true when one.New is null => Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it still lets hot gas by: it is stuck, or its dome has lost its charge.").ThePartHasFailed(),
+            true => Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it lets hot gas by: see its setting, and which pipe is on which port."),
+            false => Ruling.Good($"The head is {new ShownPressure(head)}, above its setting, and it lets no gas by: look for another cause of a high head.").NotThePart(),
+        };
+    }
+}
