@@ -20,28 +20,29 @@ internal readonly record struct Answer(PartFit Fit, Score Contribution)
 
 /// <summary>What one query has found out: each distinct facet is judged once, and only when a part asks for it.</summary>
 /// <remarks>A facet's answer is one figure, and 0 until it is judged: a query asks for thousands. Findings are not kept, and judged again for the few parts that are shown.</remarks>
-internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
+internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights) : IDisposable
 {
     private readonly IReadOnlyList<Aspect> aspects = catalogue.Family.Aspects;
-    private readonly ByFacet<long> known = new(catalogue);
+    private readonly JudgedFacets judged = JudgedFacets.None(catalogue.Facets);
 
     /// <summary>How many facets were judged.</summary>
-    public int Judged { get; private set; }
+    public int Judged => judged.Count;
 
     /// <summary>The answer about a facet.</summary>
     public Answer At(int aspect, int code)
     {
-        ref var packed = ref known.At(aspect, code);
-        if (packed == 0) packed = Judge(aspect, code).Packed;
-        return Answer.Of(packed);
+        var packed = judged.Of(aspect, code);
+        return Answer.Of(packed != 0 ? packed : judged.Keep(aspect, code, Judge(aspect, code).Packed));
     }
 
     /// <summary>All findings about the part in a place, in the family's order.</summary>
     public FitSheet SheetOf(int place) => new([.. aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
 
+    /// <summary>Leaves its room to the thread's next query; sheets may still be asked for.</summary>
+    public void Dispose() => judged.Dispose();
+
     private Answer Judge(int aspect, int code)
     {
-        Judged++;
         var finding = FindingOf(aspect, code);
         return new(FitSheet.FitOf(finding.Verdict, aspects[aspect].IsDeciding), weights?.Contribution(aspects[aspect], finding) ?? Score.Zero);
     }
