@@ -58,7 +58,7 @@ public sealed class Catalogue
     /// <summary>Makes a sorted snapshot. Of parts with the same number the last one counts.</summary>
     /// <param name="family">The family whose specs the parts have.</param>
     /// <param name="parts">The parts.</param>
-    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => Empty(new(family)).With(parts).Sorted();
+    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => Empty(Questions.Of(family)).With(parts).Sorted();
 
     /// <summary>Reads a snapshot that was written, as it was. It is refused, and never misread, when anything is not as it was written, or as this code would write it.</summary>
     /// <param name="from">Stands at the first byte; nothing may follow the last.</param>
@@ -68,7 +68,8 @@ public sealed class Catalogue
     {
         using var reader = new ColumnsReader(from, family);
         if (reader.Refusal is { } why) return new ColumnsReading.Refused(why);
-        var (asOf, outOfDate, questions) = (reader.NextFigure(), (int)reader.NextFigure(), new Questions(family));
+        var (asOf, outOfDate) = (reader.NextFigure(), (int)reader.NextFigure());
+        var questions = new Questions(family, [.. family.Aspects.Select(_ => (int)reader.NextFigure())]);
         var parts = new PartNumbers(Numbered.ReadFrom(reader));
         var facets = new FacetTable[questions.Count];
         for (var question = 0; question < facets.Length; question++)
@@ -91,6 +92,7 @@ public sealed class Catalogue
         var writer = new ColumnsWriter();
         writer.Add(asOf);
         writer.Add(outOfDate);
+        foreach (var turned in Questions.TurnedAway) writer.Add(turned);
         numbers.All.AddTo(writer);
         foreach (var (question, table) in Facets.Index())
         {
@@ -112,16 +114,21 @@ public sealed class Catalogue
     {
         var tail = Tail.All.ToBuilder();
         var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
+        var sample = new SpreadSample<Spec>(TurnedAway.Sample);
         foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(part => (part, WrittenFacets.Of(Questions, part))))
         {
             var index = numbers.Add(part.Number);
             if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
             became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
-            if (part.IsOffered) tail.Add(new(index, [.. Facets.Select((table, question) => table.Add(facets[question]))]));
+            if (!part.IsOffered) continue;
+            sample.Add(part.Spec);
+            tail.Add(new(index, [.. Facets.Select((table, question) => table.Add(facets[question]))]));
         }
 
+        // What only adds a little to the catalogue leaves what is known of it as it is.
+        var tellsAnew = sample.Seen >= Math.Max(TurnedAway.LeastParts, Offered);
         var now = states.With(became);
-        return new(Questions, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
+        return new(tellsAnew ? new(Family, TurnedAway.Of(Family, sample.Kept)) : Questions, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
@@ -140,7 +147,7 @@ public sealed class Catalogue
         var tables = Facets.Select(table => table.Emptied()).ToArray();
         var becomes = new int[Facets.Length][];
         Parallel.For(0, Facets.Length, question => becomes[question] = Carried(question, live, tables[question]));
-        var rows = SortedRows.Of([.. live.Select(PartAt)], IsDeciding(Questions), [.. tables.Select(table => table.Count)], (question, codes) =>
+        var rows = SortedRows.Of([.. live.Select(PartAt)], Questions, [.. tables.Select(table => table.Count)], (question, codes) =>
         {
             for (var row = 0; row < codes.Length; row++) codes[row] = becomes[question][CodeAt(live[row], question)];
         });
@@ -222,8 +229,6 @@ public sealed class Catalogue
     /// <summary>The code of what a question reads of the part in a place.</summary>
     internal int CodeAt(int place, int question) => place < Rows.Count ? Rows.CodeOf(place, question) : Tail.All[place - Rows.Count].Codes[question];
 
-    private static bool[] IsDeciding(Questions questions) => [.. questions.Aspects.Select(aspect => aspect.IsDeciding)];
-
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
     /// <summary>Gives those facets that some row carries codes of their own.</summary>
@@ -248,7 +253,7 @@ public sealed class Catalogue
         questions,
         new(new([], [])),
         [.. questions.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
-        SortedRows.Of([], IsDeciding(questions), [.. questions.Aspects.Select(_ => 0)], (_, _) => { }),
+        SortedRows.Of([], questions, [.. questions.Aspects.Select(_ => 0)], (_, _) => { }),
         TailRows.Empty,
         Column<PartState>.Empty,
         Column<StockCell>.Empty,
