@@ -27,14 +27,14 @@ public sealed class Catalogue
 
     private readonly int outOfDate;
 
-    private Catalogue(Family family, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, RoughOffers offers, int outOfDate)
+    private Catalogue(Questions questions, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, RoughOffers offers, int outOfDate)
     {
-        (Family, this.numbers, Facets) = (family, numbers, facets);
+        (Questions, this.numbers, Facets) = (questions, numbers, facets);
         (Rows, Tail, this.states, this.stock, this.offers, this.outOfDate) = (rows, tail, states, stock, offers, outOfDate);
     }
 
     /// <summary>The family of all its parts.</summary>
-    public Family Family { get; }
+    public Family Family => Questions.Family;
 
     /// <summary>How many parts are offered: each has one row that is not out of date.</summary>
     public int Offered => Rows.Count + Tail.All.Length - outOfDate;
@@ -43,9 +43,12 @@ public sealed class Catalogue
     public bool WantsSorting => Tail.All.Length + outOfDate > Math.Max(FewUnsorted, Rows.Count / 100);
 
     /// <summary>How large it is.</summary>
-    public CatalogueFigures Figures => new(Rows.Count, Tail.All.Length, Rows.Bytes, [.. Facets.Select(table => table.Count)]);
+    public CatalogueFigures Figures => new(Rows.Count, Tail.All.Length, Rows.Bytes, [.. Facets.Take(Family.Aspects.Count).Select(table => table.Count)]);
 
-    /// <summary>The distinct facets of every aspect, in the family's order. Aspects that read the same of every part share a table.</summary>
+    /// <summary>What is asked of every part.</summary>
+    internal Questions Questions { get; }
+
+    /// <summary>The distinct facets that every question reads. Questions that read the same of every part share a table.</summary>
     internal FacetTable[] Facets { get; }
 
     internal SortedRows Rows { get; }
@@ -55,7 +58,7 @@ public sealed class Catalogue
     /// <summary>Makes a sorted snapshot. Of parts with the same number the last one counts.</summary>
     /// <param name="family">The family whose specs the parts have.</param>
     /// <param name="parts">The parts.</param>
-    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => Empty(family).With(parts).Sorted();
+    public static Catalogue Of(Family family, IEnumerable<CataloguePart> parts) => Empty(Questions.Of(family)).With(parts).Sorted();
 
     /// <summary>Reads a snapshot that was written, as it was. It is refused, and never misread, when anything is not as it was written, or as this code would write it.</summary>
     /// <param name="from">Stands at the first byte; nothing may follow the last.</param>
@@ -65,18 +68,19 @@ public sealed class Catalogue
     {
         using var reader = new ColumnsReader(from, family);
         if (reader.Refusal is { } why) return new ColumnsReading.Refused(why);
-        var (asOf, outOfDate, aspects) = (reader.NextFigure(), (int)reader.NextFigure(), family.Aspects);
+        var (asOf, outOfDate) = (reader.NextFigure(), (int)reader.NextFigure());
+        var questions = new Questions(family, [.. family.Aspects.Select(_ => (int)reader.NextFigure())]);
         var parts = new PartNumbers(Numbered.ReadFrom(reader));
-        var facets = new FacetTable[aspects.Count];
-        for (var aspect = 0; aspect < facets.Length; aspect++)
+        var facets = new FacetTable[questions.Count];
+        for (var question = 0; question < facets.Length; question++)
         {
             var like = (int)reader.NextFigure();
-            facets[aspect] = like < aspect ? facets[like] : new(FacetForm.Of(aspects[aspect].FacetType), Numbered.ReadFrom(reader));
+            facets[question] = like < question ? facets[like] : new(FacetForm.Of(questions.AspectOf(question).FacetType), Numbered.ReadFrom(reader));
         }
 
         var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
         if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
-        return new ColumnsReading.Read(new(family, parts, facets, rows(), tail, states, stock, RoughOffers.Of(states, stock), outOfDate), asOf);
+        return new ColumnsReading.Read(new(questions, parts, facets, rows(), tail, states, stock, RoughOffers.Of(states, stock), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>
@@ -88,12 +92,13 @@ public sealed class Catalogue
         var writer = new ColumnsWriter();
         writer.Add(asOf);
         writer.Add(outOfDate);
+        foreach (var turned in Questions.TurnedAway) writer.Add(turned);
         numbers.All.AddTo(writer);
-        foreach (var (aspect, table) in Facets.Index())
+        foreach (var (question, table) in Facets.Index())
         {
             var like = Array.IndexOf(Facets, table);
             writer.Add(like);
-            if (like == aspect) table.All.AddTo(writer);
+            if (like == question) table.All.AddTo(writer);
         }
 
         Rows.AddTo(writer);
@@ -109,16 +114,21 @@ public sealed class Catalogue
     {
         var tail = Tail.All.ToBuilder();
         var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
-        foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(part => (part, WrittenFacets.Of(Family, part))))
+        var sample = new SpreadSample<Spec>(TurnedAway.Sample);
+        foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(part => (part, WrittenFacets.Of(Questions, part))))
         {
             var index = numbers.Add(part.Number);
             if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
             became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
-            if (part.IsOffered) tail.Add(new(index, [.. Facets.Select((table, aspect) => table.Add(facets[aspect]))]));
+            if (!part.IsOffered) continue;
+            sample.Add(part.Spec);
+            tail.Add(new(index, [.. Facets.Select((table, question) => table.Add(facets[question]))]));
         }
 
+        // What only adds a little to the catalogue leaves what is known of it as it is.
+        var tellsAnew = sample.Seen >= Math.Max(TurnedAway.LeastParts, Offered);
         var now = states.With(became);
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
+        return new(tellsAnew ? new(Family, TurnedAway.Of(Family, sample.Kept)) : Questions, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
@@ -127,7 +137,7 @@ public sealed class Catalogue
     {
         List<KeyValuePair<int, StockCell>> known = [.. lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart)];
         var now = stock.With(known);
-        return new(Family, numbers, Facets, Rows, Tail, states, now, offers.With(known.Select(line => line.Key), states, states, now), outOfDate);
+        return new(Questions, numbers, Facets, Rows, Tail, states, now, offers.With(known.Select(line => line.Key), states, states, now), outOfDate);
     }
 
     /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
@@ -136,14 +146,14 @@ public sealed class Catalogue
         List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
         var tables = Facets.Select(table => table.Emptied()).ToArray();
         var becomes = new int[Facets.Length][];
-        Parallel.For(0, Facets.Length, aspect => becomes[aspect] = Carried(aspect, live, tables[aspect]));
-        var rows = SortedRows.Of([.. live.Select(PartAt)], IsDeciding(Family), [.. tables.Select(table => table.Count)], (aspect, codes) =>
+        Parallel.For(0, Facets.Length, question => becomes[question] = Carried(question, live, tables[question]));
+        var rows = SortedRows.Of([.. live.Select(PartAt)], Questions, [.. tables.Select(table => table.Count)], (question, codes) =>
         {
-            for (var row = 0; row < codes.Length; row++) codes[row] = becomes[aspect][CodeAt(live[row], aspect)];
+            for (var row = 0; row < codes.Length; row++) codes[row] = becomes[question][CodeAt(live[row], question)];
         });
         var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
         var now = states.With(placed.ToArray());
-        return new(Family, numbers, Shared(tables), rows, TailRows.Empty, now, stock, RoughOffers.Of(now, stock), outOfDate: 0);
+        return new(Questions, numbers, Shared(tables), rows, TailRows.Empty, now, stock, RoughOffers.Of(now, stock), outOfDate: 0);
     }
 
     /// <summary>
@@ -161,11 +171,11 @@ public sealed class Catalogue
             if (state == before.StateOf(part)) continue;
             if (StateOf(part).IsOffered) gone++;
             became[part] = state.In(state.IsOffered ? Rows.Count + tail.Count : NoPlace);
-            if (state.IsOffered) tail.Add(new(part, [.. Facets.Select((table, aspect) => table.Add(now.Facets[aspect].All[now.CodeAt(state.Place, aspect)].Span))]));
+            if (state.IsOffered) tail.Add(new(part, [.. Facets.Select((table, question) => table.Add(now.Facets[question].All[now.CodeAt(state.Place, question)].Span))]));
         }
 
         var caughtUp = states.With(became);
-        return new(Family, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, RoughOffers.Of(caughtUp, now.stock), gone);
+        return new(Questions, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, RoughOffers.Of(caughtUp, now.stock), gone);
     }
 
     /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
@@ -216,36 +226,34 @@ public sealed class Catalogue
         return new(cell.OnHand, cell.Price);
     }
 
-    /// <summary>The code of the facet that the part in a place carries.</summary>
-    internal int CodeAt(int place, int aspect) => place < Rows.Count ? Rows.CodeOf(place, aspect) : Tail.All[place - Rows.Count].Codes[aspect];
-
-    private static bool[] IsDeciding(Family family) => [.. family.Aspects.Select(aspect => aspect.IsDeciding)];
+    /// <summary>The code of what a question reads of the part in a place.</summary>
+    internal int CodeAt(int place, int question) => place < Rows.Count ? Rows.CodeOf(place, question) : Tail.All[place - Rows.Count].Codes[question];
 
     private int PartAt(int place) => place < Rows.Count ? Rows.PartAt(place) : Tail.All[place - Rows.Count].Part;
 
     /// <summary>Gives those facets that some row carries codes of their own.</summary>
     /// <returns>Of every code the new one.</returns>
-    private int[] Carried(int aspect, List<int> places, FacetTable table)
+    private int[] Carried(int question, List<int> places, FacetTable table)
     {
-        var becomes = new int[Facets[aspect].Count];
+        var becomes = new int[Facets[question].Count];
         becomes.AsSpan().Fill(-1);
         foreach (var place in places)
         {
-            var code = CodeAt(place, aspect);
-            if (becomes[code] < 0) becomes[code] = table.Add(Facets[aspect].All[code].Span);
+            var code = CodeAt(place, question);
+            if (becomes[code] < 0) becomes[code] = table.Add(Facets[question].All[code].Span);
         }
 
         return becomes;
     }
 
-    /// <summary>The tables, those that are alike once: what one of their aspects adds from now on the others merely do not use.</summary>
+    /// <summary>The tables, those that are alike once: what one of their questions adds from now on the others merely do not use.</summary>
     private static FacetTable[] Shared(FacetTable[] tables) => [.. tables.Select(table => Array.Find(tables, table.IsLike)!)];
 
-    private static Catalogue Empty(Family family) => new(
-        family,
+    private static Catalogue Empty(Questions questions) => new(
+        questions,
         new(new([], [])),
-        [.. family.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
-        SortedRows.Of([], IsDeciding(family), [.. family.Aspects.Select(_ => 0)], (_, _) => { }),
+        [.. questions.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
+        SortedRows.Of([], questions, [.. questions.Aspects.Select(_ => 0)], (_, _) => { }),
         TailRows.Empty,
         Column<PartState>.Empty,
         Column<StockCell>.Empty,

@@ -33,7 +33,7 @@ public static class Ranker
             return Walked(new CompletedPrefix(completed, weights, aspects), completed.ByNeed, completed.ExplainedAt);
         }
 
-        var answers = new Answers(catalogue, query.Need, weights);
+        using var answers = new Answers(catalogue, query.Need, weights);
         return Walked(new PlainPrefix(answers, weights, aspects), answers, place => Explained.Of(answers.SheetOf(place), weights));
 
         RankingPage.Listed Walked<TPrefix>(TPrefix prefix, Answers judged, Func<int, Explained> explain)
@@ -59,7 +59,8 @@ public static class Ranker
     {
         var counts = Enum.GetValues<PartFit>().ToDictionary(fit => fit, _ => 0);
         var left = catalogue.LeftOut(leftOut);
-        var walk = new CountingWalk(catalogue, new(catalogue, need, weights: null), left, counts);
+        using var answers = new Answers(catalogue, need, weights: null);
+        var walk = new CountingWalk(catalogue, answers, left, counts);
         catalogue.Walk(ref walk);
         counts[PartFit.DoesntFit] = catalogue.Offered - counts.Values.Sum() - (left >= 0 ? 1 : 0);
         return counts;
@@ -75,7 +76,7 @@ public static class Ranker
     {
         Demand(catalogue.Family, weights);
         ArgumentOutOfRangeException.ThrowIfNegative(first);
-        var answers = new Answers(catalogue, need, weights);
+        using var answers = new Answers(catalogue, need, weights);
         var left = catalogue.LeftOut(leftOut);
         List<NearestMiss> misses = [];
         for (var failures = 1; failures <= MostFailuresOfAMiss && misses.Count < first; failures++)

@@ -32,7 +32,11 @@ public sealed class Weights
 
     private readonly Dictionary<string, AspectWeight> byAspect;
 
+    /// <summary>A step of scores, in millionths, for which the percent at its better end is kept: about a thirtieth of a unit.</summary>
+    private const int StepBits = 15;
+
     private readonly Score[] leastScores;
+    private readonly byte[] percentFrom;
 
     private Weights(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
     {
@@ -40,6 +44,7 @@ public sealed class Weights
         byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.GetValueOrDefault(aspect.Name) ?? aspect.DefaultWeight);
         Id = IdOf(this);
         leastScores = [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)];
+        percentFrom = [.. Enumerable.Range(0, int.MaxValue).Select(step => (byte)FindPercentOf(new(-(long)step << StepBits))).TakeWhile(percent => percent > 1), 1];
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
@@ -99,23 +104,32 @@ public sealed class Weights
     /// <summary>The least score for every percent, 0 to 99.</summary>
     internal Score[] LeastScores => leastScores;
 
-    internal int PercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
+    /// <summary>The likelihood in whole percent; looked up, since a query asks a thousand times.</summary>
+    /// <param name="score">Never positive.</param>
+    internal int PercentOf(Score score)
+    {
+        int percent = percentFrom[Math.Min(-score.Millionths >> StepBits, percentFrom.Length - 1)];
+        while (leastScores[percent].Millionths > score.Millionths) percent--;
+        return percent;
+    }
 
     internal static bool IsIntercept(double value) => value is >= -MostIntercept and <= MostIntercept;
 
     internal static bool IsWeight(double value) => value is >= 0 and <= MostWeight;
+
+    private int FindPercentOf(Score score) => Math.Clamp((int)Math.Floor((100 / (1 + Math.Exp(-(Intercept + score.Value)))) + 0.5), 1, 99);
 
     /// <summary>Found by halving, since it is the rounded logistic itself that must agree.</summary>
     private Score FindLeastScoreOf(int percent)
     {
         // Scores below this show 1 % whatever the intercept: e^−60.
         var (low, high) = (-(long)((MostIntercept + 60) * 1e6), 0L);
-        if (PercentOf(new(low)) >= percent) return new(long.MinValue);
-        if (PercentOf(new(high)) < percent) return new(1);
+        if (FindPercentOf(new(low)) >= percent) return new(long.MinValue);
+        if (FindPercentOf(new(high)) < percent) return new(1);
         while (high - low > 1)
         {
             var middle = (low + high) / 2;
-            if (PercentOf(new(middle)) >= percent) high = middle;
+            if (FindPercentOf(new(middle)) >= percent) high = middle;
             else low = middle;
         }
 

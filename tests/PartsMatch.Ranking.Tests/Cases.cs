@@ -69,7 +69,7 @@ internal static class Cases
 
     public static Gen<Case> All { get; } =
         from rows in Row.ListOf().Resize(40)
-        let family = Gaskets.Family()
+        let family = Gaskets.Family(new Bore(), new Thickness(), new Hardness(), new Colour(), new Rim())
         from weights in WeightsFor(family)
         from plate in Spec
         select Make(family, rows, weights, plate);

@@ -68,6 +68,32 @@ public sealed class Colour() : Aspect<GasketSpec, GasketSite, Mark>("Colour", is
     public override Finding Judge(Need<GasketSpec, GasketSite> need, Mark facet) => Finding.Meets($"Colour {facet.Number}.") with { Shortfall = (facet.Number ?? 0) / 4.0 };
 }
 
+/// <summary>What the rim reads.</summary>
+public readonly record struct RimMark(int? Thickness, int? Hardness);
+
+/// <summary>A rim has a gist: only where the plate's bore is not known does it ask about more than the thickness, and then a hardness that differs costs as well, or fails from over five steps on.</summary>
+public sealed class Rim() : Aspect<GasketSpec, GasketSite, RimMark>("Rim", isDeciding: true, new("invented for a test", SourceStatus.Practice), new(0.5, 0.5, 0.5))
+{
+    public override LookedAt Fields => new([Name], []);
+
+    public override bool HasGist => true;
+
+    public override RimMark Read(GasketSpec part) => new(part.Thickness, part.Hardness);
+
+    public override RimMark GistOf(RimMark facet) => facet with { Hardness = null };
+
+    public override bool AsksBeyondGist(Need<GasketSpec, GasketSite> need) => need.Plate.Bore is null;
+
+    public override Finding Judge(Need<GasketSpec, GasketSite> need, RimMark facet)
+    {
+        if (facet.Thickness is null) return Finding.Unknown(Side.Part, "part", $"The part's rim is not given.");
+        var steps = Steps(facet.Thickness, need.Plate.Thickness) + (AsksBeyondGist(need) ? Steps(facet.Hardness, need.Plate.Hardness) : 0);
+        return steps > GasketAspect.MostSteps ? Finding.Fails($"{steps} steps apart.") : Finding.Meets($"{steps} steps apart.") with { Shortfall = steps / 5.0 };
+    }
+
+    private static int Steps(int? one, int? other) => one is { } number && other is { } wanted ? Math.Abs(number - wanted) : 0;
+}
+
 /// <summary>The invented family, with fresh aspects every time so that what one test counts no other sees.</summary>
 internal static class Gaskets
 {

@@ -46,6 +46,16 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
     /// <summary>The facet of a part that the aspect reads: a small struct of plain numbers, equal for parts that cannot be told apart by it.</summary>
     public abstract object FacetOf(Spec part);
 
+    /// <summary>Whether its facets have a gist: a facet of the same type with all left out that most needs do not ask about, so that far fewer differ. None where nothing is said.</summary>
+    public virtual bool HasGist => false;
+
+    /// <summary>A facet's gist.</summary>
+    public virtual object GistOf(object facet) => facet;
+
+    /// <summary>Whether a need asks about more than gists. If not, judging a facet's gist comes to the same verdict, shortfall, changes and missing fields as judging the facet.</summary>
+    /// <remarks>That of a need with unknowns and those of its completions are asked together.</remarks>
+    public virtual bool AsksBeyondGist(Need need) => true;
+
     /// <summary>Judges a facet against a need.</summary>
     public abstract Finding Judge(Need need, object facet);
 }
@@ -65,11 +75,23 @@ public abstract class Aspect<TSpec, TSite, TFacet>(string title, bool isDeciding
     /// <summary>The answer for a need and a facet. It is asked hundreds of times a query: what follows from the need alone is asked of its Once, and sentences are formed when they are shown.</summary>
     public abstract Finding Judge(Need<TSpec, TSite> need, TFacet facet);
 
+    /// <summary>A facet's gist; only asked where <see cref="Aspect.HasGist"/>.</summary>
+    public virtual TFacet GistOf(TFacet facet) => facet;
+
+    /// <summary>Whether a need asks about more than gists; only asked where <see cref="Aspect.HasGist"/>.</summary>
+    public virtual bool AsksBeyondGist(Need<TSpec, TSite> need) => true;
+
     /// <inheritdoc/>
     public sealed override Type FacetType => typeof(TFacet);
 
     /// <inheritdoc/>
     public sealed override object FacetOf(Spec part) => Read((TSpec)part);
+
+    /// <inheritdoc/>
+    public sealed override object GistOf(object facet) => GistOf((TFacet)facet);
+
+    /// <inheritdoc/>
+    public sealed override bool AsksBeyondGist(Need need) => AsksBeyondGist(new Need<TSpec, TSite>(need));
 
     /// <inheritdoc/>
     public sealed override Finding Judge(Need need, object facet) => Judge(new Need<TSpec, TSite>(need), (TFacet)facet);

@@ -20,31 +20,56 @@ internal readonly record struct Answer(PartFit Fit, Score Contribution)
 
 /// <summary>What one query has found out: each distinct facet is judged once, and only when a part asks for it.</summary>
 /// <remarks>A facet's answer is one figure, and 0 until it is judged: a query asks for thousands. Findings are not kept, and judged again for the few parts that are shown.</remarks>
-internal sealed class Answers(Catalogue catalogue, Need need, Weights? weights)
+internal sealed class Answers : IDisposable
 {
-    private readonly IReadOnlyList<Aspect> aspects = catalogue.Family.Aspects;
-    private readonly ByFacet<long> known = new(catalogue);
+    private readonly Catalogue catalogue;
+    private readonly Need need;
+    private readonly Weights? weights;
+    private readonly Questions questions;
+    private readonly int[] askedFor;
+    private readonly bool[] isAsked;
+    private readonly JudgedFacets judged;
+
+    /// <summary>None yet.</summary>
+    /// <param name="catalogue">The parts.</param>
+    /// <param name="need">The need.</param>
+    /// <param name="weights">What shortcomings cost; null where nobody asks.</param>
+    /// <param name="completed">What the need may be in full.</param>
+    public Answers(Catalogue catalogue, Need need, Weights? weights, params IReadOnlyList<Need> completed)
+    {
+        (this.catalogue, this.need, this.weights, questions) = (catalogue, need, weights, catalogue.Questions);
+        (askedFor, isAsked, judged) = (questions.AskedFor([need, .. completed]), new bool[questions.Count], JudgedFacets.None(catalogue.Facets));
+        foreach (var question in askedFor) isAsked[question] = true;
+    }
 
     /// <summary>How many facets were judged.</summary>
-    public int Judged { get; private set; }
+    public int Judged => judged.Count;
 
-    /// <summary>The answer about a facet.</summary>
-    public Answer At(int aspect, int code)
+    /// <summary>Whether its aspect is judged by a question; else by its other one, and this one takes nothing.</summary>
+    public bool IsAsked(int question) => isAsked[question];
+
+    /// <summary>The answer about what a question reads; nothing said, where it is not asked.</summary>
+    public Answer At(int question, int code)
     {
-        ref var packed = ref known.At(aspect, code);
-        if (packed == 0) packed = Judge(aspect, code).Packed;
-        return Answer.Of(packed);
+        if (!isAsked[question]) return default;
+        var packed = judged.Of(question, code);
+        return Answer.Of(packed != 0 ? packed : judged.Keep(question, code, Judge(question, code).Packed));
     }
+
+    /// <summary>The question by which an aspect is judged, and the code of what it reads of the part in a place.</summary>
+    public (int Question, int Code) AskedOf(int aspect, int place) => (askedFor[aspect], catalogue.CodeAt(place, askedFor[aspect]));
 
     /// <summary>All findings about the part in a place, in the family's order.</summary>
-    public FitSheet SheetOf(int place) => new([.. aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
+    public FitSheet SheetOf(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
 
-    private Answer Judge(int aspect, int code)
+    /// <summary>Leaves its room to the thread's next query; sheets may still be asked for.</summary>
+    public void Dispose() => judged.Dispose();
+
+    private Answer Judge(int question, int code)
     {
-        Judged++;
-        var finding = FindingOf(aspect, code);
-        return new(FitSheet.FitOf(finding.Verdict, aspects[aspect].IsDeciding), weights?.Contribution(aspects[aspect], finding) ?? Score.Zero);
+        var (aspect, finding) = (questions.AspectOf(question), FindingOf(question, code));
+        return new(FitSheet.FitOf(finding.Verdict, aspect.IsDeciding), weights?.Contribution(aspect, finding) ?? Score.Zero);
     }
 
-    private Finding FindingOf(int aspect, int code) => aspects[aspect].Judge(need, catalogue.Facets[aspect][code]);
+    private Finding FindingOf(int question, int code) => questions.AspectOf(question).Judge(need, catalogue.Facets[question][code]);
 }

@@ -1,11 +1,11 @@
 using System.Numerics;
-using PartsMatch.Fit.Judging;
-using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>What a facet means for a need with unknowns: judged once for each group of completions that its aspect cannot tell apart, and only for those that somebody asks about.</summary>
-internal sealed class CompletedAnswer(Aspect aspect, object facet, Completions completions, int[] groups, Weights weights)
+/// <param name="judge">Tells of a completion whether the facet passes it, and what it takes from the score, in millionths.</param>
+/// <param name="groups">Which completions are judged alike.</param>
+internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution)> judge, int[] groups)
 {
     private ulong judged;
     private ulong passing;
@@ -23,13 +23,12 @@ internal sealed class CompletedAnswer(Aspect aspect, object facet, Completions c
 
     private void Judge(int completion)
     {
-        var finding = aspect.Judge(completions.All[completion].Need, facet);
-        var contribution = weights.Contribution(aspect, finding).Millionths;
+        var (passes, contribution) = judge(completion);
         for (var other = completion; other < groups.Length; other++)
         {
             if (groups[other] != groups[completion]) continue;
             judged |= 1UL << other;
-            if (finding.Verdict != Verdict.Fails) passing |= 1UL << other;
+            if (passes) passing |= 1UL << other;
             Contributions[other] = contribution;
         }
     }

@@ -6,6 +6,7 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
     private readonly ByFacet<CompletedAnswer> known = new(catalogue);
+    private readonly CompletedAnswer notAsked = new(_ => (true, 0), new int[completions.All.Count]);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -19,20 +20,27 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     /// <summary>The answers for the need as it is.</summary>
     public Answers ByNeed => byNeed;
 
-    /// <summary>The answer about a facet.</summary>
-    public CompletedAnswer At(int aspect, int code) => known.At(aspect, code) ??= completions.Answer(catalogue.Family.Aspects[aspect], aspect, catalogue.Facets[aspect][code], weights);
+    /// <summary>The answer about what a question reads; where it is not asked, that it passes and takes nothing.</summary>
+    public CompletedAnswer At(int question, int code) => byNeed.IsAsked(question) ? known.At(question, code) ??= Asked(question, code) : notAsked;
 
     /// <summary>All answers about the part in a place, in the family's order.</summary>
-    public IReadOnlyList<CompletedAnswer> AnswersAt(int place) => [.. catalogue.Facets.Select((_, aspect) => At(aspect, catalogue.CodeAt(place, aspect)))];
+    public IReadOnlyList<CompletedAnswer> AnswersAt(int place) => [.. catalogue.Family.Aspects.Select((_, aspect) =>
+    {
+        var (question, code) = byNeed.AskedOf(aspect, place);
+        return At(question, code);
+    })];
 
     /// <summary>Which completions the part in a place passes.</summary>
     public ulong PassingAt(int place)
     {
         var passing = completions.Everything;
-        for (var aspect = 0; aspect < catalogue.Facets.Length && passing != 0; aspect++) passing = At(aspect, catalogue.CodeAt(place, aspect)).Passing(passing);
+        for (var question = 0; question < catalogue.Facets.Length && passing != 0; question++) passing = At(question, catalogue.CodeAt(place, question)).Passing(passing);
         return passing;
     }
 
     /// <summary>The part in a place, explained.</summary>
     public Explained ExplainedAt(int place) => Explained.Of(byNeed.SheetOf(place), AnswersAt(place), completions, weights);
+
+    private CompletedAnswer Asked(int question, int code) =>
+        completions.Answer(catalogue.Questions.AspectOf(question), catalogue.Questions.IndexOf(question), catalogue.Facets[question][code], weights);
 }

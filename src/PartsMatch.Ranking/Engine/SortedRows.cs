@@ -52,19 +52,19 @@ internal sealed class SortedRows
 
     /// <summary>Sorts rows.</summary>
     /// <param name="parts">The part of every row.</param>
-    /// <param name="isDeciding">Of every aspect, whether it decides.</param>
-    /// <param name="facets">How many distinct facets each aspect has.</param>
-    /// <param name="tell">Tells of an aspect the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
-    public static SortedRows Of(int[] parts, IReadOnlyList<bool> isDeciding, IReadOnlyList<int> facets, Action<int, int[]> tell)
+    /// <param name="questions">What they are sorted by.</param>
+    /// <param name="facets">How many distinct facets there are for each question.</param>
+    /// <param name="tell">Tells of a question the code of every row. Asked twice, and from several threads: of all aspects at once they would take more room than the rows do.</param>
+    public static SortedRows Of(int[] parts, Questions questions, IReadOnlyList<int> facets, Action<int, int[]> tell)
     {
         // Where a facet is shared by less than twenty parts, judging it costs more than it turns away.
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
-        int[] ordered = [.. Enumerable.Range(0, facets.Count).OrderBy(aspect => facets[aspect] > few).ThenBy(aspect => !isDeciding[aspect]).ThenBy(aspect => facets[aspect])];
+        var ordered = questions.InOrder(facets, few);
         var order = RowSorting.Order(parts.Length, ordered, facets, tell);
-        var lying = RowSorting.Slots([.. ordered.Select(aspect => facets[aspect] > ushort.MaxValue + 1)]);
+        var lying = RowSorting.Slots([.. ordered.Select(question => facets[question] > ushort.MaxValue + 1)]);
         var packed = RowSorting.Packed(order, ordered, lying, tell);
-        var fewFacets = ordered.Where(aspect => facets[aspect] <= few).ToList();
-        return new(ordered, fewFacets.Count(aspect => isDeciding[aspect]), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, RowSorting.Sharing(packed, lying, parts.Length));
+        var fewFacets = ordered.Where(question => facets[question] <= few).ToList();
+        return new(ordered, fewFacets.Count(question => questions.AspectOf(question).IsDeciding), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, RowSorting.Sharing(packed, lying, parts.Length));
     }
 
     /// <summary>The rows that were written: to be made only once it is known that nothing of them was damaged, since more follows from them.</summary>

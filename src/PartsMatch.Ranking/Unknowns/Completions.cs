@@ -46,10 +46,16 @@ public sealed class Completions
 
     /// <summary>What is found out about a catalogue; list, next readings and carry set share it.</summary>
     internal CompletedAnswers AnswersIn(Catalogue catalogue, Weights weights, Need need) =>
-        answers is { } known && known.Catalogue == catalogue && known.Weights == weights ? known : answers = new(catalogue, new(catalogue, need, weights), this, weights);
+        answers is { } known && known.Catalogue == catalogue && known.Weights == weights ? known : answers = new(catalogue, new(catalogue, need, weights, [.. All.Select(completion => completion.Need)]), this, weights);
 
     /// <summary>What a facet means for the completions.</summary>
-    internal CompletedAnswer Answer(Aspect aspect, int index, object facet, Weights weights) => new(aspect, facet, this, GroupsByAspect[index], weights);
+    internal CompletedAnswer Answer(Aspect aspect, int index, object facet, Weights weights) => new(
+        completion =>
+        {
+            var finding = aspect.Judge(All[completion].Need, facet);
+            return (finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths);
+        },
+        GroupsByAspect[index]);
 
     internal static Completions Of(Family family, Need need, int[] said, FieldCodes codes, IReadOnlyList<Machine> agreeing, IReadOnlyList<Field> givenUp, int most)
     {

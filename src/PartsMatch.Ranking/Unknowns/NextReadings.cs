@@ -67,7 +67,7 @@ public static class NextReadings
             var answers = completions.AnswersIn(catalogue, weights, need);
             List<int> places = [.. numbers.Select(number => catalogue.StateOf(catalogue.Find(number)!.Value).Place)];
             parts = [.. places.Select(answers.AnswersAt)];
-            asItIs = [.. places.Select(place => aspects.Select((_, aspect) => answers.ByNeed.At(aspect, catalogue.CodeAt(place, aspect)).Contribution.Millionths).ToArray())];
+            asItIs = [.. places.Select(place => aspects.Select((_, aspect) => AsItIs(answers.ByNeed, aspect, place)).ToArray())];
         }
 
         public ReadingAdvice Advice(Field field, Func<Completion, int> value)
@@ -88,6 +88,12 @@ public static class NextReadings
             .Where(one => (passing[one.Index] >> completion & 1) == 1)
             .OrderByDescending(one => asItIs[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].Contributions[completion] - asItIs[one.Index][aspect]))
             .Select(one => one.Index).DefaultIfEmpty(-1).First();
+
+        private static long AsItIs(Answers answers, int aspect, int place)
+        {
+            var (question, code) = answers.AskedOf(aspect, place);
+            return answers.At(question, code).Contribution.Millionths;
+        }
 
         private int WeightOf(List<int> group) => group.Sum(completion => completions.All[completion].Weight);
 

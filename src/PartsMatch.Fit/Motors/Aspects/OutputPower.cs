@@ -20,6 +20,15 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
 
     /// <inheritdoc/>
+    public override bool HasGist => true;
+
+    /// <summary>What tells the power at the shaft, on high and on each lower speed.</summary>
+    public override RunningFacet GistOf(RunningFacet facet) => RunningFacet.OfPower(facet);
+
+    /// <summary>How a motor runs on the fan only matters where something of the fan was measured.</summary>
+    public override bool AsksBeyondGist(MotorNeed need) => IsFanMeasured(need);
+
+    /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, RunningFacet facet)
     {
         var news = RatedPoint.ShaftWattsOf(facet, SupplyVolts.HertzOf(need));
@@ -76,7 +85,7 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     /// <summary>Less than the old power is enough where something measured shows that the fan asks for less; null where nothing was measured, or it asks for more.</summary>
     private static Finding? EnoughForTheFan(MotorNeed need, SpeedPair? lower, RunningFacet facet, Band old, Band watts)
     {
-        if (need.Site is { MeasuredSpeed: null, MeasuredInput: null, MeasuredAmps: null }) return null;
+        if (!IsFanMeasured(need)) return null;
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Finding.Unknown(missing!.Side, missing.Field, $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; whether it is enough for the fan that was measured cannot be told yet.");
         if (lower is { } pair) run = run.On(need, facet, pair);
@@ -93,6 +102,8 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
             ? Finding.Unknown(Side.Site, "drive", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")
             : null;
     }
+
+    private static bool IsFanMeasured(MotorNeed need) => need.Site is not { MeasuredSpeed: null, MeasuredInput: null, MeasuredAmps: null };
 
     private static Finding AtLeastAsMuch(SpeedPair? lower, double old, double watts)
     {

@@ -31,6 +31,13 @@ public readonly record struct RunningFacet(
     Sequence<LowerSpeed> Lower,
     SpeedMeans? Means)
 {
+    /// <summary>What of it tells the power at the shaft, the rest unknown. The type's efficiency and the amps count only where the plate may not give that power itself.</summary>
+    public static RunningFacet OfPower(RunningFacet motor)
+    {
+        RunningFacet power = new() { Watts = motor.Watts, Meaning = motor.Meaning, Lower = motor.Lower, Means = motor.Means, WattsByAmps = motor.Watts.Count == 0 || motor.Meaning != PowerMeaning.Output ? motor.WattsByAmps : null };
+        return motor.Meaning == PowerMeaning.Output ? power : power with { Type = motor.Type, HasRunCapacitor = motor.HasRunCapacitor, Connections = new(default, motor.Connections.Phases) };
+    }
+
     /// <summary>What it is for the old motor.</summary>
     public static RunningFacet OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
 
