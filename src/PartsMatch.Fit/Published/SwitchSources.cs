@@ -32,6 +32,9 @@ public static class SwitchSources
     /// <summary>Categories are not crossed.</summary>
     public static Source Duty { get; } = new("IEC 60947-4-1 table 1: AC-1 for resistance, AC-3 for motors, AC-8a and AC-8b for hermetic compressors; contacts marked with locked-rotor amps are for such compressors, too (practice)", SourceStatus.Published);
 
+    /// <summary>Motors need motor ratings.</summary>
+    public static Source KindOfLoad { get; } = new("A motor needs full-load and locked-rotor amps or horsepower, a coil pilot duty, a heater resistive amps: IEC 60947, UL 60730", SourceStatus.Memory);
+
     /// <summary>Nothing that sparks.</summary>
     public static Source Hazard { get; } = new("ASHRAE 15 and IEC 60335-2-40, -2-89 (flammable refrigerants): open contacts are a source of ignition; sealed ones, or none, by their listing", SourceStatus.Memory);
 

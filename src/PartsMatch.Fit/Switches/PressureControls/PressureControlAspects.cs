@@ -14,6 +14,7 @@ public static class PressureControlAspects
         new ResetRule(),
         new PolesOfControl(),
         new Materials(),
+        new KindOfLoad(),
         new HazardousPlace(),
         new PilotLoad(),
         new Settings(),

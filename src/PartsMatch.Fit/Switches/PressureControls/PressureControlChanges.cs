@@ -21,7 +21,7 @@ public static class PressureControlChanges
     };
 
     /// <summary>Live with manual reset.</summary>
-    public static ChangeKind AcceptManualReset { get; } = new("acceptManualReset", 0.2)
+    public static ChangeKind AcceptManualReset { get; } = new("acceptManualReset", 0.5)
     {
         Stage = Stage.StartAndCheck,
         HowTo = "It stays open until a hand resets it: see that somebody can reach it, and that whoever looks after the place knows.",
