@@ -15,5 +15,5 @@ public sealed class CondensingPressureValveTests
 
     [Fact]
     public void Only_inlet_regulators_are_set_over_a_range() =>
-        All.ShouldAllBe(part => (part.Spec.SettingLeast != null) == (part.Spec.Arrangement == Arrangement.InletRegulator));
+        All.ShouldAllBe(part => part.Spec.SettingLeast.HasValue == (part.Spec.Arrangement == Arrangement.InletRegulator));
 }
