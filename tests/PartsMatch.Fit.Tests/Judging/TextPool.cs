@@ -2,7 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.Contacts;

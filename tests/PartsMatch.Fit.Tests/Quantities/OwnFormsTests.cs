@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Quantities;
