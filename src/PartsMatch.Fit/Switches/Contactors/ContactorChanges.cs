@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Switches.Contactors;
 public static class ContactorChanges
 {
     /// <summary>Put another coil into its body.</summary>
-    public static ChangeKind ChangeCoil { get; } = new("changeCoil", 0.4)
+    public static ChangeKind ChangeCoil { get; } = new("changeContactorCoil", 0.4)
     {
         Stage = Stage.Bench,
         HowTo = "Take it apart with the power off, lay the parts in their order, change the coil, and see that the armature moves freely and its faces are clean.",

@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 public static class SwitchChanges
 {
     /// <summary>See what a part is listed for.</summary>
-    public static ChangeKind CheckListing { get; } = new("checkListing", 0.3, IsCheck: true)
+    public static ChangeKind CheckListing { get; } = new("checkSwitchListing", 0.3, IsCheck: true)
     {
         Stage = Stage.Bench,
         HowTo = "The listing stands on the part or in its papers; without one the part does not go in. Ventilate before anything is opened, and keep flames away.",

@@ -41,11 +41,11 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     public void Without_a_reading_the_old_coil_tells(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Theory]
-    [InlineData("controlVolts=24 V; controlFrequency=60 Hz", "MeetsWithChanges changeCoil")]
+    [InlineData("controlVolts=24 V; controlFrequency=60 Hz", "MeetsWithChanges changeContactorCoil")]
     [InlineData("controlVolts=120 V; controlFrequency=60 Hz", "Meets")]
     [InlineData("controlVolts=480 V; controlFrequency=60 Hz", "Fails")]
     [InlineData("controlVolts=24 V; controlFrequency=50 Hz", "Fails")]
-    [InlineData("controlVolts=24 V", "Unknown changeCoil Site controlFrequency")]
+    [InlineData("controlVolts=24 V", "Unknown changeContactorCoil Site controlFrequency")]
     public void Another_coil_that_the_body_takes_is_a_change(string site, string answer) =>
         Answer("", site, "coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz = QV-24").ShouldBe(answer);
 

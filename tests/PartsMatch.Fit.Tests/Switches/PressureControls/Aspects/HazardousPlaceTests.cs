@@ -9,7 +9,7 @@ public sealed class HazardousPlaceTests : PressureControlAspectTests<HazardousPl
 {
     [Theory]
     [InlineData("hazard=A2L", "contacts=open", "Fails")]
-    [InlineData("hazard=A3", "contacts=sealed", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A3", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
     [InlineData("hazard=A3", "contacts=sealed; hazards=A3", "Meets")]
     [InlineData("hazard=A3", "", "Unknown Part contacts")]
     [InlineData("hazard=none", "contacts=open", "Meets")]
