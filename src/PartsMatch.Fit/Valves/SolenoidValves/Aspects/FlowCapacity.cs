@@ -74,7 +74,8 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
 
         return Finding.Unknown(Side.Site, missing, ratio < 1
             ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it, so the load has to be known."
-            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with { Shortfall = 1 };
+            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with
+        { Shortfall = 1 };
     }
 
     /// <summary>The drop in words; formed only when it is shown.</summary>

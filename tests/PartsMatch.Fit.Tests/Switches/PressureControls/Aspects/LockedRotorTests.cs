@@ -1,5 +1,5 @@
-using PartsMatch.Fit.Switches.PressureControls.Aspects;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
 
