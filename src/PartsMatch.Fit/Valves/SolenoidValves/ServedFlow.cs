@@ -13,7 +13,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves;
 /// <param name="LeastShare">Least load over the greatest; null where not known.</param>
 internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band Density, double? Inlet, double Choking, double? Allowed, double? LeastShare)
 {
-    /// <summary>Ratio of specific heats of refrigerant vapour (practice: 1.1 to 1.2 for those in use; a tenth changes the drop by under 1 %).</summary>
+    /// <summary>Ratio of specific heats of refrigerant vapour (practice: 1.1 to 1.2 for those in use). It enters through the expansion factor alone, and so hardly where little pressure is lost.</summary>
     private const double HeatRatio = 1.15;
 
     /// <summary>A suction valve may cost as much pressure as this much of saturation, K: 2 °F (practice).</summary>
