@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors;
@@ -16,7 +15,7 @@ public static class CapacitorDeductions
         if (spec.Duty is not null || !(hasTwoSections || spec.IsProtected == true)) return (spec, []);
         return (spec with { Duty = CapacitorDuty.Run },
         [
-            new(Side.Plate, "duty", new EnumForm<CapacitorDuty>().Write(CapacitorDuty.Run), hasTwoSections ? "it has two sections" : "it is of a protected type", [hasTwoSections ? "rating" : "isProtected"], BodySources.RunCapacitorByLook),
+            new(Side.Plate, "duty", new EnumForm<CapacitorDuty>().Write(CapacitorDuty.Run), hasTwoSections ? "it has two sections" : "it is of a protected type", [hasTwoSections ? "rating" : "isProtected"], CapacitorSources.RunCapacitorByLook),
         ]);
     }
 
@@ -38,7 +37,7 @@ public static class CapacitorDeductions
             var field = Site.Find(name)!;
             if (value is null || field.Get(filled) is not null) return;
             field.Set(filled, value);
-            deductions.Add(new(Side.Site, name, field.Form.WriteAny(value, Units.AsGiven), because, [from], BodySources.AsTheOldMotor));
+            deductions.Add(new(Side.Site, name, field.Form.WriteAny(value, Units.AsGiven), because, [from], CapacitorSources.AsTheOldCapacitor));
         }
     }
 

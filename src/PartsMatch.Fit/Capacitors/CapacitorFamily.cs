@@ -1,3 +1,4 @@
+global using CapacitorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Capacitors.CapacitorSpec, PartsMatch.Fit.Capacitors.CapacitorSite>;
 using PartsMatch.Fit.Capacitors.Proof;
 using PartsMatch.Fit.Judging;
 

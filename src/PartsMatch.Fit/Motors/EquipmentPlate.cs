@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Running;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 using UnitsNet.Units;

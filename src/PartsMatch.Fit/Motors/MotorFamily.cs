@@ -1,3 +1,4 @@
+global using MotorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Motors.MotorSpec, PartsMatch.Fit.Motors.MotorSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.After;
 using PartsMatch.Fit.Motors.Before;

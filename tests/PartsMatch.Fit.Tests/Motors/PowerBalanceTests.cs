@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Tests.Judging;
 
 namespace PartsMatch.Fit.Tests.Motors;

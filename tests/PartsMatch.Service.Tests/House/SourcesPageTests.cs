@@ -1,5 +1,4 @@
 using PartsMatch.Fit;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Service.Tests.House;
 
@@ -28,7 +27,9 @@ public sealed class SourcesPageTests
     [Fact]
     public void Every_limit_of_a_reading_stands_on_the_page()
     {
-        var sources = string.Concat(typeof(ReadingSources).GetProperties().Select(property => $"- `reading.{char.ToLowerInvariant(property.Name[0])}{property.Name[1..]}` {property.GetValue(null)}.\n"));
+        var declared = typeof(Families).Assembly.GetTypes().Where(type => type.Name.EndsWith("ReadingSources", StringComparison.Ordinal)).OrderBy(type => type.FullName, StringComparer.Ordinal).SelectMany(type => type.GetProperties()).ToList();
+        declared.Count.ShouldBeGreaterThan(40);
+        var sources = string.Concat(declared.Select(property => $"- `reading.{char.ToLowerInvariant(property.Name[0])}{property.Name[1..]}` {property.GetValue(null)}.\n"));
         Page.Split("<!-- readings -->\n")[1].Split("<!-- end of readings -->")[0].ShouldBe(sources, $"Put this into docs/sources.md:\n{sources}");
     }
 

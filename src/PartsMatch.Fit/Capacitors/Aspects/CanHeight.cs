@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct HeightFacet(double? Height);
 
 /// <summary>Is there room for the can's height, with terminals and wires on it?</summary>
 /// <remarks>3/4 in is left over the can for them (practice). Without a measured room, a can no taller than the old one meets.</remarks>
-public sealed class CanHeight() : Aspect<CapacitorSpec, CapacitorSite, HeightFacet>("Can height", isDeciding: false, BodySources.CapacitorCan, new(0.3, 0.5, 0.4))
+public sealed class CanHeight() : Aspect<CapacitorSpec, CapacitorSite, HeightFacet>("Can height", isDeciding: false, CapacitorSources.CapacitorCan, new(0.3, 0.5, 0.4))
 {
     /// <summary>Terminals and wires over the can, 3/4 in, in mm (practice).</summary>
     private const double Terminals = 19.05;

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -18,7 +17,7 @@ public readonly record struct SectionsFacet(double? First, double? Second)
 /// Within 6 % of what the motor asks for, or within the old capacitor's marked tolerance where that is closer; both edges meet. Of a two-section capacitor for two motors each section must match;
 /// one for a single motor is enough with either; a single one for two motors must match the first, and the second is brought besides.
 /// </remarks>
-public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Capacitance", isDeciding: true, BodySources.Capacitance, new(1.2, 1, 1.5))
+public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Capacitance", isDeciding: true, CapacitorSources.Capacitance, new(1.2, 1, 1.5))
 {
     /// <summary>Percent either way (EIA-456-A practice); a wider marking of the old capacitor does not widen what the motor bears.</summary>
     private const double UsualPercent = 6;

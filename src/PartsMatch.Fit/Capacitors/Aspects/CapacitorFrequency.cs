@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct FrequencyFacet(double? Most);
 
 /// <summary>Is the capacitor made for a frequency as high as the supply's?</summary>
 /// <remarks>Its current rises with frequency (I = 2πfCV): up to 1 % over its highest marked frequency meets, as supplies wander (practice); higher fails, lower is easier on it.</remarks>
-public sealed class CapacitorFrequency() : Aspect<CapacitorSpec, CapacitorSite, FrequencyFacet>("Capacitor frequency", isDeciding: false, BodySources.CapacitorFrequency, new(0.3, 0.5, 0.7))
+public sealed class CapacitorFrequency() : Aspect<CapacitorSpec, CapacitorSite, FrequencyFacet>("Capacitor frequency", isDeciding: false, CapacitorSources.CapacitorFrequency, new(0.3, 0.5, 0.7))
 {
     private const double Wander = 1.01;
 

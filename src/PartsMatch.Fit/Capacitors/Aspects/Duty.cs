@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct DutyFacet(CapacitorDuty? MadeTo);
 
 /// <summary>Is the capacitor made to stay in circuit?</summary>
 /// <remarks>A start capacitor left in circuit bursts within minutes: it fails.</remarks>
-public sealed class Duty() : Aspect<CapacitorSpec, CapacitorSite, DutyFacet>("Run or start", isDeciding: true, BodySources.CapacitorDuty, new(0.3, 1, 2.5))
+public sealed class Duty() : Aspect<CapacitorSpec, CapacitorSite, DutyFacet>("Run or start", isDeciding: true, CapacitorSources.CapacitorDuty, new(0.3, 1, 2.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["duty"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct ProtectedFacet(bool? IsProtected);
 
 /// <summary>Does the capacitor disconnect itself when it fails?</summary>
 /// <remarks>Unprotected fails, even where the old one was: a can that bursts takes what is round it along (practice).</remarks>
-public sealed class Protection() : Aspect<CapacitorSpec, CapacitorSite, ProtectedFacet>("Protected type", isDeciding: false, BodySources.CapacitorProtection, new(0.3, 0.5, 0.8))
+public sealed class Protection() : Aspect<CapacitorSpec, CapacitorSite, ProtectedFacet>("Protected type", isDeciding: false, CapacitorSources.CapacitorProtection, new(0.3, 0.5, 0.8))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["isProtected"], []);

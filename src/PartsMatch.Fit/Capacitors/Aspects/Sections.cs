@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
 
 /// <summary>Has the capacitor a section for each motor that it serves?</summary>
 /// <remarks>Two single ones in place of one of two sections are a change; so is a section that is left unused.</remarks>
-public sealed class Sections() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Sections", isDeciding: true, BodySources.CapacitorSections, new(0.3, 1, 1))
+public sealed class Sections() : Aspect<CapacitorSpec, CapacitorSite, SectionsFacet>("Sections", isDeciding: true, CapacitorSources.CapacitorSections, new(0.3, 1, 1))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["rating"], ["motorAsksFor", "secondMotorAsksFor"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -11,7 +10,7 @@ public readonly record struct CanFacet(CanShape? Can, double? Diameter);
 
 /// <summary>Does the strap that is there hold the can?</summary>
 /// <remarks>The same shape and within 1/16 in of its diameter; another strap is a change (practice).</remarks>
-public sealed class Strap() : Aspect<CapacitorSpec, CapacitorSite, CanFacet>("Can and strap", isDeciding: false, BodySources.CapacitorCan, new(0.3, 0.6, 0.4))
+public sealed class Strap() : Aspect<CapacitorSpec, CapacitorSite, CanFacet>("Can and strap", isDeciding: false, CapacitorSources.CapacitorCan, new(0.3, 0.6, 0.4))
 {
     /// <summary>1/16 in, in mm.</summary>
     private const double Tolerance = 1.59;

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct TemperatureFacet(double? Most);
 
 /// <summary>Does the capacitor bear the heat of its box?</summary>
 /// <remarks>70 °C at least, and at least the hottest air round it (practice).</remarks>
-public sealed class TemperatureRating() : Aspect<CapacitorSpec, CapacitorSite, TemperatureFacet>("Capacitor temperature", isDeciding: false, BodySources.CapacitorTemperature, new(0.4, 0.5, 0.7))
+public sealed class TemperatureRating() : Aspect<CapacitorSpec, CapacitorSite, TemperatureFacet>("Capacitor temperature", isDeciding: false, CapacitorSources.CapacitorTemperature, new(0.4, 0.5, 0.7))
 {
     private const double Least = 70;
 

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct VoltsFacet(double? Marked);
 
 /// <summary>Is the capacitor made for at least the volts that the motor's plate asks for?</summary>
 /// <remarks>Exactly the plate's volts meet; more is as good; less fails, whatever the line has.</remarks>
-public sealed class Volts() : Aspect<CapacitorSpec, CapacitorSite, VoltsFacet>("Capacitor volts", isDeciding: true, BodySources.CapacitorVolts, new(0.5, 1, 4))
+public sealed class Volts() : Aspect<CapacitorSpec, CapacitorSite, VoltsFacet>("Capacitor volts", isDeciding: true, CapacitorSources.CapacitorVolts, new(0.5, 1, 4))
 {
     /// <summary>Too few volts burst it: without them a part rather does not fit (practice).</summary>
     public override double OpenReadingPenalty => DefaultWeight.Unknown;

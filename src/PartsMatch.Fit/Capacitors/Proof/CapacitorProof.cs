@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Proof;
@@ -28,9 +27,9 @@ public static class CapacitorProof
     {
         if (need.Site.MotorAsksFor?.Capacitance?.Microfarads is not { } asked || need.Plate.Rating?.Capacitance?.Microfarads is not { } marked) return null;
         return Within.AtMost(Math.Abs(marked - asked) / asked * 100, MeasuredCapacitor.UsualPercent) ? null
-            : new("capacitorWrong", FormattableString.Invariant($"The old one is marked {marked:0.##} µF; the motor asks for {asked:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit what the motor's plate asks for, not what was there.", BodySources.RunCapacitor);
+            : new("capacitorWrong", FormattableString.Invariant($"The old one is marked {marked:0.##} µF; the motor asks for {asked:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit what the motor's plate asks for, not what was there.", CapacitorSources.RunCapacitor);
     }
 
     private static MendFirst? TooManyVolts(CapacitorCase one) =>
-        new VoltsAcross().Judge(one) is { Verdict: ReadingVerdict.Bad } bad ? new("voltsOverMarking", bad.Sentence, "Fit a capacitor marked for more volts, at least the motor plate's.", ReadingSources.CapacitorVolts) : null;
+        new VoltsAcross().Judge(one) is { Verdict: ReadingVerdict.Bad } bad ? new("voltsOverMarking", bad.Sentence, "Fit a capacitor marked for more volts, at least the motor plate's.", CapacitorReadingSources.CapacitorVolts) : null;
 }

@@ -1,12 +1,11 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Capacitors.Proof;
 
 /// <summary>Does it bulge or leak?</summary>
-public sealed class Look() : ReadingRule<CapacitorCase>("Look", ReadingSources.CapacitorLook)
+public sealed class Look() : ReadingRule<CapacitorCase>("Look", CapacitorReadingSources.CapacitorLook)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CapacitorCase one) => one.Readings.Bulges switch
@@ -18,7 +17,7 @@ public sealed class Look() : ReadingRule<CapacitorCase>("Look", ReadingSources.C
 }
 
 /// <summary>Has its only section, or the first of two, its µF?</summary>
-public sealed class FirstSection() : ReadingRule<CapacitorCase>("µF", ReadingSources.CapacitorUnderLoad)
+public sealed class FirstSection() : ReadingRule<CapacitorCase>("µF", CapacitorReadingSources.CapacitorUnderLoad)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CapacitorCase one) => Sections.Judge(one, one.First, one.FirstAsked, second: false)
@@ -26,7 +25,7 @@ public sealed class FirstSection() : ReadingRule<CapacitorCase>("µF", ReadingSo
 }
 
 /// <summary>Has its second section its µF?</summary>
-public sealed class SecondSection() : ReadingRule<CapacitorCase>("Second section's µF", ReadingSources.CapacitorUnderLoad)
+public sealed class SecondSection() : ReadingRule<CapacitorCase>("Second section's µF", CapacitorReadingSources.CapacitorUnderLoad)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CapacitorCase one) => Sections.Judge(one, one.Second, one.SecondAsked, second: true)
@@ -35,7 +34,7 @@ public sealed class SecondSection() : ReadingRule<CapacitorCase>("Second section
 
 /// <summary>Are the volts across it within what it is marked for?</summary>
 /// <remarks>Up to 110 % of the marking (IEC 60252-1, from memory).</remarks>
-public sealed class VoltsAcross() : ReadingRule<CapacitorCase>("Volts across it", ReadingSources.CapacitorVolts)
+public sealed class VoltsAcross() : ReadingRule<CapacitorCase>("Volts across it", CapacitorReadingSources.CapacitorVolts)
 {
     private const double Most = 1.1;
 

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Before;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.After;
 
 /// <summary>Do the running amps stay within the new motor's plate?</summary>
-public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", ReadingSources.AmpsAgainstPlate)
+public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", MotorReadingSources.AmpsAgainstPlate)
 {
     /// <inheritdoc/>
     public override Ruling Judge(SwapCase one) =>
@@ -15,7 +14,7 @@ public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", ReadingSourc
 }
 
 /// <summary>Are the amps of the three legs alike?</summary>
-public sealed class BalanceOfAmps() : ReadingRule<SwapCase>("Balance of the amps", ReadingSources.AmpsUnbalance)
+public sealed class BalanceOfAmps() : ReadingRule<SwapCase>("Balance of the amps", MotorReadingSources.AmpsUnbalance)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SwapCase one) => AmpsBalance.Of(one.AsMotor.Amps);

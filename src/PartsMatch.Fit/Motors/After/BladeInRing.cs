@@ -1,10 +1,9 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.After;
 
 /// <summary>Does the blade clear its ring all round?</summary>
-public sealed class BladeInRing() : ReadingRule<SwapCase>("Blade", ReadingSources.BladeClear)
+public sealed class BladeInRing() : ReadingRule<SwapCase>("Blade", MotorReadingSources.BladeClear)
 {
     /// <inheritdoc/>
     public override Ruling Judge(SwapCase one) => one.Readings.BladeClear switch

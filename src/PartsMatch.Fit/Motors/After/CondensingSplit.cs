@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -12,7 +11,7 @@ namespace PartsMatch.Fit.Motors.After;
 /// and dew are shown, and where they straddle the limit nothing is said. A head-pressure control holds the pressure up in the cold: while entering air and design split lie below its setting, no split
 /// means anything. One indicator among several, and never a way to charge.
 /// </remarks>
-public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split", ReadingSources.Split)
+public sealed class CondensingSplit() : ReadingRule<SwapCase>("Condensing split", MotorReadingSources.Split)
 {
     /// <summary>30 °F in K.</summary>
     internal const double CeilingKelvin = 30 / 1.8;

@@ -1,12 +1,11 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Motors.After;
 
 /// <summary>May anything be judged on the evaporator's side yet?</summary>
 /// <remarks>On a warm box its fans start late by design: until they run nothing is judged and no refrigerant added. Suction vapour is judged by its dew temperature.</remarks>
-public sealed class EvaporatorAfter() : ReadingRule<SwapCase>("Evaporator", ReadingSources.WarmBox)
+public sealed class EvaporatorAfter() : ReadingRule<SwapCase>("Evaporator", MotorReadingSources.WarmBox)
 {
     /// <summary>10 °F in K: warmer over its setpoint a box is still pulling down (practice); so is a suction over its design a heavy load.</summary>
     private const double WarmKelvin = 10 / 1.8;

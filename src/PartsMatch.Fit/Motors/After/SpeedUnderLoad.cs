@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.After;
@@ -9,7 +8,7 @@ namespace PartsMatch.Fit.Motors.After;
 /// Not more than 5 % under the rated speed nearest to it: slower, it is overloaded or underfed. Faster, up to synchronous speed, it is lightly loaded. Between the speeds of a motor that
 /// has several nothing follows, and an electronically commutated one runs at what it is told.
 /// </remarks>
-public sealed class SpeedUnderLoad() : ReadingRule<SwapCase>("Speed", ReadingSources.RunningSpeed)
+public sealed class SpeedUnderLoad() : ReadingRule<SwapCase>("Speed", MotorReadingSources.RunningSpeed)
 {
     private const double MostUnder = 0.05;
 

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.After;
 
 /// <summary>Does it turn the right way?</summary>
 /// <remarks>The shaft itself proves it. The air proves it for a propeller only: a blower wheel blows the right way, if less, also when it turns backwards.</remarks>
-public sealed class TurnOfFan() : ReadingRule<SwapCase>("Turn", ReadingSources.Turn)
+public sealed class TurnOfFan() : ReadingRule<SwapCase>("Turn", MotorReadingSources.Turn)
 {
     /// <inheritdoc/>
     public override Ruling Judge(SwapCase one) => (one.Readings.TurnsRightWay, one.Readings.AirRightWay, one.Need.Site.FanKind) switch

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Before;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.After;
@@ -21,7 +20,7 @@ public sealed class VoltsUnderLoad() : ReadingRule<SwapCase>("Volts under load",
 
 /// <summary>Do the volts hold when the motor runs?</summary>
 /// <remarks>Within 10 % of the volts before it runs.</remarks>
-public sealed class DropUnderLoad() : ReadingRule<SwapCase>("Drop of the volts", ReadingSources.VoltsDrop)
+public sealed class DropUnderLoad() : ReadingRule<SwapCase>("Drop of the volts", MotorReadingSources.VoltsDrop)
 {
     private const double MostPercent = 10;
 
@@ -40,7 +39,7 @@ public sealed class DropUnderLoad() : ReadingRule<SwapCase>("Drop of the volts",
 }
 
 /// <summary>Are the volts of the three legs alike under load?</summary>
-public sealed class BalanceUnderLoad() : ReadingRule<SwapCase>("Balance of the volts", ReadingSources.VoltsUnbalance)
+public sealed class BalanceUnderLoad() : ReadingRule<SwapCase>("Balance of the volts", MotorReadingSources.VoltsUnbalance)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SwapCase one) =>

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Aspects;

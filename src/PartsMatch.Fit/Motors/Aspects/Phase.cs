@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 

@@ -1,6 +1,6 @@
+using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Aspects;
@@ -16,7 +16,7 @@ public readonly record struct CapacitorFacet(bool? IsNeeded, double? Microfarads
 /// The new motor's own µF and at least its volts, else another one is fitted; a motor without one has the old one taken out. Where a two-section capacitor is shared with the compressor, its second section is the fan's:
 /// when that no longer matches it is left unused beside a separate one.
 /// </remarks>
-public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet>("Run capacitor", isDeciding: false, BodySources.RunCapacitor, new(0.3, 0.6, 0.7))
+public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet>("Run capacitor", isDeciding: false, CapacitorSources.RunCapacitor, new(0.3, 0.6, 0.7))
 {
     private static readonly KitItem Cover = new($"insulating cover for a capacitor terminal");
 

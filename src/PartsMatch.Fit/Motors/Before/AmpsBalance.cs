@@ -1,13 +1,12 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are the amps of the three legs alike?</summary>
 /// <remarks>Up to 10 % out of balance. Beyond it the windings decide: when they are good, it is the supply or the contactor.</remarks>
-public sealed class AmpsBalance() : ReadingRule<MotorCase>("Balance of the amps", ReadingSources.AmpsUnbalance)
+public sealed class AmpsBalance() : ReadingRule<MotorCase>("Balance of the amps", MotorReadingSources.AmpsUnbalance)
 {
     private const double MostPercent = 10;
 

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it take more than its plate says while it turns?</summary>
 /// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good is it the load. On two legs of three it is neither, which is another rule.</remarks>
-public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", ReadingSources.AmpsAgainstPlate)
+public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", MotorReadingSources.AmpsAgainstPlate)
 {
     private static readonly CapacitorUnderLoad Capacitor = new();
 

@@ -1,12 +1,12 @@
+using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Has its run capacitor the µF that the plate asks for?</summary>
 /// <remarks>Within 6 % of the plate's, or of the marking of the one that is there where the plate is silent. A motor that spins free and only hums most often lacks it.</remarks>
-public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor", ReadingSources.CapacitorUnderLoad)
+public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor", CapacitorReadingSources.CapacitorUnderLoad)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)

@@ -1,10 +1,9 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Has an electronically commutated motor that stands still its command?</summary>
-public sealed class CommandOfElectronics() : ReadingRule<MotorCase>("Command", ReadingSources.Command)
+public sealed class CommandOfElectronics() : ReadingRule<MotorCase>("Command", MotorReadingSources.Command)
 {
     private static readonly SupplyAtLeads Supply = new();
 

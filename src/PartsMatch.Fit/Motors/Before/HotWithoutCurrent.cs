@@ -1,10 +1,9 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Is it only its protector that is open?</summary>
-public sealed class HotWithoutCurrent() : ReadingRule<MotorCase>("Protector inside", ReadingSources.ProtectorOpen)
+public sealed class HotWithoutCurrent() : ReadingRule<MotorCase>("Protector inside", MotorReadingSources.ProtectorOpen)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one) =>

@@ -1,12 +1,11 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Is the winding insulated from the shell?</summary>
 /// <remarks>At least 5 MΩ is good, under 1 MΩ condemns, between them nothing does. An insulation tester destroys the electronics of a commutated motor, so its reading there is no reading.</remarks>
-public sealed class InsulationToEarth() : ReadingRule<MotorCase>("Insulation to earth", ReadingSources.Insulation)
+public sealed class InsulationToEarth() : ReadingRule<MotorCase>("Insulation to earth", MotorReadingSources.Insulation)
 {
     private const double GoodMegohms = 5;
     private const double FailedMegohms = 1;

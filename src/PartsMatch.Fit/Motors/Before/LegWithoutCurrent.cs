@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -8,7 +7,7 @@ namespace PartsMatch.Fit.Motors.Before;
 /// The volts at the leads tell whether it is the supply's leg; only where they are good on all three do the ohms condemn the motor. A turning motor makes volts of its own on the open leg,
 /// so that whole windings mean an open fuse, pole or joint in spite of good volts.
 /// </remarks>
-public sealed class LegWithoutCurrent() : ReadingRule<MotorCase>("Current in every leg", ReadingSources.AmpsUnbalance)
+public sealed class LegWithoutCurrent() : ReadingRule<MotorCase>("Current in every leg", MotorReadingSources.AmpsUnbalance)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it take current when it has volts?</summary>
 /// <remarks>Without any, and without a hot protector, a winding is open, which the ohms must show. An electronically commutated motor may only lack its command, which is another rule.</remarks>
-public sealed class NoCurrent() : ReadingRule<MotorCase>("Current", ReadingSources.NoCurrent)
+public sealed class NoCurrent() : ReadingRule<MotorCase>("Current", MotorReadingSources.NoCurrent)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)

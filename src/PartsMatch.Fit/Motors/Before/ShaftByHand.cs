@@ -1,10 +1,9 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it turn freely by hand with the power off?</summary>
-public sealed class ShaftByHand() : ReadingRule<MotorCase>("Turning by hand", ReadingSources.Binds)
+public sealed class ShaftByHand() : ReadingRule<MotorCase>("Turning by hand", MotorReadingSources.Binds)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one) => one.Readings.SpinsFreely switch

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
@@ -9,7 +8,7 @@ namespace PartsMatch.Fit.Motors.Before;
 /// Run to start goes through both windings, so it has the ohms of the other two readings together, within 5 %. A protector stands in the common lead: with both windings open to
 /// common and whole to each other it is the protector, and a hot one closes again. A shaded-pole motor has one winding.
 /// </remarks>
-public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, single-phase", ReadingSources.WindingSum)
+public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, single-phase", MotorReadingSources.WindingSum)
 {
     private const double MostOff = 0.05;
     private const string Run = "ohmsCommonToRun";

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.After;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -9,7 +8,7 @@ namespace PartsMatch.Fit.Motors.Before;
 /// Held against the same limits as the new motor's, for the old one's fan moves the same air. Nothing is said where no split can be told. A large one neither condemns a motor nor clears it:
 /// a weak motor makes one, and so do a dirty coil and too much charge. It stands last, so that the motor's own readings are asked for first.
 /// </remarks>
-public sealed class SplitOfCondenser() : ReadingRule<MotorCase>("Condensing split", ReadingSources.Split)
+public sealed class SplitOfCondenser() : ReadingRule<MotorCase>("Condensing split", MotorReadingSources.Split)
 {
     private static readonly CondensingSplit Split = new();
     private static readonly AmpsOverPlate Amps = new();

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Why does it stand still with current in it?</summary>
 /// <remarks>By elimination: with volts, supply, shaft, capacitor and windings each measured and good, only rotor and inner switch are left. One of them unmeasured, and nothing is condemned.</remarks>
-public sealed class StandsStill() : ReadingRule<MotorCase>("Starting", ReadingSources.Stalled)
+public sealed class StandsStill() : ReadingRule<MotorCase>("Starting", MotorReadingSources.Stalled)
 {
     private static readonly CapacitorUnderLoad Capacitor = new();
     private static readonly SupplyAtLeads Supply = new();

@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are the volts of the three legs alike?</summary>
 /// <remarks>Up to 1 % is good, over 5 % no motor should run; between them it carries less than its rating. A lost leg is far over.</remarks>
-public sealed class SupplyBalance() : ReadingRule<MotorCase>("Balance of the volts", ReadingSources.VoltsUnbalance)
+public sealed class SupplyBalance() : ReadingRule<MotorCase>("Balance of the volts", MotorReadingSources.VoltsUnbalance)
 {
     internal const double EasyPercent = 1;
     internal const double MostPercent = 5;

@@ -1,12 +1,11 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are the three windings of a three-phase motor whole and alike?</summary>
 /// <remarks>Their spread, greatest less least, is at most 5 % of their mean. A protector that opens when hot opens windings as well.</remarks>
-public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, three-phase", ReadingSources.WindingSpread)
+public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, three-phase", MotorReadingSources.WindingSpread)
 {
     private const double MostSpread = 0.05;
 

@@ -1,10 +1,9 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are there volts at its leads while it is called for?</summary>
-public sealed class VoltsAtLeads() : ReadingRule<MotorCase>("Volts at the leads", ReadingSources.NoVolts)
+public sealed class VoltsAtLeads() : ReadingRule<MotorCase>("Volts at the leads", MotorReadingSources.NoVolts)
 {
     private static readonly InsulationToEarth Earth = new();
 

@@ -21,7 +21,7 @@ public static class ContactorContradictions
     {
         if (plate is { AcOneAmps: { } resistance, AcThreeAmps: { } motors } && resistance.Max(one => one.Amperes) < motors.Max(one => one.Amperes))
         {
-            yield return new(["acOneAmps", "acThreeAmps"], "The AC-1 amps are less than the AC-3 amps, though resistance is easier to switch than motors.", SwitchSources.Duty);
+            yield return new(["acOneAmps", "acThreeAmps"], "The AC-1 amps are less than the AC-3 amps, though resistance is easier to switch than motors.", ContactorSources.Duty);
         }
     }
 
@@ -37,24 +37,24 @@ public static class ContactorContradictions
     {
         var old = CoilFigures.Own(plate).Volts;
         if (Rounded.Volts(site.ControlVolts) is not { } volts || old.Count == 0 || old.Any(span => span.Window.Holds(volts))) yield break;
-        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is marked {string.Join('/', old)} V, and {volts:0.#} V are there: that may have killed it, it was a wrong one, or one of the two is misread."), SwitchSources.Coil) { SiteFields = ["controlVolts"] };
+        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is marked {string.Join('/', old)} V, and {volts:0.#} V are there: that may have killed it, it was a wrong one, or one of the two is misread."), ContactorSources.Coil) { SiteFields = ["controlVolts"] };
     }
 
     private static IEnumerable<Contradiction> ControlFrequency(ContactorSpec plate, ContactorSite site)
     {
         if (plate.CoilFrequency is not { } marked || site.ControlFrequency is not { } there || marked.Any(one => Within.AtMost(Math.Abs(one.Hertz - there.Hertz), 0.05 * one.Hertz))) yield break;
-        yield return new(["coilFrequency"], $"The old coil is marked {Deducing.Text(marked)}, and the control circuit has {Deducing.Text(there)}: check which of the two is true.", SwitchSources.Coil) { SiteFields = ["controlFrequency"] };
+        yield return new(["coilFrequency"], $"The old coil is marked {Deducing.Text(marked)}, and the control circuit has {Deducing.Text(there)}: check which of the two is true.", ContactorSources.Coil) { SiteFields = ["controlFrequency"] };
     }
 
     private static IEnumerable<Contradiction> Lines(ContactorSpec plate, ContactorSite site)
     {
         if (plate.PoleCount is not { } poles || site.LinesSwitched is not { } lines || lines <= Poles.Switched(poles)) yield break;
-        yield return new(["poleCount"], FormattableString.Invariant($"The old one has {new Spelt<PoleCount>(poles)}, and {lines} lines are said to be switched."), SwitchSources.Poles) { SiteFields = ["linesSwitched"] };
+        yield return new(["poleCount"], FormattableString.Invariant($"The old one has {new Spelt<PoleCount>(poles)}, and {lines} lines are said to be switched."), ContactorSources.Poles) { SiteFields = ["linesSwitched"] };
     }
 
     private static IEnumerable<Contradiction> Auxiliaries(ContactorSpec plate, ContactorSite site)
     {
         if (plate.Auxiliaries is not { } had || site.AuxiliariesUsed is not { } used || (used.Open <= had.Open && used.Closed <= had.Closed)) yield break;
-        yield return new(["auxiliaries"], $"The old one has {Deducing.Text(had)} as auxiliary contacts, and {Deducing.Text(used)} are said to be in use.", SwitchSources.Auxiliaries) { SiteFields = ["auxiliariesUsed"] };
+        yield return new(["auxiliaries"], $"The old one has {Deducing.Text(had)} as auxiliary contacts, and {Deducing.Text(used)} are said to be in use.", ContactorSources.Auxiliaries) { SiteFields = ["auxiliariesUsed"] };
     }
 }

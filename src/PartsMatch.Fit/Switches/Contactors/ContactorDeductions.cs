@@ -21,7 +21,7 @@ public static class ContactorDeductions
 
     private static IEnumerable<Deduction> MainPolesClose(ContactorSpec spec)
     {
-        if (spec.PoleCount is not null) yield return new(Side.Plate, "contactAction", Deducing.Text(ContactAction.NormallyOpen), "it does not say otherwise", ["poleCount"], SwitchSources.MainPolesClose);
+        if (spec.PoleCount is not null) yield return new(Side.Plate, "contactAction", Deducing.Text(ContactAction.NormallyOpen), "it does not say otherwise", ["poleCount"], ContactorSources.MainPolesClose);
     }
 
     private static IEnumerable<Deduction> SizeCarries(ContactorSpec spec)
@@ -43,8 +43,8 @@ public static class ContactorDeductions
 
     private static IEnumerable<Deduction> Categories(ContactorSpec spec)
     {
-        if (spec.AcOneAmps is { } resistance) yield return new(Side.Plate, "resistiveAmps", Deducing.Text(resistance), "its AC-1 amps", ["acOneAmps"], SwitchSources.AcOne);
-        if (spec.AcThreeAmps is { } motors) yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(motors), "its AC-3 amps", ["acThreeAmps"], SwitchSources.AcThree);
+        if (spec.AcOneAmps is { } resistance) yield return new(Side.Plate, "resistiveAmps", Deducing.Text(resistance), "its AC-1 amps", ["acOneAmps"], ContactorSources.AcOne);
+        if (spec.AcThreeAmps is { } motors) yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(motors), "its AC-3 amps", ["acThreeAmps"], ContactorSources.AcThree);
     }
 
     private static IEnumerable<Deduction> HorsepowerInAmps(ContactorSpec spec)
@@ -57,9 +57,9 @@ public static class ContactorDeductions
 
     private static IEnumerable<Deduction> AsTheOldOne(ContactorSpec plate)
     {
-        if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], SwitchSources.AsTheOldOne);
-        if (plate.Auxiliaries is { } auxiliaries) yield return new(Side.Site, "auxiliariesUsed", Deducing.Text(auxiliaries), "the old one's auxiliary contacts", ["auxiliaries"], SwitchSources.AsTheOldOne);
-        if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], SwitchSources.AsTheOldOne);
+        if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], ContactSources.AsTheOldOne);
+        if (plate.Auxiliaries is { } auxiliaries) yield return new(Side.Site, "auxiliariesUsed", Deducing.Text(auxiliaries), "the old one's auxiliary contacts", ["auxiliaries"], ContactSources.AsTheOldOne);
+        if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], ContactSources.AsTheOldOne);
     }
 
     private static string FieldOf(Phases phases) => phases == Phases.Three ? "threePhaseHorsepower" : "singlePhaseHorsepower";

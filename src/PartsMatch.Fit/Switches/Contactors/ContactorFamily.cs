@@ -1,3 +1,4 @@
+global using ContactorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.Contactors.ContactorSpec, PartsMatch.Fit.Switches.Contactors.ContactorSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contactors.Proof;
 

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -13,12 +12,12 @@ internal static class ContactAgreement
     {
         foreach (var (field, label, count) in Counts(plate))
         {
-            if (plate.RatedVolts is { } volts && !RatedAmps.Pair(volts.Count, count)) yield return new(["ratedVolts", field], FormattableString.Invariant($"{label}: {count} figures stand beside {volts.Count} rated volts, so that they do not pair."), SwitchSources.Ratings);
+            if (plate.RatedVolts is { } volts && !RatedAmps.Pair(volts.Count, count)) yield return new(["ratedVolts", field], FormattableString.Invariant($"{label}: {count} figures stand beside {volts.Count} rated volts, so that they do not pair."), ContactSources.Ratings);
         }
 
         if (Amps(plate.LockedRotorAmps) is { } locked && Amps(plate.FullLoadAmps) is { } full && locked < full)
         {
-            yield return new(["fullLoadAmps", "lockedRotorAmps"], FormattableString.Invariant($"The locked-rotor amps, {locked:0.##} A, are less than the full-load amps, {full:0.##} A."), SwitchSources.LockedRotor);
+            yield return new(["fullLoadAmps", "lockedRotorAmps"], FormattableString.Invariant($"The locked-rotor amps, {locked:0.##} A, are less than the full-load amps, {full:0.##} A."), ContactSources.LockedRotor);
         }
     }
 
@@ -35,7 +34,7 @@ internal static class ContactAgreement
         if (site.LoadVolts is not { } volts) yield break;
         if (plate.RatedVolts is { } rated && !Within.AtMost(volts.Volts, rated.Max(one => one.Volts) * RatedAmps.Wander))
         {
-            yield return new(["ratedVolts"], FormattableString.Invariant($"The old {part} is rated up to {rated.Max(one => one.Volts):0.#} V, and {volts.Volts:0.#} V are switched: it was a wrong one, or one of the two is misread."), SwitchSources.FullLoad) { SiteFields = ["loadVolts"] };
+            yield return new(["ratedVolts"], FormattableString.Invariant($"The old {part} is rated up to {rated.Max(one => one.Volts):0.#} V, and {volts.Volts:0.#} V are switched: it was a wrong one, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = ["loadVolts"] };
         }
 
         foreach (var (field, siteField, amps, load) in new[]
@@ -46,12 +45,12 @@ internal static class ContactAgreement
         })
         {
             if (load is not { } there || RatedAmps.At(amps, volts.Volts) is not { } carried || Within.AtMost(there, carried)) continue;
-            yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {there:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), SwitchSources.FullLoad) { SiteFields = [siteField] };
+            yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {there:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = [siteField] };
         }
     }
 
     private static Contradiction NotNamed(string what, string field) =>
-        new([], $"{what}, but nothing of the kind is named among what is on the contact: see what it switches.", SwitchSources.LoadsNamed) { SiteFields = ["loads", field] };
+        new([], $"{what}, but nothing of the kind is named among what is on the contact: see what it switches.", ContactSources.LoadsNamed) { SiteFields = ["loads", field] };
 
     private static IEnumerable<(string Field, string Label, int Count)> Counts(ContactSpec plate)
     {

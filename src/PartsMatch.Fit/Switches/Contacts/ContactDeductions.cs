@@ -22,7 +22,7 @@ internal static class ContactDeductions
         if (volts is null || power is null || !RatedAmps.Pair(volts.Count, power.Count)) yield break;
         var amps = volts.Select((one, row) => Amps(phases, power.Of(row), one.Volts)).OfType<ElectricCurrent>().ToList();
         if (amps.Count != volts.Count) yield break;
-        yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(new Figures<ElectricCurrent>(amps)), "its horsepower", [from, "ratedVolts"], SwitchSources.HorsepowerInAmps);
+        yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(new Figures<ElectricCurrent>(amps)), "its horsepower", [from, "ratedVolts"], ContactSources.HorsepowerInAmps);
     }
 
     /// <summary>What is named tells what is on the contact.</summary>
@@ -34,7 +34,7 @@ internal static class ContactDeductions
             .. site.HeaterAmps is not null || site.HeaterPower is not null ? (ContactLoad[])[ContactLoad.Heater] : [],
             .. site.CoilsVa is not null || site.CoilsInrushVa is not null ? (ContactLoad[])[ContactLoad.Coil] : [],
         ];
-        if (named.Count > 0) yield return new(Side.Site, "loads", Deducing.Text(new Choices<ContactLoad>(named)), "what is named is on it, and nothing else", ["motors", "heaterAmps", "coilsVa"], SwitchSources.LoadsNamed);
+        if (named.Count > 0) yield return new(Side.Site, "loads", Deducing.Text(new Choices<ContactLoad>(named)), "what is named is on it, and nothing else", ["motors", "heaterAmps", "coilsVa"], ContactSources.LoadsNamed);
     }
 
     /// <summary>Amps of heaters follow from watts and volts.</summary>
@@ -42,7 +42,7 @@ internal static class ContactDeductions
     {
         if (site.HeaterPower is not { } power || site.LoadVolts is not { } volts || site.LoadPhase is not { } phases) yield break;
         var amps = (double)power.Watts / (volts.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1));
-        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "its watts over its volts", ["heaterPower", "loadVolts", "loadPhase"], SwitchSources.HeaterAmps);
+        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "its watts over its volts", ["heaterPower", "loadVolts", "loadPhase"], ContactSources.HeaterAmps);
     }
 
     private static ElectricCurrent? Amps(Phases phases, Power power, double volts)

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
@@ -14,7 +13,7 @@ public readonly record struct ContactAmpsFacet(Sequence<AmpsAt> Rows);
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class FullLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Full-load amps", isDeciding: true, SwitchSources.FullLoad, new(0.8, 0.5, 1))
+public abstract class FullLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Full-load amps", isDeciding: true, ContactSources.FullLoad, new(0.8, 0.5, 1))
     where TSpec : ContactSpec
     where TSite : ContactSite
 {

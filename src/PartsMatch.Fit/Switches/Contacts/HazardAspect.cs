@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
@@ -42,7 +41,7 @@ public readonly record struct IgnitionFacet(ContactEnclosure? Contacts, bool A2L
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, IgnitionFacet>("Hazard", isDeciding: true, SwitchSources.Hazard, new(0.3, 0.5, 1))
+public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, IgnitionFacet>("Hazard", isDeciding: true, ContactSources.Hazard, new(0.3, 0.5, 1))
     where TSpec : ContactSpec
     where TSite : ContactSite
 {

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.Contacts;
@@ -26,7 +25,7 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, LockedRotorFacet>("Locked-rotor amps", isDeciding: true, SwitchSources.LockedRotor, new(0.6, 0.5, 0.8))
+public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, LockedRotorFacet>("Locked-rotor amps", isDeciding: true, ContactSources.LockedRotor, new(0.6, 0.5, 0.8))
     where TSpec : ContactSpec
     where TSite : ContactSite
 {

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.Contacts;
@@ -20,7 +19,7 @@ public readonly record struct PilotDutyFacet(double? MakeVa, double? BreakVa, do
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, PilotDutyFacet>("Pilot duty", isDeciding: true, SwitchSources.PilotDuty, new(0.4, 0.5, 0.8))
+public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, PilotDutyFacet>("Pilot duty", isDeciding: true, ContactSources.PilotDuty, new(0.4, 0.5, 0.8))
     where TSpec : ContactSpec
     where TSite : ContactSite
 {

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
@@ -7,7 +6,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <remarks>Resistive amps, AC-1, added up by themselves at the volts that it switches; motor amps do not stand in for them.</remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Resistive amps", isDeciding: true, SwitchSources.Resistive, new(0.5, 0.5, 0.8))
+public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Resistive amps", isDeciding: true, ContactSources.Resistive, new(0.5, 0.5, 0.8))
     where TSpec : ContactSpec
     where TSite : ContactSite
 {

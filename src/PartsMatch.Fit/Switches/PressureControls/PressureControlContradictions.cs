@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -19,22 +18,22 @@ public static class PressureControlContradictions
     {
         if ((plate.Function, plate.Action) is (PressureFunction.HighPressure, PressureAction.OpensOnFall) or (PressureFunction.LowPressure or PressureFunction.FanCycling, PressureAction.OpensOnRise))
         {
-            yield return new(["function", "action"], $"A control for {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == PressureAction.OpensOnRise ? "open on rise" : "open on fall")}.", PressureSources.Action);
+            yield return new(["function", "action"], $"A control for {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == PressureAction.OpensOnRise ? "open on rise" : "open on fall")}.", PressureControlSources.Action);
         }
     }
 
     private static IEnumerable<Contradiction> WrongWayRound(PressureControlSpec plate)
     {
         if (Settings.In(plate.CutOut) is not { } cutOut || Settings.In(plate.CutIn) is not { } cutIn) yield break;
-        if (plate.Action == PressureAction.OpensOnRise && cutOut <= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureSources.Differential);
-        if (plate.Action == PressureAction.OpensOnFall && cutOut >= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on fall, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureSources.Differential);
+        if (plate.Action == PressureAction.OpensOnRise && cutOut <= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
+        if (plate.Action == PressureAction.OpensOnFall && cutOut >= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on fall, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
     }
 
     private static IEnumerable<Contradiction> BesideItsDifferential(PressureControlSpec plate)
     {
         if (Settings.In(plate.CutOut) is not { } cutOut || Settings.In(plate.CutIn) is not { } cutIn || plate.Differential?.Kilopascals is not { } span) yield break;
         if (Within.Span(Math.Abs(cutOut - cutIn), span.Low - Settings.Near, span.High + Settings.Near)) yield break;
-        yield return new(["cutOut", "cutIn", "differential"], $"Between its cut-out and cut-in lies another distance than its differential of {Deducing.Text(plate.Differential)}.", PressureSources.Differential);
+        yield return new(["cutOut", "cutIn", "differential"], $"Between its cut-out and cut-in lies another distance than its differential of {Deducing.Text(plate.Differential)}.", PressureControlSources.Differential);
     }
 
     private static IEnumerable<Contradiction> Needed(PressureControlSpec plate, PressureControlSite site)
@@ -42,13 +41,13 @@ public static class PressureControlContradictions
         foreach (var (has, needed, field) in new[] { (plate.CutOut, site.CutOutNeeded, "cutOut"), (plate.CutIn, site.CutInNeeded, "cutIn") })
         {
             if (Settings.In(has) is not { } was || Settings.In(needed) is not { } asked || Within.AtMost(Math.Abs(was - asked), Settings.Near)) continue;
-            yield return new([field], $"The old one was set to {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", PressureSources.Settings) { SiteFields = [$"{field}Needed"] };
+            yield return new([field], $"The old one was set to {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", PressureControlSources.Settings) { SiteFields = [$"{field}Needed"] };
         }
     }
 
     private static IEnumerable<Contradiction> OverItsPressure(PressureControlSpec plate, PressureControlSite site)
     {
         if (Settings.In(plate.PressureMost) is not { } bore || Settings.In(site.TestPressure) is not { } tested || Within.AtLeast(bore, tested)) yield break;
-        yield return new(["pressureMost"], $"The old one bore {Deducing.Text(plate.PressureMost!.Value)}, and its side is tested at {Deducing.Text(site.TestPressure!.Value)}: it was a wrong one, or one of the two is misread.", PressureSources.WorkingPressure) { SiteFields = ["testPressure"] };
+        yield return new(["pressureMost"], $"The old one bore {Deducing.Text(plate.PressureMost!.Value)}, and its side is tested at {Deducing.Text(site.TestPressure!.Value)}: it was a wrong one, or one of the two is misread.", PressureControlSources.WorkingPressure) { SiteFields = ["testPressure"] };
     }
 }

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
@@ -19,12 +18,12 @@ public static class PressureControlDeductions
     {
         if (spec.Function is not { } function) yield break;
         var action = function == PressureFunction.HighPressure ? PressureAction.OpensOnRise : PressureAction.OpensOnFall;
-        yield return new(Side.Plate, "action", Deducing.Text(action), $"it is for {Deducing.Text(function)}", ["function"], PressureSources.Action);
+        yield return new(Side.Plate, "action", Deducing.Text(action), $"it is for {Deducing.Text(function)}", ["function"], PressureControlSources.Action);
     }
 
     private static IEnumerable<Deduction> CannotBeSet(PressureControlSpec spec)
     {
-        if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Low.Equals(range.High, Pressure.Zero)), "its range", ["range"], PressureSources.Settings);
+        if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Low.Equals(range.High, Pressure.Zero)), "its range", ["range"], PressureControlSources.Settings);
     }
 
     /// <summary>Cut-in = cut-out + differential where it opens on fall, cut-out − differential where it opens on rise; and the reverse. Only of a differential that is one figure.</summary>
@@ -35,18 +34,18 @@ public static class PressureControlDeductions
         switch (spec)
         {
             case { CutOut: { } cutOut, CutIn: null, Differential: { } between } when IsOne(between):
-                yield return new(Side.Plate, "cutIn", Deducing.Text(Sum(cutOut, sign, between.Low)), "its cut-out and differential", ["cutOut", "differential"], PressureSources.Differential);
+                yield return new(Side.Plate, "cutIn", Deducing.Text(Sum(cutOut, sign, between.Low)), "its cut-out and differential", ["cutOut", "differential"], PressureControlSources.Differential);
                 break;
             case { CutIn: { } cutIn, CutOut: null, Differential: { } between } when IsOne(between):
-                yield return new(Side.Plate, "cutOut", Deducing.Text(Sum(cutIn, -sign, between.Low)), "its cut-in and differential", ["cutIn", "differential"], PressureSources.Differential);
+                yield return new(Side.Plate, "cutOut", Deducing.Text(Sum(cutIn, -sign, between.Low)), "its cut-in and differential", ["cutIn", "differential"], PressureControlSources.Differential);
                 break;
         }
     }
 
     private static IEnumerable<Deduction> AsTheOldOne(PressureControlSpec plate)
     {
-        if (plate.CutOut is { } cutOut) yield return new(Side.Site, "cutOutNeeded", Deducing.Text(cutOut), "the old one's cut-out", ["cutOut"], SwitchSources.AsTheOldOne);
-        if (plate.CutIn is { } cutIn) yield return new(Side.Site, "cutInNeeded", Deducing.Text(cutIn), "the old one's cut-in", ["cutIn"], SwitchSources.AsTheOldOne);
+        if (plate.CutOut is { } cutOut) yield return new(Side.Site, "cutOutNeeded", Deducing.Text(cutOut), "the old one's cut-out", ["cutOut"], ContactSources.AsTheOldOne);
+        if (plate.CutIn is { } cutIn) yield return new(Side.Site, "cutInNeeded", Deducing.Text(cutIn), "the old one's cut-in", ["cutIn"], ContactSources.AsTheOldOne);
     }
 
     private static bool IsOne(PressureSpan span) => span.Low.Equals(span.High, Pressure.Zero);

@@ -1,3 +1,4 @@
+global using PressureControlNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.PressureControls.PressureControlSpec, PartsMatch.Fit.Switches.PressureControls.PressureControlSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.PressureControls.Proof;
 

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves;
 
@@ -29,7 +28,7 @@ public static class CondensingPressureValveDeductions
     /// <param name="plate">The plate.</param>
     public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) =>
         plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals >= most.Kilopascals
-            ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", ValveSources.HeadSetting)] : [];
+            ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", CondensingPressureValveSources.HeadSetting)] : [];
 
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
@@ -38,12 +37,12 @@ public static class CondensingPressureValveDeductions
 
     private static IEnumerable<Contradiction> Arranged(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
-        if (plate.Arrangement is { } was && site.NeedsArrangement is { } needed && was != needed) yield return new(["arrangement"], $"The old valve was a {Deducing.Text(was)}, and a {Deducing.Text(needed)} is said to be needed: see how the pipes are laid.", ValveSources.HeadArrangement) { SiteFields = ["needsArrangement"] };
+        if (plate.Arrangement is { } was && site.NeedsArrangement is { } needed && was != needed) yield return new(["arrangement"], $"The old valve was a {Deducing.Text(was)}, and a {Deducing.Text(needed)} is said to be needed: see how the pipes are laid.", CondensingPressureValveSources.HeadArrangement) { SiteFields = ["needsArrangement"] };
     }
 
     private static IEnumerable<Contradiction> Set(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
-        if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve held {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", ValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
+        if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve held {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
     }
 
     private static IEnumerable<Contradiction> Listed(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
@@ -53,7 +52,7 @@ public static class CondensingPressureValveDeductions
 
     private static IEnumerable<Deduction> RatedWith(CondensingPressureValveSpec spec)
     {
-        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], ValveSources.HeadCapacity);
+        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], CondensingPressureValveSources.HeadCapacity);
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);

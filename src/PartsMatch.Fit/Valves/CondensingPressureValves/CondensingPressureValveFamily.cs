@@ -1,3 +1,4 @@
+global using HeadNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Valves.CondensingPressureValves.CondensingPressureValveSpec, PartsMatch.Fit.Valves.CondensingPressureValves.CondensingPressureValveSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Proof;

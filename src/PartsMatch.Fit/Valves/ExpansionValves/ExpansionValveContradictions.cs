@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;
@@ -18,32 +17,32 @@ public static class ExpansionValveContradictions
 
     private static IEnumerable<Contradiction> Range(ExpansionValveSpec plate)
     {
-        if (plate is { EvaporatingLeast: { } least, EvaporatingMost: { } most } && least.DegreesCelsius >= most.DegreesCelsius) yield return new(["evaporatingLeast", "evaporatingMost"], $"Its range goes from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", ValveSources.ChargeRange);
+        if (plate is { EvaporatingLeast: { } least, EvaporatingMost: { } most } && least.DegreesCelsius >= most.DegreesCelsius) yield return new(["evaporatingLeast", "evaporatingMost"], $"Its range goes from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", ExpansionValveSources.ChargeRange);
     }
 
     private static IEnumerable<Contradiction> Limit(ExpansionValveSpec plate)
     {
-        if (plate is { LimitsAt: { } limit, Charge: { } charge } && charge != BulbCharge.PressureLimited) yield return new(["limitsAt", "charge"], $"It has a limit at {Deducing.Text(limit)} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ValveSources.PressureLimit);
+        if (plate is { LimitsAt: { } limit, Charge: { } charge } && charge != BulbCharge.PressureLimited) yield return new(["limitsAt", "charge"], $"It has a limit at {Deducing.Text(limit)} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Contradiction> Listed(ExpansionValveSpec plate, ExpansionValveSite site)
     {
-        if (plate.Refrigerants is { } listed && site.Refrigerant is { } there && !listed.Contains(there)) yield return new(["refrigerants"], $"The old valve is made for {Deducing.Text(listed)}, and {there.Name} is there: see what the system was filled with.", ValveSources.SameCharge) { SiteFields = ["refrigerant"] };
+        if (plate.Refrigerants is { } listed && site.Refrigerant is { } there && !listed.Contains(there)) yield return new(["refrigerants"], $"The old valve is made for {Deducing.Text(listed)}, and {there.Name} is there: see what the system was filled with.", ExpansionValveSources.SameCharge) { SiteFields = ["refrigerant"] };
     }
 
     private static IEnumerable<Contradiction> Charge(ExpansionValveSpec plate, ExpansionValveSite site)
     {
-        if (plate.Charge is { } charge && site.NeedsCharge is { } needed && charge != needed) yield return new(["charge"], $"The old valve had a {Deducing.Text(charge)}, and a {Deducing.Text(needed)} is said to be needed: it was the wrong one, or one of the two is misread.", ValveSources.SameCharge) { SiteFields = ["needsCharge"] };
+        if (plate.Charge is { } charge && site.NeedsCharge is { } needed && charge != needed) yield return new(["charge"], $"The old valve had a {Deducing.Text(charge)}, and a {Deducing.Text(needed)} is said to be needed: it was the wrong one, or one of the two is misread.", ExpansionValveSources.SameCharge) { SiteFields = ["needsCharge"] };
     }
 
     private static IEnumerable<Contradiction> Tap(ExpansionValveSpec plate, ExpansionValveSite site)
     {
-        if (plate.Equaliser == Equaliser.External && site.HasEqualiserTap == false) yield return new(["equaliser"], "The old valve's equaliser was external, and the suction pipe is said to have no tap for one: see where its line went.", ValveSources.Equaliser) { SiteFields = ["hasEqualiserTap"] };
-        if (plate.Equaliser == Equaliser.Internal && site.HasDistributor == true) yield return new(["equaliser"], "The old valve's equaliser was internal, and a distributor follows it: it starved the coil, or one of the two is misread.", ValveSources.Equaliser) { SiteFields = ["hasDistributor"] };
+        if (plate.Equaliser == Equaliser.External && site.HasEqualiserTap == false) yield return new(["equaliser"], "The old valve's equaliser was external, and the suction pipe is said to have no tap for one: see where its line went.", ExpansionValveSources.Equaliser) { SiteFields = ["hasEqualiserTap"] };
+        if (plate.Equaliser == Equaliser.Internal && site.HasDistributor == true) yield return new(["equaliser"], "The old valve's equaliser was internal, and a distributor follows it: it starved the coil, or one of the two is misread.", ExpansionValveSources.Equaliser) { SiteFields = ["hasDistributor"] };
     }
 
     private static IEnumerable<Contradiction> Heads(ExpansionValveSite site)
     {
-        if (site is { CondensingLeast: { } least, CondensingMost: { } most } && !Within.AtMost(least.DegreesCelsius, most.DegreesCelsius)) yield return new([], $"The coldest condensing temperature, {Deducing.Text(least)}, is warmer than the warmest, {Deducing.Text(most)}: they are changed over, or one is misread.", ValveSources.Rating) { SiteFields = ["condensingLeast", "condensingMost"] };
+        if (site is { CondensingLeast: { } least, CondensingMost: { } most } && !Within.AtMost(least.DegreesCelsius, most.DegreesCelsius)) yield return new([], $"The coldest condensing temperature, {Deducing.Text(least)}, is warmer than the warmest, {Deducing.Text(most)}: they are changed over, or one is misread.", ExpansionValveSources.Rating) { SiteFields = ["condensingLeast", "condensingMost"] };
     }
 }

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;
 
@@ -27,17 +26,17 @@ public static class ExpansionValveDeductions
 
     private static IEnumerable<Deduction> Limited(ExpansionValveSpec spec)
     {
-        if (spec.LimitsAt is not null) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", ["limitsAt"], ValveSources.PressureLimit);
+        if (spec.LimitsAt is not null) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", ["limitsAt"], ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Deduction> RatedWith(ExpansionValveSpec spec)
     {
-        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], ValveSources.Rating);
+        if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], ExpansionValveSources.Rating);
     }
 
     private static IEnumerable<Deduction> WithoutDistributor(ExpansionValveSite site)
     {
-        if (site.HasDistributor == false) yield return new(Side.Site, "distributorLoss", "0 psi", "there is no distributor", ["hasDistributor"], ValveSources.Rating);
+        if (site.HasDistributor == false) yield return new(Side.Site, "distributorLoss", "0 psi", "there is no distributor", ["hasDistributor"], ExpansionValveSources.Rating);
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);

@@ -1,3 +1,4 @@
+global using ExpansionNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Valves.ExpansionValves.ExpansionValveSpec, PartsMatch.Fit.Valves.ExpansionValves.ExpansionValveSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves.ExpansionValves.Proof;
 

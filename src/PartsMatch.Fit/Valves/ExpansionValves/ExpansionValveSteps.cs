@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Notes;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Valves.Pipes;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;

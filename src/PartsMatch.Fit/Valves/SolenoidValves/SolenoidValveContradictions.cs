@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves;
@@ -21,30 +20,30 @@ public static class SolenoidValveContradictions
     {
         if (plate is { LeastDifferential: { } least, OpeningDifferential: { } most } && least.Value.Kilopascals >= most.Value.Kilopascals)
         {
-            yield return new(["leastDifferential", "openingDifferential"], $"It needs {Deducing.Text(least)} to lift and opens against {Deducing.Text(most)} at most: one of the two is misread.", ValveSources.OpeningDifferential);
+            yield return new(["leastDifferential", "openingDifferential"], $"It needs {Deducing.Text(least)} to lift and opens against {Deducing.Text(most)} at most: one of the two is misread.", SolenoidValveSources.OpeningDifferential);
         }
     }
 
     private static IEnumerable<Contradiction> Frequency(SolenoidValveSpec plate)
     {
-        if (plate is { CoilCurrent: CoilCurrent.Direct, CoilFrequency: { } frequency }) yield return new(["coilCurrent", "coilFrequency"], $"Its coil is said to be for direct current and for {Deducing.Text(frequency)}: one of the two is misread.", ValveSources.CoilFrequency);
+        if (plate is { CoilCurrent: CoilCurrent.Direct, CoilFrequency: { } frequency }) yield return new(["coilCurrent", "coilFrequency"], $"Its coil is said to be for direct current and for {Deducing.Text(frequency)}: one of the two is misread.", SolenoidValveSources.CoilFrequency);
     }
 
     private static IEnumerable<Contradiction> Volts(SolenoidValveSpec plate, SolenoidValveSite site)
     {
         if (plate.CoilVolts is not { } taps || Rounded.Volts(site.CoilSupplyVolts) is not { } there) yield break;
         if (taps.Any(tap => CoilOnSupply.FitsVolts(CoilMade.Of(tap, plate.CoilCurrent, plate.CoilFrequency, string.Empty), there, SolenoidLimits.Coil))) yield break;
-        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is for {Deducing.Text(taps)}, and {there:0.#} V are there: they killed it or never moved it, or one of the two is misread."), ValveSources.CoilVolts) { SiteFields = ["coilSupplyVolts"] };
+        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is for {Deducing.Text(taps)}, and {there:0.#} V are there: they killed it or never moved it, or one of the two is misread."), SolenoidValveSources.CoilVolts) { SiteFields = ["coilSupplyVolts"] };
     }
 
     private static IEnumerable<Contradiction> Current(SolenoidValveSpec plate, SolenoidValveSite site)
     {
-        if (plate.CoilCurrent is { } made && site.CoilSupplyCurrent is { } there && made != there) yield return new(["coilCurrent"], $"The old coil is for {Deducing.Text(made)}, and {Deducing.Text(there)} is there: one of the two is misread.", ValveSources.CoilFrequency) { SiteFields = ["coilSupplyCurrent"] };
+        if (plate.CoilCurrent is { } made && site.CoilSupplyCurrent is { } there && made != there) yield return new(["coilCurrent"], $"The old coil is for {Deducing.Text(made)}, and {Deducing.Text(there)} is there: one of the two is misread.", SolenoidValveSources.CoilFrequency) { SiteFields = ["coilSupplyCurrent"] };
     }
 
     private static IEnumerable<Contradiction> State(SolenoidValveSpec plate, SolenoidValveSite site)
     {
-        if (plate.NormalState is { } state && site.NeedsState is { } needed && state != needed) yield return new(["normalState"], $"The old valve was {Deducing.Text(state)}, and a {Deducing.Text(needed)} one is said to be needed: it was the wrong one, or one of the two is misread.", ValveSources.NormalState) { SiteFields = ["needsState"] };
+        if (plate.NormalState is { } state && site.NeedsState is { } needed && state != needed) yield return new(["normalState"], $"The old valve was {Deducing.Text(state)}, and a {Deducing.Text(needed)} one is said to be needed: it was the wrong one, or one of the two is misread.", SolenoidValveSources.NormalState) { SiteFields = ["needsState"] };
     }
 
     private static IEnumerable<Contradiction> Listed(SolenoidValveSpec plate, SolenoidValveSite site)

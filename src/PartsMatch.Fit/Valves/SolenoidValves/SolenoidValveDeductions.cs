@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -32,22 +31,22 @@ public static class SolenoidValveDeductions
 
     private static IEnumerable<Deduction> AlternatingThere(SolenoidValveSite site)
     {
-        if (site.CoilSupplyFrequency is not null) yield return new(Side.Site, "coilSupplyCurrent", Deducing.Text(CoilCurrent.Alternating), "its supply has a frequency", ["coilSupplyFrequency"], ValveSources.CoilFrequency);
+        if (site.CoilSupplyFrequency is not null) yield return new(Side.Site, "coilSupplyCurrent", Deducing.Text(CoilCurrent.Alternating), "its supply has a frequency", ["coilSupplyFrequency"], SolenoidValveSources.CoilFrequency);
     }
 
     private static IEnumerable<Deduction> NoDrop(SolenoidValveSpec spec)
     {
-        if (spec.Lift == Lift.Direct) yield return new(Side.Plate, "leastDifferential", "0 psi", "it is direct-acting", ["lift"], ValveSources.DirectActing);
+        if (spec.Lift == Lift.Direct) yield return new(Side.Plate, "leastDifferential", "0 psi", "it is direct-acting", ["lift"], SolenoidValveSources.DirectActing);
     }
 
     private static IEnumerable<Deduction> OtherSide(SolenoidValveSpec spec)
     {
-        if (spec.InletSize is { } inlet) yield return new(Side.Plate, "outletSize", Deducing.Text(inlet), "its inlet's size", ["inletSize"], ValveSources.SameBothSides);
+        if (spec.InletSize is { } inlet) yield return new(Side.Plate, "outletSize", Deducing.Text(inlet), "its inlet's size", ["inletSize"], SolenoidValveSources.SameBothSides);
     }
 
     private static IEnumerable<Deduction> Alternating(SolenoidValveSpec spec)
     {
-        if (spec.CoilFrequency is not null) yield return new(Side.Plate, "coilCurrent", Deducing.Text(CoilCurrent.Alternating), "its coil has a frequency", ["coilFrequency"], ValveSources.CoilFrequency);
+        if (spec.CoilFrequency is not null) yield return new(Side.Plate, "coilCurrent", Deducing.Text(CoilCurrent.Alternating), "its coil has a frequency", ["coilFrequency"], SolenoidValveSources.CoilFrequency);
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);

@@ -1,3 +1,4 @@
+global using SolenoidNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Valves.SolenoidValves.SolenoidValveSpec, PartsMatch.Fit.Valves.SolenoidValves.SolenoidValveSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves.SolenoidValves.Proof;
 

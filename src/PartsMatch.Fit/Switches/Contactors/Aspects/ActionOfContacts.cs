@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -11,7 +10,7 @@ public readonly record struct ActionFacet(ContactAction? Action);
 
 /// <summary>Do the contacts close, open or change over as the old ones did?</summary>
 /// <remarks>Change-over contacts do either with one side left unused: a change. Closing for opening, or one for change-over, fails.</remarks>
-public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, SwitchSources.ContactAction, new(0.3, 0.4, 1))
+public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, ContactorSources.ContactAction, new(0.3, 0.4, 1))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["contactAction"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 
@@ -11,7 +10,7 @@ public readonly record struct AuxiliariesFacet(int? Open, int? Closed, bool? Tak
 
 /// <summary>Has the contactor an auxiliary contact for each one in use?</summary>
 /// <remarks>Those that lack are added where it takes a block: a change. Where it takes none it fails.</remarks>
-public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, AuxiliariesFacet>("Auxiliary contacts", isDeciding: false, SwitchSources.Auxiliaries, new(0.3, 0.5, 0.3))
+public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, AuxiliariesFacet>("Auxiliary contacts", isDeciding: false, ContactorSources.Auxiliaries, new(0.3, 0.5, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["auxiliaries", "takesAuxiliaries"], ["auxiliariesUsed"]);

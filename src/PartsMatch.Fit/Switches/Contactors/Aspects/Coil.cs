@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 
@@ -13,7 +12,7 @@ public readonly record struct CoilFacet(CoilFigures Own, Sequence<CoilFigures> F
 /// From 85 % of its volts to 110 %, of a span from 85 % of the lower end to 110 % of the higher; within 5 % of its frequency; edges included. Another coil listed for the body is a change, with its number in the kit.
 /// Where no volts were measured, a coil for all volts that the old one was marked for meets, and one that none of them could feed fails.
 /// </remarks>
-public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Coil", isDeciding: true, SwitchSources.Coil, new(0.6, 0.7, 1.5))
+public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Coil", isDeciding: true, ContactorSources.Coil, new(0.6, 0.7, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["controlVolts", "controlFrequency"]);

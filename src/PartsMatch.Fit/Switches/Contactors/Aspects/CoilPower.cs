@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct CoilPowerFacet(double? Va);
 
 /// <summary>Has the control transformer the VA left that the coil takes?</summary>
 /// <remarks>Its own VA less all other coils' on it, the edge included. Where those are not known, a coil that takes no more than the old one meets.</remarks>
-public sealed class CoilPower() : Aspect<ContactorSpec, ContactorSite, CoilPowerFacet>("Power of the coil", isDeciding: false, SwitchSources.CoilVa, new(0.4, 0.5, 0.5))
+public sealed class CoilPower() : Aspect<ContactorSpec, ContactorSite, CoilPowerFacet>("Power of the coil", isDeciding: false, ContactorSources.CoilVa, new(0.4, 0.5, 0.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVa"], ["transformerVa", "otherCoilsVa"]);

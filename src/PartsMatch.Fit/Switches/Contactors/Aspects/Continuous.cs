@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -11,7 +10,7 @@ public readonly record struct ContinuousFacet(double? Amps);
 
 /// <summary>Does a pole carry motors and heaters together all day?</summary>
 /// <remarks>Asked only where both are on it: motors alone are judged by their own amps, and so are heaters. The edge meets.</remarks>
-public sealed class Continuous() : Aspect<ContactorSpec, ContactorSite, ContinuousFacet>("Motors and heaters together", isDeciding: false, SwitchSources.Continuous, new(0.4, 0.5, 0.4))
+public sealed class Continuous() : Aspect<ContactorSpec, ContactorSite, ContinuousFacet>("Motors and heaters together", isDeciding: false, ContactorSources.Continuous, new(0.4, 0.5, 0.4))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["continuousAmps"], ["motors", "heaterAmps", "loads"]) { Besides = ["size"] };

@@ -27,7 +27,7 @@ public readonly record struct DutyFacet(bool Compressors, bool MotorLoads, bool 
 /// Categories are never crossed: a contactor marked for resistance or coils alone fails for a motor. Marked for motors, and neither with locked-rotor amps nor for AC-8, it stays unknown for a hermetic compressor.
 /// Where nobody named what is on it, it is marked for the kinds that the old one was marked for.
 /// </remarks>
-public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Duty category", isDeciding: true, SwitchSources.Duty, new(0.3, 0.5, 0.8))
+public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Duty category", isDeciding: true, ContactorSources.Duty, new(0.3, 0.5, 0.8))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["acThreeAmps", "acEightAmps", "lockedRotorAmps"], ["loads"])

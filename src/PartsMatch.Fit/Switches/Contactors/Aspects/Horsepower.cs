@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
@@ -21,7 +20,7 @@ public readonly record struct HorsepowerFacet(Sequence<PowerAt> Single, Sequence
 /// <remarks>
 /// Asked only where somebody gave horsepower. At the rated volts nearest to those that are switched, within a tenth: at lower volts the same horsepower takes more amps, so that a rating at higher volts says nothing. The edge meets.
 /// </remarks>
-public sealed class Horsepower() : Aspect<ContactorSpec, ContactorSite, HorsepowerFacet>("Horsepower", isDeciding: false, SwitchSources.Horsepower, new(0.3, 0.5, 0.4))
+public sealed class Horsepower() : Aspect<ContactorSpec, ContactorSite, HorsepowerFacet>("Horsepower", isDeciding: false, ContactorSources.Horsepower, new(0.3, 0.5, 0.4))
 {
     private const double WattsAHorsepower = 746;
 

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct InterlockFacet(bool? Has);
 
 /// <summary>Is the contactor interlocked as the old one was?</summary>
 /// <remarks>Where the old one was kept from being in together with another, one that cannot be fails. An old one of which nothing is said asks for none.</remarks>
-public sealed class Interlock() : Aspect<ContactorSpec, ContactorSite, InterlockFacet>("Interlock", isDeciding: false, SwitchSources.Interlock, new(0.2, 0.5, 0.3))
+public sealed class Interlock() : Aspect<ContactorSpec, ContactorSite, InterlockFacet>("Interlock", isDeciding: false, ContactorSources.Interlock, new(0.2, 0.5, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["hasInterlock"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -11,7 +10,7 @@ public readonly record struct ContactorMountFacet(ChoiceSet<ContactorMount> Moun
 
 /// <summary>Is the contactor held by what holds the old one?</summary>
 /// <remarks>One of what held the old one meets; anything else is a change.</remarks>
-public sealed class MountOfContactor() : Aspect<ContactorSpec, ContactorSite, ContactorMountFacet>("Mount", isDeciding: false, SwitchSources.Mount, new(0.2, 0.6, 0.3))
+public sealed class MountOfContactor() : Aspect<ContactorSpec, ContactorSite, ContactorMountFacet>("Mount", isDeciding: false, ContactorSources.Mount, new(0.2, 0.6, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["mounts"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.Contactors.Aspects;
@@ -13,7 +12,7 @@ public readonly record struct PolesFacet(PoleCount? Count);
 /// Fewer fail; more are left unused. Where the old one had a shunt and the new one opens both lines, the crankcase heat that the shunt fed is lost: a change, or a check while nobody knows whether it fed any.
 /// Where the old one had a shunt and the new one has none, the line is joined through.
 /// </remarks>
-public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("Poles", isDeciding: true, SwitchSources.Poles, new(0.3, 0.6, 1.5))
+public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("Poles", isDeciding: true, ContactorSources.Poles, new(0.3, 0.6, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["poleCount"], ["linesSwitched", "shuntFeedsHeat"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -11,7 +10,7 @@ public readonly record struct TerminalsFacet(ChoiceSet<TerminalKind> Kinds);
 
 /// <summary>Do the wires go onto the contactor's terminals as they end now?</summary>
 /// <remarks>One kind of what the old one had meets; else they are ended anew: a change.</remarks>
-public sealed class TerminalsOfContactor() : Aspect<ContactorSpec, ContactorSite, TerminalsFacet>("Terminals", isDeciding: false, SwitchSources.Terminals, new(0.2, 0.5, 0.3))
+public sealed class TerminalsOfContactor() : Aspect<ContactorSpec, ContactorSite, TerminalsFacet>("Terminals", isDeciding: false, ContactorSources.Terminals, new(0.2, 0.5, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["terminals"], []);

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ReadingSources.NotCalledFor)
+public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => one.Readings.CircuitCalls == false
@@ -15,7 +14,7 @@ public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", Readi
 
 /// <summary>Are the volts at the coil within its window?</summary>
 /// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included.</remarks>
-public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ReadingSources.ContactorCoilVolts)
+public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
@@ -44,7 +43,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
 
 /// <summary>Has the coil its ohms?</summary>
 /// <remarks>Open or under 1 Ω has failed; where its ohms are marked, within a fifth of them (practice), for they change with its heat.</remarks>
-public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil", ReadingSources.ContactorCoilOhms)
+public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil", ContactorReadingSources.ContactorCoilOhms)
 {
     private const double Shorted = 1;
 
@@ -71,7 +70,7 @@ public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil"
 }
 
 /// <summary>Does it pull in with good volts at its coil?</summary>
-public sealed class PullsIn() : ReadingRule<ContactorCase>("Pulls in", ReadingSources.ContactorPullsIn)
+public sealed class PullsIn() : ReadingRule<ContactorCase>("Pulls in", ContactorReadingSources.ContactorPullsIn)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => (one.Readings.PullsIn, one.IsFed, one.Readings.CoilOhms) switch
@@ -85,7 +84,7 @@ public sealed class PullsIn() : ReadingRule<ContactorCase>("Pulls in", ReadingSo
 }
 
 /// <summary>Does it hold without chatter?</summary>
-public sealed class HoldsQuietly() : ReadingRule<ContactorCase>("Hums or chatters", ReadingSources.ContactorChatters)
+public sealed class HoldsQuietly() : ReadingRule<ContactorCase>("Hums or chatters", ContactorReadingSources.ContactorChatters)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => (one.Readings.Chatters, one.IsFed) switch

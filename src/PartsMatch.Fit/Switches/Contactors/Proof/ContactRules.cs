@@ -1,11 +1,11 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is a pole burnt?</summary>
-public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", ReadingSources.ContactsLook)
+public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", ContactorReadingSources.ContactsLook)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => one.Readings.IsBurnt switch
@@ -17,7 +17,7 @@ public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", Readin
 }
 
 /// <summary>Does it let go?</summary>
-public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ReadingSources.ContactsWelded)
+public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorReadingSources.ContactsWelded)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.HasNoVolts) switch
@@ -31,7 +31,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ReadingSour
 
 /// <summary>How many volts are lost across each closed pole?</summary>
 /// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice).</remarks>
-public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ReadingSources.ContactDrop)
+public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
 
@@ -52,7 +52,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
 }
 
 /// <summary>Do the amps of the legs stay within what a pole carries?</summary>
-public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg", ReadingSources.ContactAmps)
+public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg", ContactorReadingSources.ContactAmps)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
@@ -75,7 +75,7 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
 
 /// <summary>Do its terminals stay cool enough?</summary>
 /// <remarks>At most 65 K over the air round it (IEC 60947-1 table 2, bare copper and tin: from memory).</remarks>
-public sealed class HeatOfTerminals() : ReadingRule<ContactorCase>("Heat of terminals", ReadingSources.TerminalHeat)
+public sealed class HeatOfTerminals() : ReadingRule<ContactorCase>("Heat of terminals", ContactorReadingSources.TerminalHeat)
 {
     private const double MostRise = 65;
 

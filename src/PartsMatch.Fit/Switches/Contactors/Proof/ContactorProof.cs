@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -30,18 +29,18 @@ public static class ContactorProof
     private static IReadOnlyList<Drawing> Drawn(ContactorCase one) => ContactorDrawings.CoilScale(one.Coil, one.Volts) is { } scale ? [scale] : [];
 
     private static MendFirst? CoilFedWrong(ContactorCase one) => one.IsFed == false && one.HasNoVolts != true && new VoltsAtCoil().Judge(one) is { } bad
-        ? new("coilFedWrong", bad.Sentence, "Mend the control supply: a coil fed wrong burns out, or chatters until its contacts weld.", ReadingSources.ContactorCoilVolts)
+        ? new("coilFedWrong", bad.Sentence, "Mend the control supply: a coil fed wrong burns out, or chatters until its contacts weld.", ContactorReadingSources.ContactorCoilVolts)
         : null;
 
     private static MendFirst? TooMuchOnIt(ContactorNeed need)
     {
         if (need.Site is not { LoadVolts: { } volts, Motors: { } motors } || RatedAmps.At(RatedAmps.Of(need.Plate.RatedVolts, need.Plate.FullLoadAmps), volts.Volts) is not { } carried || Within.AtMost(motors.FullLoad, carried)) return null;
-        return new("tooMuchOnContact", FormattableString.Invariant($"{motors.FullLoad:0.##} A of motors are on it; the old one carried {carried:0.##} A at {volts.Volts:0.#} V."), "Fit one that carries what is on it, or take something off it.", SwitchSources.FullLoad);
+        return new("tooMuchOnContact", FormattableString.Invariant($"{motors.FullLoad:0.##} A of motors are on it; the old one carried {carried:0.##} A at {volts.Volts:0.#} V."), "Fit one that carries what is on it, or take something off it.", ContactSources.FullLoad);
     }
 }
 
 /// <summary>Where does one begin?</summary>
-public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading", ReadingSources.NotCalledFor)
+public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => one switch

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct ConnectionFacet(PressureConnection? Connection);
 
 /// <summary>Does it screw onto what is there?</summary>
 /// <remarks>The same connection meets; another one is adapted: a change.</remarks>
-public sealed class Connection() : Aspect<PressureControlSpec, PressureControlSite, ConnectionFacet>("Connection", isDeciding: false, PressureSources.Connection, new(0.3, 0.6, 0.3))
+public sealed class Connection() : Aspect<PressureControlSpec, PressureControlSite, ConnectionFacet>("Connection", isDeciding: false, PressureControlSources.Connection, new(0.3, 0.6, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["connection"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
@@ -11,7 +10,7 @@ public readonly record struct PressureActionFacet(PressureAction? Action);
 
 /// <summary>Do its contacts open on rise or on fall as the old ones did?</summary>
 /// <remarks>Change-over contacts do either with one side unused: a change. Else the same or it fails.</remarks>
-public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureSources.Action, new(0.3, 0.4, 1))
+public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureControlSources.Action, new(0.3, 0.4, 1))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["action"], []) { Besides = ["function"] };

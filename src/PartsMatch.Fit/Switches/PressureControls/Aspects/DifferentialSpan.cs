@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -12,7 +11,7 @@ public readonly record struct DifferentialFacet(double? Least, double? Most, boo
 
 /// <summary>Does its differential reach from cut-out to cut-in?</summary>
 /// <remarks>The distance of the two lies between its least and its greatest differential, edges included; a fixed one within 5 psi of it (practice). With manual reset there is none to set.</remarks>
-public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureControlSite, DifferentialFacet>("Differential", isDeciding: true, PressureSources.Differential, new(0.4, 0.5, 0.8))
+public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureControlSite, DifferentialFacet>("Differential", isDeciding: true, PressureControlSources.Differential, new(0.4, 0.5, 0.8))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "function"] };

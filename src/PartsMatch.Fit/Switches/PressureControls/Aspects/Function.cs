@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct FunctionFacet(PressureFunction? Function);
 
 /// <summary>Is the control made for the same function?</summary>
 /// <remarks>High pressure, low pressure, fan cycling: the same or it fails.</remarks>
-public sealed class Function() : Aspect<PressureControlSpec, PressureControlSite, FunctionFacet>("Function", isDeciding: true, PressureSources.Function, new(0.3, 0.5, 1.5))
+public sealed class Function() : Aspect<PressureControlSpec, PressureControlSite, FunctionFacet>("Function", isDeciding: true, PressureControlSources.Function, new(0.3, 0.5, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["function"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -11,7 +10,7 @@ public readonly record struct HighSettingFacet(double? Highest, bool? IsAdjustab
 
 /// <summary>Does a high-pressure control open before the design pressure, and well before the relief valve?</summary>
 /// <remarks>At most the design pressure and 90 % of the relief's setting, edges included. A control that can be set beyond gets a stop: a change. Only of high-pressure controls.</remarks>
-public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlSite, HighSettingFacet>("High-pressure limit", isDeciding: false, PressureSources.HighSetting, new(0.4, 0.5, 0.4))
+public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlSite, HighSettingFacet>("High-pressure limit", isDeciding: false, PressureControlSources.HighSetting, new(0.4, 0.5, 0.4))
 {
     private const double ReliefShare = 0.9;
 

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -12,7 +11,7 @@ public readonly record struct KindOfLoadFacet(bool MotorLoads, bool Resistance, 
 
 /// <summary>Is the control marked for motors where a motor is on it?</summary>
 /// <remarks>Marked for coils or heaters alone it fails for a motor; their amounts are asked for by aspects of their own. Where nobody named what is on it, nothing is asked here.</remarks>
-public sealed class KindOfLoad() : Aspect<PressureControlSpec, PressureControlSite, KindOfLoadFacet>("Kind of load", isDeciding: true, SwitchSources.KindOfLoad, new(0.3, 0.5, 0.5))
+public sealed class KindOfLoad() : Aspect<PressureControlSpec, PressureControlSite, KindOfLoadFacet>("Kind of load", isDeciding: true, PressureControlSources.KindOfLoad, new(0.3, 0.5, 0.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["pilotDuty", "fullLoadAmps", "resistiveAmps"], ["loads"]) { Besides = ["lockedRotorAmps", "singlePhaseHorsepower", "threePhaseHorsepower"] };

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -14,7 +13,7 @@ public readonly record struct MaterialsFacet(ChoiceSet<WettedMaterial> Wetted)
 
 /// <summary>Does the refrigerant leave what it touches alone?</summary>
 /// <remarks>Ammonia with copper or brass fails, and unlisted materials beside it are unknown. Where the refrigerant is not named, an old one without copper asks for the same again.</remarks>
-public sealed class Materials() : Aspect<PressureControlSpec, PressureControlSite, MaterialsFacet>("Materials", isDeciding: true, PressureSources.Materials, new(0.3, 0.5, 0.8))
+public sealed class Materials() : Aspect<PressureControlSpec, PressureControlSite, MaterialsFacet>("Materials", isDeciding: true, PressureControlSources.Materials, new(0.3, 0.5, 0.8))
 {
     private const string Ammonia = "R-717";
 

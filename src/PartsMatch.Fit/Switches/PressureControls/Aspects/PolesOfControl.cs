@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct ControlPolesFacet(int? Count);
 
 /// <summary>Has the control as many poles as the old one?</summary>
 /// <remarks>More are left unused; fewer fail.</remarks>
-public sealed class PolesOfControl() : Aspect<PressureControlSpec, PressureControlSite, ControlPolesFacet>("Poles", isDeciding: true, PressureSources.Poles, new(0.3, 0.5, 0.8))
+public sealed class PolesOfControl() : Aspect<PressureControlSpec, PressureControlSite, ControlPolesFacet>("Poles", isDeciding: true, PressureControlSources.Poles, new(0.3, 0.5, 0.8))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["poles"], []);

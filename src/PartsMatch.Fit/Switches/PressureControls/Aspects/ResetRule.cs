@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct ResetFacet(PressureReset? Reset);
 
 /// <summary>Does it reset as the old one did?</summary>
 /// <remarks>A manual-reset high-pressure safety is never replaced by an automatic one; the reverse is a change. Elsewhere automatic for manual is a check.</remarks>
-public sealed class ResetRule() : Aspect<PressureControlSpec, PressureControlSite, ResetFacet>("Reset", isDeciding: true, PressureSources.Reset, new(0.3, 0.8, 1))
+public sealed class ResetRule() : Aspect<PressureControlSpec, PressureControlSite, ResetFacet>("Reset", isDeciding: true, PressureControlSources.Reset, new(0.3, 0.8, 1))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["reset", "function"], []);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -18,7 +17,7 @@ public readonly record struct SettingsFacet(double? Low, double? High, double? C
 /// <remarks>
 /// The range holds cut-out and cut-in, edges included; setting it is a change, unless it is shipped within 5 psi of both (practice). One that cannot be set is within 5 psi of both, or it fails. With manual reset only the cut-out counts.
 /// </remarks>
-public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite, SettingsFacet>("Cut-out and cut-in", isDeciding: true, PressureSources.Settings, new(0.6, 0.6, 1.5))
+public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite, SettingsFacet>("Cut-out and cut-in", isDeciding: true, PressureControlSources.Settings, new(0.6, 0.6, 1.5))
 {
     /// <summary>5 psi, kPa (practice).</summary>
     internal const double Near = 34.5;

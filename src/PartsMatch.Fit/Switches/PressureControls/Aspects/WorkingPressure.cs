@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct PressureMostFacet(double? Most);
 
 /// <summary>Does it bear the pressure that its side is tested at?</summary>
 /// <remarks>At least the test pressure, the edge included. Where that is not known, one that bears as much as the old one meets.</remarks>
-public sealed class WorkingPressure() : Aspect<PressureControlSpec, PressureControlSite, PressureMostFacet>("Working pressure", isDeciding: true, PressureSources.WorkingPressure, new(0.4, 0.5, 0.8))
+public sealed class WorkingPressure() : Aspect<PressureControlSpec, PressureControlSite, PressureMostFacet>("Working pressure", isDeciding: true, PressureControlSources.WorkingPressure, new(0.4, 0.5, 0.8))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["pressureMost"], ["testPressure"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Proof;
 
@@ -28,6 +27,6 @@ public static class PressureControlProof
             "pressureBeyondCutOut",
             $"The pressure is {new ShownPressure(beyond)} beyond its cut-out.",
             function == PressureFunction.HighPressure ? "Find why it is so high: condenser fan, dirty coil, warm air drawn in again, a valve closed, overcharge." : function == PressureFunction.LowPressure ? "Find why it is so low: leak, frosted coil, a fan that stands still, a strainer or valve closed." : "Cold air keeps the pressure down: the fan may rightly stand still.",
-            ReadingSources.PressureContacts)
+            PressureControlReadingSources.PressureContacts)
         : null;
 }

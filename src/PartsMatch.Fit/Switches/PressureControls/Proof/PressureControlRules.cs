@@ -1,13 +1,13 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Proof;
 
 /// <summary>Are its contacts as they should be at this pressure?</summary>
 /// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right.</remarks>
-public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Contacts at this pressure", ReadingSources.PressureContacts)
+public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Contacts at this pressure", PressureControlReadingSources.PressureContacts)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one)
@@ -43,7 +43,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
 
 /// <summary>Did it open where it should?</summary>
 /// <remarks>Within 5 psi of its cut-out, edges included (practice).</remarks>
-public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out by the gauge", ReadingSources.PressureSetting)
+public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out by the gauge", PressureControlReadingSources.PressureSetting)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one) => Setting.Judge(one, one.Readings.OpenedAt, one.CutOut, "opened", "cutOutNeeded");
@@ -51,7 +51,7 @@ public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out
 
 /// <summary>Did it close where it should?</summary>
 /// <remarks>Within 5 psi of its cut-in, edges included (practice).</remarks>
-public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in by the gauge", ReadingSources.PressureSetting)
+public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in by the gauge", PressureControlReadingSources.PressureSetting)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one) => one.IsManual ? null : Setting.Judge(one, one.Readings.ClosedAt, one.CutIn, "closed", "cutInNeeded");
@@ -59,7 +59,7 @@ public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in
 
 /// <summary>How many volts are lost across its closed contacts?</summary>
 /// <remarks>At most 0.5 V is good, over 1 V is bad (practice), as on any contact.</remarks>
-public sealed class DropAcrossContacts() : ReadingRule<PressureControlCase>("Volts across it", ReadingSources.ContactDrop)
+public sealed class DropAcrossContacts() : ReadingRule<PressureControlCase>("Volts across it", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
 
@@ -80,7 +80,7 @@ public sealed class DropAcrossContacts() : ReadingRule<PressureControlCase>("Vol
 }
 
 /// <summary>Where does one begin?</summary>
-public sealed class FirstReading() : ReadingRule<PressureControlCase>("First reading", ReadingSources.PressureContacts)
+public sealed class FirstReading() : ReadingRule<PressureControlCase>("First reading", PressureControlReadingSources.PressureContacts)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one) =>

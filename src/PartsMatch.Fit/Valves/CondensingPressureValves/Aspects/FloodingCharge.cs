@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct FloodsFacet(bool? Floods);
 
 /// <summary>Does the receiver hold what floods the condenser?</summary>
 /// <remarks>A differential check valve floods nothing by itself. For the others the receiver has to hold the flooding charge; where that is not known it is to be found out.</remarks>
-public sealed class FloodingCharge() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, FloodsFacet>("Flooding charge", isDeciding: false, ValveSources.FloodingCharge, new(0.2, 0.3, 0.3))
+public sealed class FloodingCharge() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, FloodsFacet>("Flooding charge", isDeciding: false, CondensingPressureValveSources.FloodingCharge, new(0.2, 0.3, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["arrangement"], ["receiverHoldsFlooding"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
@@ -12,7 +11,7 @@ public readonly record struct HeadCapacityFacet(double? Watts, int With, double?
 
 /// <summary>Does the valve pass the load while it is cold outside?</summary>
 /// <remarks>Its capacity at its own conditions is at least the load, edge included. Rated with another refrigerant it is unknown. Where the load was not given, no less than the old one's at the same conditions meets.</remarks>
-public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadCapacityFacet>("Capacity", isDeciding: true, ValveSources.HeadCapacity, new(0.6, 0.5, 1.5))
+public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadCapacityFacet>("Capacity", isDeciding: true, CondensingPressureValveSources.HeadCapacity, new(0.6, 0.5, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["ratedCapacity", "ratedDrop"], ["load"]) { Besides = ["ratedWith", "refrigerant", "refrigerants"] };

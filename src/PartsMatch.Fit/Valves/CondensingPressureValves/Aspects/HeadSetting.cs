@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
@@ -14,7 +13,7 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 /// <remarks>
 /// Within 10 psi, edges included, meets; one that can be set there is a change. Further off is a check; lower only where the expansion valves still pass their load at that head, else it fails.
 /// </remarks>
-public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, ValveSources.HeadSetting, new(0.8, 0.6, 1.5))
+public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]);

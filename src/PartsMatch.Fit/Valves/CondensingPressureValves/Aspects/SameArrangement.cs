@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct ArrangementFacet(Arrangement? How);
 
 /// <summary>Is it the arrangement that the pipes are laid for?</summary>
 /// <remarks>The same or not at all.</remarks>
-public sealed class SameArrangement() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, ArrangementFacet>("Arrangement", isDeciding: true, ValveSources.HeadArrangement, new(0.3, 0.5, 2))
+public sealed class SameArrangement() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, ArrangementFacet>("Arrangement", isDeciding: true, CondensingPressureValveSources.HeadArrangement, new(0.3, 0.5, 2))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["arrangement"], ["needsArrangement"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
@@ -18,7 +17,7 @@ public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressu
 }
 
 /// <summary>Is there enough refrigerant to flood with?</summary>
-public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("Charge", ReadingSources.HeadCharge)
+public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("Charge", CondensingPressureValveReadingSources.HeadCharge)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CondensingPressureValveCase one) => one.Readings.EnoughCharge switch
@@ -31,7 +30,7 @@ public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("
 
 /// <summary>Does it hold the head, and let no gas by when it need not?</summary>
 /// <remarks>From 10 psi (69 kPa) under its setting on it does not hold; 20 psi (138 kPa) above it no hot gas goes by (practice).</remarks>
-public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head and by-pass", ReadingSources.HeadHeld)
+public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head and by-pass", CondensingPressureValveReadingSources.HeadHeld)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CondensingPressureValveCase one)

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -10,7 +9,7 @@ namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 /// 100 to 130 % of the load at both heads meets; down to 90 and up to 150 % is a check; beyond it fails, for a valve that is too large hunts and floods as surely as one that is too small starves. Edges belong to the milder side.
 /// Where the load was not given, one of the old one's rating at the same conditions, within 10 %, meets.
 /// </remarks>
-public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValveSite, RatingFacet>("Capacity", isDeciding: true, ValveSources.Rating, new(1.2, 0.6, 1.5))
+public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValveSite, RatingFacet>("Capacity", isDeciding: true, ExpansionValveSources.Rating, new(1.2, 0.6, 1.5))
 {
     private const double LeastShare = 1;
     private const double MostShare = 1.3;

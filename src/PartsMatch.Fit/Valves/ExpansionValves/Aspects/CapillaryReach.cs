@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct CapillaryFacet(double? Length);
 
 /// <summary>Does the capillary reach the bulb's place?</summary>
 /// <remarks>At least the length needed, edge included; a longer one is coiled up. Where that was not measured, one no shorter than the old one's meets.</remarks>
-public sealed class CapillaryReach() : Aspect<ExpansionValveSpec, ExpansionValveSite, CapillaryFacet>("Capillary", isDeciding: false, ValveSources.Capillary, new(0.2, 0.3, 0.3))
+public sealed class CapillaryReach() : Aspect<ExpansionValveSpec, ExpansionValveSite, CapillaryFacet>("Capillary", isDeciding: false, ExpansionValveSources.Capillary, new(0.2, 0.3, 0.3))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["capillary"], ["capillaryNeeded"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -13,7 +12,7 @@ public readonly record struct ChargeRangeFacet(double? Least, double? Most, doub
 
 /// <summary>Does the charge work at the evaporating temperature there, and does its limit leave room?</summary>
 /// <remarks>Inside the range, edges included; a pressure limit lies at least 5 °F (2.8 K) over the design. A valve without a limit in place of one with a limit is a check of the compressor's start.</remarks>
-public sealed class ChargeRange() : Aspect<ExpansionValveSpec, ExpansionValveSite, ChargeRangeFacet>("Evaporating range", isDeciding: false, ValveSources.PressureLimit, new(0.5, 0.5, 0.6))
+public sealed class ChargeRange() : Aspect<ExpansionValveSpec, ExpansionValveSite, ChargeRangeFacet>("Evaporating range", isDeciding: false, ExpansionValveSources.PressureLimit, new(0.5, 0.5, 0.6))
 {
     /// <summary>5 °F, in K.</summary>
     private const double Room = 5 / 1.8;

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct EqualiserFacet(Equaliser? From);
 
 /// <summary>Gets the diaphragm its pressure from where it has to?</summary>
 /// <remarks>External for external; internal on a coil with a distributor fails; external for internal needs a tap, a change; internal for external without a distributor is a check of the coil's drop.</remarks>
-public sealed class EqualiserLine() : Aspect<ExpansionValveSpec, ExpansionValveSite, EqualiserFacet>("Equaliser", isDeciding: true, ValveSources.Equaliser, new(0.3, 1.2, 1.5))
+public sealed class EqualiserLine() : Aspect<ExpansionValveSpec, ExpansionValveSite, EqualiserFacet>("Equaliser", isDeciding: true, ExpansionValveSources.Equaliser, new(0.3, 1.2, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["equaliser"], ["hasDistributor", "hasEqualiserTap"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 
@@ -9,7 +8,7 @@ public readonly record struct BleedFacet(bool? Bleeds);
 
 /// <summary>Do the pressures come together where the compressor starts only then?</summary>
 /// <remarks>A compressor of low starting torque behind a valve without a bleed port does not start: it fails.</remarks>
-public sealed class OffTimeEqualising() : Aspect<ExpansionValveSpec, ExpansionValveSite, BleedFacet>("Equalising when off", isDeciding: false, ValveSources.OffTimeEqualising, new(0.3, 0.4, 0.6))
+public sealed class OffTimeEqualising() : Aspect<ExpansionValveSpec, ExpansionValveSite, BleedFacet>("Equalising when off", isDeciding: false, ExpansionValveSources.OffTimeEqualising, new(0.3, 0.4, 0.6))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["bleedPort"], ["lowStartingTorque"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct ChargeFacet(BulbCharge? Charge);
 
 /// <summary>Has the bulb the charge that is needed?</summary>
 /// <remarks>The same, else it fails.</remarks>
-public sealed class SameCharge() : Aspect<ExpansionValveSpec, ExpansionValveSite, ChargeFacet>("Charge", isDeciding: true, ValveSources.SameCharge, new(0.3, 0.5, 1.5))
+public sealed class SameCharge() : Aspect<ExpansionValveSpec, ExpansionValveSite, ChargeFacet>("Charge", isDeciding: true, ExpansionValveSources.SameCharge, new(0.3, 0.5, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["charge"], ["needsCharge"]);

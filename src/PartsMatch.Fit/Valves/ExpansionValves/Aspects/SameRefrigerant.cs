@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -11,7 +10,7 @@ public readonly record struct MadeForFacet(bool IsListed, Sequence<int> Listed);
 
 /// <summary>Is the valve made for the refrigerant there?</summary>
 /// <remarks>The same or not at all: its bulb's pressures belong to one refrigerant, or to a few that are much alike.</remarks>
-public sealed class SameRefrigerant() : Aspect<ExpansionValveSpec, ExpansionValveSite, MadeForFacet>("Refrigerant", isDeciding: true, ValveSources.SameCharge, new(0.3, 0.5, 2))
+public sealed class SameRefrigerant() : Aspect<ExpansionValveSpec, ExpansionValveSite, MadeForFacet>("Refrigerant", isDeciding: true, ExpansionValveSources.SameCharge, new(0.3, 0.5, 2))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["refrigerants"], ["refrigerant"]);

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Proof;
@@ -25,7 +24,7 @@ public static class ExpansionValveProof
         return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], Drawn(one));
     }
 
-    private static MendFirst Dirt { get; } = new("dirtOrMoisture", "A valve that is stuck was most often stopped by dirt, wax or ice.", "Change the filter-drier and evacuate well: the same dirt or moisture stops the new valve.", ReadingSources.BulbTest);
+    private static MendFirst Dirt { get; } = new("dirtOrMoisture", "A valve that is stuck was most often stopped by dirt, wax or ice.", "Change the filter-drier and evacuate well: the same dirt or moisture stops the new valve.", ExpansionValveReadingSources.BulbTest);
 
     private static IReadOnlyList<Drawing> Drawn(ExpansionValveCase one)
     {

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Proof;
 
 /// <summary>Is its bulb in place?</summary>
-public sealed class BulbPlace() : ReadingRule<ExpansionValveCase>("Bulb", ReadingSources.StarvedCoil)
+public sealed class BulbPlace() : ReadingRule<ExpansionValveCase>("Bulb", ExpansionValveReadingSources.StarvedCoil)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ExpansionValveCase one) => one.Readings.BulbInPlace switch
@@ -17,7 +16,7 @@ public sealed class BulbPlace() : ReadingRule<ExpansionValveCase>("Bulb", Readin
 }
 
 /// <summary>Is the liquid before it clear?</summary>
-public sealed class LiquidBefore() : ReadingRule<ExpansionValveCase>("Liquid before it", ReadingSources.StarvedCoil)
+public sealed class LiquidBefore() : ReadingRule<ExpansionValveCase>("Liquid before it", ExpansionValveReadingSources.StarvedCoil)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ExpansionValveCase one) => one.Readings.ClearLiquid switch
@@ -29,7 +28,7 @@ public sealed class LiquidBefore() : ReadingRule<ExpansionValveCase>("Liquid bef
 }
 
 /// <summary>Has the coil its air?</summary>
-public sealed class AirOverCoil() : ReadingRule<ExpansionValveCase>("Air over the coil", ReadingSources.StarvedCoil)
+public sealed class AirOverCoil() : ReadingRule<ExpansionValveCase>("Air over the coil", ExpansionValveReadingSources.StarvedCoil)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ExpansionValveCase one) => one.Readings.CoilHasAir switch
@@ -42,7 +41,7 @@ public sealed class AirOverCoil() : ReadingRule<ExpansionValveCase>("Air over th
 
 /// <summary>Is superheat at the bulb as it should be?</summary>
 /// <remarks>5 to 15 °F (2.8 to 8.3 K), edges included (practice).</remarks>
-public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat at the bulb", ReadingSources.BulbSuperheat)
+public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat at the bulb", ExpansionValveReadingSources.BulbSuperheat)
 {
     internal const double Least = 5 / 1.8;
     internal const double Most = 15 / 1.8;
@@ -61,7 +60,7 @@ public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat
 }
 
 /// <summary>Does it follow its bulb?</summary>
-public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed and chilled", ReadingSources.BulbTest)
+public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed and chilled", ExpansionValveReadingSources.BulbTest)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ExpansionValveCase one)

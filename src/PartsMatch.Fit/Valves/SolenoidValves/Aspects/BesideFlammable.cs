@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
@@ -10,7 +9,7 @@ public readonly record struct ListingFacet(bool? IsListed);
 
 /// <summary>May it sit beside a refrigerant that burns?</summary>
 /// <remarks>A solenoid valve has no contacts: with an A2L or A3 refrigerant one that is listed meets, of one that does not say the listing is to be checked, one that is said not to be fails.</remarks>
-public sealed class BesideFlammable() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListingFacet>("Flammable refrigerant", isDeciding: false, ValveSources.Flammable, new(0, 0.2, 0.2))
+public sealed class BesideFlammable() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListingFacet>("Flammable refrigerant", isDeciding: false, SolenoidValveSources.Flammable, new(0, 0.2, 0.2))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["listedForFlammable"], ["refrigerant"]);

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct CoilPowerFacet(double? Held);
 
 /// <summary>Does the transformer carry its coil?</summary>
 /// <remarks>A coil for 100 V or more hangs on the line, not on a control transformer (practice). At most what the transformer has left, edge included. Where that is not known, no more than the old coil's meets, and more is a check.</remarks>
-public sealed class CoilPower() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilPowerFacet>("Coil's power", isDeciding: false, ValveSources.CoilPower, new(0.3, 0.4, 0.3))
+public sealed class CoilPower() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilPowerFacet>("Coil's power", isDeciding: false, SolenoidValveSources.CoilPower, new(0.3, 0.4, 0.3))
 {
     /// <summary>Volts from which on a coil hangs on the line (practice).</summary>
     private const double LineVolts = 100;

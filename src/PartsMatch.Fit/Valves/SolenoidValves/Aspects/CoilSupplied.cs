@@ -1,13 +1,12 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
 /// <summary>Does its coil, or another one for its body, suit the volts and frequency there?</summary>
 /// <remarks>85 to 105 % of the marked volts, to 110 % with a caution, edges included.</remarks>
-public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, ValveSources.CoilVolts, new(0.8, 0.8, 1.5))
+public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, SolenoidValveSources.CoilVolts, new(0.8, 0.8, 1.5))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"]) { Besides = ["coilCurrent"] };

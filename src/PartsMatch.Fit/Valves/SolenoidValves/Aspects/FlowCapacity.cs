@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -14,7 +13,7 @@ public readonly record struct CapacityFacet(double? Kv, double? LeastDrop);
 /// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes) and at least what a pilot-operated valve needs to lift; below that it fails.
 /// At the least load alone below it: a check. Where the load was not given, a valve of much the same flow coefficient as the old one's meets.
 /// </remarks>
-public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, ValveSources.Capacity, new(1, 0.6, 1.5))
+public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, SolenoidValveSources.Capacity, new(1, 0.6, 1.5))
 {
     /// <summary>Without a load: no smaller than this share of the old flow coefficient, and for one that needs a drop to lift no larger than that (practice).</summary>
     private const double LeastOfOld = 0.9;

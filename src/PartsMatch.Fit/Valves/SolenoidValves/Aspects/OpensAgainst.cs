@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct OpeningFacet(double? Most);
 
 /// <summary>Does the valve open against the largest difference that the system sees?</summary>
 /// <remarks>Highest inlet less lowest outlet pressure; where these were not read, one that opens against no less than the old one did meets.</remarks>
-public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite, OpeningFacet>("Opening differential", isDeciding: true, ValveSources.OpeningDifferential, new(0.8, 0.5, 1.5))
+public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite, OpeningFacet>("Opening differential", isDeciding: true, SolenoidValveSources.OpeningDifferential, new(0.8, 0.5, 1.5))
 {
     /// <summary>Up to this share of what it opens against nobody would give it a thought (practice).</summary>
     private const double Easy = 0.8;

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -10,7 +9,7 @@ public readonly record struct StateFacet(NormalState? State);
 
 /// <summary>Does the valve stand as it has to while its coil has no power?</summary>
 /// <remarks>The same or not at all: no change turns the one into the other.</remarks>
-public sealed class StateWithoutPower() : Aspect<SolenoidValveSpec, SolenoidValveSite, StateFacet>("Without power", isDeciding: true, ValveSources.NormalState, new(0.3, 0.5, 2))
+public sealed class StateWithoutPower() : Aspect<SolenoidValveSpec, SolenoidValveSite, StateFacet>("Without power", isDeciding: true, SolenoidValveSources.NormalState, new(0.3, 0.5, 2))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["normalState"], ["needsState"]);

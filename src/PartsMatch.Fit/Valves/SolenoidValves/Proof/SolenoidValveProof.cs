@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 
@@ -24,8 +23,8 @@ public static class SolenoidValveProof
     }
 
     private static MendFirst? WrongVolts(SolenoidValveCase one) => new VoltsAtCoil().Judge(one) is { Verdict: ReadingVerdict.Bad } bad && one.Volts is > 0
-        ? new("coilVoltsWrong", bad.Sentence, "Mend the coil's supply before a new coil goes on: at wrong volts it burns or does not lift.", ReadingSources.ValveCoilVolts) : null;
+        ? new("coilVoltsWrong", bad.Sentence, "Mend the coil's supply before a new coil goes on: at wrong volts it burns or does not lift.", SolenoidValveReadingSources.ValveCoilVolts) : null;
 
     private static MendFirst? Dirt(SolenoidValveCase one) => one.Readings.PassesWhenShut == true
-        ? new("dirtInLine", "It passed when shut: most often dirt lies on its seat.", "Change the filter-drier before the valve, and flush with nitrogen: the same dirt stops the new valve.", ReadingSources.ValveSigns) : null;
+        ? new("dirtInLine", "It passed when shut: most often dirt lies on its seat.", "Change the filter-drier before the valve, and flush with nitrogen: the same dirt stops the new valve.", SolenoidValveReadingSources.ValveSigns) : null;
 }

@@ -1,11 +1,10 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 
 /// <summary>Does it leak outward?</summary>
-public sealed class LeakOutward() : ReadingRule<SolenoidValveCase>("Leak outward", ReadingSources.ValveSigns)
+public sealed class LeakOutward() : ReadingRule<SolenoidValveCase>("Leak outward", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one) => one.Readings.LeaksOutward switch
@@ -19,7 +18,7 @@ public sealed class LeakOutward() : ReadingRule<SolenoidValveCase>("Leak outward
 
 /// <summary>Has its coil neither a break nor a short?</summary>
 /// <remarks>Under 1 Ω is a short, open a break (practice).</remarks>
-public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of the coil", ReadingSources.ValveCoilOhms)
+public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of the coil", SolenoidValveReadingSources.ValveCoilOhms)
 {
     private const double Shorted = 1;
 
@@ -36,7 +35,7 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
-public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", ReadingSources.ValveCoilVolts)
+public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <summary>Less than this share of what is marked is no supply at all (practice).</summary>
     private const double NoSupply = 0.1;
@@ -59,7 +58,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
 }
 
 /// <summary>Does its magnet pull?</summary>
-public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", ReadingSources.ValveSigns)
+public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
@@ -77,7 +76,7 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", ReadingS
 
 /// <summary>Does it pass what it should while it is open?</summary>
 /// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice).</remarks>
-public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", ReadingSources.ValveDropWhenOpen)
+public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", SolenoidValveReadingSources.ValveDropWhenOpen)
 {
     private const double Kelvins = 3 / 1.8;
 
@@ -101,7 +100,7 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
 }
 
 /// <summary>Does it hold when shut?</summary>
-public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut", ReadingSources.ValveSigns)
+public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one) => one.Readings.PassesWhenShut switch

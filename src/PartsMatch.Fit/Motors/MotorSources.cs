@@ -1,6 +1,6 @@
 using PartsMatch.Fit.Judging;
 
-namespace PartsMatch.Fit.Published;
+namespace PartsMatch.Fit.Motors;
 
 /// <summary>Where the rules about supply, speed and power come from.</summary>
 public static class MotorSources
@@ -10,9 +10,6 @@ public static class MotorSources
 
     /// <summary>One phase is two legs; three phases make the turning field of a three-phase motor.</summary>
     public static Source PhaseCount { get; } = new("A three-phase motor needs three phases; a single-phase one runs between any two legs", SourceStatus.Practice);
-
-    /// <summary>Line to neutral is 1/√3 of line to line in a star, half of it where the neutral is in the middle of a winding.</summary>
-    public static Source Neutral { get; } = new("Geometry of a star and of a centre tap", SourceStatus.Derived);
 
     /// <summary>Not below the old power, one step up is ordinary.</summary>
     public static Source NotLessPower { get; } = new("Not less than the old horsepower, at most one size more", SourceStatus.Practice);

@@ -1,6 +1,6 @@
 using PartsMatch.Fit.Judging;
 
-namespace PartsMatch.Fit.Published;
+namespace PartsMatch.Fit.Motors;
 
 /// <summary>Where the rules for a motor's circuit, protection, speed control and hazards come from.</summary>
 public static class CircuitSources

@@ -1,6 +1,6 @@
 using PartsMatch.Fit.Judging;
 
-namespace PartsMatch.Fit.Published;
+namespace PartsMatch.Fit.Motors;
 
 /// <summary>Where the rules for a motor's place come from: position, air, blade and room.</summary>
 public static class PlaceSources

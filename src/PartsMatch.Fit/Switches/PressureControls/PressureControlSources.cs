@@ -1,9 +1,9 @@
 using PartsMatch.Fit.Judging;
 
-namespace PartsMatch.Fit.Published;
+namespace PartsMatch.Fit.Switches.PressureControls;
 
 /// <summary>Where the rules for pressure controls come from.</summary>
-public static class PressureSources
+public static class PressureControlSources
 {
     /// <summary>The same function.</summary>
     public static Source Function { get; } = new("A pressure control is replaced by one of the same function", SourceStatus.Practice);
@@ -34,4 +34,7 @@ public static class PressureSources
 
     /// <summary>How it is connected.</summary>
     public static Source Connection { get; } = new("The same connection, or a fitting between", SourceStatus.Practice);
+
+    /// <summary>Motors need motor ratings.</summary>
+    public static Source KindOfLoad { get; } = new("A motor needs full-load and locked-rotor amps or horsepower, a coil pilot duty, a heater resistive amps: IEC 60947, UL 60730", SourceStatus.Memory);
 }
