@@ -50,6 +50,7 @@ public static class ContactorVocabulary
             "none", "open", "sealed", "screw", "lug", "lugs", "panel", "rail", "DIN", "bracket", "socket", "tabs", "QC", "CO", "NO", "NC", "N.O.", "N.C.", "normally open", "normally closed", "00", "0", "1", "1P", "2", "3",
             .. from count in Enumerable.Range(1, 4) from action in (string[])["NO", "NC"] select FormattableString.Invariant($"{count} {action}"),
         ],
+        Fillers = ["CONTACTOR", "RELAY"],
         Strangers =
         [
             "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "TORQUE", "WIRE", "IEC", "EN", "UI", "UIMP", "INRUSH", "INRUSH VA", "VA INRUSH",

@@ -70,10 +70,14 @@ internal static class PipeFit
             });
         }
 
-        return Finding.MeetsWith(changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)}{(there.Joint is { } old ? $" for {new Spelt<PipeJoint>(old)} joints" : string.Empty)}.");
+        return Finding.MeetsWith(changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)}{(there.Joint is { } old ? $" for {new Spelt<PipeJoint>(old)} joints" : string.Empty)}.") with
+        { Shortfall = Math.Max(inletOff ? Apart(facet.Inlet.Value, inlet) : 0, outletOff ? Apart(facet.Outlet.Value, outlet) : 0) };
     }
 
     private static bool Off(double valve, double pipe) => !Within.AtMost(Math.Abs(valve - pipe), Same);
+
+    /// <summary>How far apart two sizes are: 1 where one is twice the other, up or down. A reducer of a size or two is everyday work, beyond that the valve was made for another flow (practice).</summary>
+    private static double Apart(double valve, double pipe) => Math.Abs(Math.Log2(valve / pipe));
 
     private static IReadOnlyList<KitItem> KitFor(PipeJoint joint, ConnectionsFacet facet) => joint switch
     {

@@ -62,6 +62,15 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity=19 kW; {Rated}", "Unknown Site load")]
     [InlineData("", "", "", "Unknown Part ratedCapacity")]
     public void It_passes_the_load(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>Practice: half of log2 of the ratio, so that four times the load counts 1.</summary>
+    [Theory]
+    [InlineData("10 kW", 0)]
+    [InlineData("20 kW", 0.5)]
+    [InlineData("40 kW", 1)]
+    [InlineData("80 kW", 1)]
+    public void The_more_it_is_too_large_the_more_it_costs(string capacity, double shortfall) =>
+        Judge("", "refrigerant=R-404A; load=10 kW", $"ratedCapacity={capacity}; {Rated}").Shortfall.ShouldBe(shortfall, 0.001);
 }
 
 /// <summary>As for other valves: ASHRAE 15, from memory.</summary>

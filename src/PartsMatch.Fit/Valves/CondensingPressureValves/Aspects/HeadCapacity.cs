@@ -29,14 +29,17 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
             if (need.Site.Refrigerant is not { } there) return Finding.Unknown(Side.Site, "refrigerant", $"Its capacity is {watts / 1000:0.#} kW; the refrigerant there is not known.");
             if (RefrigerantList.PlaceOf(there) != facet.With) return Finding.Unknown(Side.Part, "ratedWith", $"Its capacity is given for another refrigerant than {there.Name}.");
             FormattableString sentence = $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop.Value)} drop; the load is {load / 1000:0.#} kW.";
-            return (Within.AtLeast(watts, load) ? Finding.Meets(sentence) : Finding.Fails(sentence)) with { Margin = new((watts / load * 100) - 100, "%") };
+            return (Within.AtLeast(watts, load) ? Finding.Meets(sentence) with { Shortfall = TooLarge(watts, load) } : Finding.Fails(sentence)) with { Margin = new((watts / load * 100) - 100, "%") };
         }
 
         var old = need.Once(static need => Of(need.Plate));
         return old.Watts is { } before && old.With == facet.With && old.Drop == facet.Drop && Within.AtLeast(watts, before)
-            ? Finding.Meets($"It passes {watts / 1000:0.#} kW, no less than the old one's {before / 1000:0.#} kW at the same conditions.")
+            ? Finding.Meets($"It passes {watts / 1000:0.#} kW, no less than the old one's {before / 1000:0.#} kW at the same conditions.") with { Shortfall = TooLarge(watts, before) }
             : Finding.Unknown(Side.Site, "load", $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop.Value)} drop; the load is not known.");
     }
+
+    /// <summary>Of two valves that pass the load the one nearer to it holds the head more steadily; four times the load counts 1 (practice).</summary>
+    private static double TooLarge(double watts, double load) => Math.Clamp(Math.Log2(watts / load) / 2, 0, 1);
 
     private static HeadCapacityFacet Of(CondensingPressureValveSpec valve) =>
         new(valve.RatedCapacity is { } capacity ? Rounded.To(capacity.Watts, 0) : null, valve.RatedWith is { } with ? RefrigerantList.PlaceOf(with) : -1, Rounded.Kilopascal(valve.RatedDrop));

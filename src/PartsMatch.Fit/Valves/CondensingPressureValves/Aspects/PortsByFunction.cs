@@ -5,8 +5,8 @@ using PartsMatch.Fit.Valves.Pipes;
 namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 
 /// <summary>Do its ports go onto the pipes there, each by its function?</summary>
-/// <remarks>The same size and joint meets; reducers or new joints are changes.</remarks>
-public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, ConnectionsFacet>("Ports", isDeciding: false, ValveSources.Connections, new(0.3, 1, 0.6))
+/// <remarks>The same size and joint meets; reducers or new joints are changes, that cost the more the further the sizes are apart.</remarks>
+public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, ConnectionsFacet>("Ports", isDeciding: false, ValveSources.Connections, new(1.5, 1, 0.6))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["condenserPort", "receiverPort", "joint"], ["condenserPipe", "receiverPipe", "lineJoint"]);

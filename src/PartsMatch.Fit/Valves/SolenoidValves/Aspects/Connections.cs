@@ -5,8 +5,8 @@ using PartsMatch.Fit.Valves.Pipes;
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
 /// <summary>Do its connections go onto the pipes there?</summary>
-/// <remarks>The same size and joint meets; reducers or new joints are changes.</remarks>
-public sealed class Connections() : Aspect<SolenoidValveSpec, SolenoidValveSite, ConnectionsFacet>("Connections", isDeciding: false, ValveSources.Connections, new(0.3, 1, 0.6))
+/// <remarks>The same size and joint meets; reducers or new joints are changes, that cost the more the further the sizes are apart.</remarks>
+public sealed class Connections() : Aspect<SolenoidValveSpec, SolenoidValveSite, ConnectionsFacet>("Connections", isDeciding: false, ValveSources.Connections, new(1.5, 1, 0.6))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["joint", "inletSize", "outletSize"], ["lineJoint", "inletLine", "outletLine"]);

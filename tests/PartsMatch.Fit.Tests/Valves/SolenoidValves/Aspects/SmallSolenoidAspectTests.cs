@@ -21,6 +21,16 @@ public sealed class ConnectionsTests : SolenoidAspectTests<Connections, Connecti
     [InlineData("joint=ODF; inletSize=3/8 in", "", "inletSize=3/8 in", "Unknown Part joint")]
     public void Pipes_and_valve_are_joined(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    /// <summary>Worked by hand: shortfall is log2 of the sizes' ratio, of the worse end.</summary>
+    [Theory]
+    [InlineData("3/8 in", "3/8 in", 0)]
+    [InlineData("3/8 in", "1/2 in", 0.415)] // log2(4/3)
+    [InlineData("5/8 in", "1/2 in", 0.322)] // log2(5/4)
+    [InlineData("1/4 in", "1/2 in", 1)]
+    [InlineData("5/8 in", "1/4 in", 1.322)] // log2(5/2)
+    public void The_further_the_sizes_are_apart_the_more_it_costs(string pipe, string valve, double shortfall) =>
+        Judge($"joint=ODF; inletSize={pipe}", "", $"joint=ODF; inletSize={valve}").Shortfall.ShouldBe(shortfall, 0.001);
+
     [Fact]
     public void What_is_to_be_fitted_is_in_the_kit_with_its_sizes() =>
         Judge("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=1/2 in").Changes.Single().Kit.Select(item => item.What)
