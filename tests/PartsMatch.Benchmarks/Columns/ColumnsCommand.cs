@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using PartsMatch.Benchmarks.Engine;
 using PartsMatch.Benchmarks.Motors;
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Ranking;
@@ -54,7 +55,7 @@ internal static class ColumnsCommand
     private static List<string> Written(IAnsiConsole console, ManyMotors motors, IReadOnlyList<Need> needs, string path)
     {
         var made = Measured(console, "Made of its parts", () => Catalogue.Of(MotorFamily.Motor, motors.Parts)
-            .WithStock(Enumerable.Range(0, motors.Count).Select(row => KeyValuePair.Create(ManyMotors.NumberAt(row), motors.StockAt(row)))));
+            .WithStock(Enumerable.Range(0, motors.Count).Select(row => KeyValuePair.Create(ManyParts.NumberAt(row), motors.StockAt(row)))));
         var bytes = Measured(console, "Written", () =>
         {
             using var to = File.Create(path);

@@ -1,34 +1,43 @@
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
+using PartsMatch.Benchmarks.Contactors;
 using PartsMatch.Benchmarks.Motors;
-using PartsMatch.Fit.Motors;
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Ranking;
 using Spectre.Console;
 using static System.FormattableString;
 
 namespace PartsMatch.Benchmarks.Engine;
 
-/// <summary>Ranked search over many motors: the engine beside a plain loop and two databases, all on one thread.</summary>
+/// <summary>Ranked search over many parts of a family: the engine beside a plain loop and two databases, all on one thread.</summary>
 internal static class EngineCommand
 {
+    private static readonly Dictionary<string, Func<int, int, ManyParts>> Kinds = new()
+    {
+        ["motor"] = (count, seed) => new ManyMotors(count, seed),
+        ["contactor"] = (count, seed) => new ManyContactors(count, seed),
+    };
+
     public static Command Make(IAnsiConsole console)
     {
-        var parts = Counted("--parts", 1_000_000, BestRows.MostRows, "How many motors.");
+        var kind = new Option<string>("--kind") { Description = $"Parts of which kind: {string.Join(" or ", Kinds.Keys)}.", DefaultValueFactory = _ => "motor" };
+        kind.AcceptOnlyFromAmong([.. Kinds.Keys]);
+        var parts = Counted("--parts", 1_000_000, BestRows.MostRows, "How many parts.");
         var needs = Counted("--needs", 200, 10_000, "How many different needs.");
         var seed = Counted("--seed", 1, 1_000_000, "What all chance follows from.");
-        var command = new Command("engine", "Measure ranked search against a plain loop, SQLite and DuckDB.") { parts, needs, seed };
-        command.SetAction(given => Run(console, given.GetValue(parts), given.GetValue(needs), given.GetValue(seed)));
+        var command = new Command("engine", "Measure ranked search against a plain loop, SQLite and DuckDB.") { kind, parts, needs, seed };
+        command.SetAction(given => Run(console, Kinds[given.GetValue(kind)!], given.GetValue(parts), given.GetValue(needs), given.GetValue(seed)));
         return command;
     }
 
-    private static void Run(IAnsiConsole console, int parts, int needs, int seed)
+    private static void Run(IAnsiConsole console, Func<int, int, ManyParts> kind, int count, int needs, int seed)
     {
-        console.WriteLine(Invariant($"{parts:#,0} motors, {needs} needs, seed {seed}. {Machine.Line(TimeProvider.System)}."));
-        var (family, weights) = (MotorFamily.Motor, Weights.HandSet(MotorFamily.Motor));
-        var motors = Timed(console, "Designs drawn", () => new ManyMotors(parts, seed));
-        var table = Timed(console, "Deduced and read into facets, on all cores", () => FacetTable.Of(family, motors));
-        var asked = Timed(console, "Needs made and judged for the peers, on all cores", () => MotorNeeds.Of(motors, needs, seed + 1)
+        var parts = Timed(console, "Designs drawn", () => kind(count, seed));
+        console.WriteLine(Invariant($"{count:#,0} parts ({parts.Family.Title}), {needs} needs, seed {seed}. {Machine.Line(TimeProvider.System)}."));
+        var weights = Weights.HandSet(parts.Family);
+        var table = Timed(console, "Deduced and read into facets, on all cores", () => FacetTable.Of(parts));
+        var asked = Timed(console, "Needs made and judged for the peers, on all cores", () => parts.Needs(needs, seed + 1)
             .AsParallel().AsOrdered().Select(need => new Asked(need, CodeLists.Of(table, weights, need))).ToList());
         EngineReport.Write(console, table, asked);
 
@@ -39,8 +48,8 @@ internal static class EngineCommand
             contenders.Add(Timed(console, "Loaded into the plain loop's columns", () => new PlainLoop(table, weights)));
             contenders.Add(Timed(console, "Loaded into SQLite", () => new SqlitePeer(table, weights, order)));
             contenders.Add(Timed(console, "Loaded into DuckDB", () => new DuckDbPeer(table, weights, order, asked[0])));
-            contenders.AddRange(EngineUnderTest.Both(Timed(console, "Loaded into the engine, deduced and read anew", () => EngineUnderTest.Load(family, motors)), weights));
-            EngineReport.Write(console, Race.Run(contenders, asked));
+            contenders.AddRange(EngineUnderTest.Both(Timed(console, "Loaded into the engine, deduced and read anew", () => EngineUnderTest.Load(parts)), weights));
+            EngineReport.Write(console, Race.Run(parts.Family, contenders, asked));
         }
         finally
         {

@@ -1,4 +1,4 @@
-using PartsMatch.Benchmarks.Motors;
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking;
 
@@ -26,8 +26,8 @@ internal sealed class EngineUnderTest(string name, Catalogue catalogue, Weights 
         [new("engine", catalogue, weights, need => need), new("engine, need never looked at", catalogue, weights, need => need with { })];
 
     /// <summary>The parts and their stock.</summary>
-    public static Catalogue Load(Family family, ManyMotors motors) => Catalogue.Of(family, motors.Parts)
-        .WithStock(Enumerable.Range(0, motors.Count).Select(row => KeyValuePair.Create(ManyMotors.NumberAt(row), motors.StockAt(row))));
+    public static Catalogue Load(ManyParts parts) => Catalogue.Of(parts.Family, parts.Parts)
+        .WithStock(Enumerable.Range(0, parts.Count).Select(row => KeyValuePair.Create(ManyParts.NumberAt(row), parts.StockAt(row))));
 
     public override void WarmUp(IReadOnlyList<Asked> all)
     {
@@ -51,6 +51,6 @@ internal sealed class EngineUnderTest(string name, Catalogue catalogue, Weights 
     {
         var page = (RankingPage.Listed)Ranker.Rank(catalogue, weights, new(toAsk(asked.Need), Include: null, First, After: null));
         figures = new(page.FacetsJudged, page.RowsTouched);
-        return [.. page.Parts.Select(part => ManyMotors.RowOf(part.Number))];
+        return [.. page.Parts.Select(part => ManyParts.RowOf(part.Number))];
     }
 }

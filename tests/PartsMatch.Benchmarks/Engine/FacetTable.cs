@@ -1,5 +1,5 @@
 using System.Runtime.InteropServices;
-using PartsMatch.Benchmarks.Motors;
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Benchmarks.Engine;
@@ -34,15 +34,15 @@ internal sealed class FacetTable
     public IReadOnlyList<IReadOnlyList<object>> Facets => facets;
 
     /// <summary>Deduces and reads every part on all cores, then codes row by row, so that codes are the same every time.</summary>
-    public static FacetTable Of(Family family, ManyMotors motors)
+    public static FacetTable Of(ManyParts parts)
     {
-        var table = new FacetTable(family, motors.Count);
+        var (family, table) = (parts.Family, new FacetTable(parts.Family, parts.Count));
         var codeOf = table.facets.Select(_ => new Dictionary<object, int>()).ToArray();
-        var read = ParallelEnumerable.Range(0, motors.Count).AsOrdered().Select(row =>
+        var read = ParallelEnumerable.Range(0, parts.Count).AsOrdered().Select(row =>
         {
-            var part = motors.PartAt(row);
+            var part = parts.PartAt(row);
             var deduced = family.Deduce(part.Spec).Spec;
-            return (part.IsMade, Stock: motors.StockAt(row), Facets: family.Aspects.Select(aspect => aspect.FacetOf(deduced)).ToArray());
+            return (part.IsMade, Stock: parts.StockAt(row), Facets: family.Aspects.Select(aspect => aspect.FacetOf(deduced)).ToArray());
         });
 
         var row = 0;

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Motors;
 
 namespace PartsMatch.Benchmarks.Engine;
 
@@ -29,7 +28,7 @@ internal static class Race
     /// <summary>So many needs are asked once before, unmeasured; the engine, whose code is compiled while it runs, is asked all of them.</summary>
     private const int WarmUps = 20;
 
-    public static IReadOnlyList<Lap> Run(IReadOnlyList<Contender> contenders, IReadOnlyList<Asked> asked)
+    public static IReadOnlyList<Lap> Run(Family family, IReadOnlyList<Contender> contenders, IReadOnlyList<Asked> asked)
     {
         var laps = contenders.Select(contender => (Contender: contender, Times: new List<double>(), Figures: new List<EngineFigures>())).ToList();
         var warmUps = Math.Min(WarmUps, asked.Count);
@@ -47,7 +46,7 @@ internal static class Race
                     var start = Stopwatch.GetTimestamp();
                     var rows = lap.Contender.Best(one);
                     var took = Stopwatch.GetElapsedTime(start);
-                    if (!rows.SequenceEqual(answer)) throw new AnswersDifferException(Difference(one, contenders[0], answer, lap.Contender, rows));
+                    if (!rows.SequenceEqual(answer)) throw new AnswersDifferException(Difference(family, one, contenders[0], answer, lap.Contender, rows));
                     if (number < warmUps) continue;
                     lap.Times.Add(took.TotalMilliseconds);
                     if (lap.Contender.Figures is { } figures) lap.Figures.Add(figures);
@@ -58,10 +57,10 @@ internal static class Race
         return [.. laps.Select(lap => new Lap(lap.Contender, lap.Times, lap.Figures))];
     }
 
-    private static string Difference(Asked asked, Contender one, IReadOnlyList<int> answer, Contender other, IReadOnlyList<int> otherAnswer) => $"""
+    private static string Difference(Family family, Asked asked, Contender one, IReadOnlyList<int> answer, Contender other, IReadOnlyList<int> otherAnswer) => $"""
         {one.Name} and {other.Name} answer differently.
-        Plate: {Texts(Shape<MotorSpec>.Of, asked.Need.Plate)}
-        Site: {Texts(Shape<MotorSite>.Of, asked.Need.Site)}
+        Plate: {Texts(family.SpecShape, asked.Need.Plate)}
+        Site: {Texts(family.SiteShape, asked.Need.Site)}
         {one.Name}: {string.Join(' ', answer)}
         {other.Name}: {string.Join(' ', otherAnswer)}
         """;

@@ -25,7 +25,7 @@ internal static class JudgingCommand
     {
         console.WriteLine(Invariant($"{parts:#,0} motors, {needs} needs, seed {seed}. {Machine.Line(TimeProvider.System)}."));
         var motors = new ManyMotors(parts, seed);
-        var facets = FacetTable.Of(MotorFamily.Motor, motors).Facets;
+        var facets = FacetTable.Of(motors).Facets;
         var costs = JudgingCost.Measure(MotorFamily.Motor.Aspects, facets, MotorNeeds.Of(motors, needs, seed + 1));
         var table = new Table().Border(TableBorder.Markdown);
         foreach (var head in (string[])["aspect", "distinct facets", "ns a judgement", "bytes a judgement", "ns, the first of a need"]) table.AddColumn(head);

@@ -1,5 +1,6 @@
 using System.Text;
 using PartsMatch.Benchmarks.Motors;
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 
@@ -24,7 +25,7 @@ internal sealed class OldMotors(ManyMotors motors, ListService service, int seed
             var row = random.Next(motors.Count);
             if (!seen.Add(row)) continue;
             var site = MotorFamily.Motor.SiteShape.Write(MotorNeeds.SiteOf(motors.WholeAt(row), random));
-            var old = new OldMotor(ManyMotors.NumberAt(row), site);
+            var old = new OldMotor(ManyParts.NumberAt(row), site);
             if (service.LeavesOpen(old) == areOpen) rows.Add(old);
         }
 

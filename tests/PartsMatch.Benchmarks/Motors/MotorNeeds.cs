@@ -1,3 +1,4 @@
+using PartsMatch.Benchmarks.Parts;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using UnitsNet;
@@ -28,7 +29,7 @@ internal static class MotorNeeds
         {
             var motor = others.MotorBy(random);
             var need = Read(needs.Count % 2 == 0 ? motor : Unread[random.Next(Unread.Length)](motor), SiteOf(motor, random));
-            if (IsKnown(need, motor) && !needs.Contains(need)) needs.Add(need);
+            if (ManyParts.IsKnown(MotorFamily.Motor, need, motor) && !needs.Contains(need)) needs.Add(need);
         }
 
         return needs;
@@ -66,8 +67,4 @@ internal static class MotorNeeds
     /// <summary>Through the texts, as every edge does it, so that what can be deduced is.</summary>
     private static Need Read(MotorSpec plate, MotorSite site) =>
         MotorFamily.Motor.ReadNeed(new(null, MotorFamily.Motor.SpecShape.Write(plate), MotorFamily.Motor.SiteShape.Write(site))).Need;
-
-    /// <summary>Whether the old motor itself would fit, and nothing of plate or site leaves that open.</summary>
-    private static bool IsKnown(Need need, MotorSpec old) => MotorFamily.Motor.Judge(need, old) is { Fit: not PartFit.DoesntFit } sheet
-        && !sheet.Findings.Any(one => one.Aspect.IsDeciding && one.Finding.Missing.Any(missing => missing.Side != Side.Part));
 }
