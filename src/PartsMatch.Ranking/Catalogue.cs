@@ -200,6 +200,9 @@ public sealed class Catalogue
 
     internal string NumberOf(int part) => numbers[part].ToString();
 
+    /// <summary>The number of the part in a place.</summary>
+    internal string NumberAt(int place) => NumberOf(PartAt(place));
+
     internal PartState StateOf(int part) => states[part];
 
     /// <summary>Whether a part is offered in a place: else its row is out of date.</summary>

@@ -23,9 +23,9 @@ public readonly record struct Features(double Shortfall, double Effort, int Part
         aspect.IsDeciding && Lacks(finding.Missing, ofPart: false) ? aspect.OpenReadingPenalty : 0);
 
     /// <summary>What they take from the score.</summary>
-    /// <param name="weight">What each feature costs; the open reading's cost is fixed.</param>
-    public Score Under(AspectWeight weight) => Score.Less(
-        (Shortfall * weight.Shortfall) + (Effort * weight.Effort) + (PartGaps * weight.Unknown) + OpenReading);
+    /// <param name="cost">What each feature costs; the open reading's cost is fixed.</param>
+    public Score Under(AspectCost cost) => Score.Less(
+        cost.Shortfall.At(Shortfall) + (Effort * cost.Effort) + (PartGaps * cost.Unknown) + OpenReading);
 
     private static double EffortOf(IReadOnlyList<Change> changes)
     {

@@ -34,13 +34,13 @@ public static class Ranker
         }
 
         using var answers = new Answers(catalogue, query.Need, weights);
-        return Walked(new PlainPrefix(answers, weights, aspects), answers, place => Explained.Of(answers.SheetOf(place), weights));
+        return Walked(new PlainPrefix(answers, weights, aspects), answers, place => Explained.Of(answers.SheetOf(place), weights, catalogue.NumberAt(place)));
 
         RankingPage.Listed Walked<TPrefix>(TPrefix prefix, Answers judged, Func<int, Explained> explain)
             where TPrefix : struct, IPrefix
         {
             // One more than asked for tells whether a page follows.
-            var search = new LikeliestFirst<TPrefix>(catalogue, query, prefix, after);
+            var search = new LikeliestFirst<TPrefix>(catalogue, query, prefix, after, weights.HasPartTerms);
             var found = search.Find(query.First + 1);
             return new(
                 [.. found.Take(query.First).Select(one => new RankedPart(
@@ -84,24 +84,30 @@ public static class Ranker
             var best = new BestParts<MissKey>(first - misses.Count, MissKey.BestFirst);
             var walk = new MissesWalk(catalogue, answers, failures, left, best);
             catalogue.Walk(ref walk);
-            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights))));
+            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights, catalogue.NumberAt(one.Place)))));
         }
 
         return misses;
     }
 
     /// <summary>Judges and scores one part, of the catalogue or not, with what can be deduced from its spec.</summary>
-    public static Explained Explain(Family family, Weights weights, Need need, Spec spec) => Explain(family, weights, need, Completions.None, spec);
+    public static Explained Explain(Family family, Weights weights, Need need, Spec spec, string? number = null) => Explain(family, weights, need, Completions.None, spec, number);
 
     /// <summary>Judges and scores one part, of the catalogue or not, for a need with unknowns.</summary>
-    public static Explained Explain(Family family, Weights weights, Need need, Completions completions, Spec spec)
+    /// <param name="family">The family.</param>
+    /// <param name="weights">The weights.</param>
+    /// <param name="need">The need.</param>
+    /// <param name="completions">What it may be.</param>
+    /// <param name="spec">The part.</param>
+    /// <param name="number">Its number, by which its record is found; null of one that has none.</param>
+    public static Explained Explain(Family family, Weights weights, Need need, Completions completions, Spec spec, string? number = null)
     {
         Demand(family, weights);
         var sheet = family.Judge(need, spec);
-        if (completions.IsNone) return Explained.Of(sheet, weights);
+        if (completions.IsNone) return Explained.Of(sheet, weights, number);
         var deduced = family.Deduce(spec).Spec;
         var answers = family.Aspects.Select((aspect, index) => completions.Answer(aspect, index, aspect.FacetOf(deduced), weights));
-        return Explained.Of(sheet, [.. answers], completions, weights);
+        return Explained.Of(sheet, [.. answers], completions, weights, number);
     }
 
     private static void Demand(Family family, Weights weights)

@@ -30,7 +30,7 @@ public sealed class Weights
     /// <summary>A weight lies between 0 and this: at it, a hundredth of a shortfall costs more than an open reading.</summary>
     public const double MostWeight = 100;
 
-    private readonly Dictionary<string, AspectWeight> byAspect;
+    private readonly Dictionary<string, AspectCost> byAspect;
 
     /// <summary>A step of scores, in millionths, for which the percent at its better end is kept: about a thirtieth of a unit.</summary>
     private const int StepBits = 15;
@@ -38,13 +38,17 @@ public sealed class Weights
     private readonly Score[] leastScores;
     private readonly byte[] percentFrom;
 
-    private Weights(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
+    private Weights(Family family, WeightsGiven given)
     {
-        (Kind, Origin, MadeOn, Intercept) = (family.Kind, origin, madeOn, intercept);
-        byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.GetValueOrDefault(aspect.Name) ?? aspect.DefaultWeight);
+        (Kind, Origin, MadeOn, Intercept, Training) = (family.Kind, given.Origin, given.MadeOn, given.Intercept, given.Training);
+        byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.Aspects.GetValueOrDefault(aspect.Name) ?? HandSetOf(aspect));
+        Pairs = [.. family.Pairs.Select(pair => new PairCost(pair, IndexOf(pair.One), IndexOf(pair.Other), given.Pairs.GetValueOrDefault(pair.Name)))];
+        Records = given.Records;
         Id = IdOf(this);
         leastScores = [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)];
         percentFrom = [.. Enumerable.Range(0, int.MaxValue).Select(step => (byte)FindPercentOf(new(-(long)step << StepBits))).TakeWhile(percent => percent > 1), 1];
+
+        int IndexOf(string name) => family.Aspects.Index().First(one => one.Item.Name == name).Index;
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
@@ -59,39 +63,56 @@ public sealed class Weights
     /// <summary>The day they were made; null when nobody wrote it down.</summary>
     public DateOnly? MadeOn { get; }
 
+    /// <summary>What they were trained on, and how they did; null where nobody wrote it down.</summary>
+    public Training? Training { get; }
+
     /// <summary>The log-odds of a part that nothing speaks against.</summary>
     public double Intercept { get; }
 
-    /// <summary>A weight for every aspect of the family, by the aspect's name.</summary>
-    public IReadOnlyDictionary<string, AspectWeight> Aspects => byAspect;
+    /// <summary>What every aspect of the family costs, by the aspect's name.</summary>
+    public IReadOnlyDictionary<string, AspectCost> Aspects => byAspect;
 
-    /// <summary>A short hash of all that decides a ranking (kind, intercept, weights): equal weights have equal ids on every machine.</summary>
+    /// <summary>What the family's pairs of aspects cost besides, those that cost nothing too.</summary>
+    public IReadOnlyList<PairCost> Pairs { get; }
+
+    /// <summary>What parts cost that have come back more often than their specs explain, by number; above 0.</summary>
+    public IReadOnlyDictionary<string, double> Records { get; }
+
+    /// <summary>A short hash of all that decides a ranking (kind, intercept, costs): equal weights have equal ids on every machine.</summary>
     public string Id { get; }
 
-    /// <summary>Weights for a family; an aspect that is not given has its default weight.</summary>
-    /// <exception cref="ArgumentException">A name that is no aspect's, or a number out of range: what people write goes through <see cref="WeightsFile"/>, which complains instead.</exception>
-    public static Weights Of(Family family, WeightsOrigin origin, DateOnly? madeOn, double intercept, IReadOnlyDictionary<string, AspectWeight> given)
+    /// <summary>Weights for a family; what is not given costs what it does by hand.</summary>
+    /// <exception cref="ArgumentException">A name that is none of the family's, or a number out of range: what people write goes through <see cref="WeightsFile"/>, which complains instead.</exception>
+    public static Weights Of(Family family, WeightsGiven given)
     {
-        foreach (var name in given.Keys.Except(family.Aspects.Select(aspect => aspect.Name))) throw new ArgumentException($"No aspect of {family.Kind} is called {name}.", nameof(given));
-        var weights = new Weights(family, origin, madeOn, intercept, given);
-        if (!IsIntercept(intercept)) throw new ArgumentException("The intercept is out of range.", nameof(intercept));
-        foreach (var (name, weight) in weights.byAspect)
-        {
-            if (!(IsWeight(weight.Shortfall) && IsWeight(weight.Effort) && IsWeight(weight.Unknown))) throw new ArgumentException($"A weight of {name} is out of range.", nameof(given));
-        }
-
-        return weights;
+        foreach (var name in given.Aspects.Keys.Except(family.Aspects.Select(aspect => aspect.Name))) throw new ArgumentException($"No aspect of {family.Kind} is called {name}.", nameof(given));
+        foreach (var name in given.Pairs.Keys.Except(family.Pairs.Select(pair => pair.Name))) throw new ArgumentException($"No pair of {family.Kind} is called {name}.", nameof(given));
+        if (!IsIntercept(given.Intercept)) throw new ArgumentException("The intercept is out of range.", nameof(given));
+        if (!given.Aspects.Values.SelectMany(cost => cost.All).Concat(given.Pairs.Values).Concat(given.Records.Values).All(IsWeight)) throw new ArgumentException("A cost is out of range.", nameof(given));
+        return new(family, given);
     }
 
     /// <summary>The weights that a family's aspects declare, with <see cref="HandSetIntercept"/>.</summary>
-    public static Weights HandSet(Family family) => Of(family, WeightsOrigin.HandSet, null, HandSetIntercept, new Dictionary<string, AspectWeight>());
+    public static Weights HandSet(Family family) => Of(family, new(WeightsOrigin.HandSet, HandSetIntercept));
+
+    /// <summary>What an aspect costs by hand.</summary>
+    public static AspectCost HandSetOf(Aspect aspect) => new(aspect.DefaultWeight.Shortfall, aspect.DefaultWeight.Effort, aspect.DefaultWeight.Unknown);
 
     /// <summary>What a finding takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
     public Score Contribution(Aspect aspect, Finding finding) =>
         finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect.Name]);
 
+    /// <summary>What the record of the part with this number takes from the score; nothing of one that has none.</summary>
+    public Score RecordOf(string number) => Records.TryGetValue(number, out var cost) ? Score.Less(cost) : Score.Zero;
+
     /// <summary>The likelihood of a part that passes every aspect: a logistic of intercept and score, in whole percent, halves up, 1 to 99.</summary>
     public Likelihood LikelihoodOf(Score score) => Shown(PercentOf(score));
+
+    /// <summary>Whether a part's score hangs on more than what each aspect takes by itself.</summary>
+    internal bool HasPartTerms => Records.Count > 0 || Pairs.Any(pair => pair.Cost > 0);
+
+    /// <summary>Whether an aspect, by its place in the family's order, is in a pair that costs anything.</summary>
+    internal bool IsPaired(int aspect) => Pairs.Any(pair => pair.Cost > 0 && (pair.One == aspect || pair.Other == aspect));
 
     internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines);
 
@@ -139,11 +160,11 @@ public sealed class Weights
     private static string IdOf(Weights weights)
     {
         var content = new StringBuilder(weights.Kind).Append('\n').Append(weights.Intercept.ToString("R", CultureInfo.InvariantCulture));
-        foreach (var (name, weight) in weights.Aspects.OrderBy(pair => pair.Key, StringComparer.Ordinal))
-        {
-            content.Append(CultureInfo.InvariantCulture, $"\n{name} {weight.Shortfall:R} {weight.Effort:R} {weight.Unknown:R}");
-        }
-
+        foreach (var (name, cost) in weights.Aspects.OrderBy(pair => pair.Key, StringComparer.Ordinal)) Add(name, cost.All);
+        foreach (var pair in weights.Pairs.Where(pair => pair.Cost > 0)) Add(pair.Pair.Name, [pair.Cost]);
+        foreach (var (number, cost) in weights.Records.OrderBy(record => record.Key, StringComparer.Ordinal)) Add(number, [cost]);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content.ToString())).AsSpan(0, 6));
+
+        void Add(string name, IEnumerable<double> costs) => content.Append(CultureInfo.InvariantCulture, $"\n{name} {string.Join(' ', costs.Select(cost => cost.ToString("R", CultureInfo.InvariantCulture)))}");
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using PartsMatch.Fit.Judging;
 
@@ -8,13 +9,14 @@ namespace PartsMatch.Ranking;
 /// <summary>Weights as a text to keep and to edit: JSON, described in docs/weights.md.</summary>
 public static class WeightsFile
 {
-    /// <summary>The form's version, which the text must name.</summary>
-    public const int Version = 1;
+    /// <summary>The form's version. Version 1 had a single shortfall an aspect, no pairs, records or training, and is read as well.</summary>
+    public const int Version = 2;
 
     /// <summary>The texts for the origins.</summary>
     internal static readonly IReadOnlyDictionary<string, WeightsOrigin> Origins = new Dictionary<string, WeightsOrigin> { ["hand-set"] = WeightsOrigin.HandSet, ["trained"] = WeightsOrigin.Trained };
 
-    private static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n" };
+    /// <summary>Names are written as they are: the file is no part of a page.</summary>
+    private static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Writes all weights, those that are defaults included.</summary>
     public static string Write(Weights weights)
@@ -32,17 +34,39 @@ public static class WeightsFile
             foreach (var (name, weight) in weights.Aspects)
             {
                 json.WriteStartObject(name);
-                json.WriteNumber("shortfall", weight.Shortfall);
+                json.WriteStartArray("shortfall");
+                foreach (var height in weight.Shortfall.Heights) json.WriteNumberValue(height);
+                json.WriteEndArray();
                 json.WriteNumber("effort", weight.Effort);
                 json.WriteNumber("unknown", weight.Unknown);
                 json.WriteEndObject();
             }
 
             json.WriteEndObject();
+            WriteNumbers(json, "pairs", weights.Pairs.Where(pair => pair.Cost > 0).Select(pair => KeyValuePair.Create(pair.Pair.Name, pair.Cost)));
+            WriteNumbers(json, "records", weights.Records.OrderBy(record => record.Key, StringComparer.Ordinal));
+            if (weights.Training is { } training) Write(json, training);
             json.WriteEndObject();
         }
 
         return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    private static void Write(Utf8JsonWriter json, Training training)
+    {
+        json.WriteStartObject("training");
+        json.WriteNumber("outcomes", training.Outcomes);
+        json.WriteString("from", training.From.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("to", training.To.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        WriteNumbers(json, "figures", training.Figures);
+        json.WriteEndObject();
+    }
+
+    private static void WriteNumbers(Utf8JsonWriter json, string name, IEnumerable<KeyValuePair<string, double>> numbers)
+    {
+        json.WriteStartObject(name);
+        foreach (var (key, number) in numbers) json.WriteNumber(key, number);
+        json.WriteEndObject();
     }
 
     /// <summary>Reads weights for a family; never throws.</summary>

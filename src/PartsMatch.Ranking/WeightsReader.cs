@@ -9,8 +9,9 @@ namespace PartsMatch.Ranking;
 /// <summary>Reads one weights document and gathers all that is wrong with it.</summary>
 internal sealed class WeightsReader(Family family)
 {
-    private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects"];
+    private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects", "pairs", "records", "training"];
     private static readonly string[] FeatureNames = ["shortfall", "effort", "unknown"];
+    private static readonly string[] TrainingNames = ["outcomes", "from", "to", "figures"];
 
     private readonly List<Complaint> complaints = [];
 
@@ -20,43 +21,83 @@ internal sealed class WeightsReader(Family family)
         var members = Members(root, "", RootNames);
         if (members is null) return (null, complaints);
 
-        if (Required(members, "", "version") is { } version && !(version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) && number == WeightsFile.Version))
+        if (Required(members, "", "version") is { } version && !(version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var number) && number is >= 1 and <= WeightsFile.Version))
         {
-            Complain("version", version, $"must be {WeightsFile.Version.ToString(CultureInfo.InvariantCulture)}, the version that this program reads");
+            Complain("version", version, $"must be 1 or {WeightsFile.Version.ToString(CultureInfo.InvariantCulture)}, the versions that this program reads");
         }
 
         if (Required(members, "", "kind") is { } kind && Text(kind) != family.Kind) Complain("kind", kind, $"must be “{family.Kind}”: weights of one kind of part say nothing of another");
         var origin = WeightsOrigin.HandSet;
-        if (Required(members, "", "origin") is { } given && !WeightsFile.Origins.TryGetValue(Text(given) ?? "", out origin)) Complain("origin", given, "must be “hand-set” or “trained”");
-        DateOnly? madeOn = null;
-        if (members.TryGetValue("madeOn", out var day))
-        {
-            if (DateOnly.TryParseExact(Text(day), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read)) madeOn = read;
-            else Complain("madeOn", day, "must be a day such as “2026-03-14”");
-        }
-
+        if (Required(members, "", "origin") is { } from && !WeightsFile.Origins.TryGetValue(Text(from) ?? "", out origin)) Complain("origin", from, "must be “hand-set” or “trained”");
+        var madeOn = members.TryGetValue("madeOn", out var day) ? Day(day, "madeOn") : null;
         var intercept = Required(members, "", "intercept") is { } element ? Number(element, "intercept", Weights.IsIntercept, -Weights.MostIntercept, Weights.MostIntercept) : 0;
         var aspects = members.TryGetValue("aspects", out var all) ? Aspects(all) : [];
-        return complaints.Count > 0 ? (null, complaints) : (Weights.Of(family, origin, madeOn, intercept, aspects), []);
+        var given = new WeightsGiven(origin, intercept)
+        {
+            MadeOn = madeOn,
+            Aspects = aspects,
+            Pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]),
+            Records = Costs(members, "records", names: null),
+            Training = members.TryGetValue("training", out var training) ? Trained(training) : null,
+        };
+        return complaints.Count > 0 ? (null, complaints) : (Weights.Of(family, given), []);
     }
 
-    private Dictionary<string, AspectWeight> Aspects(JsonElement all)
+    private Dictionary<string, AspectCost> Aspects(JsonElement all)
     {
-        var weights = new Dictionary<string, AspectWeight>();
+        var costs = new Dictionary<string, AspectCost>();
         foreach (var (name, element) in Members(all, "aspects", [.. family.Aspects.Select(aspect => aspect.Name)]) ?? [])
         {
             var place = $"aspects.{name}";
             if (Members(element, place, FeatureNames) is not { } features) continue;
-            var numbers = FeatureNames
-                .Select(feature => Required(features, place, feature) is { } value ? Number(value, $"{place}.{feature}", Weights.IsWeight, 0, Weights.MostWeight) : 0).ToList();
-            weights.Add(name, new(numbers[0], numbers[1], numbers[2]));
+            var curve = Required(features, place, "shortfall") is { } shortfall ? Curve(shortfall, $"{place}.shortfall") : ShortfallCurve.Even(0);
+            costs.Add(name, new(curve, Cost("effort"), Cost("unknown")));
+
+            double Cost(string feature) => Required(features, place, feature) is { } value ? Number(value, $"{place}.{feature}", Weights.IsWeight, 0, Weights.MostWeight) : 0;
         }
 
-        return weights;
+        return costs;
     }
 
-    /// <summary>An object's members by name; unknown and repeated names are complained of and left out. Null when it is no object.</summary>
-    private Dictionary<string, JsonElement>? Members(JsonElement element, string place, string[] names)
+    /// <summary>One number for the same cost all the way, or a curve's heights.</summary>
+    private ShortfallCurve Curve(JsonElement element, string place)
+    {
+        if (element.ValueKind != JsonValueKind.Array) return ShortfallCurve.Even(Number(element, place, Weights.IsWeight, 0, Weights.MostWeight));
+        if (element.GetArrayLength() == ShortfallCurve.Count)
+        {
+            return ShortfallCurve.Of([.. element.EnumerateArray().Select((height, at) => Number(height, string.Create(CultureInfo.InvariantCulture, $"{place}[{at}]"), Weights.IsWeight, 0, Weights.MostWeight))]);
+        }
+
+        Complain(place, element, string.Create(CultureInfo.InvariantCulture, $"must be one number, or {ShortfallCurve.Count} in brackets"));
+        return ShortfallCurve.Even(0);
+    }
+
+    /// <summary>Costs by name; none where there is no such member.</summary>
+    private Dictionary<string, double> Costs(Dictionary<string, JsonElement> root, string name, string[]? names) => root.TryGetValue(name, out var all)
+        ? (Members(all, name, names) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, At(name, one.Key), Weights.IsWeight, 0, Weights.MostWeight))
+        : [];
+
+
+    private Training? Trained(JsonElement element)
+    {
+        const string place = "training";
+        if (Members(element, place, TrainingNames) is not { } members) return null;
+        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 0 and <= int.MaxValue && double.IsInteger(number), "a whole number, 0 or more") : 0;
+        var (from, to) = (Required(members, place, "from"), Required(members, place, "to"));
+        var figures = Required(members, place, "figures") is { } measured ? (Members(measured, At(place, "figures"), names: null) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, $"{place}.figures.{one.Key}", double.IsFinite, "a number")) : [];
+        var (first, last) = (from is { } start ? Day(start, At(place, "from")) : null, to is { } end ? Day(end, At(place, "to")) : null);
+        return new((int)outcomes, first ?? default, last ?? default, figures);
+    }
+
+    private DateOnly? Day(JsonElement element, string place)
+    {
+        if (DateOnly.TryParseExact(Text(element), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+        Complain(place, element, "must be a day such as “2026-03-14”");
+        return null;
+    }
+
+    /// <summary>An object's members by name; unknown and repeated names are complained of and left out. Null when it is no object. Any name will do where none are given.</summary>
+    private Dictionary<string, JsonElement>? Members(JsonElement element, string place, string[]? names)
     {
         if (element.ValueKind != JsonValueKind.Object)
         {
@@ -67,9 +108,9 @@ internal sealed class WeightsReader(Family family)
         var members = new Dictionary<string, JsonElement>();
         foreach (var member in element.EnumerateObject())
         {
-            var name = Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(member));
+            var name = names is null ? NameOf(member) : Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(member));
             var at = At(place, name);
-            if (!names.Contains(name)) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
+            if (names?.Contains(name) == false) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
             else if (!members.TryAdd(name, member.Value)) complaints.Add(new(ComplaintCode.GivenTwice, at, Shown(member.Value), $"{at} is given twice; give it once."));
         }
 
@@ -84,16 +125,32 @@ internal sealed class WeightsReader(Family family)
         return null;
     }
 
-    private double Number(JsonElement element, string place, Func<double, bool> isInRange, double least, double most)
+    private double Number(JsonElement element, string place, Func<double, bool> isInRange, double least, double most) =>
+        Number(element, place, isInRange, string.Create(CultureInfo.InvariantCulture, $"a number from {least} to {most}"));
+
+    private double Number(JsonElement element, string place, Func<double, bool> isRight, string right)
     {
         // A figure such as 1e999 reads as infinite, and is out of every range.
-        if (element.ValueKind == JsonValueKind.Number && element.TryGetDouble(out var number) && isInRange(number)) return number;
-        Complain(place, element, string.Create(CultureInfo.InvariantCulture, $"must be a number from {least} to {most}"));
+        if (element.ValueKind == JsonValueKind.Number && element.TryGetDouble(out var number) && isRight(number)) return number;
+        Complain(place, element, $"must be {right}");
         return 0;
     }
 
     private void Complain(string place, JsonElement given, string right) =>
         complaints.Add(new(ComplaintCode.Unreadable, place, Shown(given), $"{(place.Length == 0 ? "The weights file" : place)} {right}{(IsShort(given) ? $", not {Shown(given)}" : "")}."));
+
+    /// <summary>A name that may be anything, such as a part's number; one that is no text stands as it was written.</summary>
+    private static string NameOf(JsonProperty member)
+    {
+        try
+        {
+            return member.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(member));
+        }
+    }
 
     private static string At(string place, string name) => place.Length == 0 ? name : $"{place}.{name}";
 

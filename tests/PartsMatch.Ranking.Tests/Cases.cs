@@ -29,7 +29,7 @@ public sealed record Case(Family Family, IReadOnlyList<CataloguePart> Parts, IRe
     /// <summary>The whole ranking, said once more as plainly as can be: judge every part in full, drop, sort.</summary>
     public IEnumerable<string> ByBruteForce(IReadOnlySet<PartFit> include) =>
         Parts.Where(part => part.IsOffered)
-            .Select(part => (part, sheet: Family.Judge(Need, part.Spec), explained: Ranker.Explain(Family, Weights, Need, part.Spec), line: Stock.GetValueOrDefault(part.Number)))
+            .Select(part => (part, sheet: Family.Judge(Need, part.Spec), explained: Ranker.Explain(Family, Weights, Need, part.Spec, part.Number), line: Stock.GetValueOrDefault(part.Number)))
             .Where(one => one.sheet.Fit != PartFit.DoesntFit && include.Contains(one.sheet.Fit))
             .OrderByDescending(one => one.explained.Likelihood!.Percent)
             .ThenByDescending(one => one.line?.OnHand > 0)
@@ -42,6 +42,8 @@ public sealed record Case(Family Family, IReadOnlyList<CataloguePart> Parts, IRe
 /// <summary>Makes cases: small numbers, so that ties, gaps and failures are all common.</summary>
 internal static class Cases
 {
+    private const int CostsOfAspect = ShortfallCurve.Count + 2;
+
     private static readonly Gen<int?> Number = Gen.Frequency((5, Gen.Choose(0, 12).Select(n => (int?)n)), (1, Gen.Constant((int?)null)));
 
     public static Gen<GasketSpec> Spec { get; } =
@@ -53,10 +55,25 @@ internal static class Cases
 
     public static Gen<Weights> WeightsFor(Family family) =>
         from intercept in Gen.Choose(-30, 50)
-        from numbers in Gen.Choose(0, 400).ListOf(3 * family.Aspects.Count)
-        select Weights.Of(family, WeightsOrigin.Trained, new DateOnly(2026, 3, 14), intercept / 10.0, family.Aspects
-            .Select((aspect, index) => (aspect.Name, Weight: new AspectWeight(numbers[3 * index] / 100.0, numbers[(3 * index) + 1] / 100.0, numbers[(3 * index) + 2] / 100.0)))
-            .ToDictionary(pair => pair.Name, pair => pair.Weight));
+        from heights in Gen.Choose(0, 100).ListOf(CostsOfAspect * family.Aspects.Count)
+        from pairs in Gen.Choose(0, 300).ListOf(family.Pairs.Count)
+        select Weights.Of(family, new(WeightsOrigin.Trained, intercept / 10.0)
+        {
+            MadeOn = new DateOnly(2026, 3, 14),
+            Aspects = family.Aspects.Zip(heights.Chunk(CostsOfAspect)).ToDictionary(one => one.First.Name, one => CostOf([.. one.Second.Select(height => height / 100.0)])),
+            Pairs = family.Pairs.Zip(pairs).ToDictionary(one => one.First.Name, one => one.Second / 100.0),
+        });
+
+    /// <summary>The same weights, and a record of every third part.</summary>
+    private static Weights WithRecords(Family family, Weights weights, IEnumerable<string> numbers) => Weights.Of(family, new(weights.Origin, weights.Intercept)
+    {
+        MadeOn = weights.MadeOn,
+        Aspects = weights.Aspects,
+        Pairs = weights.Pairs.ToDictionary(pair => pair.Pair.Name, pair => pair.Cost),
+        Records = numbers.Where((_, index) => index % 3 == 1).Select((number, index) => (number, index)).ToDictionary(one => one.number, one => 0.25 * (1 + (one.index % 5))),
+    });
+
+    private static AspectCost CostOf(double[] heights) => new(ShortfallCurve.Of(heights[..ShortfallCurve.Count]), heights[^2], heights[^1]);
 
     private static Gen<(GasketSpec Spec, bool IsOffered, bool IsMade, Stock? Stock)> Row { get; } =
         from spec in Spec
@@ -82,7 +99,7 @@ internal static class Cases
             family,
             [.. numbered.Select(pair => new CataloguePart(pair.number, pair.row.Spec, pair.row.IsOffered, pair.row.IsMade))],
             numbered.Where(pair => pair.row.Stock is not null).ToDictionary(pair => pair.number, pair => pair.row.Stock!),
-            weights,
+            WithRecords(family, weights, numbered.Select(pair => pair.number)),
             new(plate, new GasketSite()));
     }
 }

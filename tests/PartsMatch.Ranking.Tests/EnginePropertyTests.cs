@@ -22,7 +22,7 @@ public sealed class EnginePropertyTests
             Deeds.Pages(catalogue, plain, given.pageSize).Select(part => part.Number).ShouldBe(plain.ByBruteForce(new HashSet<PartFit> { PartFit.DropIn, PartFit.FitsWithChanges, PartFit.CantTellYet }));
             foreach (var part in Deeds.Pages(catalogue, plain, given.pageSize))
             {
-                var alone = Ranker.Explain(plain.Family, plain.Weights, plain.Need, plain.Parts.Single(other => other.Number == part.Number).Spec);
+                var alone = Ranker.Explain(plain.Family, plain.Weights, plain.Need, plain.Parts.Single(other => other.Number == part.Number).Spec, part.Number);
                 (part.Explained.Score, part.Explained.Likelihood, part.Likelihood).ShouldBe((alone.Score, alone.Likelihood, alone.Likelihood!));
                 part.Stock.ShouldBe(plain.Stock.GetValueOrDefault(part.Number, Stock.Unknown));
             }

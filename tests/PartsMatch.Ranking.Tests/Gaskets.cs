@@ -100,6 +100,7 @@ internal static class Gaskets
     public static Family<GasketSpec, GasketSite, GasketReadings> Family(params IReadOnlyList<Aspect> aspects) => new("gasket", "gasket", new FamilyRules<GasketSpec, GasketSite, GasketReadings>
     {
         Aspects = aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()],
+        Pairs = [.. PairsOf([.. (aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()]).Select(aspect => aspect.Name)])],
         Vocabulary = new([], []) { Example = "GASKET" },
 
         // As frame 48 implies a shaft: a thickness that is not given follows from a hardness of 9.
@@ -113,6 +114,11 @@ internal static class Gaskets
         BeforeCondemning = (_, _) => new(Conclusion.NothingWrongFound, "A gasket is looked at.", null, [], []),
         AfterSwap = (_, _, _) => new([], [], []),
     });
+
+    /// <summary>A deciding one with a checking one, two that only cost, and one with a gist.</summary>
+    private static IEnumerable<AspectPair> PairsOf(string[] names) =>
+        new AspectPair[] { new("bore", "hardness", "invented for a test"), new("thickness", "colour", "invented for a test"), new("rim", "bore", "invented for a test") }
+            .Where(pair => names.Contains(pair.One) && names.Contains(pair.Other));
 
     public static Need Need(int? bore = 5, int? thickness = 5, int? hardness = 5) => new(new GasketSpec(bore, thickness, hardness, null), new GasketSite());
 

@@ -58,7 +58,7 @@ public sealed class RankerTests
         // Worked by hand. Bore 3 steps: 0.6 x 1 + effort 0.5 x 0.5. Thickness: the part's gap, 0.4. Hardness: alike. Colour 10: 2.5 counts as 2, x 0.4.
         var explained = Ranker.Explain(Family, HandSet, Gaskets.Need(), Gaskets.Part("X", bore: 8, thickness: null, colour: 10).Spec);
 
-        explained.Contributions.Select(one => (one.Aspect.Name, one.Amount.Millionths))
+        explained.Contributions.Select(one => (one.Name, one.Amount.Millionths))
             .ShouldBe([("bore", -850_000), ("thickness", -400_000), ("hardness", 0), ("colour", -800_000)]);
         explained.Score.Value.ShouldBe(-2.05, 1e-12);
 
@@ -94,7 +94,7 @@ public sealed class RankerTests
     [InlineData(0, -20_000, 50)] // 100 / (1 + e^0.020000) = 49.50002, worked by hand: halves go up
     [InlineData(0, -20_001, 49)] // 49.49999
     public void Likelihood_shows_in_whole_percent_from_1_to_99(double intercept, long millionths, int percent) =>
-        Weights.Of(Family, WeightsOrigin.Trained, null, intercept, new Dictionary<string, AspectWeight>())
+        Weights.Of(Family, new(WeightsOrigin.Trained, intercept))
             .LikelihoodOf(new(millionths)).ShouldBe(new Likelihood(percent, IsHandSet: false));
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class RankerTests
     public void A_cursor_of_other_weights_has_expired()
     {
         var cursor = Page(HandSet, null).ShouldBeOfType<RankingPage.Listed>().Parts[0].Cursor;
-        var others = Weights.Of(Family, WeightsOrigin.Trained, null, 3.4, HandSet.Aspects);
+        var others = Weights.Of(Family, new(WeightsOrigin.Trained, 3.4));
 
         Page(HandSet, cursor).ShouldBeOfType<RankingPage.Listed>().Parts.ShouldNotBeEmpty();
         Page(others, cursor).ShouldBeOfType<RankingPage.CursorExpired>();

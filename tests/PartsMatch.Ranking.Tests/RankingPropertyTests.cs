@@ -82,13 +82,13 @@ public sealed class RankingPropertyTests
     public Property Contributions_are_never_positive_and_sum_exactly_in_any_order() => Prop.ForAll(Cases.All.ToArbitrary(), one =>
     {
         var backwards = Gaskets.Family([.. one.Family.Aspects.Reverse()]);
-        var same = Weights.Of(backwards, one.Weights.Origin, null, one.Weights.Intercept, one.Weights.Aspects);
+        var same = Weights.Of(backwards, new(one.Weights.Origin, one.Weights.Intercept) { Aspects = one.Weights.Aspects, Pairs = one.Weights.Pairs.ToDictionary(pair => pair.Pair.Name, pair => pair.Cost), Records = one.Weights.Records });
         foreach (var part in one.Parts)
         {
-            var explained = Ranker.Explain(one.Family, one.Weights, one.Need, part.Spec);
+            var explained = Ranker.Explain(one.Family, one.Weights, one.Need, part.Spec, part.Number);
             explained.Contributions.ShouldAllBe(contribution => contribution.Amount.Millionths <= 0);
             explained.Contributions.Sum(contribution => contribution.Amount.Millionths).ShouldBe(explained.Score.Millionths);
-            Ranker.Explain(backwards, same, one.Need, part.Spec).Score.ShouldBe(explained.Score);
+            Ranker.Explain(backwards, same, one.Need, part.Spec, part.Number).Score.ShouldBe(explained.Score);
         }
     });
 
@@ -97,7 +97,7 @@ public sealed class RankingPropertyTests
     {
         foreach (var ranked in one.AllPages(50))
         {
-            var alone = Ranker.Explain(one.Family, one.Weights, one.Need, one.Parts.Single(part => part.Number == ranked.Number).Spec);
+            var alone = Ranker.Explain(one.Family, one.Weights, one.Need, one.Parts.Single(part => part.Number == ranked.Number).Spec, ranked.Number);
             ranked.Explained.Score.ShouldBe(alone.Score);
             ranked.Likelihood.ShouldBe(alone.Likelihood);
             ranked.Explained.Contributions.ShouldBe(alone.Contributions);
@@ -117,7 +117,7 @@ public sealed class RankingPropertyTests
     {
         var (one, first) = given;
         var expected = one.Parts.Where(part => part.IsOffered)
-            .Select(part => (part, explained: Ranker.Explain(one.Family, one.Weights, one.Need, part.Spec), line: one.Stock.GetValueOrDefault(part.Number)))
+            .Select(part => (part, explained: Ranker.Explain(one.Family, one.Weights, one.Need, part.Spec, part.Number), line: one.Stock.GetValueOrDefault(part.Number)))
             .Where(each => each.explained.Sheet.Failures.Count() is 1 or 2)
             .OrderBy(each => each.explained.Sheet.Failures.Count())
             .ThenByDescending(each => each.explained.Score.Millionths)

@@ -41,7 +41,10 @@ public sealed class WeightsFileTests
         weights.MadeOn.ShouldBe(new DateOnly(2026, 3, 14));
         weights.Intercept.ShouldBe(3.1);
         weights.Aspects["bore"].ShouldBe(new(2.4, 0.8, 1.5));
-        weights.Aspects["thickness"].ShouldBe(new(0.6, 0, 0.4));
+        weights.Aspects["thickness"].ShouldBe(new(new ShortfallCurve(0, 0, 0.1, 0.2, 0.3, 0.6), 0, 0.4));
+        weights.Pairs.Single(pair => pair.Pair.Name == "bore+hardness").Cost.ShouldBe(0.5);
+        weights.Records.ShouldBe(new Dictionary<string, double> { ["QX-17"] = 0.31 });
+        weights.Training!.Outcomes.ShouldBe(2400);
         weights.Aspects["hardness"].ShouldBe(new(2, 0.1, 0.7));
         weights.Aspects["colour"].ShouldBe(new(0.4, 0, 0));
     }
@@ -51,7 +54,7 @@ public sealed class WeightsFileTests
     {
         var complaints = Complaints("""
             {
-              "version": 2, "kind": "motor", "origin": "guessed", "madeOn": "14.3.2026", "intercept": 21, "note": "x",
+              "version": 3, "kind": "motor", "origin": "guessed", "madeOn": "14.3.2026", "intercept": 21, "note": "x",
               "aspects": {
                 "bore": { "shortfall": -0.1, "effort": "1", "unknown": 1e999 },
                 "thickness": { "shortfall": 1, "effort": 100.5, "effort": 1 },
@@ -63,8 +66,8 @@ public sealed class WeightsFileTests
 
         complaints.ShouldBe(
         [
-            "UNKNOWN_FIELD note: note: there is no such name here; the names are version, kind, origin, madeOn, intercept, aspects.",
-            "UNREADABLE version: version must be 1, the version that this program reads, not 2.",
+            "UNKNOWN_FIELD note: note: there is no such name here; the names are version, kind, origin, madeOn, intercept, aspects, pairs, records, training.",
+            "UNREADABLE version: version must be 1 or 2, the versions that this program reads, not 3.",
             "UNREADABLE kind: kind must be “gasket”: weights of one kind of part say nothing of another, not \"motor\".",
             "UNREADABLE origin: origin must be “hand-set” or “trained”, not \"guessed\".",
             "UNREADABLE madeOn: madeOn must be a day such as “2026-03-14”, not \"14.3.2026\".",
@@ -80,6 +83,27 @@ public sealed class WeightsFileTests
         ]);
     }
 
+    [Fact]
+    public void What_is_wrong_in_curves_pairs_records_and_training_is_said_with_its_place() => Complaints("""
+        {
+          "version": 2, "kind": "gasket", "origin": "trained", "intercept": 0,
+          "aspects": { "bore": { "shortfall": [0, 1, -1, 1, 1, 1], "effort": 0, "unknown": 0 }, "colour": { "shortfall": [1, 2], "effort": 0, "unknown": 0 } },
+          "pairs": { "bore+hardness": -1, "bore+gloss": 1 },
+          "records": { "Q 1/4": "much" },
+          "training": { "outcomes": 0.5, "from": "2026-01-01", "figures": { "logLoss": null } }
+        }
+        """).ShouldBe(
+        [
+            "UNREADABLE aspects.bore.shortfall[2]: aspects.bore.shortfall[2] must be a number from 0 to 100, not -1.",
+            "UNREADABLE aspects.colour.shortfall: aspects.colour.shortfall must be one number, or 6 in brackets, not [1, 2].",
+            "UNKNOWN_FIELD pairs.bore+gloss: pairs.bore+gloss: there is no such name here; the names are bore+hardness, thickness+colour.",
+            "UNREADABLE pairs.bore+hardness: pairs.bore+hardness must be a number from 0 to 100, not -1.",
+            "UNREADABLE records.Q 1/4: records.Q 1/4 must be a number from 0 to 100, not \"much\".",
+            "UNREADABLE training.outcomes: training.outcomes must be a whole number, 0 or more, not 0.5.",
+            "EMPTY training.to: training.to is missing.",
+            "UNREADABLE training.figures.logLoss: training.figures.logLoss must be a number, not null.",
+        ]);
+
     [Theory]
     [InlineData(" ", "EMPTY : The weights file is empty; docs/weights.md shows one.")]
     [InlineData("[]", "UNREADABLE : The weights file must be an object in braces, not [].")]
@@ -92,9 +116,9 @@ public sealed class WeightsFileTests
     [InlineData("\"1\"")]
     [InlineData("null")]
     [InlineData("1e99")]
-    public void Only_version_1_is_read(string version) =>
+    public void Only_versions_1_and_2_are_read(string version) =>
         Complaints($$"""{ "version": {{version}}, "kind": "gasket", "origin": "trained", "intercept": 0 }""")
-            .ShouldBe([$"UNREADABLE version: version must be 1, the version that this program reads, not {version}."]);
+            .ShouldBe([$"UNREADABLE version: version must be 1 or 2, the versions that this program reads, not {version}."]);
 
     [Theory]
     [InlineData("0", "100", true)]
@@ -122,18 +146,22 @@ public sealed class WeightsFileTests
     [Fact]
     public void The_id_follows_what_decides_a_ranking_and_nothing_else()
     {
-        var one = Weights.Of(Family, WeightsOrigin.HandSet, null, 3, new Dictionary<string, AspectWeight>());
-        Weights.Of(Gaskets.Family(), WeightsOrigin.Trained, new DateOnly(2026, 3, 14), 3, one.Aspects).Id.ShouldBe(one.Id);
-        Weights.Of(Family, WeightsOrigin.HandSet, null, 3.0000001, one.Aspects).Id.ShouldNotBe(one.Id);
-        Weights.Of(Family, WeightsOrigin.HandSet, null, 3, new Dictionary<string, AspectWeight> { ["colour"] = new(0.4, 0.001, 0) }).Id.ShouldNotBe(one.Id);
+        var one = Weights.Of(Family, new(WeightsOrigin.HandSet, 3));
+        Weights.Of(Gaskets.Family(), new(WeightsOrigin.Trained, 3) { MadeOn = new DateOnly(2026, 3, 14), Aspects = one.Aspects }).Id.ShouldBe(one.Id);
+        Weights.Of(Family, new(WeightsOrigin.HandSet, 3.0000001)).Id.ShouldNotBe(one.Id);
+        Weights.Of(Family, new(WeightsOrigin.HandSet, 3) { Aspects = new Dictionary<string, AspectCost> { ["colour"] = new(0.4, 0.001, 0) } }).Id.ShouldNotBe(one.Id);
+        Weights.Of(Family, new(WeightsOrigin.HandSet, 3) { Pairs = new Dictionary<string, double> { ["bore+hardness"] = 0.1 } }).Id.ShouldNotBe(one.Id);
+        Weights.Of(Family, new(WeightsOrigin.HandSet, 3) { Records = new Dictionary<string, double> { ["Q-1"] = 0.1 } }).Id.ShouldNotBe(one.Id);
     }
 
     [Fact]
     public void Weights_made_in_code_are_held_to_the_same_ranges()
     {
-        Should.Throw<ArgumentException>(() => Weights.Of(Family, WeightsOrigin.Trained, null, double.NaN, new Dictionary<string, AspectWeight>()));
-        Should.Throw<ArgumentException>(() => Weights.Of(Family, WeightsOrigin.Trained, null, 0, new Dictionary<string, AspectWeight> { ["bore"] = new(-1, 0, 0) }));
-        Should.Throw<ArgumentException>(() => Weights.Of(Family, WeightsOrigin.Trained, null, 0, new Dictionary<string, AspectWeight> { ["gloss"] = new(1, 0, 0) }));
+        Should.Throw<ArgumentException>(() => Weights.Of(Family, new(WeightsOrigin.Trained, double.NaN)));
+        Should.Throw<ArgumentException>(() => Weights.Of(Family, new(WeightsOrigin.Trained, 0) { Aspects = new Dictionary<string, AspectCost> { ["bore"] = new(-1, 0, 0) } }));
+        Should.Throw<ArgumentException>(() => Weights.Of(Family, new(WeightsOrigin.Trained, 0) { Aspects = new Dictionary<string, AspectCost> { ["gloss"] = new(1, 0, 0) } }));
+        Should.Throw<ArgumentException>(() => Weights.Of(Family, new(WeightsOrigin.Trained, 0) { Pairs = new Dictionary<string, double> { ["bore+gloss"] = 1 } }));
+        Should.Throw<ArgumentException>(() => Weights.Of(Family, new(WeightsOrigin.Trained, 0) { Records = new Dictionary<string, double> { ["Q-1"] = -1 } }));
     }
 
     private static Weights Read(string text)
@@ -154,6 +182,10 @@ public sealed class WeightsFileTests
     {
         (one.Kind, one.Origin, one.MadeOn, one.Intercept, one.Id).ShouldBe((other.Kind, other.Origin, other.MadeOn, other.Intercept, other.Id));
         one.Aspects.ShouldBe(other.Aspects, ignoreOrder: true);
+        one.Pairs.ShouldBe(other.Pairs);
+        one.Records.ShouldBe(other.Records, ignoreOrder: true);
+        (one.Training?.Outcomes, one.Training?.From, one.Training?.To).ShouldBe((other.Training?.Outcomes, other.Training?.From, other.Training?.To));
+        (one.Training?.Figures ?? new Dictionary<string, double>()).ShouldBe(other.Training?.Figures ?? new Dictionary<string, double>(), ignoreOrder: true);
     }
 
     private static void In(string culture, Action act)

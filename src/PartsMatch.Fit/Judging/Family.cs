@@ -7,8 +7,8 @@ namespace PartsMatch.Fit.Judging;
 /// <summary>A kind of part with its own spec and site, as edges see it. <see cref="Families.All"/> lists them.</summary>
 public abstract class Family
 {
-    private protected Family(string kind, string title, string plateExample, Shape spec, Shape site, Shape readings, IReadOnlyList<Aspect> aspects) =>
-        (Kind, Title, PlateExample, SpecShape, SiteShape, ReadingsShape, Aspects) = (kind, title, plateExample, spec, site, readings, aspects);
+    private protected Family(string kind, string title, string plateExample, Shape spec, Shape site, Shape readings, IReadOnlyList<Aspect> aspects, IReadOnlyList<AspectPair> pairs) =>
+        (Kind, Title, PlateExample, SpecShape, SiteShape, ReadingsShape, Aspects, Pairs) = (kind, title, plateExample, spec, site, readings, aspects, pairs);
 
     /// <summary>Its name at every edge, in camel case: motor.</summary>
     public string Kind { get; }
@@ -30,6 +30,9 @@ public abstract class Family
 
     /// <summary>The questions, in the order in which they are asked.</summary>
     public IReadOnlyList<Aspect> Aspects { get; }
+
+    /// <summary>Those of them that may be worse together than each by itself.</summary>
+    public IReadOnlyList<AspectPair> Pairs { get; }
 
     /// <summary>Reads a spec from named texts, with all complaints at once.</summary>
     public abstract (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts);
@@ -93,6 +96,9 @@ public sealed record FamilyRules<TSpec, TSite, TReadings>
     /// <summary>The questions, in order: those that turn most parts away, cheaply, first.</summary>
     public required IReadOnlyList<Aspect> Aspects { get; init; }
 
+    /// <summary>Aspects that may be worse together; none where nothing is said.</summary>
+    public IReadOnlyList<AspectPair> Pairs { get; init; } = [];
+
     /// <summary>The words of its plates.</summary>
     public required Vocabulary Vocabulary { get; init; }
 
@@ -138,7 +144,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
-        : base(kind, title, rules.Vocabulary.Example, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects)
+        : base(kind, title, rules.Vocabulary.Example, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects, rules.Pairs)
     {
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);

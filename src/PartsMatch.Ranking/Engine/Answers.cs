@@ -28,7 +28,9 @@ internal sealed class Answers : IDisposable
     private readonly Questions questions;
     private readonly int[] askedFor;
     private readonly bool[] isAsked;
+    private readonly bool[] isPaired;
     private readonly JudgedFacets judged;
+    private readonly Dictionary<(int Question, int Code), double> shortfalls = [];
 
     /// <summary>None yet.</summary>
     /// <param name="catalogue">The parts.</param>
@@ -40,6 +42,7 @@ internal sealed class Answers : IDisposable
         (this.catalogue, this.need, this.weights, questions) = (catalogue, need, weights, catalogue.Questions);
         (askedFor, isAsked, judged) = (questions.AskedFor([need, .. completed]), new bool[questions.Count], JudgedFacets.None(catalogue.Facets));
         foreach (var question in askedFor) isAsked[question] = true;
+        isPaired = [.. catalogue.Family.Aspects.Select((_, aspect) => weights?.IsPaired(aspect) == true)];
     }
 
     /// <summary>How many facets were judged.</summary>
@@ -59,6 +62,19 @@ internal sealed class Answers : IDisposable
     /// <summary>The question by which an aspect is judged, and the code of what it reads of the part in a place.</summary>
     public (int Question, int Code) AskedOf(int aspect, int place) => (askedFor[aspect], catalogue.CodeAt(place, askedFor[aspect]));
 
+    /// <summary>What is taken from the score of the part in a place besides what each aspect takes: for pairs that do not fail, and for its record.</summary>
+    public Score PartTermAt(int place)
+    {
+        if (weights is null) return Score.Zero;
+        var sum = weights.Records.Count > 0 ? weights.RecordOf(catalogue.NumberAt(place)) : Score.Zero;
+        foreach (var pair in weights.Pairs)
+        {
+            if (pair.Cost > 0 && ShortfallAt(pair.One, place) is { } one && ShortfallAt(pair.Other, place) is { } other) sum += Score.Less(pair.Cost * PairCost.Share(one, other));
+        }
+
+        return sum;
+    }
+
     /// <summary>All findings about the part in a place, in the family's order.</summary>
     public FitSheet SheetOf(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
 
@@ -68,7 +84,15 @@ internal sealed class Answers : IDisposable
     private Answer Judge(int question, int code)
     {
         var (aspect, finding) = (questions.AspectOf(question), FindingOf(question, code));
+        if (isPaired[questions.IndexOf(question)]) shortfalls.Add((question, code), finding.Shortfall);
         return new(FitSheet.FitOf(finding.Verdict, aspect.IsDeciding), weights?.Contribution(aspect, finding) ?? Score.Zero);
+    }
+
+    /// <summary>How far the part in a place falls short in an aspect; null where it fails.</summary>
+    private double? ShortfallAt(int aspect, int place)
+    {
+        var (question, code) = AskedOf(aspect, place);
+        return At(question, code).Fit == PartFit.DoesntFit ? null : shortfalls[(question, code)];
     }
 
     private Finding FindingOf(int question, int code) => questions.AspectOf(question).Judge(need, catalogue.Facets[question][code]);

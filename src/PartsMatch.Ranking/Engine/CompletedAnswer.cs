@@ -3,10 +3,12 @@ using System.Numerics;
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>What a facet means for a need with unknowns: judged once for each group of completions that its aspect cannot tell apart, and only for those that somebody asks about.</summary>
-/// <param name="judge">Tells of a completion whether the facet passes it, and what it takes from the score, in millionths.</param>
+/// <param name="judge">Tells of a completion whether the facet passes it, what it takes from the score, in millionths, and how far it falls short.</param>
 /// <param name="groups">Which completions are judged alike.</param>
-internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution)> judge, int[] groups)
+/// <param name="isPaired">Whether anybody will ask how far it falls short.</param>
+internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution, double Shortfall)> judge, int[] groups, bool isPaired)
 {
+    private readonly double[] shortfalls = isPaired ? new double[groups.Length] : [];
     private ulong judged;
     private ulong passing;
 
@@ -21,15 +23,19 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution)
         return asked & passing;
     }
 
+    /// <summary>How far the facet falls short for a completion that was asked about.</summary>
+    public double ShortfallOf(int completion) => shortfalls[completion];
+
     private void Judge(int completion)
     {
-        var (passes, contribution) = judge(completion);
+        var (passes, contribution, shortfall) = judge(completion);
         for (var other = completion; other < groups.Length; other++)
         {
             if (groups[other] != groups[completion]) continue;
             judged |= 1UL << other;
             if (passes) passing |= 1UL << other;
             Contributions[other] = contribution;
+            if (isPaired) shortfalls[other] = shortfall;
         }
     }
 }

@@ -6,7 +6,7 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
     private readonly ByFacet<CompletedAnswer> known = new(catalogue);
-    private readonly CompletedAnswer notAsked = new(_ => (true, 0), new int[completions.All.Count]);
+    private readonly CompletedAnswer notAsked = new(_ => (true, 0, 0), new int[completions.All.Count], isPaired: false);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -39,7 +39,7 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     }
 
     /// <summary>The part in a place, explained.</summary>
-    public Explained ExplainedAt(int place) => Explained.Of(byNeed.SheetOf(place), AnswersAt(place), completions, weights);
+    public Explained ExplainedAt(int place) => Explained.Of(byNeed.SheetOf(place), AnswersAt(place), completions, weights, catalogue.NumberAt(place));
 
     private CompletedAnswer Asked(int question, int code) =>
         completions.Answer(catalogue.Questions.AspectOf(question), catalogue.Questions.IndexOf(question), catalogue.Facets[question][code], weights);

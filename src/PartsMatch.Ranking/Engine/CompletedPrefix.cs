@@ -14,10 +14,10 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
     private readonly int count = answers.Completions.All.Count;
     private readonly int machines = answers.Completions.Machines;
     private readonly int[] weightOf = answers.Completions.Weights;
-    private readonly long[] sums = new long[(aspects + 1) * answers.Completions.All.Count];
-    private readonly long[] shares = AllNotKnown((aspects + 1) * answers.Completions.All.Count);
-    private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[aspects]];
-    private readonly PartFit[] fits = new PartFit[aspects + 1];
+    private readonly long[] sums = new long[(aspects + 2) * answers.Completions.All.Count];
+    private readonly long[] shares = AllNotKnown((aspects + 2) * answers.Completions.All.Count);
+    private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[aspects + 1]];
+    private readonly PartFit[] fits = new PartFit[aspects + 2];
 
     /// <inheritdoc/>
     public PartFit Enter(int depth, int aspect, int code)
@@ -37,6 +37,20 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
         }
 
         return fits[depth + 1] = fit > fits[depth] ? fit : fits[depth];
+    }
+
+    /// <inheritdoc/>
+    public void EnterPart(int depth, int place)
+    {
+        passing[depth + 1] = passing[depth];
+        fits[depth + 1] = fits[depth];
+        var (of, number) = (answers.AnswersAt(place), answers.Catalogue.NumberAt(place));
+        for (var left = passing[depth]; left != 0; left &= left - 1)
+        {
+            var completion = BitOperations.TrailingZeroCount(left);
+            sums[((depth + 1) * count) + completion] = sums[(depth * count) + completion] + PartTerms.Of(weights, of, completion, number).Millionths;
+            shares[((depth + 1) * count) + completion] = NotKnown;
+        }
     }
 
     /// <inheritdoc/>

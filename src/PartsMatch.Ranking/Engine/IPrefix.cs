@@ -10,6 +10,11 @@ internal interface IPrefix
     /// <returns>The fit at best; <see cref="PartFit.DoesntFit"/> when no such part fits.</returns>
     PartFit Enter(int depth, int aspect, int code);
 
+    /// <summary>Takes what belongs to one part alone onto all its facets, one depth beyond them.</summary>
+    /// <param name="depth">How many facets there are.</param>
+    /// <param name="place">The part's place.</param>
+    void EnterPart(int depth, int place);
+
     /// <summary>What is known of the first so many facets, to be taken up again.</summary>
     Begun At(int depth);
 

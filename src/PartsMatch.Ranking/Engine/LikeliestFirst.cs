@@ -14,12 +14,16 @@ namespace PartsMatch.Ranking.Engine;
 /// <param name="query">What is asked.</param>
 /// <param name="prefix">What is known of parts that begin alike.</param>
 /// <param name="after">The key of the last part seen.</param>
-internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery query, TPrefix prefix, SortKey? after)
+/// <param name="hasPartTerms">Whether something is taken that belongs to no facet.</param>
+internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery query, TPrefix prefix, SortKey? after, bool hasPartTerms)
     where TPrefix : struct, IPrefix
 {
     private readonly PartFit worstFit = query.Include?.Where(fit => fit != PartFit.DoesntFit).DefaultIfEmpty().Max() ?? PartFit.CantTellYet;
     private readonly int leftOut = catalogue.LeftOut(query.LeftOut);
     private readonly Waiting waiting = Waiting.Empty();
+
+    /// <summary>How many depths a part has: its facets, and what belongs to it alone where that may take anything.</summary>
+    private readonly int depths = catalogue.Rows.Aspects.Count + (hasPartTerms ? 1 : 0);
 
     /// <summary>How many prefixes and rows were looked at.</summary>
     public int Looked { get; private set; }
@@ -60,9 +64,9 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
     {
         if (!prefix.TakeUp(part.Depth, part.Known)) Enter(part.Place, part.Depth);
         var fit = part.Known.Fit;
-        for (var depth = part.Depth; depth < catalogue.Rows.Aspects.Count; depth++)
+        for (var depth = part.Depth; depth < depths; depth++)
         {
-            fit = Enter(part.Place, depth, catalogue.Rows.Aspects[depth]);
+            fit = EnterNext(part.Place, depth);
             if (fit > worstFit) return null;
             if (prefix.MayShow(depth + 1, percent)) continue;
             Wait(prefix.PercentAt(depth + 1), part.Place, depth + 1);
@@ -80,8 +84,15 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
     /// <summary>Enters so many facets of the part in a place.</summary>
     private void Enter(int place, int depth)
     {
-        for (var entered = 0; entered < depth; entered++) Enter(place, entered, catalogue.Rows.Aspects[entered]);
+        for (var entered = 0; entered < depth; entered++) EnterNext(place, entered);
     }
 
-    private PartFit Enter(int place, int depth, int aspect) => prefix.Enter(depth, aspect, catalogue.CodeAt(place, aspect));
+    /// <summary>Enters the part's facet at a depth, or behind them all what belongs to it alone.</summary>
+    private PartFit EnterNext(int place, int depth)
+    {
+        var aspects = catalogue.Rows.Aspects;
+        if (depth < aspects.Count) return prefix.Enter(depth, aspects[depth], catalogue.CodeAt(place, aspects[depth]));
+        prefix.EnterPart(depth, place);
+        return prefix.At(depth + 1).Fit;
+    }
 }

@@ -25,7 +25,7 @@ internal readonly struct MissesWalk(Catalogue catalogue, Answers answers, int fa
     /// <inheritdoc/>
     public void Take(int place)
     {
-        if (spent[^1] == failures) best.Offer(place, KeyOf(place, sums[^1]));
+        if (spent[^1] == failures) best.Offer(place, KeyOf(place, sums[^1] + answers.PartTermAt(place)));
     }
 
     private MissKey KeyOf(int place, Score score) => new(score, catalogue.OfferAt(place));

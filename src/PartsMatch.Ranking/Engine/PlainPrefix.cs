@@ -7,7 +7,7 @@ namespace PartsMatch.Ranking.Engine;
 [StructLayout(LayoutKind.Auto)]
 internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspects) : IPrefix
 {
-    private readonly Begun[] begun = new Begun[aspects + 1];
+    private readonly Begun[] begun = new Begun[aspects + 2];
     private readonly Score[] leastScores = weights.LeastScores;
 
     /// <inheritdoc/>
@@ -18,6 +18,13 @@ internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspec
         if (answer.Fit > fit) fit = answer.Fit;
         begun[depth + 1] = new(fit, sum + answer.Contribution);
         return fit;
+    }
+
+    /// <inheritdoc/>
+    public void EnterPart(int depth, int place)
+    {
+        var (fit, sum) = begun[depth];
+        begun[depth + 1] = new(fit, sum + answers.PartTermAt(place));
     }
 
     /// <inheritdoc/>

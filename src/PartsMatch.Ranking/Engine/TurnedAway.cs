@@ -30,5 +30,5 @@ internal static class TurnedAway
     }
 
     private static bool IsTurnedAway(Aspect aspect, Finding finding) =>
-        finding.Verdict == Verdict.Fails || -Features.Of(aspect, finding).Under(aspect.DefaultWeight).Value > SetBack;
+        finding.Verdict == Verdict.Fails || -Features.Of(aspect, finding).Under(Weights.HandSetOf(aspect)).Value > SetBack;
 }

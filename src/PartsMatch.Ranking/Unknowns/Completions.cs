@@ -53,9 +53,10 @@ public sealed class Completions
         completion =>
         {
             var finding = aspect.Judge(All[completion].Need, facet);
-            return (finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths);
+            return (finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths, finding.Shortfall);
         },
-        GroupsByAspect[index]);
+        GroupsByAspect[index],
+        weights.IsPaired(index));
 
     internal static Completions Of(Family family, Need need, int[] said, FieldCodes codes, IReadOnlyList<Machine> agreeing, IReadOnlyList<Field> givenUp, int most)
     {

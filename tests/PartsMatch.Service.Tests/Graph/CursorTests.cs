@@ -46,7 +46,6 @@ public sealed class CursorTests
     {
         var folder = Directory.CreateDirectory(Path.Combine(dataFolder, "weights")).FullName;
         var family = Families.All[0];
-        var hand = Weights.HandSet(family);
-        File.WriteAllText(Path.Combine(folder, $"{family.Kind}.json"), WeightsFile.Write(Weights.Of(family, WeightsOrigin.Trained, new(2026, 1, 2), 2.5, hand.Aspects)));
+        File.WriteAllText(Path.Combine(folder, $"{family.Kind}.json"), WeightsFile.Write(Weights.Of(family, new(WeightsOrigin.Trained, 2.5) { MadeOn = new(2026, 1, 2) })));
     }
 }

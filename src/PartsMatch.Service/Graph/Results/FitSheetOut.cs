@@ -31,7 +31,7 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
     [Description("The sum of the contributions, in units of log-odds; never positive.")]
     public double Score => judged.Explained.Score.Value;
 
-    [Description("What each aspect takes from the score. They sum to it.")]
+    [Description("What each aspect takes from the score, and behind them pairs of aspects and the part's record where they take anything. They sum to it.")]
     public IEnumerable<ContributionOut> Contributions => judged.Explained.Contributions.Select(one => new ContributionOut(one));
 
     [Description("All that must be changed or checked.")]
@@ -54,11 +54,14 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
 }
 
 [Name("Contribution")]
-[Description("What one aspect takes from a part's score.")]
+[Description("What an aspect, a pair of aspects or a part's own record takes from its score.")]
 internal sealed class ContributionOut(Contribution contribution)
 {
-    [Description("The aspect's name.")]
-    public string Aspect => contribution.Aspect.Name;
+    [Description("The aspect's name; of a pair both names with a plus between; of a part's record partRecord.")]
+    public string Aspect => contribution.Name;
+
+    [Description("A few words for it.")]
+    public string Title => contribution.Title;
 
     [Description("In units of log-odds, to a millionth; never positive. A failed aspect takes nothing: it is a gate.")]
     public double Amount => contribution.Amount.Value;

@@ -17,7 +17,7 @@ public sealed record Row(CatalogueEntry Part, Explained Explained)
     /// <summary>What speaks most against it, in one line; null where nothing does but what every part waits for.</summary>
     /// <param name="always">What every part of the list waits for: said once above it.</param>
     public AspectFinding? Why(IReadOnlyList<Missing> always) => Explained.Contributions
-        .Where(one => one.Amount.Millionths < 0).OrderBy(one => one.Amount.Millionths)
+        .Where(one => one.Amount.Millionths < 0 && one.Aspect is not null).OrderBy(one => one.Amount.Millionths)
         .Select(one => Explained.Sheet.Findings.First(finding => finding.Aspect == one.Aspect))
         .FirstOrDefault(one => one.Finding.Verdict != Verdict.Unknown || one.Finding.Missing.Except(always).Any());
 
