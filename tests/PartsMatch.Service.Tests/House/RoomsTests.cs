@@ -10,6 +10,7 @@ public sealed class RoomsTests
     [Theory]
     [InlineData("Fit", "")]
     [InlineData("Ranking", "Fit")]
+    [InlineData("Learning", "Fit, Ranking")]
     [InlineData("Store", "")]
     [InlineData("Service", "Fit, Ranking, Store")]
     [InlineData("Demo", "Fit")]
@@ -20,6 +21,7 @@ public sealed class RoomsTests
     [Theory]
     [InlineData("Fit", "UnitsNet")]
     [InlineData("Ranking", "")]
+    [InlineData("Learning", "MathNet.Numerics, Microsoft.ML")]
     [InlineData("Store", "LiteDB")]
     [InlineData("Service", "CsvHelper, GraphQL, GraphQL.MicrosoftDI, GraphQL.SystemTextJson, QRCoder, Spectre.Console, System.CommandLine")]
     [InlineData("Demo", "Bogus, CsvHelper")]
@@ -31,7 +33,7 @@ public sealed class RoomsTests
     public void Every_room_has_a_test_project_and_is_listed_above()
     {
         var rooms = Directory.GetDirectories(Path.Combine(Root, "src")).Select(folder => Path.GetFileName(folder)).Order().ToList();
-        rooms.ShouldBe(["PartsMatch.Demo", "PartsMatch.Fit", "PartsMatch.Ranking", "PartsMatch.Service", "PartsMatch.Store"]);
+        rooms.ShouldBe(["PartsMatch.Demo", "PartsMatch.Fit", "PartsMatch.Learning", "PartsMatch.Ranking", "PartsMatch.Service", "PartsMatch.Store"]);
         rooms.ShouldAllBe(room => File.Exists(Path.Combine(Root, "tests", $"{room}.Tests", $"{room}.Tests.csproj")));
     }
 
@@ -67,7 +69,7 @@ public sealed class RoomsTests
     public void No_edge_and_no_engine_knows_one_kind_of_part_from_another()
     {
         string[] kinds = ["MotorSpec", "MotorSite", "CapacitorSpec", "CapacitorSite", "MotorFamily", "CapacitorFamily", "PartsMatch.Fit.Motors", "PartsMatch.Fit.Capacitors"];
-        foreach (var room in (string[])["PartsMatch.Ranking", "PartsMatch.Store", "PartsMatch.Service"])
+        foreach (var room in (string[])["PartsMatch.Learning", "PartsMatch.Ranking", "PartsMatch.Store", "PartsMatch.Service"])
         {
             Sources(room).Where(file => kinds.Any(word => File.ReadAllText(file).Contains(word, StringComparison.Ordinal))).ShouldBeEmpty();
         }

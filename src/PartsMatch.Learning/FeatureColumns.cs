@@ -1,0 +1,86 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
+
+namespace PartsMatch.Learning;
+
+/// <summary>The columns of a family's examples, which are what its weights have a cost for: of every aspect the ramps of its shortfall, its effort and the part's gap, and behind them its pairs.</summary>
+public sealed class FeatureColumns
+{
+    private const int OfAspect = ShortfallCurve.Count + 2;
+    private const int EffortAt = ShortfallCurve.Count;
+    private const int GapAt = ShortfallCurve.Count + 1;
+
+    private static readonly string[] AspectNames = ["any", "first quarter", "second quarter", "third quarter", "last quarter", "beyond", "effort", "unknown"];
+
+    private readonly Family family;
+
+    /// <summary>The columns of a family.</summary>
+    public FeatureColumns(Family family)
+    {
+        this.family = family;
+        Names = [.. family.Aspects.SelectMany(aspect => AspectNames.Select(name => $"{aspect.Name}: {name}")), .. family.Pairs.Select(pair => pair.Name)];
+    }
+
+    /// <summary>The family.</summary>
+    public Family Family => family;
+
+    /// <summary>What each column is.</summary>
+    public IReadOnlyList<string> Names { get; }
+
+    /// <summary>How many there are.</summary>
+    public int Count => Names.Count;
+
+    /// <summary>An outcome's example; null where the part fails an aspect: no cost has a say in that.</summary>
+    public Example? ExampleOf(Outcome outcome)
+    {
+        var sheet = family.Judge(outcome.Need, outcome.Part);
+        if (sheet.Fit == PartFit.DoesntFit) return null;
+        var row = new double[Count];
+        var open = 0.0;
+        for (var aspect = 0; aspect < family.Aspects.Count; aspect++)
+        {
+            var features = Features.Of(family.Aspects[aspect], sheet.Findings[aspect].Finding);
+            var of = row.AsSpan(aspect * OfAspect, OfAspect);
+            ShortfallCurve.Climb(features.Shortfall, of[..ShortfallCurve.Count]);
+            (of[EffortAt], of[GapAt]) = (features.Effort, features.PartGaps);
+            open += features.OpenReading;
+        }
+
+        for (var pair = 0; pair < family.Pairs.Count; pair++)
+        {
+            row[(family.Aspects.Count * OfAspect) + pair] = PairCost.Share(ShortfallOf(family.Pairs[pair].One), ShortfallOf(family.Pairs[pair].Other));
+        }
+
+        int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
+        return new(columns, [.. columns.Select(column => row[column])], open, outcome);
+
+        double ShortfallOf(string name) => sheet.Findings.First(one => one.Aspect.Name == name).Finding.Shortfall;
+    }
+
+    /// <summary>What weights hold for each column.</summary>
+    public double[] CostsOf(Weights weights) =>
+    [
+        .. family.Aspects.Select(aspect => weights.Aspects[aspect.Name]).SelectMany(cost => (double[])[.. cost.Shortfall.Heights, cost.Effort, cost.Unknown]),
+        .. weights.Pairs.Select(pair => pair.Cost),
+    ];
+
+    /// <summary>Weights with these costs, each no more than weights may hold.</summary>
+    /// <param name="costs">In the columns' order.</param>
+    /// <param name="records">What parts cost by their record.</param>
+    /// <param name="madeOn">The day.</param>
+    /// <param name="training">What they were trained on.</param>
+    public Weights WeightsOf(Costs costs, IReadOnlyDictionary<string, double> records, DateOnly madeOn, Training training)
+    {
+        var held = costs.OfColumn.Select(cost => Math.Min(cost, Weights.MostWeight)).ToArray();
+        return Weights.Of(family, new(WeightsOrigin.Trained, Math.Clamp(costs.Intercept, -Weights.MostIntercept, Weights.MostIntercept))
+        {
+            MadeOn = madeOn,
+            Aspects = family.Aspects.Index().ToDictionary(one => one.Item.Name, one => AspectCostOf(held.AsSpan(one.Index * OfAspect, OfAspect))),
+            Pairs = family.Pairs.Index().ToDictionary(one => one.Item.Name, one => held[(family.Aspects.Count * OfAspect) + one.Index]),
+            Records = records,
+            Training = training,
+        });
+    }
+
+    private static AspectCost AspectCostOf(ReadOnlySpan<double> of) => new(ShortfallCurve.Of(of[..ShortfallCurve.Count].ToArray()), of[EffortAt], of[GapAt]);
+}

@@ -1,0 +1,26 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace PartsMatch.Learning;
+
+/// <summary>Parts examples into what is learnt from and what is held out, so that outcomes of one place stand on one side: they have a supply, a roof and a technician in common, and would tell on each other.</summary>
+public static class Folds
+{
+    /// <summary>The fold of a place, the same on every machine.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="folds">How many there are.</param>
+    public static int Of(string place, int folds) => (int)(BinaryPrimitives.ReadUInt32LittleEndian(SHA256.HashData(Encoding.UTF8.GetBytes(place))) % (uint)folds);
+
+    /// <summary>Of every fold what is learnt from and what is held out; folds in which either is empty are left out.</summary>
+    public static IEnumerable<(IReadOnlyList<Example> Learnt, IReadOnlyList<Example> HeldOut)> Parted(IReadOnlyCollection<Example> examples, int folds)
+    {
+        var byFold = examples.ToLookup(example => Of(example.Outcome.Place, folds));
+        for (var fold = 0; fold < folds; fold++)
+        {
+            List<Example> heldOut = [.. byFold[fold]];
+            List<Example> learnt = [.. examples.Where(example => Of(example.Outcome.Place, folds) != fold)];
+            if (heldOut.Count > 0 && learnt.Count > 0) yield return (learnt, heldOut);
+        }
+    }
+}

@@ -1,0 +1,29 @@
+namespace PartsMatch.Learning;
+
+/// <summary>What training comes to: costs, and the records of parts.</summary>
+/// <param name="Costs">What features cost.</param>
+/// <param name="Records">What parts cost besides, by number.</param>
+public sealed record Model(Costs Costs, IReadOnlyDictionary<string, double> Records)
+{
+    private static readonly Dictionary<string, double> NoRecords = [];
+
+    /// <summary>The most likely costs given outcomes, about hand-set ones rescaled to the same outcomes, with the records that they leave.</summary>
+    public static Model Trained(IReadOnlyList<Example> examples, FeatureColumns columns, CancellationToken cancel = default)
+    {
+        var rescaled = Rescaling.Of(examples, columns);
+        var costs = PenalisedFit.Of(examples, Held.About(rescaled, columns), rescaled, cancel);
+        return new(costs, PartRecords.Of(examples, costs));
+    }
+
+    /// <summary>Hand-set costs rescaled to outcomes: what stays where more is not justified.</summary>
+    public static Model Rescaled(IReadOnlyList<Example> examples, FeatureColumns columns) => new(Rescaling.Of(examples, columns), NoRecords);
+
+    /// <summary>The log-odds of an example, the part's record among them.</summary>
+    public double LogOdds(Example example) => example.LogOdds(Costs) - Records.GetValueOrDefault(example.Outcome.PartNumber);
+
+    /// <summary>The mean loss of examples, in nats.</summary>
+    public double MeanLossOf(IReadOnlyCollection<Example> examples) => examples.Average(LossOf);
+
+    /// <summary>The loss of one example, in nats.</summary>
+    public double LossOf(Example example) => PenalisedFit.LossOf(LogOdds(example), example.Worked);
+}

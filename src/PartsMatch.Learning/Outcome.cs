@@ -1,0 +1,25 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Learning;
+
+/// <summary>What became of an installation.</summary>
+public enum Result
+{
+    /// <summary>It went in as foreseen, and stayed.</summary>
+    RightFirstTime,
+
+    /// <summary>It stayed, but more had to be changed than was foreseen.</summary>
+    Reworked,
+
+    /// <summary>It came back: it did not do the job.</summary>
+    CameBack,
+}
+
+/// <summary>What happened after a part was put in for a need.</summary>
+/// <param name="On">The day on which that was known.</param>
+/// <param name="Place">Where: outcomes of one place are alike, and stand on one side when something is held out.</param>
+/// <param name="Need">What was to be replaced, and where.</param>
+/// <param name="PartNumber">The number of the part that was put in.</param>
+/// <param name="Part">Its spec.</param>
+/// <param name="Result">What became of it.</param>
+public sealed record Outcome(DateOnly On, string Place, Need Need, string PartNumber, Spec Part, Result Result);

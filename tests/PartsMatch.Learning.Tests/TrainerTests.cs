@@ -1,0 +1,114 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
+using PartsMatch.Ranking.Tests;
+
+namespace PartsMatch.Learning.Tests;
+
+/// <summary>From outcomes to weights that rank.</summary>
+public sealed class TrainerTests
+{
+    private static readonly Family Family = Gaskets.Family();
+    private static readonly FeatureColumns Columns = new(Family);
+    private static readonly DateOnly Today = new(2026, 3, 14);
+
+    [Fact]
+    public void Trained_weights_written_read_and_asked_give_the_trainers_probabilities()
+    {
+        var outcomes = Outcomes(4_000, seed: 1, SteepInBore);
+        var trained = Trainer.Train(Columns, outcomes, Today).Trained.ShouldNotBeNull();
+        trained.IsAdopted.ShouldBeTrue(trained.Reason);
+
+        var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
+        complaints.ShouldBeEmpty();
+        var model = Model.Trained([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns);
+        foreach (var outcome in outcomes.Take(500))
+        {
+            if (Columns.ExampleOf(outcome) is not { } example) continue;
+            var explained = Ranker.Explain(Family, read!, outcome.Need, outcome.Part, outcome.PartNumber);
+            Drawn.ChanceOf(read!.Intercept + explained.Score.Value).ShouldBe(Drawn.ChanceOf(model.LogOdds(example)), 1e-5);
+        }
+    }
+
+    [Fact]
+    public void What_outcomes_say_of_an_aspect_is_learnt_and_what_they_do_not_say_stays_as_it_was_by_hand()
+    {
+        var weights = Trainer.Train(Columns, Outcomes(6_000, seed: 2, SteepInBore), Today).Trained!.Weights;
+
+        // The truth costs nothing for half of the way, and 5 for the rest; by hand it was 1 for the whole.
+        var bore = weights.Aspects["bore"].Shortfall;
+        bore.At(0.4).ShouldBeLessThan(0.8);
+        bore.At(0.8).ShouldBeInRange(2.4, 3.6);
+        bore.At(1).ShouldBeInRange(4.2, 5.8);
+        weights.Aspects["colour"].Shortfall.At(1).ShouldBeGreaterThan(0);
+    }
+
+    [Fact]
+    public void Where_hand_set_weights_are_right_they_stay_and_the_reason_is_told()
+    {
+        // The truth is the hand-set weights themselves: nothing can be gained, and chance alone decides the sign.
+        var byHand = Weights.HandSet(Family);
+        var trainings = Enumerable.Range(10, 12).Select(seed => Trainer.Train(Columns, Outcomes(300, seed, (outcome, random) =>
+            random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value)), Today).Trained!).ToList();
+
+        trainings.Count(trained => trained.IsAdopted).ShouldBeLessThan(6);
+        foreach (var stayed in trainings.Where(trained => !trained.IsAdopted))
+        {
+            stayed.Reason.ShouldEndWith("hand-set weights stay, rescaled.");
+            var ratios = Family.Aspects.Where(aspect => aspect.DefaultWeight.Effort > 0).Select(aspect => stayed.Weights.Aspects[aspect.Name].Effort / aspect.DefaultWeight.Effort).ToList();
+            ratios.ShouldAllBe(ratio => Math.Abs(ratio - ratios[0]) < 1e-9);
+        }
+    }
+
+    [Fact]
+    public void Too_few_outcomes_train_nothing_and_it_is_said_how_many_it_takes()
+    {
+        var (trained, tooFew) = Trainer.Train(Columns, Outcomes(40, seed: 3, (_, _) => true), Today);
+        trained.ShouldBeNull();
+        tooFew.ShouldBe("Training takes 50 outcomes of parts that fit, 10 of them right first time and as many not; there are 40 and 0.");
+    }
+
+    [Fact]
+    public void A_part_that_failed_an_aspect_teaches_nothing_and_is_counted()
+    {
+        List<Outcome> outcomes = [.. Outcomes(200, seed: 4, SteepInBore), .. Enumerable.Repeat(new Outcome(Today, "a place", Gaskets.Need(bore: 0), "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack), 7)];
+        Trainer.Train(Columns, outcomes, Today).Trained!.LeftOut.ShouldBe(7);
+    }
+
+    [Fact]
+    public void Progress_is_told_to_its_end()
+    {
+        var told = new Told();
+        Trainer.Train(Columns, Outcomes(200, seed: 5, SteepInBore), Today, told);
+        told.All.Select(one => one.Done).ShouldBe(told.All.Select(one => one.Done).Order());
+        (told.All[0].Done, told.All[^1].Done).ShouldBe((0, told.All[^1].Of));
+    }
+
+    private static bool SteepInBore(Outcome outcome, Random random)
+    {
+        var (need, part) = ((GasketSpec)outcome.Need.Plate, (GasketSpec)outcome.Part);
+        var steps = Math.Abs(need.Bore!.Value - part.Bore!.Value);
+        return random.NextDouble() < Drawn.ChanceOf(3 - (steps > 2 ? 2.0 * (steps - 2.5) : 0));
+    }
+
+    private static List<Outcome> Outcomes(int count, int seed, Func<Outcome, Random, bool> works)
+    {
+        var random = new Random(seed);
+        var outcomes = new List<Outcome>();
+        while (outcomes.Count < count)
+        {
+            var number = random.Next(100);
+            var part = Gaskets.Part(FormattableString.Invariant($"Q-{number}"), bore: random.Next(11), thickness: 3 + random.Next(5), hardness: 4 + random.Next(3));
+            var outcome = new Outcome(Today.AddDays(-random.Next(700)), FormattableString.Invariant($"place {random.Next(60)}"), Gaskets.Need(), part.Number, part.Spec, Result.RightFirstTime);
+            outcomes.Add(works(outcome, random) ? outcome : outcome with { Result = random.Next(2) == 0 ? Result.CameBack : Result.Reworked });
+        }
+
+        return outcomes;
+    }
+
+    private sealed class Told : IProgress<Progress>
+    {
+        public List<Progress> All { get; } = [];
+
+        public void Report(Progress value) => All.Add(value);
+    }
+}
