@@ -1,4 +1,3 @@
-using PartsMatch.Ranking;
 using PartsMatch.Ranking.Tests;
 
 namespace PartsMatch.Learning.Tests;

@@ -19,7 +19,7 @@ public sealed class PenalisedFitTests
             .. Many(20, [0], Result.RightFirstTime), .. Many(30, [0], Result.Reworked),
         ];
 
-        var fitted = PenalisedFit.Of(table, Prior.None(1));
+        var fitted = Fit(table, Prior.None(1));
 
         fitted.Intercept.ShouldBe(Math.Log(60.0 / 15), 1e-6);
         fitted.OfColumn[0].ShouldBe(Math.Log(60.0 / 15) - Math.Log(20.0 / 30), 1e-6);
@@ -31,7 +31,7 @@ public sealed class PenalisedFitTests
     {
         List<Example> table = [.. Many(60, [], Result.RightFirstTime), .. Many(30, [], Result.CameBack), .. Many(50, [0], Result.RightFirstTime), .. Many(10, [0], Result.CameBack)];
 
-        var fitted = PenalisedFit.Of(table, Prior.None(1));
+        var fitted = Fit(table, Prior.None(1));
 
         fitted.OfColumn[0].ShouldBe(0);
         fitted.Intercept.ShouldBe(Math.Log(110.0 / 40), 1e-6);
@@ -45,7 +45,7 @@ public sealed class PenalisedFitTests
     {
         var examples = Drawn.Of(Truth, count, seed);
 
-        var (ours, theirs) = (PenalisedFit.Of(examples, Prior.None(6)), LibraryFit.Of(examples, 6));
+        var (ours, theirs) = (Fit(examples, Prior.None(6)), LibraryFit.Of(examples, 6));
 
         examples.Max(example => Math.Abs(Drawn.ChanceOf(example.LogOdds(ours)) - Drawn.ChanceOf(example.LogOdds(theirs)))).ShouldBeLessThan(0.01);
     }
@@ -53,7 +53,7 @@ public sealed class PenalisedFitTests
     [Fact]
     public void Of_many_examples_the_costs_are_those_that_they_were_drawn_from()
     {
-        var fitted = PenalisedFit.Of(Drawn.Of(Truth, 60_000, seed: 3), Prior.None(6));
+        var fitted = Fit(Drawn.Of(Truth, 60_000, seed: 3), Prior.None(6));
 
         // Four standard errors of the widest, as the curvature gives them at 60,000 examples.
         for (var column = 0; column < 6; column++) fitted.OfColumn[column].ShouldBe(Truth.OfColumn[column], 0.16, $"column {column}");
@@ -63,7 +63,7 @@ public sealed class PenalisedFitTests
     public void What_is_held_firmly_stays_and_a_few_examples_move_it_little()
     {
         var held = new Prior([2, 2], [1e9, 4]);
-        var fitted = PenalisedFit.Of(Many(3, [0, 1], Result.CameBack), held);
+        var fitted = Fit(Many(3, [0, 1], Result.CameBack), held);
         fitted.OfColumn[0].ShouldBe(2, 1e-4);
         fitted.OfColumn[1].ShouldBeInRange(2, 2.8);
     }
@@ -74,7 +74,7 @@ public sealed class PenalisedFitTests
     {
         var examples = Drawn.Of(new(1.5, [1, 0, 2, 0]), given.Item2, given.Item1);
         var prior = new Prior([1, 0.5, 0, 0], [1, 2, 0.5, 4]);
-        var fitted = PenalisedFit.Of(examples, prior);
+        var fitted = Fit(examples, prior);
         fitted.OfColumn.ShouldAllBe(cost => cost >= 0);
         for (var at = -1; at < 4; at++)
         {
@@ -90,7 +90,7 @@ public sealed class PenalisedFitTests
     [Fact]
     public void The_same_examples_give_the_same_costs_to_the_last_bit()
     {
-        var (one, other) = (PenalisedFit.Of(Drawn.Of(Truth, 3_000, 5), Prior.None(6)), PenalisedFit.Of(Drawn.Of(Truth, 3_000, 5), Prior.None(6)));
+        var (one, other) = (Fit(Drawn.Of(Truth, 3_000, 5), Prior.None(6)), Fit(Drawn.Of(Truth, 3_000, 5), Prior.None(6)));
         one.Intercept.ShouldBe(other.Intercept);
         one.OfColumn.ShouldBe(other.OfColumn);
     }
@@ -98,6 +98,8 @@ public sealed class PenalisedFitTests
     [Fact]
     public void Who_gives_up_is_heard() =>
         Should.Throw<OperationCanceledException>(() => PenalisedFit.Of(Drawn.Of(Truth, 100, 6), Prior.None(6), cancel: new CancellationToken(canceled: true)));
+
+    private static Costs Fit(IReadOnlyList<Example> examples, Prior prior) => PenalisedFit.Of(examples, prior, cancel: TestContext.Current.CancellationToken);
 
     private static double Loss(List<Example> examples, Prior prior, Costs costs) =>
         examples.Sum(example => -Math.Log(example.Worked ? Drawn.ChanceOf(example.LogOdds(costs)) : 1 - Drawn.ChanceOf(example.LogOdds(costs))))

@@ -15,12 +15,12 @@ public sealed class TrainerTests
     public void Trained_weights_written_read_and_asked_give_the_trainers_probabilities()
     {
         var outcomes = Outcomes(4_000, seed: 1, SteepInBore);
-        var trained = Trainer.Train(Columns, outcomes, Today).Trained.ShouldNotBeNull();
+        var trained = Train(outcomes).Trained.ShouldNotBeNull();
         trained.IsAdopted.ShouldBeTrue(trained.Reason);
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
         complaints.ShouldBeEmpty();
-        var model = Model.Trained([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns);
+        var model = Model.Trained([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns, TestContext.Current.CancellationToken);
         foreach (var outcome in outcomes.Take(500))
         {
             if (Columns.ExampleOf(outcome) is not { } example) continue;
@@ -32,7 +32,7 @@ public sealed class TrainerTests
     [Fact]
     public void What_outcomes_say_of_an_aspect_is_learnt_and_what_they_do_not_say_stays_as_it_was_by_hand()
     {
-        var weights = Trainer.Train(Columns, Outcomes(6_000, seed: 2, SteepInBore), Today).Trained!.Weights;
+        var weights = Train(Outcomes(6_000, seed: 2, SteepInBore)).Trained!.Weights;
 
         // The truth costs nothing for half of the way, and 5 for the rest; by hand it was 1 for the whole.
         var bore = weights.Aspects["bore"].Shortfall;
@@ -47,8 +47,8 @@ public sealed class TrainerTests
     {
         // The truth is the hand-set weights themselves: nothing can be gained, and chance alone decides the sign.
         var byHand = Weights.HandSet(Family);
-        var trainings = Enumerable.Range(10, 12).Select(seed => Trainer.Train(Columns, Outcomes(300, seed, (outcome, random) =>
-            random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value)), Today).Trained!).ToList();
+        var trainings = Enumerable.Range(10, 12).Select(seed => Train(Outcomes(300, seed, (outcome, random) =>
+            random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value))).Trained!).ToList();
 
         trainings.Count(trained => trained.IsAdopted).ShouldBeLessThan(6);
         foreach (var stayed in trainings.Where(trained => !trained.IsAdopted))
@@ -62,7 +62,7 @@ public sealed class TrainerTests
     [Fact]
     public void Too_few_outcomes_train_nothing_and_it_is_said_how_many_it_takes()
     {
-        var (trained, tooFew) = Trainer.Train(Columns, Outcomes(40, seed: 3, (_, _) => true), Today);
+        var (trained, tooFew) = Train(Outcomes(40, seed: 3, (_, _) => true));
         trained.ShouldBeNull();
         tooFew.ShouldBe("Training takes 50 outcomes of parts that fit, 10 of them right first time and as many not; there are 40 and 0.");
     }
@@ -71,17 +71,20 @@ public sealed class TrainerTests
     public void A_part_that_failed_an_aspect_teaches_nothing_and_is_counted()
     {
         List<Outcome> outcomes = [.. Outcomes(200, seed: 4, SteepInBore), .. Enumerable.Repeat(new Outcome(Today, "a place", Gaskets.Need(bore: 0), "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack), 7)];
-        Trainer.Train(Columns, outcomes, Today).Trained!.LeftOut.ShouldBe(7);
+        Train(outcomes).Trained!.LeftOut.ShouldBe(7);
     }
 
     [Fact]
     public void Progress_is_told_to_its_end()
     {
         var told = new Told();
-        Trainer.Train(Columns, Outcomes(200, seed: 5, SteepInBore), Today, told);
+        Train(Outcomes(200, seed: 5, SteepInBore), told);
         told.All.Select(one => one.Done).ShouldBe(told.All.Select(one => one.Done).Order());
         (told.All[0].Done, told.All[^1].Done).ShouldBe((0, told.All[^1].Of));
     }
+
+    private static (Trained? Trained, string? TooFew) Train(IReadOnlyList<Outcome> outcomes, IProgress<Progress>? progress = null) =>
+        Trainer.Train(Columns, outcomes, Today, progress, TestContext.Current.CancellationToken);
 
     private static bool SteepInBore(Outcome outcome, Random random)
     {
