@@ -1,6 +1,7 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.PressureControls;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Demo.Valves.CondensingPressureValves;
@@ -40,6 +41,9 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         var supersessions = families.SelectMany(family => Supersession.Among(family.Parts, new Draw(Seed + 1000 + family.Family.SeedOffset)));
         return new(families, [.. supersessions.OrderBy(each => each.Number, StringComparer.Ordinal)]);
     }
+
+    /// <summary>What became of a family's parts; drawn with chance of its own.</summary>
+    public static IReadOnlyList<DemoOutcome> OutcomesOf(FamilyParts family) => OutcomeHistory.Of(family, Seed + 2000 + family.Family.SeedOffset);
 
     /// <summary>Every part of every family.</summary>
     public IEnumerable<DemoPart> Parts => Families.SelectMany(family => family.Parts);

@@ -1,3 +1,4 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Judging;
 
@@ -32,6 +33,18 @@ public abstract class FamilyCatalogue
 
     /// <summary>How its parts are drawn, in a paragraph of the page beside the files.</summary>
     public abstract string HowDrawn { get; }
+
+    /// <summary>How many outcomes are invented for it.</summary>
+    public virtual int Outcomes => 2_000;
+
+    /// <summary>What really decides, in this invented world, whether one of its parts does the job.</summary>
+    public virtual HiddenTruth Truth(Draw draw) => FieldTruth.Draw(this, draw);
+
+    /// <summary>By which fields people see that a part is like another, by how much each counts: 1 where nothing is said.</summary>
+    public virtual IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double>();
+
+    /// <summary>What somebody reads at a place where one of its parts failed; nothing where nobody reads anything.</summary>
+    public virtual IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw) => [];
 
     /// <summary>Makes the parts, the same every time.</summary>
     public abstract IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed);

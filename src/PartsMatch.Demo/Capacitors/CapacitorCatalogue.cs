@@ -1,3 +1,4 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
@@ -15,6 +16,8 @@ public sealed class CapacitorCatalogue : FamilyCatalogue
     public override int SeedOffset => 1;
 
     public override string HowDrawn => "Capacitors are drawn by line (single and two-section run capacitors, round and oval, and a few start capacitors): the usual sizes, a can that grows with µF and the square of the volts.";
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["rating"] = 60, ["duty"] = 20, ["isProtected"] = 6, ["temperatureMost"] = 3, ["frequency"] = 3 };
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

@@ -1,8 +1,11 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Demo.Contactors;
@@ -20,6 +23,30 @@ public sealed class ContactorCatalogue : FamilyCatalogue
     public override int SeedOffset => 2;
 
     public override string HowDrawn => "Contactors are drawn by line (definite purpose, by NEMA size, by IEC category, power and control relays): sizes and pilot duties as NEMA ICS 2 and ICS 5 have them, amps by volts of which heavier ones keep less at 480 and 600 V, locked-rotor amps five or six times the full load, coils with the VA of their body, and for some bodies further coils with their numbers.";
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["poleCount"] = 20, ["contactAction"] = 20, ["coilVolts"] = 12, ["hasInterlock"] = 6, ["fullLoadAmps"] = 8, ["resistiveAmps"] = 3, ["ratedVolts"] = 4 };
+
+    public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
+    {
+        var contactor = (ContactorSpec)old.Part.Spec;
+        var load = draw.Between(0.5, 0.95);
+        var site = new ContactorSite
+        {
+            LoadVolts = contactor.RatedVolts?[0],
+            LoadPhase = contactor.PoleCount is PoleCount.Three or PoleCount.Four ? Phases.Three : Phases.Single,
+            ControlVolts = contactor.CoilVolts is { } volts ? ElectricPotential.FromVolts(Math.Round(volts[0].Last.Volts * (1 + place.VoltsOff), 1)) : null,
+            ControlFrequency = contactor.CoilFrequency?[0],
+            TransformerVa = contactor.CoilVa * 4,
+            OtherCoilsVa = contactor.CoilVa,
+            LinesSwitched = contactor.PoleCount switch { PoleCount.Two => 2, PoleCount.Three => 3, PoleCount.Four => 4, _ => 1 },
+            ShuntFeedsHeat = false,
+            AuxiliariesUsed = contactor.Auxiliaries,
+            Hazard = Hazard.None,
+        };
+        return Shape<ContactorSite>.Of.Write(contactor is { FullLoadAmps: { } full, LockedRotorAmps: { } locked }
+            ? site with { Loads = new(ContactLoad.Motor), Motors = new(new MotorLoad(Math.Round(full[0].Amperes * load, 1), Math.Round(locked[0].Amperes * load, 1), 1)) }
+            : site with { Loads = new(ContactLoad.Coil), CoilsVa = ElectricApparentPower.FromVoltamperes(Math.Round(30 * load)) });
+    }
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using PartsMatch.Demo.Motors.Lines;
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
@@ -25,6 +26,18 @@ public sealed class MotorCatalogue : FamilyCatalogue
         Motors are drawn line by line (condenser fans, shaded pole, unit-bearing, direct and belt blowers, three-phase on NEMA and IEC frames ...). What belongs together is drawn together: a frame brings its shaft and face from NEMA MG 1 or IEC 60072-1,
         amps follow from power, volts, and the type's published efficiency and power factor bands, code letters from locked-rotor amps, run capacitors and bodies from power. Several makers offer most designs, each with its own amps, lengths, bearings and price.
         """;
+
+    public override int Outcomes => 30_000;
+
+    public override HiddenTruth Truth(Draw draw) => MotorTruth.Of();
+
+    public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw) => MotorTruth.SiteOf(old, place, draw);
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double>
+    {
+        ["type"] = 3, ["voltage"] = 5, ["phase"] = 12, ["frequency"] = 6, ["power"] = 6, ["speed"] = 40, ["poles"] = 6, ["mounts"] = 3, ["shaftDiameter"] = 20, ["shaftLength"] = 4, ["shaftForm"] = 4, ["shaftEnds"] = 4,
+        ["rotation"] = 2, ["reversing"] = 2, ["enclosure"] = 4, ["ambientMost"] = 8, ["bodyDiameter"] = 4, ["speedControls"] = 2,
+    };
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

@@ -1,6 +1,12 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls;
+using UnitsNet;
 
 namespace PartsMatch.Demo.PressureControls;
 
@@ -14,6 +20,24 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
     public override int SeedOffset => 3;
 
     public override string HowDrawn => "Pressure controls are drawn by line (high and low pressure with a range, fan cycling, fixed discs): a range brings its differentials, the setting it is shipped at and the pressure it bears; discs have one differential and switch coils alone.";
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["function"] = 20, ["action"] = 20, ["reset"] = 10, ["poles"] = 8, ["range"] = 8, ["cutOut"] = 12, ["cutIn"] = 8, ["isAdjustable"] = 4, ["pressureMost"] = 4 };
+
+    public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
+    {
+        var control = (PressureControlSpec)old.Part.Spec;
+        return Shape<PressureControlSite>.Of.Write(new PressureControlSite
+        {
+            Loads = new(ContactLoad.Coil),
+            LoadVolts = ElectricPotential.FromVolts(draw.Pick<double>([24, 120, 240])),
+            CoilsVa = ElectricApparentPower.FromVoltamperes(draw.Whole(8, 40)),
+            Hazard = Hazard.None,
+            CutOutNeeded = control.CutOut,
+            CutInNeeded = control.CutIn,
+            TestPressure = control.PressureMost * draw.Between(0.7, 0.95),
+            Refrigerant = TradeText.Read<Refrigerant>(draw.Pick(["R-404A", "R-134a", "R-410A"])),
+        });
+    }
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

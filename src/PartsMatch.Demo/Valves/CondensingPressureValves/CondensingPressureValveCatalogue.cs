@@ -1,3 +1,4 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
@@ -30,6 +31,21 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
     public override int SeedOffset => 6;
 
     public override string HowDrawn => "Condensing-pressure valves are drawn by arrangement, refrigerant group and tube size: three-way ones hold one pressure that belongs to the group, inlet regulators are set over a range, differential check valves open at a small difference.";
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["arrangement"] = 20, ["refrigerants"] = 5, ["setting"] = 6, ["ratedCapacity"] = 6, ["ratedWith"] = 5 };
+
+    public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
+    {
+        var valve = (CondensingPressureValveSpec)old.Part.Spec;
+        return Shape<CondensingPressureValveSite>.Of.Write(new CondensingPressureValveSite
+        {
+            Refrigerant = valve.RatedWith ?? valve.Refrigerants?[0],
+            LeastHead = valve.Setting - Pressure.FromKilopascals(draw.Whole(70, 200)),
+            Load = valve.RatedCapacity is { } capacity ? new CoolingLoad(Power.FromWatts(Math.Round((double)capacity.Value.Watts * draw.Between(0.5, 0.9)))) : null,
+            ReceiverHoldsFlooding = true,
+            DesignPressure = valve.WorkingPressure * draw.Between(0.75, 0.98),
+        });
+    }
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

@@ -1,11 +1,12 @@
+using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves;
-using UnitsNet;
 using Taps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.Spread<UnitsNet.ElectricPotential>>;
+using UnitsNet;
 
 namespace PartsMatch.Demo.Valves.SolenoidValves;
 
@@ -21,6 +22,26 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
     public override int SeedOffset => 4;
 
     public override string HowDrawn => "Solenoid valves are drawn by line (for common refrigerants, for high pressure, normally open, for hydrocarbons, carbon dioxide and ammonia) and tube size: what a body passes grows with its bore, small ports are direct-acting, and one coil of a few voltages comes on the body while others are listed for it.";
+
+    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["normalState"] = 10, ["inletSize"] = 4, ["flowCoefficient"] = 4, ["coilVolts"] = 5, ["coilCurrent"] = 8, ["coilFrequency"] = 4, ["openingDifferential"] = 3 };
+
+    public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
+    {
+        var valve = (SolenoidValveSpec)old.Part.Spec;
+        var outlet = Pressure.FromKilopascals(200);
+        return Shape<SolenoidValveSite>.Of.Write(new SolenoidValveSite
+        {
+            Refrigerant = valve.Refrigerants?[0],
+            Line = RefrigerantLine.Liquid,
+            FlowReverses = valve.BothWays == true && draw.Chance(0.3),
+            OutletLeast = outlet,
+            InletMost = valve.OpeningDifferential is { } most ? outlet + (most.Value * draw.Between(0.5, 0.9)) : null,
+            DesignPressure = valve.WorkingPressure * draw.Between(0.75, 0.98),
+            CoilSupplyVolts = valve.CoilVolts is { } volts ? ElectricPotential.FromVolts(Math.Round(volts[0].Last.Volts * (1 + place.VoltsOff))) : null,
+            CoilSupplyFrequency = valve.CoilFrequency?[0],
+            CoilSupplyCurrent = valve.CoilCurrent,
+        });
+    }
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
