@@ -3,6 +3,7 @@ using PartsMatch.Demo.Contactors;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.PressureControls;
+using PartsMatch.Demo.Thermostats;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Demo.Valves.CondensingPressureValves;
 using PartsMatch.Demo.Valves.ExpansionValves;
@@ -31,6 +32,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new ContactorCatalogue(),
         new PressureControlCatalogue(),
         new CondensingPressureValveCatalogue(),
+        new ThermostatCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

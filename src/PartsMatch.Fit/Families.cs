@@ -3,6 +3,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Switches.Thermostats;
 using PartsMatch.Fit.Valves.CondensingPressureValves;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
@@ -20,6 +21,7 @@ public static class Families
         ExpansionValveFamily.ExpansionValve,
         CondensingPressureValveFamily.CondensingPressureValve,
         PressureControlFamily.PressureControl,
+        ThermostatFamily.Thermostat,
         ContactorFamily.Contactor,
         CapacitorFamily.Capacitor,
     ];

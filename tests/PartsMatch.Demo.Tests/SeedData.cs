@@ -6,6 +6,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Switches.Thermostats;
 
 namespace PartsMatch.Demo.Tests;
 
@@ -37,6 +38,8 @@ public static class SeedData
     public static IReadOnlyList<SeedPart<ContactorSpec>> Contactors { get; } = Parts<ContactorSpec>("contactors.csv");
 
     public static IReadOnlyList<SeedPart<PressureControlSpec>> PressureControls { get; } = Parts<PressureControlSpec>("pressureControls.csv");
+
+    public static IReadOnlyList<SeedPart<ThermostatSpec>> Thermostats { get; } = Parts<ThermostatSpec>("thermostats.csv");
 
     /// <summary>The rows of every family's table, by kind.</summary>
     public static ILookup<string, SeedRow> ByKind { get; } = Families.All.SelectMany(family => Table($"{family.Kind}s.csv").Select(row => (family.Kind, Row: row))).ToLookup(one => one.Kind, one => one.Row);

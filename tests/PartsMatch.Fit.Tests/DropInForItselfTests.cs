@@ -1,18 +1,20 @@
-using System.Globalization;
-using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using FsCheck;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Switches.Thermostats;
 using PartsMatch.Fit.Tests.Judging;
 using PartsMatch.Fit.Valves.CondensingPressureValves;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
+using System.Globalization;
 
 namespace PartsMatch.Fit.Tests;
 
@@ -102,6 +104,14 @@ public sealed class DropInForItselfTests
     ]);
 
     [Fact]
+    public void Every_fully_specified_thermostat_is_a_drop_in_for_itself_at_the_setting_it_ships_with() => EveryOneIsADropIn<ThermostatSpec>("thermostat", 150, IsFullySpecified, thermostat =>
+    [
+        new("hazard", "none"),
+        new("defrostPeak", QuantityForms.Temperature.Write(thermostat.BulbMost!.Value)),
+        .. thermostat.Capillary is { } length ? (NamedText[])[new("capillaryReach", QuantityForms.Length.Write(length))] : [],
+    ]);
+
+    [Fact]
     public void Every_fully_specified_condensing_pressure_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<CondensingPressureValveSpec>("condensingPressureValve", 60, valve => valve is { RatedCapacity: not null, RatedDrop: not null, WorkingPressure: not null, Joint: not null }, valve =>
     [
         new("refrigerant", valve.RatedWith!.Name),
@@ -144,8 +154,14 @@ public sealed class DropInForItselfTests
 
     private static bool IsFullySpecified(PressureControlSpec control) =>
         control is { Function: not null, Action: not null, Reset: not null, Poles: not null, CutOut: not null, PressureMost: not null, Connection: not null, PilotDuty: not null }
-        && (control.Reset == PressureReset.Manual || control is { CutIn: not null, Differential: not null })
+        && (control.Reset == ContactReset.Manual || control is { CutIn: not null, Differential: not null })
         && (control.IsAdjustable == false || control.Range is not null);
+
+    private static bool IsFullySpecified(ThermostatSpec thermostat) =>
+        thermostat is { Function: not null, Action: not null, Reset: not null, CutOut: not null, Bulb: not null, BulbMost: not null, Terminals: not null, PilotDuty: not null, FullLoadAmps: not null }
+        && (thermostat.Reset == ContactReset.Manual || thermostat.CutIn is not null)
+        && (thermostat.IsAdjustable == false || thermostat is { Range: not null, Capillary: not null } and ({ Differential: not null } or { Reset: ContactReset.Manual }))
+        && (thermostat.Action != ThermostatAction.ChangeOver || thermostat.Common is not null);
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

@@ -64,7 +64,7 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
     private static DemoPart Offer(PressureControlLine line, PressureControlSpec spec, Maker maker, PartNumbers numbers, Draw draw)
     {
         var discontinued = draw.Chance(DemoPart.DiscontinuedShare);
-        var reset = spec.Reset == PressureReset.Manual ? "manual reset" : "automatic reset";
+        var reset = spec.Reset == ContactReset.Manual ? "manual reset" : "automatic reset";
         var setting = spec.Range is { } range ? TradeText.Write(range) : TradeText.Write(spec.CutOut!.Value);
         return new(
             numbers.Next(maker),

@@ -38,7 +38,7 @@ public static class PressureControlLines
         {
             Function = PressureFunction.HighPressure,
             Action = PressureAction.OpensOnRise,
-            Reset = isManual ? PressureReset.Manual : PressureReset.Automatic,
+            Reset = isManual ? ContactReset.Manual : ContactReset.Automatic,
             Poles = draw.Of((1, 8), (2, 2)),
             Range = TradeText.Read<PressureSpan>(range),
             Differential = isManual ? null : TradeText.Read<PressureSpan>(differential),
@@ -58,7 +58,7 @@ public static class PressureControlLines
         {
             Function = PressureFunction.LowPressure,
             Action = draw.Of((PressureAction.OpensOnFall, 9), (PressureAction.ChangeOver, 1)),
-            Reset = draw.Of((PressureReset.Automatic, 9), (PressureReset.Manual, 1)),
+            Reset = draw.Of((ContactReset.Automatic, 9), (ContactReset.Manual, 1)),
             Poles = 1,
             Range = TradeText.Read<PressureSpan>(range),
             Differential = TradeText.Read<PressureSpan>(differential),
@@ -77,7 +77,7 @@ public static class PressureControlLines
         {
             Function = PressureFunction.FanCycling,
             Action = PressureAction.OpensOnFall,
-            Reset = PressureReset.Automatic,
+            Reset = ContactReset.Automatic,
             Poles = 1,
             Range = TradeText.Read<PressureSpan>(range),
             Differential = TradeText.Read<PressureSpan>(differential),
@@ -99,7 +99,7 @@ public static class PressureControlLines
         {
             Function = function,
             Action = isHigh ? PressureAction.OpensOnRise : PressureAction.OpensOnFall,
-            Reset = isManual ? PressureReset.Manual : PressureReset.Automatic,
+            Reset = isManual ? ContactReset.Manual : ContactReset.Automatic,
             Poles = 1,
             IsAdjustable = false,
             CutOut = Psi(cutOut),

@@ -34,6 +34,9 @@ public enum Programme
 
     /// <summary>Pressure controls.</summary>
     PressureControls = 256,
+
+    /// <summary>Thermostats, fan-delay and defrost-end switches.</summary>
+    Thermostats = 512,
 }
 
 /// <summary>An invented maker.</summary>
@@ -75,6 +78,9 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Pluvarteck", "PV#-##@-#", Programme.PressureControls, MotorEnd.Shaft, 1.00, 0.13),
         new("Quendrasol", "@QD-####", Programme.PressureControls, MotorEnd.Shaft, 0.91, 0.18),
         new("Yelbranick", "YB##.@##", Programme.PressureControls, MotorEnd.Shaft, 1.09, 0.11),
+        new("Thrimbolev", "TL##-##@", Programme.Thermostats, MotorEnd.Shaft, 1.00, 0.12),
+        new("Vaskendorp", "@VK-##.##", Programme.Thermostats, MotorEnd.Shaft, 0.92, 0.18),
+        new("Ilquarran", "IQ#@-###", Programme.Thermostats, MotorEnd.Shaft, 1.11, 0.10),
     ];
 
     /// <summary>Those that make something.</summary>

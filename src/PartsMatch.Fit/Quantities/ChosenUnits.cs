@@ -3,7 +3,7 @@ using UnitsNet;
 namespace PartsMatch.Fit.Quantities;
 
 /// <summary>Figures that are kept as plain numbers beside the symbol of their unit, in the units that someone chose. They are converted and rounded by the quantities' own forms.</summary>
-/// <remarks>Volts, amps, hertz, rpm, µF and percent are the same in both systems; °F and K are taken for differences, as no plain temperature is kept so.</remarks>
+/// <remarks>Volts, amps, hertz, rpm, µF and percent are the same in both systems; K and °F are taken for differences, °C for temperatures.</remarks>
 public static class ChosenUnits
 {
     private static readonly Dictionary<string, Func<double, Units, Figure?>> Forms = new(StringComparer.Ordinal)
@@ -12,6 +12,7 @@ public static class ChosenUnits
         ["m"] = (value, units) => QuantityForms.Length.FigureOf(Length.FromMeters(value), units),
         ["W"] = (value, units) => QuantityForms.Power.FigureOf(Power.FromWatts(value), units),
         ["kPa"] = (value, units) => PressureDifference.Form.FigureOf(new PressureDifference(Pressure.FromKilopascals(value)), units),
+        ["°C"] = (value, units) => QuantityForms.Temperature.FigureOf(Temperature.FromDegreesCelsius(value), units),
         ["K"] = (value, units) => QuantityForms.TemperatureDifference.FigureOf(TemperatureDelta.FromKelvins(value), units),
         ["°F"] = (value, units) => QuantityForms.TemperatureDifference.FigureOf(TemperatureDelta.FromDegreesFahrenheit(value), units),
     };

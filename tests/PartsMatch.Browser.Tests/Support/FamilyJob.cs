@@ -46,6 +46,14 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             [("read.isClosed", "no"), ("read.pressureThere", "60 psi")],
             "The part has failed"),
         new(
+            "thermostat",
+            "thermostat or defrost switch",
+            "DEFROST TERMINATION SWITCH OPENS 55 F CLOSES 35 F CLIP-ON 10 FLA 240 V LEADS",
+            [("site.heaterAmps", "12 A"), ("site.loadVolts", "240 V"), ("site.defrostPeak", "90 °F")],
+            "within 5 °F (2.8 K) is wanted",
+            [("read.isClosed", "no"), ("read.bulbTemperature", "20 °F")],
+            "The part has failed"),
+        new(
             "contactor",
             "contactor or relay",
             "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls;
 
 namespace PartsMatch.Demo.Tests.PressureControls;
@@ -14,7 +15,7 @@ public sealed class PressureControlTests
         All.Count(part => part.Spec.Function == PressureFunction.HighPressure).ShouldBe(135);
         All.Count(part => part.Spec.Function == PressureFunction.LowPressure).ShouldBe(115);
         All.Count(part => part.Spec.Function == PressureFunction.FanCycling).ShouldBe(50);
-        All.Count(part => part.Spec is { Function: PressureFunction.HighPressure, Reset: PressureReset.Manual }).ShouldBeInRange(30, 70);
+        All.Count(part => part.Spec is { Function: PressureFunction.HighPressure, Reset: ContactReset.Manual }).ShouldBeInRange(30, 70);
     }
 
     /// <summary>Published articles: high opens on rise, low on fall; practice: fan-cycling controls close on rise.</summary>

@@ -6,6 +6,7 @@ using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls;
+using PartsMatch.Fit.Switches.Thermostats;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Tests.Judging;
@@ -28,12 +29,14 @@ internal static class TextPool
         [typeof(MotorLoads)] = ["5/25 A", "14/73 + 2 x 1.4/7 A", "25 A", "40/240 A", "60/300 A"],
         [typeof(Pressure)] = ["10 psi", "30 psi", "300 psi", "400 psi", "405 psi", "475 psi"],
         [typeof(PressureSpan)] = ["10 to 100 psi", "100 to 450 psi", "20 psi", "10 to 40 psi", "50 to 120 psi"],
+        [typeof(TemperatureSpan)] = ["-30 to 90 °F", "20 to 80 °F", "-10 to 35 °C"],
+        [typeof(TemperatureDifferenceSpan)] = ["3 °F", "3.5 to 36 °F", "1 to 15 K"],
         [typeof(AuxiliaryContacts)] = ["none", "1 NO", "1 NO + 1 NC", "2 NC"],
         [typeof(ElectricCurrent)] = ["2 A", "5 A", "15 A"],
         [typeof(Figures<Frequency>)] = ["60 Hz", "50 Hz", "50/60 Hz"],
         [typeof(Frequency)] = ["50 Hz", "57 Hz", "60 Hz"],
         [typeof(Length)] = ["8 mm", "5/16 in", "3/8 in", "1/2 in", "12.7 mm", "5/8 in", "2 in", "4 in", "5 in", "5.6 in", "6.5 in"],
-        [typeof(Temperature)] = ["-10 °F", "40 °C", "60 °C", "70 °C", "85 °C"],
+        [typeof(Temperature)] = ["-10 °F", "25 °F", "35 °F", "55 °F", "40 °C", "60 °C", "70 °C", "85 °C"],
         [typeof(CapacitorRating)] = ["none", "5 µF 370 V", "5 µF 440 V", "5.2 µF 440 V", "7.5 µF 370 V", "45+5 µF 440 V", "45 µF 440 V", "10 µF"],
         [typeof(FrameSize)] = ["42", "48", "48Y", "56", "56C", "143T", "IEC 63", "IEC 71"],
         [typeof(Turn)] = ["CW shaft end", "CCW shaft end", "CW lead end", "CW"],

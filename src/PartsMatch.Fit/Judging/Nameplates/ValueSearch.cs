@@ -74,10 +74,11 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             {
                 if (Figure(from, unit, label, null) is { } text) found.Add(new(unit, text));
 
-                // 115 V / 230 V: the unit behind each figure.
-                if (plate.Is(unit, TokenKind.Number) && Gaps.JoinsFigures(plate.Gap(unit)))
+                // 115 V / 230 V, 20 F TO 80 F: the unit behind each figure.
+                var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
+                if (plate.Is(next, TokenKind.Number) && (next > unit || Gaps.JoinsFigures(plate.Gap(unit))))
                 {
-                    var to = reach.UnitEnd(label.Field, unit + 1) ?? unit + 1;
+                    var to = reach.UnitEnd(label.Field, next + 1) ?? next + 1;
                     if (reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
                 }
             }

@@ -54,11 +54,4 @@ public static class ContactorChanges
         Stage = Stage.Mount,
         HowTo = "Keep chips and filings out of everything in the box; the armature must move as it was made to, so mind which way is up.",
     };
-
-    /// <summary>End wires anew.</summary>
-    public static ChangeKind FitTerminals { get; } = new("fitTerminals", 0.3)
-    {
-        Stage = Stage.Wire,
-        HowTo = "Cut back to bright copper, crimp or clamp what the terminal takes, and pull at each wire.",
-    };
 }

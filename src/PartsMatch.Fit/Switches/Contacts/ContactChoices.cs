@@ -37,3 +37,15 @@ public enum ContactEnclosure
     [Words("solid state", "no contacts", "solid-state")]
     SolidState,
 }
+
+/// <summary>How it closes again.</summary>
+public enum ContactReset
+{
+    /// <summary>By itself, at its cut-in.</summary>
+    [Words("automatic", "auto reset", "automatic reset", "auto")]
+    Automatic,
+
+    /// <summary>By a hand, once what opened it is over.</summary>
+    [Words("manual", "manual reset", "man reset", "hand reset")]
+    Manual,
+}

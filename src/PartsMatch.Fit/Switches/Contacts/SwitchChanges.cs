@@ -19,4 +19,25 @@ public static class SwitchChanges
         Stage = Stage.Wire,
         HowTo = "Wire common and the side that is needed; the other side is live whenever the contact rests on it, so leave it without wire and covered.",
     };
+
+    /// <summary>Live with manual reset.</summary>
+    public static ChangeKind AcceptManualReset { get; } = new("acceptManualReset", 0.5)
+    {
+        Stage = Stage.StartAndCheck,
+        HowTo = "It stays open until a hand resets it: see that somebody can reach it, and that whoever looks after the place knows.",
+    };
+
+    /// <summary>See whether it may restart by itself.</summary>
+    public static ChangeKind CheckAutomaticReset { get; } = new("checkAutomaticReset", 0.2, IsCheck: true)
+    {
+        Stage = Stage.NoteWhatIsThere,
+        HowTo = "With automatic reset it restarts without warning, and short-cycles on a leak: the equipment's diagram tells whether that is allowed.",
+    };
+
+    /// <summary>End wires anew.</summary>
+    public static ChangeKind FitTerminals { get; } = new("fitTerminals", 0.3)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Cut back to bright copper, crimp or clamp what the terminal takes, and pull at each wire.",
+    };
 }

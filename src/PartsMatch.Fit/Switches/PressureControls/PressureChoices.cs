@@ -34,18 +34,6 @@ public enum PressureAction
     ChangeOver,
 }
 
-/// <summary>How it closes again.</summary>
-public enum PressureReset
-{
-    /// <summary>By itself, at its cut-in.</summary>
-    [Words("automatic", "auto reset", "automatic reset", "auto")]
-    Automatic,
-
-    /// <summary>By a hand, once the pressure has come back.</summary>
-    [Words("manual", "manual reset", "man reset", "hand reset")]
-    Manual,
-}
-
 /// <summary>How it is connected.</summary>
 public enum PressureConnection
 {

@@ -20,20 +20,6 @@ public static class PressureControlChanges
         HowTo = "Fit the maker's limit stop or seal, so that nobody can turn it higher; try that it holds.",
     };
 
-    /// <summary>Live with manual reset.</summary>
-    public static ChangeKind AcceptManualReset { get; } = new("acceptManualReset", 0.5)
-    {
-        Stage = Stage.StartAndCheck,
-        HowTo = "It stays open until a hand resets it: see that somebody can reach it, and that whoever looks after the place knows.",
-    };
-
-    /// <summary>See whether it may restart by itself.</summary>
-    public static ChangeKind CheckAutomaticReset { get; } = new("checkAutomaticReset", 0.2, IsCheck: true)
-    {
-        Stage = Stage.NoteWhatIsThere,
-        HowTo = "With automatic reset it restarts without warning, and short-cycles on a leak: the equipment's diagram tells whether that is allowed.",
-    };
-
     /// <summary>Adapt its connection.</summary>
     public static ChangeKind AdaptConnection { get; } = new("adaptConnection", 0.6)
     {

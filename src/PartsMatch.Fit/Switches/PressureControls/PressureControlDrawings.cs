@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Switches.PressureControls;
@@ -11,7 +12,7 @@ public static class PressureControlDrawings
     public static IReadOnlyList<Drawing> Of(PressureControlNeed need, PressureControlSpec part)
     {
         if (part.Range?.Kilopascals is not { } good || Settings.In(need.Site.CutOutNeeded) is not { } cutOut) return [];
-        var cutIn = part.Reset == PressureReset.Manual ? null : Settings.In(need.Site.CutInNeeded);
+        var cutIn = part.Reset == ContactReset.Manual ? null : Settings.In(need.Site.CutInNeeded);
         var (least, most) = (Math.Min(good.Low, Math.Min(cutOut, cutIn ?? cutOut)), Math.Max(good.High, Math.Max(cutOut, cutIn ?? cutOut)));
         var room = 0.1 * (most - least);
         var range = new Band(least - room, most + room);

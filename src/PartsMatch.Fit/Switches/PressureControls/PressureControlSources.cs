@@ -34,7 +34,4 @@ public static class PressureControlSources
 
     /// <summary>How it is connected.</summary>
     public static Source Connection { get; } = new("The same connection, or a fitting between", SourceStatus.Practice);
-
-    /// <summary>Motors need motor ratings.</summary>
-    public static Source KindOfLoad { get; } = new("A motor needs full-load and locked-rotor amps or horsepower, a coil pilot duty, a heater resistive amps: IEC 60947, UL 60730", SourceStatus.Memory);
 }

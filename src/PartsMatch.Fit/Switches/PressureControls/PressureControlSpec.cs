@@ -22,7 +22,7 @@ public sealed record PressureControlSpec : ContactSpec
 
     /// <summary>Reset.</summary>
     [Field("Reset", "Automatic, or manual with a button.", Group = Does)]
-    public PressureReset? Reset { get; init; }
+    public ContactReset? Reset { get; init; }
 
     /// <summary>Poles.</summary>
     [Field("Poles", "Contacts that move together.", Group = Does, Example = "1")]

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls;
 
@@ -17,7 +18,7 @@ internal static class PressureControlSteps
         [
             new(Stage.Mount, part.Connection == PressureConnection.Braze ? "recover the refrigerant, and braze it in with nitrogen flowing" : "close its valve or recover the refrigerant, and connect it with two wrenches", "Only by those certified for the refrigerant. Coil spare capillary where nothing rubs on it, and test for leaks."),
             new(Stage.Wire, "put each wire back where its mark says", "Never bridge a safety to see whether the rest runs."),
-            new(Stage.StartAndCheck, $"make it open by the gauge{At(need.Site.CutOutNeeded)}, and close again{(part.Reset == PressureReset.Manual ? " by its button, once the pressure has come back" : At(need.Site.CutInNeeded))}", "High pressure: block the condenser's air. Low pressure: close the liquid line. The scale is rough: the gauge counts."),
+            new(Stage.StartAndCheck, $"make it open by the gauge{At(need.Site.CutOutNeeded)}, and close again{(part.Reset == ContactReset.Manual ? " by its button, once the pressure has come back" : At(need.Site.CutInNeeded))}", "High pressure: block the condenser's air. Low pressure: close the liquid line. The scale is rough: the gauge counts."),
             new(Stage.StartAndCheck, "measure the volts across its closed contacts under load: at most 0.5 V (practice)", null),
             new(Stage.Record, "write down its number, cut-out and cut-in by the gauge, and the date", null),
         ])

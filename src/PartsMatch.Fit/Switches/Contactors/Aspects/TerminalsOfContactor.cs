@@ -26,7 +26,7 @@ public sealed class TerminalsOfContactor() : Aspect<ContactorSpec, ContactorSite
         if (facet.Kinds.IsUnknown) return Finding.Unknown(Side.Part, "terminals", $"The old one's wires end for {old}; this one's terminals are not known.");
         if (facet.Kinds.SharedWith(old) is { } same) return Finding.Meets($"Its wires go onto {new Spelt<TerminalKind>(same)}, as the old one's do.");
         return Finding.MeetsWith(
-            [new(ContactorChanges.FitTerminals, $"end the wires for {new Spelt<TerminalKind>(facet.Kinds.First)}") { Kit = [new($"wire ends for {new Spelt<TerminalKind>(facet.Kinds.First)}", Count(need))] }],
+            [new(SwitchChanges.FitTerminals, $"end the wires for {new Spelt<TerminalKind>(facet.Kinds.First)}") { Kit = [new($"wire ends for {new Spelt<TerminalKind>(facet.Kinds.First)}", Count(need))] }],
             $"Its wires go onto {facet.Kinds}; the old one's end for {old}.");
     }
 

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -17,7 +18,7 @@ public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureCon
     public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "function"] };
 
     /// <inheritdoc/>
-    public override DifferentialFacet Read(PressureControlSpec part) => new(part.Differential?.Kilopascals.Low, part.Differential?.Kilopascals.High, part.Reset == PressureReset.Manual);
+    public override DifferentialFacet Read(PressureControlSpec part) => new(part.Differential?.Kilopascals.Low, part.Differential?.Kilopascals.High, part.Reset == ContactReset.Manual);
 
     /// <inheritdoc/>
     public override Finding Judge(PressureControlNeed need, DifferentialFacet facet)

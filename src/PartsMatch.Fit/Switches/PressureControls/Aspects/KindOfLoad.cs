@@ -1,34 +1,6 @@
-using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 
-/// <summary>What the kind of load reads of a pressure control: what it is marked for at all.</summary>
-/// <param name="MotorLoads">Full-load or locked-rotor amps, or horsepower.</param>
-/// <param name="Resistance">Resistive amps.</param>
-/// <param name="Coils">Pilot duty.</param>
-public readonly record struct KindOfLoadFacet(bool MotorLoads, bool Resistance, bool Coils);
-
 /// <summary>Is the control marked for motors where a motor is on it?</summary>
-/// <remarks>Marked for coils or heaters alone it fails for a motor; their amounts are asked for by aspects of their own. Where nobody named what is on it, nothing is asked here.</remarks>
-public sealed class KindOfLoad() : Aspect<PressureControlSpec, PressureControlSite, KindOfLoadFacet>("Kind of load", isDeciding: true, PressureControlSources.KindOfLoad, new(0.3, 0.5, 0.5))
-{
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["pilotDuty", "fullLoadAmps", "resistiveAmps"], ["loads"]) { Besides = ["lockedRotorAmps", "singlePhaseHorsepower", "threePhaseHorsepower"] };
-
-    /// <inheritdoc/>
-    public override KindOfLoadFacet Read(PressureControlSpec part) => new(
-        part.FullLoadAmps is not null || part.LockedRotorAmps is not null || part.SinglePhaseHorsepower is not null || part.ThreePhaseHorsepower is not null,
-        part.ResistiveAmps is not null,
-        part.PilotDuty is not null);
-
-    /// <inheritdoc/>
-    public override Finding Judge(PressureControlNeed need, KindOfLoadFacet facet) => (OnTheContact.Of(need).HasMotor, facet) switch
-    {
-        (null, _) => Finding.Meets($"What is on it was not named: its ratings are held against the old one's."),
-        (false, _) => Finding.Meets($"No motor is on it."),
-        (_, { MotorLoads: true }) => Finding.Meets($"A motor is on it, and it is marked for motors."),
-        (_, { Resistance: true } or { Coils: true }) => Finding.Fails($"A motor is on it; it is marked for {(facet.Coils ? "coils" : "heaters")} alone."),
-        _ => Finding.Unknown(Side.Part, "fullLoadAmps", $"A motor is on it; what it is marked for is not known."),
-    };
-}
+public sealed class KindOfLoad : KindOfLoadAspect<PressureControlSpec, PressureControlSite>;

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
@@ -26,7 +27,7 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
     public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["isAdjustable", "differential", "reset", "function"] };
 
     /// <inheritdoc/>
-    public override SettingsFacet Read(PressureControlSpec part) => new(part.Range?.Kilopascals.Low, part.Range?.Kilopascals.High, In(part.CutOut), In(part.CutIn), part.IsAdjustable, part.Reset == PressureReset.Manual);
+    public override SettingsFacet Read(PressureControlSpec part) => new(part.Range?.Kilopascals.Low, part.Range?.Kilopascals.High, In(part.CutOut), In(part.CutIn), part.IsAdjustable, part.Reset == ContactReset.Manual);
 
     /// <inheritdoc/>
     public override Finding Judge(PressureControlNeed need, SettingsFacet facet)

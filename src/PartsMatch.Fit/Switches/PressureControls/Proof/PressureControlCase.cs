@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Proof;
@@ -26,7 +27,7 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     };
 
     /// <summary>Whether it is reset by hand.</summary>
-    internal bool IsManual => Measured.Reset == PressureReset.Manual;
+    internal bool IsManual => Measured.Reset == ContactReset.Manual;
 
     /// <summary>How far the pressure is beyond its cut-out, kPa; null when that is not known.</summary>
     internal double? BeyondCutOut => Settings.In(Readings.PressureThere) is { } there && CutOut is { } cutOut && Sign is { } sign ? sign * (there - cutOut) : null;

@@ -61,22 +61,8 @@ public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in
 /// <remarks>At most 0.5 V is good, over 1 V is bad (practice), as on any contact.</remarks>
 public sealed class DropAcrossContacts() : ReadingRule<PressureControlCase>("Volts across it", ContactReadingSources.ContactDrop)
 {
-    private const double Good = 0.5;
-
-    private const double Bad = 1;
-
     /// <inheritdoc/>
-    public override Ruling? Judge(PressureControlCase one)
-    {
-        if (one.Readings.DropVolts is not { } drop || one.Readings.IsClosed == false) return null;
-        var volts = drop.Legs.Max(leg => leg.Volts);
-        FormattableString limit = $"at most {Good} V";
-        if (Within.AtMost(volts, Good)) return Ruling.Good($"{volts:0.##} V across it; closed contacts lose {Good} V at most.", limit);
-        if (one.Readings.IsClosed is null) return Ruling.CantTell($"{volts:0.##} V across it; whether its contacts are closed is not known.", limit).ThenRead("isClosed", "Are its contacts closed? Power off, wires off, and measure ohms.");
-        return Within.AtMost(volts, Bad)
-            ? Ruling.CantTell($"{volts:0.##} V across it lie between {Good} and {Bad} V.", limit)
-            : Ruling.Bad($"{volts:0.##} V across closed contacts are over {Bad} V: they are burnt.", limit).ThePartHasFailed();
-    }
+    public override Ruling? Judge(PressureControlCase one) => ContactDrop.Judge(one.Readings.DropVolts, one.Readings.IsClosed);
 }
 
 /// <summary>Where does one begin?</summary>

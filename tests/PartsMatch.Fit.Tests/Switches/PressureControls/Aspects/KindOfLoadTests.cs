@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;

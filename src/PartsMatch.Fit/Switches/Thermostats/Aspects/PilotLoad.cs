@@ -1,0 +1,6 @@
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+/// <summary>Does the thermostat switch the coils on it?</summary>
+public sealed class PilotLoad : PilotLoadAspect<ThermostatSpec, ThermostatSite>;

@@ -1,0 +1,36 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+/// <summary>Does it move at the temperature that its function is about?</summary>
+/// <remarks>
+/// A box thermostat stops the cooling, a fan delay starts the fans, a defrost end ends the defrost, a limit trips: within 5 °F meets, up to 10 °F is a check, beyond fails; one that can be set is set.
+/// Where nobody said at which temperature, one whose range holds the old one's is set as that was.
+/// </remarks>
+public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Switching temperature", isDeciding: true, ThermostatSources.Temperatures, new(2.5, 0.8, 1.5))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
+
+    /// <inheritdoc/>
+    public override TemperaturesFacet Read(ThermostatSpec part) => TemperaturesFacet.Of(part);
+
+    /// <inheritdoc/>
+    public override Finding Judge(ThermostatNeed need, TemperaturesFacet facet)
+    {
+        var wanted = WantedPoints.Of(need);
+        if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
+        if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
+        var seen = facet.For(wanted);
+        return TemperatureRule.Against(needed, seen.Main.At(wanted.Tells), seen, wanted.Tells, wanted.PartField(wanted.Tells), "Its contacts");
+    }
+
+    private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet facet)
+    {
+        if (need.Plate.Range?.Celsius is not { } old) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"At which temperature it is to switch is not known.");
+        if (facet.For(wanted).Settable is not { } range) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"The old one could be set from {new ShownTemperature(old.Low)} to {new ShownTemperature(old.High)}; what it was set to is not known.");
+        return range.Holds(old.Low) && range.Holds(old.High)
+            ? Finding.MeetsWith([new(ThermostatChanges.SetThermostat, $"set it as the old one was set")], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, wherever the old one could be set.")
+            : Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, the old one from {new ShownTemperature(old.Low)} to {new ShownTemperature(old.High)}; what that was set to is not known.");
+    }
+}

@@ -1,0 +1,79 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+/// <summary>What temperatures read of a thermostat, °C.</summary>
+/// <param name="Main">Where its contacts move as shipped; with three wires those that end the defrost.</param>
+/// <param name="Fans">Where the fans' contacts move, with three wires.</param>
+/// <param name="Lowest">Lowest setting; null when not known, or of one that cannot be set.</param>
+/// <param name="Highest">Highest setting; null likewise.</param>
+/// <param name="IsAdjustable">Whether it can be set; null when not known.</param>
+/// <param name="HasThreeWires">Whether it is a fan delay and a defrost end in one.</param>
+/// <param name="IsManual">Whether it is reset by hand, so that where it would close again is of no matter.</param>
+public readonly record struct TemperaturesFacet(Points Main, Points Fans, double? Lowest, double? Highest, bool? IsAdjustable, bool HasThreeWires, bool IsManual)
+{
+    /// <summary>What it can be set to; null when not known, or of one that cannot be set.</summary>
+    internal Band? Settable => IsAdjustable != false && Lowest is { } low && Highest is { } high ? new(low, high) : null;
+
+    /// <summary>What it is for a part.</summary>
+    internal static TemperaturesFacet Of(ThermostatSpec part) => new(
+        Points.Of(part.Action, part.CutOut, part.CutIn),
+        Points.Of(ThermostatAction.OpensOnRise, part.FanCutOut, part.FanCutIn),
+        part.Range?.Celsius.Low,
+        part.Range?.Celsius.High,
+        part.IsAdjustable,
+        part.Function == ThermostatFunction.FanDelayAndDefrostEnd,
+        part.Reset == ContactReset.Manual);
+
+    /// <summary>The same as it does for an old one: with three wires the fans' contacts do for a fan delay, and cannot be set.</summary>
+    internal TemperaturesFacet For(WantedPoints wanted) => wanted.Function == ThermostatFunction.FanDelay && HasThreeWires
+        ? this with { Main = Fans, Lowest = null, Highest = null, IsAdjustable = false }
+        : this;
+}
+
+/// <summary>One temperature at which a contact moves against the one that is wanted.</summary>
+/// <remarks>
+/// Within 5 °F meets, up to 10 °F is a check, beyond fails; edges belong to the inside. One that can be set is set to the nearest that its range holds, a change. The shortfall grows with the distance and is 1 at 10 °F.
+/// </remarks>
+internal static class TemperatureRule
+{
+    /// <summary>The finding.</summary>
+    /// <param name="wanted">The temperature that is wanted.</param>
+    /// <param name="has">The part's as shipped; null when not known.</param>
+    /// <param name="facet">What it can be set to.</param>
+    /// <param name="moving">Which way the temperature goes.</param>
+    /// <param name="field">The part's field.</param>
+    /// <param name="whose">What moves: "its contacts".</param>
+    public static Finding Against(double wanted, double? has, TemperaturesFacet facet, Moving moving, string field, string whose)
+    {
+        var way = moving == Moving.OnRise ? "on rise" : "on fall";
+        if (has is { } shipped && Degrees.AreNear(shipped, wanted))
+        {
+            var near = Degrees.Between(shipped, wanted);
+            return Finding.Meets($"{whose} move at {new ShownTemperature(shipped)} {way}; {new ShownTemperature(wanted)} within 5 °F (2.8 K) is wanted.") with { Shortfall = near / Degrees.Far, Margin = new(Degrees.Near - near, "K") };
+        }
+
+        if (facet.Settable is { } range) return Set(wanted, range, way, whose);
+        if (has is not { } fixedAt) return Finding.Unknown(Side.Part, field, $"{new ShownTemperature(wanted)} {way} is wanted; where {Lowered(whose)} move is not known.");
+        if (facet.IsAdjustable == true) return Finding.Unknown(Side.Part, "range", $"{whose} move at {new ShownTemperature(fixedAt)} {way} as shipped, and can be set; whether to {new ShownTemperature(wanted)} is not known.");
+        var off = Degrees.Between(fixedAt, wanted);
+        return Within.AtMost(off, Degrees.Far)
+            ? Finding.MeetsWith([Check(off, way)], $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, over 5 °F (2.8 K) off.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") }
+            : Finding.Fails(new Margin(Degrees.Far - off, "K"), $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
+    }
+
+    private static Finding Set(double wanted, Band range, string way, string whose)
+    {
+        var nearest = Math.Clamp(wanted, range.Low, range.High);
+        var off = Degrees.Between(nearest, wanted);
+        if (!Within.AtMost(off, Degrees.Far)) return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
+        Change set = new(ThermostatChanges.SetThermostat, $"set it so that {Lowered(whose)} move at {new ShownTemperature(nearest)} {way}");
+        return Finding.MeetsWith(Within.AtMost(off, Degrees.Near) ? [set] : [set, Check(off, way)], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} {way} is wanted.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") };
+    }
+
+    private static Change Check(double off, string way) => new(ThermostatChanges.CheckTemperature, $"check that it will do: {new ShownDifference(off)} off {way}");
+
+    private static string Lowered(string whose) => char.ToLowerInvariant(whose[0]) + whose[1..];
+}

@@ -1,0 +1,177 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Thermostats.Proof;
+
+/// <summary>Are its contacts as they should be at this temperature?</summary>
+/// <remarks>Within its differential either is right, and within 5 °F of a setting nothing is concluded (practice). A fan delay on a warm box is not judged.</remarks>
+public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Contacts at this temperature", ThermostatReadingSources.ThermostatContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one)
+    {
+        if (one.Readings.IsClosed is not { } closed || (one.IsWarm && one.Need.Plate.Function == ThermostatFunction.FanDelay)) return null;
+        if (one.There is null) return Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.");
+        return one.OpensOnRise is { } opensOnRise
+            ? AtTemperature.Judge(one, one.Main, opensOnRise, closed, "Its contacts", one.IsManual)
+            : Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
+    }
+}
+
+/// <summary>Are the fans' contacts of a switch with three wires as they should be at this temperature?</summary>
+/// <remarks>As its other contacts are judged; on a warm box they are not.</remarks>
+public sealed class FansContactsAtTemperature() : ReadingRule<ThermostatCase>("Fans' contacts at this temperature", ThermostatReadingSources.ThermostatContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one)
+    {
+        if (one.Readings.AreFansClosed is not { } closed || one.IsWarm || one.Need.Plate.Function != ThermostatFunction.FanDelayAndDefrostEnd) return null;
+        return one.There is null
+            ? Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.")
+            : AtTemperature.Judge(one, one.Fans, opensOnRise: true, closed, "The fans' contacts", isManual: false);
+    }
+}
+
+/// <summary>Did it open where it should?</summary>
+/// <remarks>Within 5 °F of its cut-out, edges included (practice).</remarks>
+public sealed class OpensAtSetting() : ReadingRule<ThermostatCase>("Cut-out by the thermometer", ThermostatReadingSources.ThermostatSetting)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => AtSetting.Judge(one, one.Readings.OpenedAt, one.OpensOnRise, "opened", "cutOutNeeded");
+}
+
+/// <summary>Did it close where it should?</summary>
+/// <remarks>Within 5 °F of its cut-in, edges included (practice).</remarks>
+public sealed class ClosesAtSetting() : ReadingRule<ThermostatCase>("Cut-in by the thermometer", ThermostatReadingSources.ThermostatSetting)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => one.IsManual ? null : AtSetting.Judge(one, one.Readings.ClosedAt, !one.OpensOnRise, "closed", "cutInNeeded");
+}
+
+/// <summary>How many volts are lost across its closed contacts?</summary>
+/// <remarks>At most 0.5 V is good, over 1 V is bad (practice), as on any contact.</remarks>
+public sealed class DropAcrossContacts() : ReadingRule<ThermostatCase>("Volts across it", ContactReadingSources.ContactDrop)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => ContactDrop.Judge(one.Readings.DropVolts, one.Readings.IsClosed);
+}
+
+/// <summary>Does its bulb feel what it is to feel?</summary>
+/// <remarks>One out of its place is mended first.</remarks>
+public sealed class BulbInItsPlace() : ReadingRule<ThermostatCase>("Bulb in place", ThermostatReadingSources.ThermostatBulb)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => one.Readings.BulbInPlace switch
+    {
+        true => Ruling.Good($"Its bulb sits where it belongs."),
+        false => Ruling.Bad($"Its bulb is not where it belongs: it feels something else. Put it in place, and look again.").NotThePart(),
+        null => null,
+    };
+}
+
+/// <summary>Is it too early to judge a fan delay?</summary>
+/// <remarks>On a warm box it keeps the fans off by design.</remarks>
+public sealed class WarmBox() : ReadingRule<ThermostatCase>("Fan delay on a warm box", ThermostatReadingSources.FanDelayOnWarmBox)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => one is { IsWarm: true, DelaysFans: true }
+        ? Ruling.NotApplicable($"The box is warm: a fan delay keeps the fans off until the coil is cold. Judge nothing by them, and add no refrigerant.").ThenRead("boxIsCold", "Wait until the coil is cold, and look again.")
+        : null;
+}
+
+/// <summary>Did the fans start after a defrost?</summary>
+/// <remarks>Once the coil is cold; on a warm box they are not judged.</remarks>
+public sealed class FansAfterDefrost() : ReadingRule<ThermostatCase>("Fans after a defrost", ThermostatReadingSources.FanDelayOnWarmBox)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one)
+    {
+        if (!one.DelaysFans || one.IsWarm || one.Readings.FansStarted is not { } started) return null;
+        if (started) return Ruling.Good($"The fans started by themselves after the defrost.");
+        return one.Readings.BoxIsCold == true
+            ? Ruling.Bad($"The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.").ThenRead("isClosed", "Are its contacts closed, and how cold is its bulb?")
+            : Ruling.CantTell($"The fans did not start; whether the coil is cold is not known.").ThenRead("boxIsCold", "Is the coil cold? Before that the fans stand still by design.");
+    }
+}
+
+/// <summary>What ended the defrost?</summary>
+/// <remarks>Temperature is right; time is what a defrost end is to spare.</remarks>
+public sealed class EndOfDefrost() : ReadingRule<ThermostatCase>("End of the defrost", ThermostatReadingSources.DefrostEnds)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) => (one.EndsDefrost, one.Readings.DefrostEnded) switch
+    {
+        (true, DefrostEndedBy.Temperature) => Ruling.Good($"It ended the defrost by temperature."),
+        (true, DefrostEndedBy.Time) => Ruling.CantTell($"The timer's minutes ended the defrost: its bulb did not come to its temperature in time, or its contacts did nothing.").ThenRead("bulbTemperature", "How warm does its bulb get by the end of a defrost, and do its contacts move there?"),
+        _ => null,
+    };
+}
+
+/// <summary>Where does one begin?</summary>
+public sealed class FirstReading() : ReadingRule<ThermostatCase>("First reading", ThermostatReadingSources.ThermostatContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ThermostatCase one) =>
+        one is { New: null, IsWarm: false, Readings: { IsClosed: null, AreFansClosed: null, DropVolts: null, OpenedAt: null, ClosedAt: null } } ? Ruling.Read("isClosed", "See whether its contacts are closed, and measure the temperature at its bulb at once.") : null;
+}
+
+/// <summary>What all contacts are measured by, at a temperature.</summary>
+internal static class AtTemperature
+{
+    /// <summary>What contacts say at the temperature that is there.</summary>
+    public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed, string whose, bool isManual)
+    {
+        var there = one.There!.Value;
+        if (points is { OnRise: null, OnFall: null }) return Ruling.CantTell($"Where it is to move is not known.").ThenRead("cutOutNeeded", "Find out where it is to open and close: on its scale, or in the equipment's papers.", Side.Site);
+        if (IsBeyond(points, there) is not { } warm) return Between(points, opensOnRise, there, closed);
+        var shallBeClosed = opensOnRise != warm;
+        var said = FormattableString.Invariant($"{new ShownTemperature(there)} at its bulb are more than 5 °F (2.8 K) {(warm ? "above" : "below")} {new ShownTemperature(points.At(warm ? Moving.OnRise : Moving.OnFall)!.Value)}");
+        if (isManual && !closed && shallBeClosed) return AfterReset(one, said);
+        if (closed == shallBeClosed) return closed ? Ruling.Good($"{whose} are closed, and are to be: {said}.") : Ruling.Good($"{whose} are open, and are to be: {said}. It has done its work; look further along the circuit.").NotThePart();
+        return Ruling.Bad($"{whose} are {(closed ? "closed and are to be open" : "open and are to be closed")}: {said}.").ThePartHasFailed();
+    }
+
+    /// <summary>Whether it is surely warmer than both temperatures; false where surely colder; null in between, or where one of them is not known and may lie beyond.</summary>
+    private static bool? IsBeyond(Points points, double there)
+    {
+        if (points.OnRise is { } upper && there > upper && !Degrees.AreNear(there, upper)) return true;
+        if (points.OnFall is { } lower && there < lower && !Degrees.AreNear(there, lower)) return false;
+        return null;
+    }
+
+    private static Ruling Between(Points points, bool opensOnRise, double there, bool closed)
+    {
+        if (points is not { OnRise: not null, OnFall: not null })
+        {
+            return Ruling.CantTell($"{new ShownTemperature(there)} at its bulb: only one of the two temperatures at which it moves is known.").ThenRead(opensOnRise == points.OnRise is null ? "cutOutNeeded" : "cutInNeeded", "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        }
+
+        return Ruling.CantTell($"{new ShownTemperature(there)} at its bulb lie within its differential, or within 5 °F (2.8 K) of where it moves: either is right.").ThenRead(
+            closed ? "openedAt" : "closedAt",
+            $"Bring its bulb past where it is to {(closed ? "open" : "close")}, and read the thermometer as it does: ice water to cool it, a hand to warm it.");
+    }
+
+    private static Ruling AfterReset(ThermostatCase one, string said) => one.Readings.HoldsAfterReset switch
+    {
+        null => Ruling.CantTell($"It is open, and is reset by hand.").ThenRead("holdsAfterReset", "Press its button: does it stay closed?"),
+        true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
+        false => Ruling.Bad($"It does not stay closed after its reset: {said}.").ThePartHasFailed(),
+    };
+}
+
+/// <summary>What both settings are measured by.</summary>
+internal static class AtSetting
+{
+    /// <summary>A temperature at which it moved against the one that is asked for; null when nothing was read.</summary>
+    public static Ruling? Judge(ThermostatCase one, Temperature? read, bool? isOnRise, string moved, string field)
+    {
+        if (Degrees.In(read) is not { } at) return null;
+        if (isOnRise is not { } onRise) return Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
+        if (one.Main.At(onRise ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        FormattableString limit = $"{new ShownTemperature(right)} within 5 °F (2.8 K)";
+        if (Degrees.AreNear(at, right)) return Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit);
+        var bad = Ruling.Bad($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the thermometer, and replace it when it does not stay")}.", limit);
+        return one.Measured.IsAdjustable == false ? bad.ThePartHasFailed() : bad;
+    }
+}

@@ -1,0 +1,67 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.Thermostats;
+
+/// <summary>What a thermostat's plate, and its place, cannot say all at once.</summary>
+public static class ThermostatContradictions
+{
+    /// <summary>All that disagrees on the plate.</summary>
+    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
+
+    /// <summary>All of the place that does not go with the plate.</summary>
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. Needed(plate, site), .. HotterThanItBore(plate, site)];
+
+    private static IEnumerable<Contradiction> FunctionAndAction(ThermostatSpec plate)
+    {
+        if ((plate.Function, plate.Action) is (ThermostatFunction.FanDelay or ThermostatFunction.HighLimit, ThermostatAction.ClosesOnRise) or (ThermostatFunction.LowLimit, ThermostatAction.OpensOnRise))
+        {
+            yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
+        }
+    }
+
+    private static IEnumerable<Contradiction> WrongWayRound(ThermostatSpec plate)
+    {
+        if (Degrees.In(plate.CutOut) is { } opens && Degrees.In(plate.CutIn) is { } closes)
+        {
+            if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+            if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["cutOut", "cutIn"], $"It closes on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+        }
+
+        if (Degrees.In(plate.FanCutOut) is { } stops && Degrees.In(plate.FanCutIn) is { } starts && stops <= starts)
+        {
+            yield return new(["fanCutOut", "fanCutIn"], $"The fans' contacts open as the coil warms, and {Deducing.Text(plate.FanCutOut!.Value)} is not above the {Deducing.Text(plate.FanCutIn!.Value)} where they close.", ThermostatSources.Differential);
+        }
+    }
+
+    private static IEnumerable<Contradiction> BesideItsDifferential(ThermostatSpec plate)
+    {
+        if (Degrees.In(plate.CutOut) is not { } cutOut || Degrees.In(plate.CutIn) is not { } cutIn || plate.Differential?.Kelvins is not { } span) yield break;
+        if (Within.Span(Degrees.Between(cutOut, cutIn), span.Low - Degrees.NearDifferential, span.High + Degrees.NearDifferential)) yield break;
+        yield return new(["cutOut", "cutIn", "differential"], $"Between its cut-out and cut-in lies another distance than its differential of {Deducing.Text(plate.Differential)}.", ThermostatSources.Differential);
+    }
+
+    /// <summary>Scales of one setting name where it opens or where it closes: one of the two lies in its range.</summary>
+    private static IEnumerable<Contradiction> OutOfItsRange(ThermostatSpec plate)
+    {
+        if (plate.Range?.Celsius is not { } range || (plate.CutOut ?? plate.CutIn) is not { } set) yield break;
+        if (new[] { Degrees.In(plate.CutOut), Degrees.In(plate.CutIn) }.Any(one => one is { } known && Within.Span(known, range.Low - Degrees.Near, range.High + Degrees.Near))) yield break;
+        yield return new([plate.CutOut is null ? "cutIn" : "cutOut", "range"], $"It is set to {Deducing.Text(set)}, which its range of {Deducing.Text(plate.Range)} does not hold.", ThermostatSources.Temperatures);
+    }
+
+    private static IEnumerable<Contradiction> Needed(ThermostatSpec plate, ThermostatSite site)
+    {
+        foreach (var (has, needed, field) in new[] { (plate.CutOut, site.CutOutNeeded, "cutOut"), (plate.CutIn, site.CutInNeeded, "cutIn"), (plate.FanCutOut, site.FanCutOutNeeded, "fanCutOut"), (plate.FanCutIn, site.FanCutInNeeded, "fanCutIn") })
+        {
+            if (Degrees.In(has) is not { } was || Degrees.In(needed) is not { } asked || Degrees.AreNear(was, asked)) continue;
+            yield return new([field], $"The old one moved at {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", ThermostatSources.Temperatures) { SiteFields = [$"{field}Needed"] };
+        }
+    }
+
+    private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)
+    {
+        if (Degrees.In(plate.BulbMost) is not { } bore || Degrees.In(site.DefrostPeak) is not { } peak || Within.AtLeast(bore, peak)) yield break;
+        yield return new(["bulbMost"], $"The old one's bulb bore {Deducing.Text(plate.BulbMost!.Value)}, and its place comes to {Deducing.Text(site.DefrostPeak!.Value)}: it was a wrong one, or one of the two is misread.", ThermostatSources.PeakAtBulb) { SiteFields = ["defrostPeak"] };
+    }
+}

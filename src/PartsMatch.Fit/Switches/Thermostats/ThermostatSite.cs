@@ -1,0 +1,40 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Thermostats;
+
+/// <summary>What a thermostat will meet where it is put in. Null is unknown.</summary>
+public sealed record ThermostatSite : ContactSite
+{
+    private const string Setting = "Setting there";
+    private const string Place = "At the bulb";
+
+    /// <summary>Where it is to open.</summary>
+    [Field("Opens at, needed", "Where its contacts are to open: the temperature that is wanted, where it stops the cooling.", Group = Setting, Example = "35 °F")]
+    public Temperature? CutOutNeeded { get; init; }
+
+    /// <summary>Where it is to close.</summary>
+    [Field("Closes at, needed", "Where they are to close; of no matter with manual reset.", Group = Setting, Example = "39 °F")]
+    public Temperature? CutInNeeded { get; init; }
+
+    /// <summary>Where the fans' contacts are to open.</summary>
+    [Field("Fans open at, needed", "With three wires: where the fans' contacts are to open.", Group = Setting, Example = "45 °F")]
+    public Temperature? FanCutOutNeeded { get; init; }
+
+    /// <summary>Where the fans' contacts are to close.</summary>
+    [Field("Fans close at, needed", "With three wires: where the fans' contacts are to close, so that the fans start.", Group = Setting, Example = "25 °F")]
+    public Temperature? FanCutInNeeded { get; init; }
+
+    /// <summary>Which sides are wired.</summary>
+    [Field("Sides wired", "Of an old one with change-over contacts: which of its two sides have a wire.", Group = Setting)]
+    public SidesWired? SidesWired { get; init; }
+
+    /// <summary>Highest temperature at the bulb.</summary>
+    [Field("Defrost's peak", "Highest temperature that the bulb's place comes to during a defrost.", Group = Place, Example = "90 °F")]
+    public Temperature? DefrostPeak { get; init; }
+
+    /// <summary>Capillary that is needed.</summary>
+    [Field("Reach of the capillary", "Along the way that it is led, from the body to the bulb's place.", Group = Place, Tool = Tool.Tape, Example = "60 in")]
+    public Length? CapillaryReach { get; init; }
+}

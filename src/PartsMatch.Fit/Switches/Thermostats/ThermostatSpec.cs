@@ -1,0 +1,77 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.Thermostats;
+
+/// <summary>What a thermostat, fan-delay or defrost-end switch is: a plate, or a catalogue entry. Null is unknown.</summary>
+public sealed record ThermostatSpec : ContactSpec
+{
+    private const string Does = "What it does";
+    private const string Setting = "Setting";
+    private const string Body = "Bulb and body";
+
+    /// <summary>Its function.</summary>
+    [Field("Function", "Box thermostat, fan delay, defrost end, both of these in one switch with three wires, or a limit.", Group = Does)]
+    public ThermostatFunction? Function { get; init; }
+
+    /// <summary>What its contacts do.</summary>
+    [Field("Contacts do", "Open on rise, close on rise, or change over.", Group = Does)]
+    public ThermostatAction? Action { get; init; }
+
+    /// <summary>Reset.</summary>
+    [Field("Reset", "Automatic, or manual with a button.", Group = Does)]
+    public ContactReset? Reset { get; init; }
+
+    /// <summary>Poles.</summary>
+    [Field("Poles", "Contacts that move together.", Group = Does, Example = "1")]
+    public int? Poles { get; init; }
+
+    /// <summary>What is common.</summary>
+    [Field("Common", "The terminal or lead that is common to both sides of change-over contacts.", Group = Does)]
+    public CommonMark? Common { get; init; }
+
+    /// <summary>Whether it can be set.</summary>
+    [Field("Can be set", "Whether it has a knob or a setting screw; a disc has none.", Group = Setting)]
+    public bool? IsAdjustable { get; init; }
+
+    /// <summary>Temperatures that it can be set to.</summary>
+    [Field("Range", "From the lowest to the highest setting.", Group = Setting)]
+    public TemperatureSpan? Range { get; init; }
+
+    /// <summary>Differentials that it can be set to.</summary>
+    [Field("Differential", "Between opening and closing: from the least to the greatest, or the only one.", Group = Setting)]
+    public TemperatureDifferenceSpan? Differential { get; init; }
+
+    /// <summary>Where it opens.</summary>
+    [Field("Opens at (cut-out)", "Where its contacts open, as set or as shipped; with three wires those that end the defrost.", Group = Setting, Example = "35 °F")]
+    public Temperature? CutOut { get; init; }
+
+    /// <summary>Where it closes.</summary>
+    [Field("Closes at (cut-in)", "Where they close, as set or as shipped; with three wires those that end the defrost.", Group = Setting, Example = "39 °F")]
+    public Temperature? CutIn { get; init; }
+
+    /// <summary>Where the fans' contacts open.</summary>
+    [Field("Fans open at", "With three wires: where the fans' contacts open as the coil warms.", Group = Setting, Example = "45 °F")]
+    public Temperature? FanCutOut { get; init; }
+
+    /// <summary>Where the fans' contacts close.</summary>
+    [Field("Fans close at", "With three wires: where the fans' contacts close as the coil gets cold.", Group = Setting, Example = "25 °F")]
+    public Temperature? FanCutIn { get; init; }
+
+    /// <summary>What feels the temperature.</summary>
+    [Field("Bulb", "Straight or coiled bulb, averaging capillary, or a disc that is strapped or clipped on.", Group = Body)]
+    public BulbForm? Bulb { get; init; }
+
+    /// <summary>Length of its capillary.</summary>
+    [Field("Capillary", "How long its capillary is, to the bulb.", Group = Body, Tool = Tool.Tape, Example = "72 in")]
+    public Length? Capillary { get; init; }
+
+    /// <summary>Highest temperature that its bulb bears.</summary>
+    [Field("Highest at the bulb", "Highest temperature that its bulb or disc bears.", Group = Body, Example = "140 °F")]
+    public Temperature? BulbMost { get; init; }
+
+    /// <summary>How its wires go on.</summary>
+    [Field("Terminals", "Leads, quick-connects, or screws.", Group = Body)]
+    public ThermostatEnds? Terminals { get; init; }
+}

@@ -1,0 +1,24 @@
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
+
+/// <summary>Open on rise, close on rise or change over: practice.</summary>
+[Trait("Source", "thermostat.contactsDo")]
+public sealed class ContactsDoTests : ThermostatAspectTests<ContactsDo, ThermostatActionFacet>
+{
+    [Theory]
+    [InlineData("action=opens on rise", "", "action=opens on rise", "Meets")]
+    [InlineData("action=opens on rise", "", "action=closes on rise", "Fails")]
+    [InlineData("action=closes on rise", "", "action=change-over", "MeetsWithChanges useOneSide")]
+    [InlineData("action=change-over", "", "action=change-over", "Meets")]
+    [InlineData("action=change-over", "", "action=closes on rise", "Unknown Site sidesWired")]
+    [InlineData("action=change-over", "sidesWired=the one that closes on rise", "action=closes on rise", "Meets")]
+    [InlineData("action=change-over", "sidesWired=the one that opens on rise", "action=closes on rise", "Fails")]
+    [InlineData("action=change-over", "sidesWired=both", "action=closes on rise", "Fails")]
+    [InlineData("function=defrost end", "", "action=opens on rise", "Unknown Plate action")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", "action=opens on rise", "Meets")]
+    [InlineData("function=defrost end; cutOut=35 °F; cutIn=55 °F", "", "action=opens on rise", "Fails")]
+    [InlineData("function=fan delay", "", "function=fan delay and defrost end", "MeetsWithChanges useOneSide")]
+    [InlineData("function=fan delay", "", "", "Unknown Part action")]
+    public void They_do_as_the_old_ones_did(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}

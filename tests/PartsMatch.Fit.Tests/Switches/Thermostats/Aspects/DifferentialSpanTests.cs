@@ -1,0 +1,28 @@
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
+
+/// <summary>Cut-in less cut-out: practice; 2 and 5 °F: practice; 2 °F = 1.1 K, 5 °F = 2.8 K worked by hand.</summary>
+[Trait("Source", "thermostat.differentialSpan")]
+public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSpan, ThermostatDifferentialFacet>
+{
+    [Theory]
+    [InlineData("39 °F", "3 to 36 °F", "Meets")]
+    [InlineData("38 °F", "5 °F", "Meets")]
+    [InlineData("38 °F", "5.1 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("38 °F", "8 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("38 °F", "8.1 °F", "Fails")]
+    [InlineData("75 °F", "3 to 36 °F", "MeetsWithChanges checkThermostatDifferential")] // 40 °F between, 4 °F more than the most
+    [InlineData("39 °F", "", "Unknown Part differential")]
+    public void It_reaches_from_cut_out_to_cut_in(string cutIn, string differential, string answer) =>
+        Answer("", $"cutOutNeeded=35 °F; cutInNeeded={cutIn}", $"range=20 to 80 °F{(differential.Length > 0 ? $"; differential={differential}" : "")}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("function=box thermostat; differential=3 to 10 °F", "range=20 to 80 °F; differential=3 to 36 °F", "Meets")]
+    [InlineData("function=box thermostat; differential=3 to 10 °F", "range=20 to 80 °F; differential=4 to 36 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("function=box thermostat; cutOut=35 °F", "range=20 to 80 °F; differential=4 to 36 °F", "Unknown Site cutInNeeded")]
+    [InlineData("function=box thermostat; differential=3 to 10 °F", "range=20 to 80 °F", "Unknown Part differential")]
+    [InlineData("function=box thermostat", "cutOut=35 °F; cutIn=39 °F", "Meets")]
+    [InlineData("function=low limit", "range=20 to 80 °F; reset=manual", "Meets")]
+    public void Without_a_distance_it_holds_the_old_one(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+}

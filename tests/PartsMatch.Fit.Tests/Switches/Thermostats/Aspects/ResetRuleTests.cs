@@ -1,0 +1,20 @@
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
+
+/// <summary>A manual-reset limit is never replaced by an automatic one: practice.</summary>
+[Trait("Source", "thermostat.resetRule")]
+public sealed class ResetRuleTests : ThermostatAspectTests<ResetRule, ThermostatResetFacet>
+{
+    [Theory]
+    [InlineData("function=low limit; reset=manual", "reset=automatic", "Fails")]
+    [InlineData("function=high limit; reset=manual", "reset=automatic", "Fails")]
+    [InlineData("function=high limit; reset=manual", "reset=manual", "Meets")]
+    [InlineData("function=high limit; reset=automatic", "reset=manual", "MeetsWithChanges acceptManualReset")]
+    [InlineData("function=box thermostat; reset=manual", "reset=automatic", "MeetsWithChanges checkAutomaticReset")]
+    [InlineData("reset=manual", "reset=automatic", "Unknown Plate function")]
+    [InlineData("function=low limit", "reset=manual", "Unknown Plate reset")]
+    [InlineData("function=fan delay", "function=fan delay", "Meets")]
+    [InlineData("function=low limit; reset=manual", "function=low limit", "Unknown Part reset")]
+    public void Manual_reset_of_a_limit_stays(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+}

@@ -1,0 +1,23 @@
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
+
+/// <summary>5 and 10 °F: practice.</summary>
+[Trait("Source", "thermostat.returnPoint")]
+public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, TemperaturesFacet>
+{
+    [Theory]
+    [InlineData("cutOut=55 °F; cutIn=40 °F", "Meets")]
+    [InlineData("cutOut=55 °F; cutIn=40.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=55 °F; cutIn=25 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=55 °F; cutIn=24.9 °F", "Fails")]
+    [InlineData("action=opens on rise; cutOut=55 °F", "Unknown Part cutIn")]
+    [InlineData("action=opens on rise; cutOut=55 °F; reset=manual", "Meets")]
+    [InlineData("cutOut=55 °F; cutIn=24.9 °F; range=20 to 80 °F", "Meets")]
+    public void It_comes_back_where_the_old_one_did(string part, string answer) => Answer("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("function=defrost end; action=opens on rise; cutOut=55 °F", "Unknown Site cutInNeeded")]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "Unknown Plate function")]
+    public void What_is_not_known_of_the_old_one_is_asked(string plate, string answer) => Answer(plate, "", "cutOut=55 °F; cutIn=35 °F").ShouldBe(answer);
+}

@@ -1,0 +1,66 @@
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
+
+/// <summary>5 and 10 °F: practice; 5 °F = 2.78 K and 10 °F = 5.56 K are written 2.8 and 5.6 K, worked by hand.</summary>
+[Trait("Source", "thermostat.switchingPoint")]
+public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, TemperaturesFacet>
+{
+    [Theory]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=60 °F; cutIn=35 °F", "Meets")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=60.1 °F; cutIn=35 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=65 °F; cutIn=35 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=65.1 °F; cutIn=35 °F", "Fails")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=45 °F; cutIn=35 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=44.9 °F; cutIn=35 °F", "Fails")]
+    [InlineData("function=defrost end; cutOut=12.8 °C; cutIn=2 °C", "cutOut=15.6 °C; cutIn=2 °C", "Meets")]
+    [InlineData("function=defrost end; cutOut=12.8 °C; cutIn=2 °C", "cutOut=15.7 °C; cutIn=2 °C", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; cutOut=12.8 °C; cutIn=2 °C", "cutOut=18.4 °C; cutIn=2 °C", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; cutOut=12.8 °C; cutIn=2 °C", "cutOut=18.5 °C; cutIn=2 °C", "Fails")]
+    [InlineData("function=defrost end; cutIn=55 °F; cutOut=35 °F", "cutOut=35 °F; cutIn=60.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "cutIn=30 °F; cutOut=80 °F", "Meets")]
+    [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "cutIn=35.1 °F; cutOut=45 °F", "Fails")]
+    [InlineData("function=low limit; cutOut=37 °F; cutIn=42 °F", "cutOut=31.9 °F; cutIn=42 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; reset=manual", "function=high limit; reset=manual; cutOut=145 °F", "Meets")]
+    [InlineData("function=high limit; cutOut=140 °F", "function=high limit", "Unknown Part cutOut")]
+    [InlineData("function=fan delay; cutOut=45 °F", "cutIn=25 °F; cutOut=45 °F", "Unknown Site cutInNeeded")]
+    [InlineData("cutOut=45 °F; cutIn=25 °F", "cutIn=25 °F; cutOut=45 °F", "Unknown Plate function")]
+    public void Fixed_temperatures_meet_within_5_and_are_checked_within_10_degrees_fahrenheit(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("cutOutNeeded=20 °F", "range=20 to 80 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("cutOutNeeded=15 °F", "range=20 to 80 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("cutOutNeeded=14.9 °F", "range=20 to 80 °F", "MeetsWithChanges setThermostat checkSwitchingTemperature")]
+    [InlineData("cutOutNeeded=10 °F", "range=20 to 80 °F", "MeetsWithChanges setThermostat checkSwitchingTemperature")]
+    [InlineData("cutOutNeeded=9.9 °F", "range=20 to 80 °F", "Fails")]
+    [InlineData("cutOutNeeded=35 °F", "range=20 to 80 °F; cutOut=36 °F; cutIn=39 °F", "Meets")]
+    [InlineData("cutOutNeeded=35 °F", "isAdjustable=yes; cutOut=45 °F; cutIn=49 °F", "Unknown Part range")]
+    public void One_that_can_be_set_is_set(string site, string part, string answer) => Answer("function=box thermostat", site, $"function=box thermostat; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("range=0 to 55 °F", "range=-30 to 90 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("range=0 to 55 °F", "range=0 to 55 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("range=0 to 55 °F", "range=1 to 90 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("range=0 to 55 °F", "cutOut=35 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("", "range=-30 to 90 °F", "Unknown Site cutOutNeeded")]
+    public void Without_a_setting_the_range_holds_the_old_one(string plate, string part, string answer) => Answer($"function=box thermostat; {plate}", "", $"function=box thermostat; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "Meets")]
+    [InlineData("function=fan delay; cutIn=35.1 °F; cutOut=45 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("function=defrost end; action=closes on rise; cutIn=55 °F; cutOut=40 °F", "Meets")]
+    public void Three_wires_have_a_pair_for_either(string plate, string answer) =>
+        Answer(plate, "", "function=fan delay and defrost end; cutIn=55 °F; cutOut=40 °F; fanCutIn=28 °F; fanCutOut=45 °F").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("55 °F", 0)]
+    [InlineData("58 °F", 0.3)]
+    [InlineData("60 °F", 0.5)]
+    [InlineData("65 °F", 1)]
+    public void What_is_further_off_costs_more(string cutOut, double shortfall) =>
+        Judge("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", $"cutOut={cutOut}; cutIn=35 °F").Shortfall.ShouldBe(shortfall, 0.01); // of 10 °F
+
+    [Fact]
+    public void The_change_names_the_temperature() =>
+        Judge("function=box thermostat", "cutOutNeeded=35 °F; cutInNeeded=39 °F", "function=box thermostat; range=20 to 80 °F").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it so that its contacts move at 35 °F (1.7 °C) on fall");
+}

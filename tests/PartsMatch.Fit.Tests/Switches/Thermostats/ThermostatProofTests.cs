@@ -1,0 +1,107 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Switches.Thermostats;
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Tests.Notes;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats;
+
+/// <summary>Thermostats before they are condemned, and after the swap. 5 °F about a setting, 0.5 and 1 V, a fan delay on a warm box: practice.</summary>
+[Trait("Source", "reading.thermostatContacts")]
+[Trait("Source", "reading.thermostatSetting")]
+[Trait("Source", "reading.thermostatBulb")]
+[Trait("Source", "reading.fanDelayOnWarmBox")]
+[Trait("Source", "reading.defrostEnds")]
+public sealed class ThermostatProofTests
+{
+    private const string DefrostEnd = "function=defrost end; cutOut=55 °F; cutIn=35 °F";
+    private const string FanDelay = "function=fan delay; cutOut=45 °F; cutIn=25 °F";
+    private const string Both = "function=fan delay and defrost end; cutIn=55 °F; cutOut=40 °F; fanCutIn=25 °F; fanCutOut=45 °F";
+    private const string Limit = "function=low limit; reset=manual; cutOut=37 °F; cutIn=42 °F";
+
+    [Theory]
+    [InlineData(DefrostEnd, "", Conclusion.ReadNext, "isClosed")]
+    [InlineData(DefrostEnd, "isClosed=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData(DefrostEnd, "isClosed=no; bulbTemperature=29.9 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(DefrostEnd, "isClosed=no; bulbTemperature=30 °F", Conclusion.ReadNext, "closedAt")]
+    [InlineData(DefrostEnd, "isClosed=no; bulbTemperature=45 °F", Conclusion.ReadNext, "closedAt")]
+    [InlineData(DefrostEnd, "isClosed=yes; bulbTemperature=45 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData(DefrostEnd, "isClosed=yes; bulbTemperature=60 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData(DefrostEnd, "isClosed=yes; bulbTemperature=60.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=defrost end; cutOut=13 °C; cutIn=2 °C", "isClosed=yes; bulbTemperature=15.8 °C", Conclusion.ReadNext, "openedAt")]
+    [InlineData("function=defrost end; cutOut=13 °C; cutIn=2 °C", "isClosed=yes; bulbTemperature=15.9 °C", Conclusion.PartHasFailed, null)]
+    [InlineData(DefrostEnd, "isClosed=no; bulbTemperature=70 °F", Conclusion.NotThePart, null)]
+    [InlineData(DefrostEnd, "isClosed=yes; bulbTemperature=20 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=defrost end; cutIn=55 °F; cutOut=35 °F", "isClosed=no; bulbTemperature=70 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(FanDelay, "isClosed=no; bulbTemperature=10 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(FanDelay, "isClosed=no; bulbTemperature=60 °F", Conclusion.NotThePart, null)]
+    [InlineData(FanDelay, "isClosed=no; bulbTemperature=60 °F; boxIsCold=no", Conclusion.ReadNext, "boxIsCold")]
+    [InlineData(FanDelay, "boxIsCold=no", Conclusion.ReadNext, "boxIsCold")]
+    [InlineData(FanDelay, "fansStarted=no; boxIsCold=no", Conclusion.ReadNext, "boxIsCold")]
+    [InlineData(FanDelay, "fansStarted=no; boxIsCold=yes", Conclusion.ReadNext, "isClosed")]
+    [InlineData(Both, "areFansClosed=no; bulbTemperature=10 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(Both, "areFansClosed=yes; bulbTemperature=10 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData(Both, "areFansClosed=yes; bulbTemperature=60 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(Both, "areFansClosed=yes", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData(Both, "isClosed=no; bulbTemperature=70 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(Both, "isClosed=no; bulbTemperature=10 °F", Conclusion.NotThePart, null)]
+    [InlineData(Limit, "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData(Limit, "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=yes", Conclusion.NotThePart, null)]
+    [InlineData(Limit, "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=defrost end", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "action")]
+    [InlineData(FanDelay, "bulbInPlace=no", Conclusion.NotThePart, null)]
+    [InlineData(FanDelay, "bulbInPlace=no; dropVolts=1.5 V; isClosed=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("function=fan delay", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=fan delay; cutIn=25 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=fan delay; cutOut=45 °F", "isClosed=no; bulbTemperature=30 °F", Conclusion.ReadNext, "cutInNeeded")]
+    [InlineData(DefrostEnd, "dropVolts=0.5 V", Conclusion.NothingWrongFound, null)]
+    [InlineData(DefrostEnd, "dropVolts=1.01 V", Conclusion.ReadNext, "isClosed")]
+    [InlineData(DefrostEnd, "dropVolts=1.01 V; isClosed=yes; bulbTemperature=20 °F", Conclusion.PartHasFailed, null)]
+    [InlineData(DefrostEnd, "defrostEnded=time", Conclusion.ReadNext, "bulbTemperature")]
+    public void The_thermometer_at_its_bulb_decides(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(Need(plate), Named.Record<ThermostatReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
+    [InlineData("openedAt=60.1 °F", ReadingVerdict.Bad)]
+    [InlineData("openedAt=50 °F", ReadingVerdict.Good)]
+    [InlineData("openedAt=49.9 °F", ReadingVerdict.Bad)]
+    [InlineData("closedAt=40 °F", ReadingVerdict.Good)]
+    [InlineData("closedAt=29.9 °F", ReadingVerdict.Bad)]
+    [InlineData("defrostEnded=temperature", ReadingVerdict.Good)]
+    [InlineData("defrostEnded=time", ReadingVerdict.CantTell)]
+    [InlineData("bulbInPlace=yes", ReadingVerdict.Good)]
+    public void A_new_one_moves_within_5_degrees_of_what_is_needed(string readings, ReadingVerdict verdict) =>
+        After(DefrostEnd, readings).ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("fansStarted=yes", ReadingVerdict.Good)]
+    [InlineData("fansStarted=no; boxIsCold=yes", ReadingVerdict.Bad)]
+    [InlineData("fansStarted=no", ReadingVerdict.CantTell)]
+    [InlineData("fansStarted=no; boxIsCold=no", ReadingVerdict.NotApplicable)]
+    public void Fans_start_once_the_coil_is_cold(string readings, ReadingVerdict verdict) => After(FanDelay, readings).ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    [Fact]
+    public void A_loose_bulb_is_mended_first() =>
+        ThermostatFamily.Thermostat.BeforeCondemning(Need(FanDelay), Named.Record<ThermostatReadings>("bulbInPlace=no")).MendFirst.ShouldHaveSingleItem().Mend.ShouldContain("Put it back");
+
+    [Fact]
+    public void Notes_set_it_hold_it_and_prove_it_by_the_thermometer()
+    {
+        const string plate = "function=box thermostat; cutOut=35 °F; cutIn=39 °F; bulb=straight bulb; terminals=screws";
+        var notes = NotesCases.Of("thermostat", plate, "capillaryReach=60 in", "function=box thermostat; range=20 to 80 °F; differential=3 °F; bulb=coiled bulb; capillary=72 in; terminals=quick connects").Notes;
+        notes.Single(ThermostatChanges.SetThermostat).Words.ShouldBe("set it so that its contacts move at 35 °F (1.7 °C) on fall");
+        notes.Single(ThermostatChanges.MountBulb).Stage.ShouldBe(Stage.Mount);
+        notes.Steps.ShouldContain(step => step.Words == "let it move by its own, with a thermometer at its bulb: it is to open at 35 °F, and close at 39 °F, within 5 °F (2.8 K)");
+        notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
+    }
+
+    private static Need Need(string plate) => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), [])).Need;
+
+    private static IReadOnlyList<ReadingCheck> After(string plate, string readings) =>
+        ThermostatFamily.Thermostat.AfterSwap(Need(plate), Named.Record<ThermostatSpec>(plate), Named.Record<ThermostatReadings>(readings)).Readings;
+}

@@ -1,0 +1,130 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Judging.Drawings;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Thermostats;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Switches.Thermostats;
+
+/// <summary>What follows from a thermostat's plate, what contradicts, how it is written and drawn: worked by hand, from practice.</summary>
+public sealed class ThermostatRulesTests
+{
+    private const string Automatic = "; poles=1; reset=automatic";
+
+    [Theory]
+    [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutIn=39 °F")]
+    [InlineData("function=box thermostat; cutIn=39 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutOut=35 °F")]
+    [InlineData("function=box thermostat; cutIn=4 °C; differential=2 K", "action=closes on rise" + Automatic + "; cutOut=2 °C")]
+    [InlineData("function=box thermostat; cutIn=4 °C; differential=3.6 °F", "action=closes on rise" + Automatic + "; cutOut=2 °C")]
+    [InlineData("function=fan delay; cutIn=25 °F; differential=20 °F", "action=opens on rise" + Automatic + "; cutOut=45 °F")]
+    [InlineData("function=fan delay; cutOut=45 °F; differential=20 °F", "action=opens on rise" + Automatic + "; cutIn=25 °F")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "action=opens on rise" + Automatic)]
+    [InlineData("function=defrost end; cutOut=35 °F; cutIn=55 °F", "action=closes on rise" + Automatic)]
+    [InlineData("function=defrost end; cutOut=55 °F", "poles=1; reset=automatic")]
+    [InlineData("function=fan delay and defrost end; cutOut=35 °F; cutIn=55 °F", "action=change-over" + Automatic)]
+    [InlineData("function=low limit; cutOut=37 °F", "action=closes on rise; poles=1")]
+    [InlineData("function=high limit; bulb=clip-on disc", "action=opens on rise; poles=1; isAdjustable=no")]
+    [InlineData("range=20 to 80 °F", "isAdjustable=yes")]
+    [InlineData("cutIn=39 °F; differential=4 °F", "")]
+    public void What_follows_is_deduced(string plate, string deduced) =>
+        string.Join("; ", ThermostatFamily.Thermostat.Deduce(Named.Record<ThermostatSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
+
+    [Fact]
+    public void The_old_temperatures_are_what_is_needed()
+    {
+        var need = Read("function=fan delay and defrost end; cutOut=40 °F; cutIn=55 °F; fanCutIn=25 °F; fanCutOut=45 °F");
+        string.Join("; ", need.Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe("cutOutNeeded=40 °F; cutInNeeded=55 °F; fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F");
+    }
+
+    [Theory]
+    [InlineData("function=fan delay; action=closes on rise", "", "function, action", "A fan delay does not close on rise")]
+    [InlineData("function=low limit; action=opens on rise", "", "function, action", "A low limit does not open on rise")]
+    [InlineData("action=opens on rise; cutOut=35 °F; cutIn=55 °F", "", "cutOut, cutIn", "is not above its cut-in")]
+    [InlineData("action=closes on rise; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "is not below its cut-in")]
+    [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
+    [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
+    [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]
+    [InlineData("cutOut=35 °F", "cutOutNeeded=40.1 °F", "cutOut", "moved at 35 °F, and 40.1 °F")]
+    [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
+    public void What_disagrees_is_told(string plate, string site, string fields, string says)
+    {
+        var found = Read(plate, site).Contradictions.ShouldHaveSingleItem();
+        string.Join(", ", found.Fields).ShouldBe(fields);
+        found.Sentence.ShouldContain(says);
+    }
+
+    [Theory]
+    [InlineData("function=box thermostat; range=20 to 80 °F; differential=3.5 to 36 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=40 °F")]
+    [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "")]
+    [InlineData("function=fan delay and defrost end; cutOut=40 °F; cutIn=55 °F; fanCutIn=25 °F; fanCutOut=45 °F", "defrostPeak=90 °F")]
+    public void What_agrees_is_not(string plate, string site) => Read(plate, site).Contradictions.ShouldBeEmpty();
+
+    [Theory]
+    [InlineData("-30 to 90 °F", "-30 to 90 °F")]
+    [InlineData("-30/90 F", "-30 to 90 °F")]
+    [InlineData("-30F TO 90F", "-30 to 90 °F")]
+    [InlineData("−35 – −10 °C", "-35 to -10 °C")]
+    [InlineData("20 °F", "20 °F")]
+    public void Temperatures_are_read_from_one_to_another(string text, string written)
+    {
+        TemperatureSpan.Form.Write(TemperatureSpan.Form.Read(text).Value!).ShouldBe(written);
+        TemperatureSpan.Form.Read(written).Value.ShouldBe(TemperatureSpan.Form.Read(text).Value);
+    }
+
+    [Theory]
+    [InlineData("RANGE 20 F TO 80 F", "20 to 80 °F", "")]
+    [InlineData("RANGE 20 F TO", "20 °F", "TO")]
+    [InlineData("RANGE 20 F\nTO 80 F", "20 °F", "TO 80 F")]
+    public void A_plate_may_end_before_the_upper_end_of_its_range(string plate, string range, string left)
+    {
+        var reading = ThermostatFamily.Thermostat.ReadNameplate(plate);
+        reading.Fields.ShouldHaveSingleItem().Text.ShouldBe(range);
+        string.Join(" ", reading.Leftovers.Select(leftover => leftover.Text)).ShouldBe(left);
+    }
+
+    [Theory]
+    [InlineData("90 to -30 °F", "the lower temperature stands first")]
+    [InlineData("20F to 30C", "is not temperatures")]
+    [InlineData("20 to 80", "is not temperatures")]
+    [InlineData("", "nothing is written")]
+    public void What_is_no_range_is_refused(string text, string wrong) => TemperatureSpan.Form.Read(text).Wrong!.ShouldContain(wrong);
+
+    [Theory]
+    [InlineData("3.5-36 F", Units.AsGiven, "3.5 to 36 °F")]
+    [InlineData("9 °F", Units.Si, "5 K")]
+    [InlineData("2 to 15 K", Units.Us, "3.6 to 27 °F")]
+    public void Differences_are_no_temperatures(string text, Units units, string written) => TemperatureDifferenceSpan.Form.Write(TemperatureDifferenceSpan.Form.Read(text).Value!, units).ShouldBe(written);
+
+    [Fact]
+    public void Old_and_new_temperatures_are_drawn_with_what_does_the_same()
+    {
+        var need = Read("function=defrost end; cutOut=12.8 °C; cutIn=2 °C").Need;
+        var scale = (Scale)ThermostatFamily.Thermostat.Drawings(need, Part("cutOut=15 °C; cutIn=1 °C")).ShouldHaveSingleItem();
+        scale.Zones.Single(zone => zone.Role == Role.Good).Span.ShouldSatisfyAllConditions(span => span.Low.ShouldBe(10, 0.01), span => span.High.ShouldBe(15.6, 0.01)); // 12.8 ± 2.8
+        scale.Marks.Where(mark => mark.Role == Role.Old).Select(mark => mark.At.Low).ShouldBe([12.8, 2]);
+        scale.Marks.Where(mark => mark.Role == Role.New).Select(mark => mark.At.Low).ShouldBe([15, 1]);
+        scale.Zones.Zip(scale.Zones.Skip(1)).ShouldAllBe(pair => pair.First.Span.High.Equals(pair.Second.Span.Low));
+        ThermostatFamily.Thermostat.Drawings(need, Part("")).ShouldBeEmpty();
+        ThermostatFamily.Thermostat.Drawings(Read("").Need, Part("cutOut=15 °C; cutIn=1 °C")).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_drawing_is_shown_in_the_units_chosen_as_temperatures_and_not_as_differences()
+    {
+        var scale = (Scale)ThermostatFamily.Thermostat.Drawings(Read("function=fan delay; cutIn=-5 °C; cutOut=5 °C").Need, Part("cutIn=-5 °C; cutOut=5 °C")).ShouldHaveSingleItem().In(Units.Us);
+        scale.Unit.ShouldBe("°F");
+        scale.Marks[0].At.Low.ShouldBe(23, 0.01); // -5 × 1.8 + 32
+    }
+
+    [Fact]
+    public void One_that_can_be_set_is_drawn_where_it_will_be_set()
+    {
+        var scale = (Scale)ThermostatFamily.Thermostat.Drawings(Read("function=box thermostat; cutOut=2 °C; cutIn=4 °C").Need, Part("function=box thermostat; range=-10 to 35 °C; cutOut=20 °C; cutIn=25 °C")).ShouldHaveSingleItem();
+        scale.Marks.Where(mark => mark.Role == Role.New).Select(mark => mark.At.Low).ShouldBe([2, 4]);
+        scale.Words.ShouldContain("once it is set");
+    }
+
+    private static ThermostatSpec Part(string texts) => (ThermostatSpec)ThermostatFamily.Thermostat.Deduce(Named.Record<ThermostatSpec>(texts)).Spec;
+
+    private static NeedReading Read(string plate, string site = "") => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+}
