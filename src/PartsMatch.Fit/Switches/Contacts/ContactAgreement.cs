@@ -31,21 +31,21 @@ internal static class ContactAgreement
             if (site.CoilsVa is not null && !loads.Contains(ContactLoad.Coil)) yield return NotNamed("Coils' VA are given", "coilsVa");
         }
 
-        if (site.LoadVolts is not { } volts) yield break;
-        if (plate.RatedVolts is { } rated && !Within.AtMost(volts.Volts, rated.Max(one => one.Volts) * RatedAmps.Wander))
+        foreach (var there in Enum.GetValues<ContactLoad>().Select(site.VoltsOf).DistinctBy(there => there.Field))
         {
-            yield return new(["ratedVolts"], FormattableString.Invariant($"The old {part} is rated up to {rated.Max(one => one.Volts):0.#} V, and {volts.Volts:0.#} V are switched: it was a wrong one, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = ["loadVolts"] };
+            if (there.Volts is not { } volts || plate.RatedVolts is not { } rated || Within.AtMost(volts.Volts, rated.Max(one => one.Volts) * RatedAmps.Wander)) continue;
+            yield return new(["ratedVolts"], FormattableString.Invariant($"The old {part} is rated up to {rated.Max(one => one.Volts):0.#} V, and {volts.Volts:0.#} V are switched: it was a wrong one, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = [there.Field] };
         }
 
-        foreach (var (field, siteField, amps, load) in new[]
+        foreach (var (field, siteField, kind, amps, load) in new[]
         {
-            ("fullLoadAmps", "motors", RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps), site.Motors?.FullLoad),
-            ("lockedRotorAmps", "motors", RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps), site.Motors is { AreLockedRotorAmpsGiven: true } motors ? motors.LockedRotor(1) : null),
-            ("resistiveAmps", "heaterAmps", RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps), site.HeaterAmps?.Amperes),
+            ("fullLoadAmps", "motors", ContactLoad.Motor, RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps), site.Motors?.FullLoad),
+            ("lockedRotorAmps", "motors", ContactLoad.Motor, RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps), site.Motors is { AreLockedRotorAmpsGiven: true } motors ? motors.LockedRotor(1) : null),
+            ("resistiveAmps", "heaterAmps", ContactLoad.Heater, RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps), site.HeaterAmps?.Amperes),
         })
         {
-            if (load is not { } there || RatedAmps.At(amps, volts.Volts) is not { } carried || Within.AtMost(there, carried)) continue;
-            yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {there:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = [siteField] };
+            if (load is not { } drawn || site.VoltsOf(kind).Volts is not { } volts || RatedAmps.At(amps, volts.Volts) is not { } carried || Within.AtMost(drawn, carried)) continue;
+            yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {drawn:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = [siteField] };
         }
     }
 

@@ -6,21 +6,22 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>One kind of amps: ratings of one kind never stand in for another.</summary>
 /// <param name="Amps">What they are called: "full-load amps".</param>
 /// <param name="Load">What takes them: "motor".</param>
+/// <param name="Kind">The same as a kind of load, by whose volts they are judged.</param>
 /// <param name="PartField">The part's field.</param>
 /// <param name="SiteField">The site's field.</param>
-internal sealed record ContactAmps(string Amps, string Load, string PartField, string SiteField)
+internal sealed record ContactAmps(string Amps, string Load, ContactLoad Kind, string PartField, string SiteField)
 {
     /// <summary>Up to this share of its rating nobody gives a contact a thought (practice).</summary>
     private const double EasyShare = 0.8;
 
     /// <summary>Amps of motors at full load.</summary>
-    public static ContactAmps FullLoad { get; } = new("full-load amps", "motor", "fullLoadAmps", "motors");
+    public static ContactAmps FullLoad { get; } = new("full-load amps", "motor", ContactLoad.Motor, "fullLoadAmps", "motors");
 
     /// <summary>Amps of motors as they start.</summary>
-    public static ContactAmps LockedRotor { get; } = new("locked-rotor amps", "motor", "lockedRotorAmps", "motors");
+    public static ContactAmps LockedRotor { get; } = new("locked-rotor amps", "motor", ContactLoad.Motor, "lockedRotorAmps", "motors");
 
     /// <summary>Amps of heaters.</summary>
-    public static ContactAmps Resistive { get; } = new("resistive amps", "heater", "resistiveAmps", "heaterAmps");
+    public static ContactAmps Resistive { get; } = new("resistive amps", "heater", ContactLoad.Heater, "resistiveAmps", "heaterAmps");
 
     /// <summary>Ratings against what is named as being on the contact.</summary>
     /// <param name="on">What is on it.</param>
@@ -32,7 +33,7 @@ internal sealed record ContactAmps(string Amps, string Load, string PartField, s
         if (RatedAmps.MostAmps(rows) is not { } most) return Finding.Unknown(Side.Part, PartField, $"{amps} {Amps} are on the contact; what it is rated for is not known.");
         if (!Within.AtMost(amps, most)) return Finding.Fails(new Margin(most - amps, "A"), $"{amps} {Amps} are on the contact; it carries {most} A at most, whatever the volts.");
         if (RatedAmps.MostVolts(rows) is not { } mostVolts) return Finding.Unknown(Side.Part, "ratedVolts", $"{amps} {Amps} are on the contact; it carries {most} A, at which volts is not known.");
-        if (on.Volts is not { } volts) return Finding.Unknown(Side.Site, "loadVolts", $"{amps} {Amps} are on the contact; it carries {most} A at most, and at which volts it switches is not known.");
+        if (on.At(Kind) is not { Figure: { } volts }) return Finding.Unknown(Side.Site, on.At(Kind).Field, $"{amps} {Amps} are on the contact; it carries {most} A at most, and at which volts it switches is not known.");
         if (RatedAmps.At(rows, volts) is not { } carries) return Finding.Fails($"It is rated up to {mostVolts} V, which goes to {mostVolts * RatedAmps.Wander:0.#} V; it is to switch {volts} V.");
         return Within.AtMost(amps, carries)
             ? Finding.Meets($"It carries {carries} A of {Amps} at {volts} V; {amps} A are on it.") with { Shortfall = Shortfall(amps, carries), Margin = new(carries - amps, "A") }
@@ -58,7 +59,7 @@ internal sealed record ContactAmps(string Amps, string Load, string PartField, s
         if (RatedAmps.MostVolts(old) is null) return Finding.Unknown(Side.Plate, "ratedVolts", $"At which volts the old part carried its {RatedAmps.MostAmps(old)} A is not known.");
         foreach (var row in old.AsSpan())
         {
-            var volts = on.Volts ?? row.Volts!.Value;
+            var volts = on.At(Kind).Figure ?? row.Volts!.Value;
             if (RatedAmps.At(old, volts) is not { } needed || (RatedAmps.At(rows, volts) is { } carries && Within.AtMost(needed, carries))) continue;
             return Finding.Unknown(Side.Site, SiteField, $"At {volts} V the old part carried {needed} A of {Amps}, this one {new CarriedAt(rows, volts)}: whether that is enough is not known without what is on it.");
         }

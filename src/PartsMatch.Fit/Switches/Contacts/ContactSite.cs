@@ -49,4 +49,17 @@ public abstract record ContactSite : Site
     /// <summary>Hazard.</summary>
     [Field("Hazard", "Flammable refrigerant in the same space, or a classified area.", Group = Switched)]
     public Hazard? Hazard { get; init; }
+
+    /// <summary>The volts that a kind of load is switched at: one figure for all, unless the kinds hang on contacts of their own.</summary>
+    /// <param name="load">The kind of load.</param>
+    public virtual SwitchedVolts VoltsOf(ContactLoad load) => new("loadVolts", LoadVolts);
+}
+
+/// <summary>Volts that a contact switches, and where they stand.</summary>
+/// <param name="Field">The site's field of them.</param>
+/// <param name="Volts">The volts; null when not known.</param>
+public readonly record struct SwitchedVolts(string Field, ElectricPotential? Volts)
+{
+    /// <summary>The volts in V, as facets are held against.</summary>
+    internal double? Figure => Rounded.Volts(Volts);
 }

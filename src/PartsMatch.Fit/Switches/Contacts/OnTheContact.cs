@@ -12,8 +12,11 @@ internal sealed record OnTheContact
     /// <summary>Inrush of a coil over its holding VA (NEMA ICS 5: 7200 over 720).</summary>
     public const double InrushTimes = 10;
 
+    private readonly ContactSite site;
+
     private OnTheContact(ContactSpec plate, ContactSite site)
     {
+        this.site = site;
         Loads = site.Loads;
         Volts = Rounded.Volts(site.LoadVolts);
         Phases = site.LoadPhase;
@@ -72,14 +75,25 @@ internal sealed record OnTheContact
     /// <summary>The same for heaters.</summary>
     public Sequence<AmpsAt> OldResistive { get; }
 
-    /// <summary>Whether a kind of load is on it; null when nobody said.</summary>
-    public bool? Has(ContactLoad load) => Loads?.Contains(load);
+    /// <summary>Whether a kind of load is on it: as the list has it, or, without a list, because its amount was named; null when nobody said.</summary>
+    public bool? Has(ContactLoad load) => Loads?.Contains(load) ?? (IsNamed(load) ? true : null);
 
     /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
-    public bool? HasMotor => Loads is null ? null : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
+    public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
+
+    /// <summary>The volts that a kind of load is switched at.</summary>
+    public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
 
     /// <summary>What a need's contact is asked to switch.</summary>
     public static OnTheContact Of<TSpec, TSite>(Need<TSpec, TSite> need)
         where TSpec : ContactSpec
         where TSite : ContactSite => need.Once(static need => new OnTheContact(need.Plate, need.Site));
+
+    private bool IsNamed(ContactLoad load) => load switch
+    {
+        ContactLoad.Motor => site.Motors is not null,
+        ContactLoad.Heater => site.HeaterAmps is not null || site.HeaterPower is not null,
+        ContactLoad.Coil => site.CoilsVa is not null || site.CoilsInrushVa is not null,
+        _ => false,
+    };
 }

@@ -45,7 +45,8 @@ public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Pil
     {
         if (on.CoilsVa is not { } holding || on.InrushVa is not { } inrush) return Finding.Unknown(Side.Site, "coilsVa", $"The VA of the coils on it are not known.");
         if (facet is not { MakeVa: { } make, BreakVa: { } open, MostVolts: { } most }) return Finding.Unknown(Side.Part, "pilotDuty", $"Coils of {holding} VA are on it; its pilot duty is not known.");
-        var volts = on.Volts ?? most;
+        var there = on.At(ContactLoad.Coil);
+        var volts = there.Figure ?? most;
         if (!Within.AtMost(volts, most)) return Finding.Fails(new Margin(most - volts, "V"), $"Its pilot duty goes up to {most} V; it is to switch {volts} V.");
         var share = PilotDuty.ShareAt(volts);
         var (opens, closes) = (open * share, make * share);
@@ -57,8 +58,8 @@ public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Pil
                 : Finding.Unknown(Side.Site, "coilsInrushVa", $"At {volts} V it closes on {closes:0.#} VA of coils; ten times the holding VA would be {inrush}, and what they take as they pull in is not known.");
         }
 
-        return on.Volts is null
-            ? Finding.Unknown(Side.Site, "loadVolts", $"It opens {open} VA of coils from 120 V up to {most} V; at which volts it switches is not known.")
+        return there.Figure is null
+            ? Finding.Unknown(Side.Site, there.Field, $"It opens {open} VA of coils from 120 V up to {most} V; at which volts it switches is not known.")
             : Finding.Meets($"At {volts} V it opens {opens:0.#} VA of coils and closes on {closes:0.#} VA; {holding} VA are on it, {inrush} VA as they pull in.") with { Shortfall = Math.Max(holding / opens, inrush / closes), Margin = new(opens - holding, "VA") };
     }
 
