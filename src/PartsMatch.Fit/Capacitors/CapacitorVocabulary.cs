@@ -28,7 +28,7 @@ public static class CapacitorVocabulary
     {
         Example = "45+5 MFD 440 VAC 60 HZ ROUND",
         OnlyAtLabel = ["run", "start", "none"],
-        Fillers = ["CAPACITOR", "CAP"],
+        Names = ["CAPACITOR", "CAP"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "NO", "NOT", "NOT FOR", "WITHOUT"],
         Tails = [new("rating", 110, 1000, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual, NeedsNoLabel = true }],
         Limits =

@@ -164,7 +164,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     {
         var found = reader.Read(text);
         var (plate, complaints) = Shape<TSpec>.Of.Read(found.Fields.Select(field => new NamedText(field.Field.Name, field.Text)));
-        return new(plate, found.Fields, found.Leftovers, found.Contradictions, [.. found.Complaints, .. complaints]);
+        return new(plate, found.Fields, found.Leftovers, found.Contradictions, [.. found.Complaints, .. complaints]) { Names = found.Names };
     }
 
     /// <inheritdoc/>

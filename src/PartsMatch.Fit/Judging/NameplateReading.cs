@@ -32,4 +32,8 @@ public sealed record NameplateReading(
     IReadOnlyList<ReadField> Fields,
     IReadOnlyList<TextSpan> Leftovers,
     IReadOnlyList<Contradiction> Contradictions,
-    IReadOnlyList<Complaint> Complaints);
+    IReadOnlyList<Complaint> Complaints)
+{
+    /// <summary>What such a part is called, where the text says it: known, and so neither read nor left over.</summary>
+    public IReadOnlyList<TextSpan> Names { get; init; } = [];
+}

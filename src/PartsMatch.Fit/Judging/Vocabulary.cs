@@ -100,6 +100,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
     public IReadOnlyList<string> Fillers { get; init; } = [];
 
+    /// <summary>What such a part is called: CONTACTOR. That is known, so that it is not left over; where words that say more hold it, they are read.</summary>
+    public IReadOnlyList<string> Names { get; init; } = [];
+
     /// <summary>Words that deny the word before them: REVERSIBLE NO. They must be among the strangers, labels, words or fillers, too.</summary>
     public IReadOnlyList<string> Denials { get; init; } = [];
 

@@ -17,6 +17,7 @@ public static class MotorVocabulary
         OnlyAtLabel = MotorWords.OnlyAtLabel,
         Strangers = MotorWords.Strangers,
         Fillers = MotorWords.Fillers,
+        Names = MotorWords.Names,
         Steps = ["HI", "HIGH", "MED HI", "MED", "MEDIUM", "MED LO", "LO", "LOW"],
         StepsOf = "speed",
 

@@ -67,8 +67,10 @@ internal static class MotorWords
     public static IReadOnlyList<string> Fillers { get; } =
     [
         "AC", "Y", "Δ", "D", "YY", "WYE", "DELTA", "STAR", "L1", "L2", "L3", "LINE 1", "LINE 2", "N", "PE", "GND", "GROUND", "GRN", "GREEN", "GRN/YEL", "COM", "COMMON", "HI", "HIGH", "MED", "LO", "LOW",
-        "MOTOR", "FAN MOTOR", "AC MOTOR", "ELECTRIC MOTOR",
     ];
+
+    /// <summary>What such a part is called.</summary>
+    public static IReadOnlyList<string> Names { get; } = ["MOTOR", "FAN MOTOR", "AC MOTOR", "ELECTRIC MOTOR"];
 
     /// <summary>Words that announce what no field holds; they take the figures behind them along.</summary>
     public static IReadOnlyList<string> Strangers { get; } =

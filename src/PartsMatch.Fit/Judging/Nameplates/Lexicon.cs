@@ -37,6 +37,7 @@ internal sealed class Lexicon
         Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
         foreach (var marks in vocabulary.Marks) AddMarks(marks);
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
+        foreach (var name in vocabulary.Names) AddName(Tree.Add(name));
     }
 
     /// <summary>The fields.</summary>
@@ -119,6 +120,8 @@ internal sealed class Lexicon
             if (entries.All(entry => entry.Field != field)) entries.Add(Entry(label, field, unit, unit));
         }
     }
+
+    private static void AddName(WordNode node) => (node.IsFiller, node.IsName) = (true, true);
 
     private LabelEntry Entry(PlateLabel label, Field field, string word, string? unit) => new(label, field, unit, word.Count(char.IsLetter) <= LongestSymbol && units[field].Contains(word));
 

@@ -9,7 +9,11 @@ public sealed record PlateFindings(
     IReadOnlyList<ReadField> Fields,
     IReadOnlyList<TextSpan> Leftovers,
     IReadOnlyList<Contradiction> Contradictions,
-    IReadOnlyList<Complaint> Complaints);
+    IReadOnlyList<Complaint> Complaints)
+{
+    /// <summary>What such a part is called, where the text says it.</summary>
+    public IReadOnlyList<TextSpan> Names { get; init; } = [];
+}
 
 /// <summary>Reads free text as typed from a plate, in any order and layout.</summary>
 /// <remarks>

@@ -19,7 +19,8 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
-        return new(fields, Leftovers(), contradictions, complaints);
+        var names = Names();
+        return new(fields, Leftovers(), contradictions, complaints) { Names = names };
     }
 
     /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
@@ -71,6 +72,21 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         while (CutFigures.IsParted(plate, to)) to++;
         var (field, given) = (cut.Values[0].Field, Quote(from, to));
         if (fields.TrueForAll(read => read.Field != field)) complaints.Add(new(ComplaintCode.Unreadable, field.Name, given, $"{field.Label}: “{given}” cannot be read as a whole, and no part of it is taken."));
+    }
+
+    /// <summary>What such a part is called, the longest first, where no field has taken it.</summary>
+    private List<TextSpan> Names()
+    {
+        var names = new List<TextSpan>();
+        for (var at = 0; at < plate.Count; at++)
+        {
+            var (from, end) = (at, lexicon.Tree.At(plate, at).FindLast(match => match.Node.IsName && Array.IndexOf(used, true, at, match.End - at) < 0).End);
+            if (end <= from) continue;
+            used.AsSpan(from..end).Fill(true);
+            names.Add(plate.Span(from, end));
+        }
+
+        return names;
     }
 
     private List<TextSpan> Leftovers()

@@ -42,6 +42,9 @@ internal sealed class WordNode
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
 
+    /// <summary>Whether it is what such a part is called; then it is a filler, too.</summary>
+    public bool IsName { get; set; }
+
     /// <summary>Which of several steps it names, the highest first; null when none.</summary>
     public int? Step { get; set; }
 

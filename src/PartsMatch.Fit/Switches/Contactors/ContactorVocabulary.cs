@@ -44,13 +44,13 @@ public static class ContactorVocabulary
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =
         [
             "none", "open", "sealed", "screw", "lug", "lugs", "panel", "rail", "DIN", "bracket", "socket", "tabs", "QC", "CO", "NO", "NC", "N.O.", "N.C.", "normally open", "normally closed", "00", "0", "1", "1P", "2", "3",
             .. from count in Enumerable.Range(1, 4) from action in (string[])["NO", "NC"] select FormattableString.Invariant($"{count} {action}"),
         ],
-        Fillers = ["CONTACTOR", "RELAY"],
         Strangers =
         [
             "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "TORQUE", "WIRE", "IEC", "EN", "UI", "UIMP", "INRUSH", "INRUSH VA", "VA INRUSH",

@@ -38,7 +38,7 @@ public static class PressureControlVocabulary
     {
         Example = "LOW PRESSURE AUTO RESET RANGE 5-100 PSI DIFF 10-40 PSI CUT-IN 30 PSI",
         OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "copper", "brass", "bronze", "steel", "stainless", "SS", "flare", "NPT", "solder", "ODF", "ODS", "braze", "fan control", "condenser fan", "cond fan"],
-        Fillers = ["PRESSURE CONTROL", "PRESSURE SWITCH", "PRESSURE CUTOUT"],
+        Names = ["PRESSURE CONTROL", "PRESSURE SWITCH", "PRESSURE CUTOUT"],
         Strangers =
         [
             "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "SET", "FACTORY SET",

@@ -29,7 +29,7 @@ public static class CondensingPressureValveVocabulary
     {
         Example = "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
         NeverAlone = ["ratedWith"],
-        Fillers = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "VALVE"],
+        Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS"],
         Limits =
         [

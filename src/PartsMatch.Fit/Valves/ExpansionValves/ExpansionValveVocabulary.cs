@@ -37,7 +37,7 @@ public static class ExpansionValveVocabulary
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
         OnlyAtLabel = ["internal", "external", "LIQUID", "CROSS"],
-        Fillers = ["EXPANSION VALVE", "THERMOSTATIC EXPANSION VALVE", "TXV", "TEV", "TX VALVE", "VALVE"],
+        Names = ["EXPANSION VALVE", "THERMOSTATIC EXPANSION VALVE", "TXV", "TEV", "TX VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS", "ORIFICE"],
         Limits =
         [

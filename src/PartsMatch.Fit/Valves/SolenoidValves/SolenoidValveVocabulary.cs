@@ -33,7 +33,7 @@ public static class SolenoidValveVocabulary
     ])
     {
         Example = "NC 3/8 ODF MOPD 300 PSI R404A COIL 24V 60HZ",
-        Fillers = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
+        Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
         Groups = [["coilVolts", "coilFrequency"]],
         Limits =

@@ -31,7 +31,7 @@ public sealed class NameplateReaderProperties
         {
             var reading = family.ReadNameplate(text);
             var covered = new bool[text.Length];
-            foreach (var span in reading.Fields.SelectMany(field => field.Spans).Concat(reading.Leftovers))
+            foreach (var span in reading.Fields.SelectMany(field => field.Spans).Concat(reading.Leftovers).Concat(reading.Names))
             {
                 text.Substring(span.From, span.Length).ShouldBe(span.Text);
                 covered.AsSpan(span.From, span.Length).Fill(true);
