@@ -46,6 +46,9 @@ public abstract class FamilyCatalogue
     /// <summary>What somebody reads at a place where one of its parts failed; nothing where nobody reads anything.</summary>
     public virtual IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw) => [];
 
+    /// <summary>What some of its parts lack on purpose, in a line of the same page; null where the page says it of several families.</summary>
+    public virtual string? WhatLacks => null;
+
     /// <summary>Makes the parts, the same every time.</summary>
     public abstract IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed);
 }

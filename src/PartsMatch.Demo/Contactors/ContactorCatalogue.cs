@@ -48,6 +48,8 @@ public sealed class ContactorCatalogue : FamilyCatalogue
             : site with { Loads = new(ContactLoad.Coil), CoilsVa = ElectricApparentPower.FromVoltamperes(Math.Round(30 * load)) });
     }
 
+    public override string WhatLacks => "As many contactors lack one of: coil VA or frequency, locked-rotor or resistive amps, terminals, mount, auxiliary contacts, what may be added, whether contacts are open. Of those by size, horsepower alone is given; of those by IEC category, AC amps alone.";
+
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);

@@ -39,6 +39,8 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
         });
     }
 
+    public override string WhatLacks => "As many pressure controls lack one of: wetted materials, highest pressure, locked-rotor amps, differential, pilot duty, connection, whether contacts are open.";
+
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);

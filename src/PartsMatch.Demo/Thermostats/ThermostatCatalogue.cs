@@ -16,6 +16,8 @@ public sealed class ThermostatCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Thermostats are drawn by line (box thermostats with a range, fan delays, defrost ends, both in one with three wires, freeze and heater limits): a range brings its differentials and the setting it is shipped at; discs have two temperatures and cannot be set.";
 
+    public override string WhatLacks => "As many thermostats lack one of: the highest temperature at the bulb, whether contacts are open, locked-rotor amps, terminals, pilot duty, differential, what is common, cut-in, capillary.";
+
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);

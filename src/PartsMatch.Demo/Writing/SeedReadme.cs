@@ -38,9 +38,7 @@ public static class SeedReadme
         A blank is unknown, as in real catalogues; "none" says that there is none.
 
         - Between one part in twelve and one in five, by maker, lacks one to three of: body length, locked-rotor amps, drain holes, bearings, shaft positions, the tap it ships on, insulation, flat length.
-        - As many contactors lack one of: coil VA or frequency, locked-rotor or resistive amps, terminals, mount, auxiliary contacts, what may be added, whether contacts are open. Of those by size, horsepower alone is given; of those by IEC category, AC amps alone.
-        - As many pressure controls lack one of: wetted materials, highest pressure, locked-rotor amps, differential, pilot duty, connection, whether contacts are open.
-        - As many thermostats lack one of: the highest temperature at the bulb, whether contacts are open, locked-rotor amps, terminals, pilot duty, differential, what is common, cut-in, capillary.
+        {Lacking(catalogue)}
         - About one motor in forty lacks something that decides: shaft length, the end a rotation is seen from, rotation and reversing, body diameter, enclosure, amps.
         - Lowest ambient, breakdown torque and hazard markings are given by few; highest altitude by about three in five European and one in eight American motors; efficiency and power factor by three-phase motors alone; poles by none of the electronically commutated. Frames are not given for the smallest motors, which have none.
         - {catalogue.Parts.Count(part => part.IsDiscontinued)} parts are discontinued; {catalogue.Supersessions.Count} of them are superseded, some by a part that was superseded in turn. Who said so was sometimes mistaken: a successor need not fit everywhere.
@@ -50,6 +48,8 @@ public static class SeedReadme
         {string.Join(", ", Maker.All.Select(maker => maker.Name))}.
 
         """).ReplaceLineEndings("\n");
+
+    private static string Lacking(DemoCatalogue catalogue) => string.Join('\n', catalogue.Families.Where(family => family.Family.WhatLacks is not null).Select(family => $"- {family.Family.WhatLacks}"));
 
     private static string FamilyRows(DemoCatalogue catalogue) => string.Join('\n', catalogue.Families.Select(family => string.Create(
         CultureInfo.InvariantCulture,
