@@ -1,5 +1,6 @@
 using PartsMatch.Demo.Capacitors;
 using PartsMatch.Demo.Contactors;
+using PartsMatch.Demo.DefrostTimers;
 using PartsMatch.Demo.Motors;
 using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.PressureControls;
@@ -33,6 +34,7 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         new PressureControlCatalogue(),
         new CondensingPressureValveCatalogue(),
         new ThermostatCatalogue(),
+        new DefrostTimerCatalogue(),
     ];
 
     /// <summary>Makes it, the same every time.</summary>

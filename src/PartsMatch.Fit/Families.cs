@@ -2,6 +2,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contactors;
+using PartsMatch.Fit.Switches.DefrostTimers;
 using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Switches.Thermostats;
 using PartsMatch.Fit.Valves.CondensingPressureValves;
@@ -23,6 +24,7 @@ public static class Families
         PressureControlFamily.PressureControl,
         ThermostatFamily.Thermostat,
         ContactorFamily.Contactor,
+        DefrostTimerFamily.DefrostTimer,
         CapacitorFamily.Capacitor,
     ];
 

@@ -8,6 +8,7 @@ using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.DefrostTimers;
 using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Switches.Thermostats;
 using PartsMatch.Fit.Tests.Judging;
@@ -118,6 +119,14 @@ public sealed class DropInForItselfTests
         new("receiverHoldsFlooding", "yes"),
     ]);
 
+    [Fact]
+    public void Every_fully_specified_defrost_timer_is_a_drop_in_for_itself() => EveryOneIsADropIn<DefrostTimerSpec>("defrostTimer", 50, IsFullySpecified, timer =>
+    [
+        new("hazard", "none"),
+        new("clockSupplyFrequency", QuantityForms.Hertz.Write(timer.ClockFrequency![0])),
+        new("minutesNeeded", DefrostMinutes.Form.Write(new((timer.FailSafe!.Low + timer.FailSafe.High) / 2))),
+    ]);
+
     /// <summary>Watts from the line alone do not say what the shaft gives: those are not fully specified.</summary>
     private static bool IsFullySpecified(MotorSpec motor) =>
         motor is { Type: not null, Power: not null, PowerMeaning: PowerMeaning.Output, Speed: not null, Speeds: not null, Phase: not null, Frequency: not null, Voltage: not null, RunCapacitor: not null }
@@ -162,6 +171,10 @@ public sealed class DropInForItselfTests
         && (thermostat.Reset == ContactReset.Manual || thermostat.CutIn is not null)
         && (thermostat.IsAdjustable == false || thermostat is { Range: not null, Capillary: not null } and ({ Differential: not null } or { Reset: ContactReset.Manual }))
         && (thermostat.Action != ThermostatAction.ChangeOver || thermostat.Common is not null);
+
+    /// <summary>A clock for two voltages has to be connected for one, even in its own place.</summary>
+    private static bool IsFullySpecified(DefrostTimerSpec timer) =>
+        timer is { ClockVolts.Count: 1, ClockFrequency: not null, Clock: not null, Starts: not null, FailSafe: not null, EndedBy: not null, ContactsFor: not null, Poles: not null, Terminals: not null, Body: not null, BoxPattern: not null };
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

@@ -37,6 +37,9 @@ public enum Programme
 
     /// <summary>Thermostats, fan-delay and defrost-end switches.</summary>
     Thermostats = 512,
+
+    /// <summary>Defrost timers.</summary>
+    DefrostTimers = 1024,
 }
 
 /// <summary>An invented maker.</summary>
@@ -81,6 +84,9 @@ public sealed record Maker(string Name, string NumberPattern, Programme Makes, M
         new("Thrimbolev", "TL##-##@", Programme.Thermostats, MotorEnd.Shaft, 1.00, 0.12),
         new("Vaskendorp", "@VK-##.##", Programme.Thermostats, MotorEnd.Shaft, 0.92, 0.18),
         new("Ilquarran", "IQ#@-###", Programme.Thermostats, MotorEnd.Shaft, 1.11, 0.10),
+        new("Ulquetharn", "UQ#@-##", Programme.DefrostTimers, MotorEnd.Shaft, 1.00, 0.12),
+        new("Brenzolith", "@#BZ-##", Programme.DefrostTimers, MotorEnd.Shaft, 0.93, 0.18),
+        new("Vantaskrel", "VK##.##@", Programme.DefrostTimers, MotorEnd.Shaft, 1.11, 0.10),
     ];
 
     /// <summary>Those that make something.</summary>

@@ -61,6 +61,14 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             "24 V",
             [("read.circuitCalls", "yes"), ("read.coilVolts", "24 V"), ("read.pullsIn", "no"), ("read.coilOhms", "open")],
             "The part has failed"),
+        new(
+            "defrostTimer",
+            "defrost timer",
+            "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
+            [("site.heaterPower", "6 kW"), ("site.heaterOwnVolts", "240 V"), ("site.loadVolts", "204 V"), ("site.loadPhase", "single-phase"), ("site.minutesAtHeaterVolts", "30 min"), ("site.hazard", "none")],
+            "41.5 min are needed",
+            [("read.clockTurns", "no"), ("read.clockVoltsThere", "232 V")],
+            "The part has failed"),
         new("capacitor", "run capacitor", "45+5 MFD 440 VAC", [], "The motors ask for 45 and 5 µF", [("read.bulges", "yes")], "The part has failed"),
     ];
 

@@ -21,6 +21,8 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("replacements-contactor", "/replacements?kind=contactor&text=2+POLE+COIL+24V+60+HZ+30+FLA+150+LRA+240+V"),
         new("replacements-pressure-control", "/replacements?kind=pressureControl&text=LOW+PRESSURE+AUTO+RESET+CUT-IN+30+PSI+DIFF+20+PSI"),
         new("before-contactor", "/before?kind=contactor&plate.coilVolts=24+V&read.coilVolts=20.9+V&read.pullsIn=yes"),
+        new("what-failed-defrost-timer", "/?kind=defrostTimer", MostBytes: FirstPage),
+        new("replacements-defrost-timer", FamilyJob.Named("defrostTimer").At("/replacements")),
         new("what-failed-read-back", Job.At("/")),
         new("what-failed-complaints", Job.At("/", "plate.speed=fast", "plate.bodyDiameter=wide", "site.hubBore=-1+in", "site.altitude=high"), Status: 422),
         new("replacements", Job.At("/replacements"), HasOwnTitle: true),

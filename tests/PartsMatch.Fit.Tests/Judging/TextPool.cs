@@ -5,6 +5,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.DefrostTimers;
 using PartsMatch.Fit.Switches.PressureControls;
 using PartsMatch.Fit.Switches.Thermostats;
 using UnitsNet;
@@ -31,6 +32,10 @@ internal static class TextPool
         [typeof(PressureSpan)] = ["10 to 100 psi", "100 to 450 psi", "20 psi", "10 to 40 psi", "50 to 120 psi"],
         [typeof(TemperatureSpan)] = ["-30 to 90 °F", "20 to 80 °F", "-10 to 35 °C"],
         [typeof(TemperatureDifferenceSpan)] = ["3 °F", "3.5 to 36 °F", "1 to 15 K"],
+        [typeof(StartsADay)] = ["1 to 6 a day", "1 to 4 a day", "2 to 12 a day", "4 a day"],
+        [typeof(MinutesSpan)] = ["4 to 110 min", "2 to 40 min", "10 to 60 min", "30 min"],
+        [typeof(DefrostMinutes)] = ["3 min", "30 min", "41.5 min", "60 min"],
+        [typeof(TerminalMap)] = ["common 2, clock 1, heater 3, fans 4", "common 1, clock 3, heater 4, fans 2, release X"],
         [typeof(AuxiliaryContacts)] = ["none", "1 NO", "1 NO + 1 NC", "2 NC"],
         [typeof(ElectricCurrent)] = ["2 A", "5 A", "15 A"],
         [typeof(Figures<Frequency>)] = ["60 Hz", "50 Hz", "50/60 Hz"],

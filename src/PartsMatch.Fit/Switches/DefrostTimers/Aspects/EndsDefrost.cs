@@ -1,0 +1,40 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+/// <summary>What the end of a defrost reads of a timer.</summary>
+/// <param name="Ends">What may end it.</param>
+public readonly record struct DefrostEndFacet(ChoiceSet<DefrostEnd> Ends);
+
+/// <summary>Does it end a defrost as it is ended there?</summary>
+/// <remarks>Time is what every fail-safe ends by, with nothing wired to the release: a change. Temperature and pressure are among what it takes, or it fails.</remarks>
+public sealed class EndsDefrost() : Aspect<DefrostTimerSpec, DefrostTimerSite, DefrostEndFacet>("End of defrost", isDeciding: true, DefrostTimerSources.EndedBy, new(0.3, 0.5, 1.5))
+{
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["endedBy"], ["endedThereBy"]) { Besides = ["releaseVolts"] };
+
+    /// <inheritdoc/>
+    public override DefrostEndFacet Read(DefrostTimerSpec part) => new(ChoiceSet<DefrostEnd>.Of(part.EndedBy));
+
+    /// <inheritdoc/>
+    public override Finding Judge(DefrostTimerNeed need, DefrostEndFacet facet)
+    {
+        if (need.Site.EndedThereBy is { } end) return Against(end, facet);
+        if (need.Plate.EndedBy is not { } old) return Finding.Unknown(Side.Site, "endedThereBy", $"What ends a defrost there is not known.");
+        if (facet.Ends.IsUnknown) return Finding.Unknown(Side.Part, "endedBy", $"The old one ended by {ChoiceSet<DefrostEnd>.Of(old)}; what ends it with this one is not known.");
+        return old.All(facet.Ends.Has)
+            ? Finding.Meets($"It ends by {facet.Ends}, as the old one could.")
+            : Finding.Unknown(Side.Site, "endedThereBy", $"It ends by {facet.Ends}, the old one by {ChoiceSet<DefrostEnd>.Of(old)}; which of these is used there is not known.");
+    }
+
+    private static Finding Against(DefrostEnd end, DefrostEndFacet facet)
+    {
+        if (facet.Ends.IsUnknown) return Finding.Unknown(Side.Part, "endedBy", $"A defrost is ended by {new Spelt<DefrostEnd>(end)} there; what ends it with this one is not known.");
+        if (facet.Ends.Has(end)) return Finding.Meets($"A defrost is ended by {new Spelt<DefrostEnd>(end)} there, and so it does.");
+        return end == DefrostEnd.Time
+            ? Finding.MeetsWith([new(DefrostTimerChanges.LeaveRelease, $"leave its release without wire: the fail-safe ends each defrost, by time")], $"A defrost is ended by time there; this one ends by {facet.Ends}, and else by its fail-safe.")
+            : Finding.Fails($"A defrost is ended by {new Spelt<DefrostEnd>(end)} there; this one ends by {facet.Ends} alone.");
+    }
+}

@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+/// <summary>Does its release solenoid pull on what the temperature switch feeds it?</summary>
+/// <remarks>From 85 to 110 % of its volts, edges included, at its frequency. Of no matter where time or pressure ends the defrost.</remarks>
+public sealed class ReleaseSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSite, CoilFacet>("Release solenoid", isDeciding: true, DefrostTimerSources.Release, new(0.5, 0.5, 1))
+{
+    private static readonly CoilNames Names = new("release solenoid", "releaseVolts", "releaseFrequency", "releaseSupplyVolts", "clockSupplyFrequency");
+
+    /// <inheritdoc/>
+    public override LookedAt Fields { get; } = new(["releaseVolts", "releaseFrequency"], ["releaseSupplyVolts", "clockSupplyFrequency"]) { Besides = ["endedThereBy", "endedBy"] };
+
+    /// <inheritdoc/>
+    public override CoilFacet Read(DefrostTimerSpec part) => TimerCoils.Of(part.ReleaseVolts, part.ReleaseFrequency);
+
+    /// <inheritdoc/>
+    public override Finding Judge(DefrostTimerNeed need, CoilFacet facet)
+    {
+        if (need.Site.EndedThereBy is { } end) return end == DefrostEnd.Temperature ? Supplied(need, facet) : Finding.Meets($"No switch on the coil feeds its release there.");
+        if (need.Plate.EndedBy is not { } ends) return Finding.Unknown(Side.Site, "endedThereBy", $"Whether a switch on the coil feeds its release is not known.");
+        if (!ends.Contains(DefrostEnd.Temperature)) return Finding.Meets($"The old one had nothing to do with a switch on the coil.");
+        var found = Supplied(need, facet);
+        return found.Verdict == Verdict.Fails ? Finding.Unknown(Side.Site, "endedThereBy", $"Its release solenoid is not for what fed the old one's; whether a switch on the coil feeds it is not known.") : found;
+    }
+
+    private static Finding Supplied(DefrostTimerNeed need, CoilFacet facet) => TimerCoils.Judge(facet, need.Once(Feed), TimerCoils.Release, Names);
+
+    private static TimerFeed Feed(DefrostTimerNeed need) => TimerFeed.Of(need.Site.ReleaseSupplyVolts, need.Site.ClockSupplyFrequency, need.Plate.ReleaseVolts, need.Plate.ReleaseFrequency);
+}

@@ -1,0 +1,71 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers;
+
+/// <summary>What follows from a defrost timer's plate, and for its place.</summary>
+public static class DefrostTimerDeductions
+{
+    /// <summary>What follows from its release solenoid, its contacts' ratings and its horsepower.</summary>
+    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease, ContactsFor);
+
+    /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
+    public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
+        Deducing.Apply(site, HeaterAmps, ScaledMinutes, _ => AsTheOldOne(plate));
+
+    private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
+        ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")
+        : ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, "threePhaseHorsepower");
+
+    /// <summary>Clock and release solenoid hang on the same line in most timers.</summary>
+    private static IEnumerable<Deduction> Release(DefrostTimerSpec spec)
+    {
+        if (spec.ReleaseVolts is null && spec.EndedBy?.Contains(DefrostEnd.Temperature) != true) yield break;
+        if (spec is { ReleaseVolts: null, ClockVolts: { } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
+        if (spec is { ReleaseFrequency: null, ClockFrequency: { } hertz }) yield return new(Side.Plate, "releaseFrequency", Deducing.Text(hertz), "its clock's frequency", ["clockFrequency"], DefrostTimerSources.Release);
+    }
+
+    private static IEnumerable<Deduction> EndsByRelease(DefrostTimerSpec spec)
+    {
+        if (spec.ReleaseVolts is not null) yield return new(Side.Plate, "endedBy", Deducing.Text(new Choices<DefrostEnd>(DefrostEnd.Temperature)), "it has a release solenoid", ["releaseVolts"], DefrostTimerSources.EndedBy);
+    }
+
+    /// <summary>Hardly a timer is without both; those that count running time mostly hold the compressor on their second contact.</summary>
+    private static IEnumerable<Deduction> ContactsFor(DefrostTimerSpec spec)
+    {
+        if (spec is { ClockVolts: null, Poles: null, ResistiveAmps: null, FullLoadAmps: null, LockedRotorAmps: null }) yield break;
+        var opens = spec.Clock == ClockKind.RunningTime ? TimerContact.Compressor : TimerContact.Fans;
+        yield return new(Side.Plate, "contactsFor", Deducing.Text(new Choices<TimerContact>(TimerContact.Heater, opens)), "it does not say otherwise", ["clockVolts", "poles", "resistiveAmps", "fullLoadAmps"], DefrostTimerSources.ContactsFor);
+    }
+
+    /// <summary>Amps at the volts there: P / V at the heaters' own volts, on three phases P / (√3 · V), times the volts there over their own.</summary>
+    private static IEnumerable<Deduction> HeaterAmps(DefrostTimerSite site)
+    {
+        if (site is not { HeaterPower: { } power, HeaterOwnVolts: { } own, LoadVolts: { } there, LoadPhase: { } phases }) yield break;
+        var amps = (double)power.Watts / (own.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1)) * (there.Volts / own.Volts);
+        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "their watts over their volts, at the volts there", ["heaterPower", "heaterOwnVolts", "loadVolts", "loadPhase"], DefrostTimerSources.HeatByVolts);
+    }
+
+    /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there.</summary>
+    private static IEnumerable<Deduction> ScaledMinutes(DefrostTimerSite site)
+    {
+        if (site is not { MinutesAtHeaterVolts: { } minutes, HeaterOwnVolts: { } own, LoadVolts: { } there }) yield break;
+        var needed = minutes.Value.Minutes * Math.Pow(own.Volts / there.Volts, 2);
+        yield return new(Side.Site, "minutesNeeded", Deducing.Text(new DefrostMinutes(Duration.FromMinutes(Math.Round(needed, 1)))), "the heat goes with the square of the volts", ["minutesAtHeaterVolts", "heaterOwnVolts", "loadVolts"], DefrostTimerSources.HeatByVolts);
+    }
+
+    private static IEnumerable<Deduction> AsTheOldOne(DefrostTimerSpec plate)
+    {
+        if (plate.ClockVolts is { Count: 1 } clock && !clock[0].HasTwoEnds) yield return As("clockSupplyVolts", Deducing.Text(clock[0].First), "clockVolts");
+        if (plate.ClockFrequency is { Count: 1 } hertz) yield return As("clockSupplyFrequency", Deducing.Text(hertz[0]), "clockFrequency");
+        if (plate.ReleaseVolts is { Count: 1 } release && !release[0].HasTwoEnds) yield return As("releaseSupplyVolts", Deducing.Text(release[0].First), "releaseVolts");
+        if (plate.EndedBy is { Count: 1 } end) yield return As("endedThereBy", Deducing.Text(end[0]), "endedBy");
+        if (plate.ContactsFor is { } contacts) yield return As("contactsNeeded", Deducing.Text(contacts), "contactsFor");
+        if (plate.Starts is { } starts && starts.Least == starts.Most) yield return As("startsNeeded", Deducing.Text(starts.Most), "starts");
+    }
+
+    private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old timer", [from], ContactSources.AsTheOldOne);
+}

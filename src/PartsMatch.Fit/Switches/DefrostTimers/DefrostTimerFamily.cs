@@ -1,0 +1,25 @@
+global using DefrostTimerNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.DefrostTimers.DefrostTimerSpec, PartsMatch.Fit.Switches.DefrostTimers.DefrostTimerSite>;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.DefrostTimers.Proof;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers;
+
+/// <summary>Defrost timers as a family.</summary>
+public static class DefrostTimerFamily
+{
+    /// <summary>The family.</summary>
+    public static Family<DefrostTimerSpec, DefrostTimerSite, DefrostTimerReadings> DefrostTimer { get; } = new("defrostTimer", "defrost timer", new FamilyRules<DefrostTimerSpec, DefrostTimerSite, DefrostTimerReadings>
+    {
+        Aspects = DefrostTimerAspects.All,
+        Vocabulary = DefrostTimerVocabulary.All,
+        Deduce = DefrostTimerDeductions.Deduce,
+        DeduceSite = DefrostTimerDeductions.DeduceSite,
+        Contradictions = DefrostTimerContradictions.Find,
+        SiteContradictions = DefrostTimerContradictions.AtTheSite,
+        WillDiffer = (_, _) => [],
+        Drawings = DefrostTimerDrawings.Of,
+        Steps = DefrostTimerSteps.Of,
+        BeforeCondemning = DefrostTimerProof.Diagnose,
+        AfterSwap = DefrostTimerProof.Report,
+    });
+}

@@ -1,0 +1,68 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers;
+
+/// <summary>The words of defrost timers' plates.</summary>
+public static class DefrostTimerVocabulary
+{
+    /// <summary>All of them.</summary>
+    public static Vocabulary All { get; } = new(
+    [
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM"),
+        new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
+        new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
+        new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST") { ByUnit = true, Unit = "min" },
+        new("endedBy", "ENDED BY", "TERMINATION", "TERM BY", "TERMINATED BY", "TERM"),
+        new("releaseVolts", "RELEASE", "RELEASE COIL", "RELEASE SOLENOID", "RELEASE VOLTS", "SOLENOID", "SOLENOID VOLTS", "SOL"),
+        new("contactsFor", "CONTACTS FOR", "CONTACTS", "SWITCHES"),
+        new("poles", "POLES", "POLE", "NO OF POLES"),
+        new("body", "CASE", "ENCLOSURE", "SUPPLIED"),
+        new("boxPattern", "BOX", "BOX PATTERN", "PATTERN", "FITS BOX"),
+        new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE", "AT") { ByUnit = true },
+        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL"),
+        new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
+        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "AMPS RES"),
+        new("singlePhaseHorsepower", "HP", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
+        new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
+        new("pilotDuty", "PILOT DUTY", "PILOT"),
+        new("contacts", "CONTACT TYPE"),
+        new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
+    ],
+    [
+        new("poles", "SPDT", "1"), new("poles", "DPDT", "2"), new("poles", "DPST", "2"), new("poles", "SPST", "1"), new("poles", "3PDT", "3"),
+        new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
+    ])
+    {
+        Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST"],
+        Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
+        OnlyAtLabel =
+        [
+            "none", "open", "sealed", "time", "temperature", "temp", "pressure", "heater", "heaters", "fans", "fan", "compressor", "comp", "evaporator fan", "evap fan", "enclosed", "boxed", "mechanism", "cumulative", "24 hour", "24 hr",
+        ],
+        Strangers =
+        [
+            "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "SN", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "DIAGRAM", "WIRING", "TORQUE",
+            "NOT", "NOT FOR", "WITHOUT",
+        ],
+        Limits =
+        [
+            PlateLimit.Of<int>("poles", "from 1 to 4 poles", count => count is >= 1 and <= 4),
+            PlateLimit.Of<StartsADay>("starts", "from 1 to 24 a day", starts => starts.Most <= 24),
+            PlateLimit.Of<MinutesSpan>("failSafe", "from 1 min to 3 h", span => Within.Span(span.Low.Minutes, 1, 180) && Within.AtMost(span.High.Minutes, 180)),
+            Volts("clockVolts"),
+            Volts("releaseVolts"),
+            PlateLimit.Of<Figures<Frequency>>("clockFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
+            PlateLimit.Of<Figures<ElectricPotential>>("ratedVolts", "from 100 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 100, 750))),
+            Amps("fullLoadAmps", 0.1, 100),
+            Amps("resistiveAmps", 0.1, 100),
+            Amps("lockedRotorAmps", 0.5, 600),
+        ],
+    };
+
+    private static PlateLimit Volts(string field) => PlateLimit.Of<Taps>(field, "from 20 to 600 V", all => all.All(volts => Within.Span(volts.First.Volts, 20, 600) && Within.Span(volts.Last.Volts, 20, 600)));
+
+    private static PlateLimit Amps(string field, double least, double most) =>
+        PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));
+}

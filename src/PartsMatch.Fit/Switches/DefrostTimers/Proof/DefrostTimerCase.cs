@@ -1,0 +1,44 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using UnitsNet;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
+
+/// <summary>A defrost timer and what was read at it.</summary>
+/// <param name="Need">The old one and its place.</param>
+/// <param name="Readings">The readings.</param>
+/// <param name="New">The new one; null before the swap.</param>
+public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReadings Readings, DefrostTimerSpec? New = null)
+{
+    /// <summary>The one the readings were taken at.</summary>
+    public DefrostTimerSpec Measured => New ?? Need.Plate;
+
+    /// <summary>Whether a switch on the coil ends the defrost; null when not known.</summary>
+    internal bool? EndsByTemperature => Need.Site.EndedThereBy is { } end ? end == DefrostEnd.Temperature : Measured.EndedBy is { } ends && !ends.Contains(DefrostEnd.Temperature) ? false : null;
+
+    /// <summary>Volts against a marking: null when one of the two is not known.</summary>
+    internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)
+    {
+        if (read is null || marked is null) return null;
+        var volts = Rounded.To(read.Legs.Min(leg => leg.Volts), 1);
+        var all = TimerCoils.Of(marked, null).Own;
+        return volts < NoVoltsShare * all.Min(one => one.Low) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
+    }
+
+    /// <summary>Under this share of the marked volts nothing is there (practice).</summary>
+    private const double NoVoltsShare = 0.1;
+}
+
+/// <summary>What volts are against a marking.</summary>
+internal enum VoltsAt
+{
+    /// <summary>None to speak of.</summary>
+    None,
+
+    /// <summary>Outside its window.</summary>
+    Wrong,
+
+    /// <summary>Within it.</summary>
+    Right,
+}

@@ -1,0 +1,31 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
+
+/// <summary>Is it the defrost timer, and is the new one right?</summary>
+public static class DefrostTimerProof
+{
+    /// <summary>The rules before: what condemns it by itself stands before what clears it, and both before what asks.</summary>
+    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> Before { get; } = [new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ClockTurns(), new ReleasePulls(), new HeaterAmps(), new FirstReading()];
+
+    /// <summary>The rules after, in the order in which the readings are taken.</summary>
+    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> After { get; } = [new ClockTurns(), new TimeOfDay(), new StartsAsNeeded(), new FailSafeAsNeeded(), new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ReleasePulls(), new HeaterAmps(), new EndedInTime(), new FansThrough(), new NextDefrost()];
+
+    /// <summary>Whether the old one has failed.</summary>
+    public static Diagnosis Diagnose(DefrostTimerNeed need, DefrostTimerReadings readings)
+    {
+        var one = new DefrostTimerCase(need, readings);
+        return Diagnosis.Of(Before, one, [.. new[] { OpenHeater(one) }.OfType<MendFirst>()]);
+    }
+
+    /// <summary>Whether the new one defrosts as it should.</summary>
+    public static AfterSwapReport Report(DefrostTimerNeed need, DefrostTimerSpec part, DefrostTimerReadings readings)
+    {
+        var one = new DefrostTimerCase(need, readings, part);
+        return new([.. After.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
+    }
+
+    private static MendFirst? OpenHeater(DefrostTimerCase one) => HeaterAmps.Of(one) is { Share: > 0 and < 1 - HeaterAmps.Off and var share }
+        ? new("heaterOpen", FormattableString.Invariant($"The heaters take {share * 100:0} % of their amps."), "Find the heater that is open, by ohms with its wires off: a coil that is heated in part ices up, whatever the timer.", DefrostTimerReadingSources.DefrostHeaterAmps)
+        : null;
+}

@@ -1,0 +1,120 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
+
+/// <summary>Does its clock turn?</summary>
+/// <remarks>With volts from 90 to 110 % of its own it must; under a tenth of them nothing is there, and it cannot.</remarks>
+public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", DefrostTimerReadingSources.TimerClock)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one)
+    {
+        if (one.Readings.ClockTurns is null && one.Readings.ClockVoltsThere is null) return null;
+        if (one.Readings.ClockTurns == true) return Ruling.Good($"Its clock turns.");
+        if (one.Readings.ClockVoltsThere is not { } read) return Ruling.CantTell($"Its clock stands still.").ThenRead("clockVoltsThere", "Measure the volts at its clock terminals: without them no clock turns.");
+        FormattableString limit = $"from 90 to 110 % of its volts";
+        return (DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock), one.Readings.ClockTurns) switch
+        {
+            (null, _) => Ruling.CantTell($"What its clock is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
+            (VoltsAt.None, _) => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
+            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit).NotThePart(),
+            (_, null) => Ruling.CantTell($"Its clock has its volts.", limit).ThenRead("clockTurns", "Mark the dial, and look again after a quarter of an hour: does it turn?"),
+            _ => Ruling.Bad($"Its clock has its volts and stands still.", limit).ThePartHasFailed(),
+        };
+    }
+}
+
+/// <summary>Does its heater contact close as it is advanced by hand?</summary>
+public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heater contact", DefrostTimerReadingSources.TimerContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.HeaterContactCloses switch
+    {
+        null => null,
+        true => Ruling.Good($"Its heater contact closes in defrost."),
+        false => Ruling.Bad($"Advanced into defrost, its heater contact stays open.").ThePartHasFailed(),
+    };
+}
+
+/// <summary>Does its fan contact open as it is advanced by hand?</summary>
+public sealed class FanContactOpens() : ReadingRule<DefrostTimerCase>("Fan contact", DefrostTimerReadingSources.TimerContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.FanContactOpens switch
+    {
+        null => null,
+        true => Ruling.Good($"Its fan contact opens in defrost."),
+        false => Ruling.Bad($"Advanced into defrost, its fan contact stays closed: it is welded.").ThePartHasFailed(),
+    };
+}
+
+/// <summary>How many volts are lost across a closed contact?</summary>
+public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts across a closed contact", ContactReadingSources.ContactDrop)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one) => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true);
+}
+
+/// <summary>Does its release solenoid end a defrost?</summary>
+/// <remarks>With volts from 85 to 110 % of its own it must; of no matter where no switch on the coil feeds it.</remarks>
+public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release solenoid", DefrostTimerReadingSources.TimerRelease)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one)
+    {
+        if (one.Readings.ReleasePulls is null && one.Readings.ReleaseVoltsThere is null) return null;
+        if (one.EndsByTemperature == false) return Ruling.NotApplicable($"No switch on the coil feeds its release.");
+        if (one.Readings.ReleasePulls == true) return Ruling.Good($"Its release solenoid ends the defrost.");
+        if (one.Readings.ReleaseVoltsThere is not { } read) return Ruling.CantTell($"Its release solenoid does not pull.").ThenRead("releaseVoltsThere", "Measure the volts at its release terminal with the switch on the coil closed.");
+        FormattableString limit = $"from 85 to 110 % of its volts";
+        return (DefrostTimerCase.Against(read, one.Measured.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
+        {
+            (null, _) => Ruling.CantTell($"What its release solenoid is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
+            (VoltsAt.None, _) => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
+            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.Measured.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
+            (_, null) => Ruling.CantTell($"Its release solenoid has its volts.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
+            _ => Ruling.Bad($"Its release solenoid has its volts and does not end the defrost.", limit).ThePartHasFailed(),
+        };
+    }
+}
+
+/// <summary>Do the heaters take what they should?</summary>
+/// <remarks>Within a tenth of watts over volts, at the volts there (practice); edges included.</remarks>
+public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", DefrostTimerReadingSources.DefrostHeaterAmps)
+{
+    /// <summary>Amps may be off by this share.</summary>
+    internal const double Off = 0.1;
+
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one)
+    {
+        if (one.Readings.HeaterAmpsThere is null) return null;
+        if (Of(one) is not { } amps) return Ruling.CantTell($"What the heaters should take is not known.").ThenRead("heaterPower", "Read watts and volts off the heaters' plate, and measure the volts they get.", Side.Site);
+        FormattableString limit = $"{amps.Due:0.##} A within a tenth";
+        if (Within.Span(amps.Share, 1 - Off, 1 + Off)) return Ruling.Good($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are their watts over their volts, at the volts there.", limit);
+        return amps.Share < 1
+            ? Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: one of them is open, or a contact before it.", limit)
+            : Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: more hangs on the contact than was named.", limit);
+    }
+
+    /// <summary>Amps there, amps due, and the one over the other; null when one is not known.</summary>
+    internal static (double There, double Due, double Share)? Of(DefrostTimerCase one) =>
+        one.Readings.HeaterAmpsThere is { } read && one.Need.Site.HeaterAmps is { Amperes: > 0 and var due } ? (Lowest(read), due, Lowest(read) / due) : null;
+
+    private static double Lowest(Measured<UnitsNet.ElectricCurrent> read) => read.Legs.Min(leg => leg.Amperes);
+}
+
+/// <summary>Where does one begin?</summary>
+public sealed class FirstReading() : ReadingRule<DefrostTimerCase>("First reading", DefrostTimerReadingSources.TimerClock)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one) => one.Readings switch
+    {
+        { ClockTurns: null, ClockVoltsThere: null } => Ruling.Read("clockTurns", "Mark the dial against its pointer: does its clock turn?"),
+        { HeaterContactCloses: null } => Ruling.Read("heaterContactCloses", "Advance it by hand into defrost: does its heater contact close?"),
+        { FanContactOpens: null } => Ruling.Read("fanContactOpens", "In defrost: does its fan contact open?"),
+        _ => null,
+    };
+}

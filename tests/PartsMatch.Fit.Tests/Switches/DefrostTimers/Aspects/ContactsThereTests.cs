@@ -1,0 +1,27 @@
+using PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers.Aspects;
+
+/// <summary>What contacts of a timer are there for: practice.</summary>
+[Trait("Source", "defrostTimer.contactsThere")]
+public sealed class ContactsThereTests : DefrostTimerAspectTests<ContactsThere, TimerContactsFacet>
+{
+    [Theory]
+    [InlineData("", "contactsNeeded=heater, fans", "contactsFor=heater, fans", "Meets")]
+    [InlineData("", "contactsNeeded=heater, fans", "contactsFor=heater, fans, fan delay", "Meets")]
+    [InlineData("", "contactsNeeded=heater, fans", "contactsFor=fans", "Fails")]
+    [InlineData("", "contactsNeeded=heater, fans", "contactsFor=heater", "Fails")]
+    [InlineData("", "contactsNeeded=heater, fans", "contactsFor=heater, compressor", "MeetsWithChanges shareTimerContact")]
+    [InlineData("", "contactsNeeded=heater, compressor", "contactsFor=heater, fans", "MeetsWithChanges shareTimerContact")]
+    [InlineData("", "contactsNeeded=heater, fans, fan delay", "contactsFor=heater, fans", "MeetsWithChanges addFanDelay")]
+    [InlineData("", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans", "Fails")]
+    [InlineData("", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans, pump-down", "Meets")]
+    [InlineData("", "contactsNeeded=heater", "", "Unknown Part contactsFor")]
+    [InlineData("", "", "contactsFor=heater, fans", "Unknown Site contactsNeeded")]
+    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "", "resistiveAmps=30 A; fullLoadAmps=16 A", "Meets")]
+    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "", "contactsFor=heater", "Fails")]
+    public void Everything_that_is_wired_has_its_contact(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void A_fan_delay_is_brought_along() => Judge("", "contactsNeeded=heater, fan delay", "contactsFor=heater, fans").Changes.ShouldHaveSingleItem().Kit.ShouldHaveSingleItem().What.ShouldContain("fan-delay switch");
+}

@@ -1,0 +1,25 @@
+using PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers.Aspects;
+
+/// <summary>As the old one did, and time by the fail-safe: practice.</summary>
+[Trait("Source", "defrostTimer.endsDefrost")]
+public sealed class EndsDefrostTests : DefrostTimerAspectTests<EndsDefrost, DefrostEndFacet>
+{
+    [Theory]
+    [InlineData("", "endedThereBy=temperature", "endedBy=temperature", "Meets")]
+    [InlineData("", "endedThereBy=temperature", "endedBy=time, temperature", "Meets")]
+    [InlineData("", "endedThereBy=temperature", "endedBy=time", "Fails")]
+    [InlineData("", "endedThereBy=pressure", "endedBy=time, temperature", "Fails")]
+    [InlineData("", "endedThereBy=time", "endedBy=time", "Meets")]
+    [InlineData("", "endedThereBy=time", "endedBy=temperature", "MeetsWithChanges leaveRelease")]
+    [InlineData("", "endedThereBy=time", "endedBy=pressure", "MeetsWithChanges leaveRelease")]
+    [InlineData("", "endedThereBy=time", "", "Unknown Part endedBy")]
+    [InlineData("", "", "endedBy=time", "Unknown Site endedThereBy")]
+    [InlineData("endedBy=temperature", "", "endedBy=time", "Fails")]
+    [InlineData("releaseVolts=240 V", "", "endedBy=time", "Fails")]
+    [InlineData("endedBy=time, temperature", "", "endedBy=time, temperature", "Meets")]
+    [InlineData("endedBy=time, temperature", "", "endedBy=temperature", "Unknown Site endedThereBy")]
+    [InlineData("endedBy=time, temperature", "", "", "Unknown Part endedBy")]
+    public void It_ends_as_the_defrost_is_ended_there(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}

@@ -1,0 +1,33 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers.Aspects;
+
+/// <summary>85 to 110 %: practice. 0.85 × 240 = 204, 1.1 × 240 = 264, worked by hand.</summary>
+[Trait("Source", "defrostTimer.releaseSupplied")]
+public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSupplied, CoilFacet>
+{
+    [Theory]
+    [InlineData("203.9 V", "Fails")]
+    [InlineData("204 V", "Meets")]
+    [InlineData("204.1 V", "Meets")]
+    [InlineData("263.9 V", "Meets")]
+    [InlineData("264 V", "Meets")]
+    [InlineData("264.1 V", "Fails")]
+    public void A_solenoid_pulls_from_85_to_110_percent(string volts, string answer) =>
+        Answer("", $"endedThereBy=temperature; releaseSupplyVolts={volts}; clockSupplyFrequency=60 Hz", "releaseVolts=240 V; releaseFrequency=60 Hz").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "endedThereBy=time", "", "Meets")]
+    [InlineData("", "endedThereBy=pressure", "releaseVolts=24 V", "Meets")]
+    [InlineData("endedBy=time", "", "", "Meets")]
+    [InlineData("endedBy=time, pressure", "", "", "Meets")]
+    [InlineData("", "", "releaseVolts=240 V", "Unknown Site endedThereBy")]
+    [InlineData("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "Meets")]
+    [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=120 V; clockFrequency=60 Hz", "Fails")]
+    [InlineData("endedBy=time, temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=120 V; clockFrequency=60 Hz", "Unknown Site endedThereBy")]
+    [InlineData("endedBy=time, temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=240 V; clockFrequency=60 Hz", "Meets")]
+    [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "", "Unknown Part releaseVolts")]
+    [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=240 V", "Unknown Part releaseFrequency")]
+    public void It_matters_where_temperature_ends_the_defrost(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+}

@@ -1,0 +1,36 @@
+using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.DefrostTimers.Aspects;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers.Aspects;
+
+/// <summary>
+/// Heaters on their own contact. 6000 W / 240 V = 25 A, at 204 V 25 × 204/240 = 21.25 A; on three phases 6000 / (√3 × 240) = 14.43 A, at 208 V 12.51 A: worked by hand.
+/// </summary>
+[Trait("Source", "defrostTimer.resistive")]
+public sealed class ResistiveTests : DefrostTimerAspectTests<Resistive, ContactAmpsFacet>
+{
+    [Theory]
+    [InlineData("loadVolts=240 V", "resistiveAmps=25 A", "Meets")]
+    [InlineData("loadVolts=240 V", "resistiveAmps=24.9 A", "Fails")]
+    [InlineData("loadVolts=240 V", "resistiveAmps=25.1 A", "Meets")]
+    [InlineData("loadVolts=204 V", "resistiveAmps=21.25 A", "Meets")]
+    [InlineData("loadVolts=204 V", "resistiveAmps=21.2 A", "Fails")]
+    [InlineData("loadVolts=240 V", "fullLoadAmps=30 A", "Unknown Part resistiveAmps")]
+    public void Six_kilowatts_at_240_volts_are_25_amps_and_fewer_at_lower_volts(string there, string part, string answer) =>
+        Answer("", $"heaterPower=6 kW; heaterOwnVolts=240 V; loadPhase=single-phase; {there}", $"ratedVolts=240 V; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("loadVolts=240 V", "14.43 A", "Meets")]
+    [InlineData("loadVolts=240 V", "14.4 A", "Fails")]
+    [InlineData("loadVolts=208 V", "12.51 A", "Meets")]
+    [InlineData("loadVolts=208 V", "12.5 A", "Fails")]
+    public void On_three_phases_the_root_of_three_divides(string there, string amps, string answer) =>
+        Answer("", $"heaterPower=6 kW; heaterOwnVolts=240 V; loadPhase=three-phase; {there}", $"ratedVolts=240 V; resistiveAmps={amps}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "Unknown Site heaterAmps")] // their own volts are not known
+    [InlineData("motors=10/50 A; fanVolts=120 V", "Meets")] // the old one's 30 A are carried
+    [InlineData("heaterAmps=25 A", "Unknown Site loadVolts")]
+    [InlineData("heaterAmps=25 A; fanVolts=120 V", "Unknown Site loadVolts")]
+    public void Its_own_volts_are_asked_for(string site, string answer) => Answer("ratedVolts=240 V; resistiveAmps=30 A", site, "ratedVolts=240 V; resistiveAmps=40 A").ShouldBe(answer);
+}

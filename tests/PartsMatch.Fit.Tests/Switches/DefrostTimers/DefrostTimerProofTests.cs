@@ -1,0 +1,112 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.DefrostTimers;
+using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Tests.Notes;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers;
+
+/// <summary>
+/// Defrost timers before they are condemned, and after the swap. A tenth of volts and of amps, 0.5 and 1 V: practice. 0.9 × 240 = 216, 0.1 × 240 = 24, 0.85 × 240 = 204, 1.1 × 240 = 264;
+/// 6000 W / 240 V = 25 A, of which 0.9 are 22.5 and 1.1 are 27.5: worked by hand.
+/// </summary>
+[Trait("Source", "reading.timerClock")]
+[Trait("Source", "reading.timerContacts")]
+[Trait("Source", "reading.timerRelease")]
+[Trait("Source", "reading.defrostHeaterAmps")]
+[Trait("Source", "reading.timerSet")]
+[Trait("Source", "reading.defrostSeenThrough")]
+public sealed class DefrostTimerProofTests
+{
+    private const string Plate = "clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature; failSafe=4 to 110 min";
+    private const string Heaters = "heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=single-phase";
+
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "clockTurns")]
+    [InlineData("clockTurns=no", Conclusion.ReadNext, "clockVoltsThere")]
+    [InlineData("clockVoltsThere=240 V", Conclusion.ReadNext, "clockTurns")]
+    [InlineData("clockTurns=no; clockVoltsThere=240 V", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=216 V", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=215.9 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=264 V", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=264.1 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=yes", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("clockTurns=yes; heaterContactCloses=no", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes", Conclusion.ReadNext, "fanContactOpens")]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; releasePulls=no", Conclusion.ReadNext, "releaseVoltsThere")]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=204 V", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=203.9 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=0 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; dropVolts=0.5 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; dropVolts=1.01 V", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=22.5 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=22.4 A", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=27.5 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=27.6 A", Conclusion.NotThePart, null)]
+    public void Clock_contacts_release_and_amps_decide(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, Heaters), Named.Record<DefrostTimerReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("", "clockTurns=no; clockVoltsThere=240 V", "clockVolts")]
+    [InlineData("", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; releasePulls=no; releaseVoltsThere=240 V", "releaseVolts")]
+    [InlineData(Plate, "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=20 A", "heaterPower")]
+    public void What_is_not_known_is_asked_for(string plate, string readings, string next) =>
+        (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, ""), Named.Record<DefrostTimerReadings>(readings)).Next?.Field).ShouldBe(next);
+
+    [Theory]
+    [InlineData("16.7 A", 1)]
+    [InlineData("25 A", 0)]
+    public void A_heater_that_is_open_is_mended_first(string amps, int count) =>
+        DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, Heaters), Named.Record<DefrostTimerReadings>($"clockTurns=yes; heaterAmpsThere={amps}")).MendFirst.Count(one => one.Name == "heaterOpen").ShouldBe(count);
+
+    [Theory]
+    [InlineData("timeOfDaySet=yes", "", ReadingVerdict.Good)]
+    [InlineData("timeOfDaySet=no", "", ReadingVerdict.Bad)]
+    [InlineData("timeOfDaySet=no", "clock=running time", ReadingVerdict.NotApplicable)]
+    [InlineData("startsSet=4", "", ReadingVerdict.Good)]
+    [InlineData("startsSet=3", "", ReadingVerdict.Bad)]
+    [InlineData("failSafeSet=30 min", "", ReadingVerdict.Good)]
+    [InlineData("failSafeSet=29.9 min", "", ReadingVerdict.Bad)]
+    [InlineData("defrostTook=22 min", "", ReadingVerdict.CantTell)]
+    [InlineData("fansOff=yes; fansStartAfterDelay=yes", "", ReadingVerdict.Good)]
+    [InlineData("fansOff=no; fansStartAfterDelay=yes", "", ReadingVerdict.Bad)]
+    [InlineData("fansOff=yes; fansStartAfterDelay=no", "", ReadingVerdict.Bad)]
+    [InlineData("fansOff=yes", "", ReadingVerdict.CantTell)]
+    [InlineData("seenThrough=yes", "", ReadingVerdict.Good)]
+    [InlineData("seenThrough=no", "", ReadingVerdict.CantTell)]
+    [InlineData("heaterContactCloses=no", "", ReadingVerdict.Bad)]
+    [InlineData("releasePulls=yes", "", ReadingVerdict.Good)]
+    public void A_new_one_is_set_and_seen_through(string readings, string part, ReadingVerdict verdict) =>
+        After(Need(Plate, "startsNeeded=4; minutesNeeded=30 min"), part, readings).ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("temperature", "failSafeSet=45 min; defrostTook=44.9 min", ReadingVerdict.Good)]
+    [InlineData("temperature", "failSafeSet=45 min; defrostTook=45 min", ReadingVerdict.Bad)]
+    [InlineData("time", "failSafeSet=45 min; defrostTook=45 min", ReadingVerdict.NotApplicable)]
+    public void The_switch_on_the_coil_ends_it_before_the_fail_safe(string end, string readings, ReadingVerdict verdict) =>
+        After(Need("", $"endedThereBy={end}; minutesNeeded=30 min"), "", readings).Single(check => check.Title == "End of defrost").Verdict.ShouldBe(verdict);
+
+    [Fact]
+    public void Notes_set_it_map_it_and_see_it_through()
+    {
+        const string plate = Plate + "; starts=1 to 6 a day; terminals=common 2, heater 3, fans 4; poles=1";
+        var notes = NotesCases.Of("defrostTimer", plate, Heaters + "; startsNeeded=4; minutesNeeded=45 min", Plate + "; starts=1 to 6 a day; terminals=common 1, heater 4, fans 5; poles=1").Notes;
+        notes.Single(DefrostTimerChanges.MapTerminals).Words.ShouldBe("map terminals by function: common from 2 to 1, heater from 3 to 4, fans from 4 to 5");
+        notes.Steps.ShouldContain(step => step.Words == "set its starts to 4 a day, spread over the day, and its fail-safe to 45 min at least");
+        notes.Steps.ShouldContain(step => step.Words == "advance it by hand into defrost: heaters on with 25 A, fans off");
+        notes.Cautions.ShouldContain(caution => caution.Words.StartsWith("Clock and heaters may hang on two circuits", StringComparison.Ordinal));
+        notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
+    }
+
+    private static Need Need(string plate, string site) => DefrostTimerFamily.DefrostTimer.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need;
+
+    private static IReadOnlyList<ReadingCheck> After(Need need, string part, string readings) =>
+        DefrostTimerFamily.DefrostTimer.AfterSwap(need, Named.Record<DefrostTimerSpec>(part), Named.Record<DefrostTimerReadings>(readings)).Readings;
+}

@@ -1,0 +1,141 @@
+using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Judging.Drawings;
+using PartsMatch.Fit.Switches.DefrostTimers;
+using PartsMatch.Fit.Tests.Judging;
+
+namespace PartsMatch.Fit.Tests.Switches.DefrostTimers;
+
+/// <summary>What follows from a defrost timer's plate and place, what contradicts, how it is written and drawn: worked by hand.</summary>
+public sealed class DefrostTimerRulesTests
+{
+    [Theory]
+    [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseVolts=240 V; releaseFrequency=60 Hz; contactsFor=heater, fans")]
+    [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=time", "contactsFor=heater, fans")]
+    [InlineData("releaseVolts=24 V", "endedBy=temperature")]
+    [InlineData("resistiveAmps=40 A; clock=running time", "contactsFor=heater, compressor")]
+    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "contactsFor=heater, fans")]
+    [InlineData("ratedVolts=240 V; singlePhaseHorsepower=2 hp", "fullLoadAmps=12 A; contactsFor=heater, fans")] // NFPA 70 table 430.248
+    public void What_a_plate_does_not_print_follows(string plate, string deduced) =>
+        string.Join("; ", DefrostTimerFamily.DefrostTimer.Deduce(Named.Record<DefrostTimerSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
+
+    /// <summary>6000 / 240 = 25; × 204 / 240 = 21.25. 30 × (240 / 204)² = 41.52.</summary>
+    [Theory]
+    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=single-phase", "heaterAmps=25 A")]
+    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=204 V; loadPhase=single-phase", "heaterAmps=21.25 A")]
+    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=three-phase", "heaterAmps=14.43 A")]
+    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "")]
+    [InlineData("minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V", "minutesNeeded=41.5 min")]
+    [InlineData("minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=240 V", "minutesNeeded=30 min")]
+    public void Amps_go_with_the_volts_and_minutes_against_their_square(string site, string deduced) => OfSite("", site).ShouldBe(deduced);
+
+    [Theory]
+    [InlineData("clockVolts=230 V; clockFrequency=60 Hz; endedBy=time; starts=4 a day", "clockSupplyVolts=230 V; clockSupplyFrequency=60 Hz; endedThereBy=time; contactsNeeded=heater, fans; startsNeeded=4")]
+    [InlineData("clockVolts=208-240 V; clockFrequency=50/60 Hz; endedBy=time, temperature; starts=1 to 6 a day", "contactsNeeded=heater, fans")]
+    public void What_the_old_one_leaves_no_choice_about_is_there(string plate, string deduced) => OfSite(plate, "").ShouldBe(deduced);
+
+    /// <summary>Watts are the heat at the site: 6 kW × (204 / 240)² = 4.335 kW, so that 30 minutes' worth of heat takes 30 × 6 / 4.335 = 41.5.</summary>
+    [Fact]
+    public void The_minutes_scaled_carry_the_same_heat()
+    {
+        var site = (DefrostTimerSite)Read("", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V").Need.Site;
+        (site.MinutesNeeded!.Value.Value.Minutes * 4.335).ShouldBe(30 * 6, 0.25);
+    }
+
+    [Theory]
+    [InlineData("releaseVolts=240 V; endedBy=time", "", "releaseVolts, endedBy", "temperature is not among")]
+    [InlineData("fullLoadAmps=20 A; lockedRotorAmps=10 A", "", "fullLoadAmps, lockedRotorAmps", "less than the full-load")]
+    [InlineData("clockVolts=230 V", "clockSupplyVolts=206.9 V", "clockVolts", "206.9 V are there")]
+    [InlineData("clockFrequency=60 Hz", "clockSupplyFrequency=50 Hz", "clockFrequency", "50 Hz are there")]
+    [InlineData("endedBy=time", "endedThereBy=temperature", "endedBy", "temperature is said to end it there")]
+    [InlineData("starts=1 to 4 a day", "startsNeeded=6", "starts", "6 are said to be needed")]
+    [InlineData("failSafe=4 to 40 min", "minutesNeeded=41.5 min", "failSafe", "may never have cleared the coil")]
+    [InlineData("", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V; minutesNeeded=30 min", "", "41.5 min at the volts there")]
+    [InlineData("ratedVolts=120 V; resistiveAmps=20 A", "heaterAmps=25 A; loadVolts=120 V", "resistiveAmps", "it was too small")]
+    [InlineData("ratedVolts=120 V", "fanVolts=240 V", "ratedVolts", "240 V are switched")]
+    public void What_disagrees_is_told(string plate, string site, string fields, string says)
+    {
+        var found = Read(plate, site).Contradictions.ShouldHaveSingleItem();
+        string.Join(", ", found.Fields).ShouldBe(fields);
+        found.Sentence.ShouldContain(says);
+    }
+
+    [Theory]
+    [InlineData("clockVolts=230 V", "clockSupplyVolts=207 V")]
+    [InlineData("clockVolts=230 V", "clockSupplyVolts=253 V")]
+    [InlineData("endedBy=temperature; releaseVolts=240 V", "endedThereBy=time")]
+    [InlineData("failSafe=4 to 110 min; starts=1 to 6 a day", "minutesNeeded=110 min; startsNeeded=6")]
+    [InlineData("", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V; minutesNeeded=45 min")]
+    [InlineData("contactsFor=heater, fans", "contactsNeeded=heater")]
+    public void What_agrees_is_not(string plate, string site) => Read(plate, site).Contradictions.ShouldBeEmpty();
+
+    [Theory]
+    [InlineData("4 to 110 min", "4 to 110 min")]
+    [InlineData("4-110 MINUTES", "4 to 110 min")]
+    [InlineData("0.5 to 2 h", "0.5 to 2 h")]
+    [InlineData("30 min", "30 min")]
+    [InlineData("30", "30 min")]
+    public void Times_are_read_from_one_to_another(string text, string written)
+    {
+        MinutesSpan.Form.Write(MinutesSpan.Form.Read(text).Value!).ShouldBe(written);
+        MinutesSpan.Form.Read(written).Value.ShouldBe(MinutesSpan.Form.Read(text).Value);
+    }
+
+    [Theory]
+    [InlineData("110 to 4 min", "stands first")]
+    [InlineData("4 to 110 psi", "is not times")]
+    [InlineData("min", "is not times")]
+    [InlineData("", "nothing is written")]
+    public void What_is_no_time_is_refused(string text, string wrong) => MinutesSpan.Form.Read(text).Wrong!.ShouldContain(wrong);
+
+    [Theory]
+    [InlineData("1 to 6 a day", "1 to 6 a day")]
+    [InlineData("1-6 per day", "1 to 6 a day")]
+    [InlineData("4", "4 a day")]
+    [InlineData("2-12 /day", "2 to 12 a day")]
+    public void Starts_are_read_from_one_to_another(string text, string written) => StartsADay.Form.Write(StartsADay.Form.Read(text).Value!).ShouldBe(written);
+
+    [Theory]
+    [InlineData("6 to 1 a day", "the fewest stand first")]
+    [InlineData("0 a day", "is not how many starts")]
+    [InlineData("97 a day", "is not how many starts")]
+    [InlineData("1 to 2 to 3 a day", "is not how many starts")]
+    [InlineData("often", "is not how many starts")]
+    [InlineData("", "nothing is written")]
+    public void What_is_no_number_of_starts_is_refused(string text, string wrong) => StartsADay.Form.Read(text).Wrong!.ShouldContain(wrong);
+
+    [Theory]
+    [InlineData("fans 4; common 2, HEATER 3", "common 2, heater 3, fans 4")]
+    [InlineData("release x", "release X")]
+    [InlineData("fan 4", "fans 4")]
+    public void Terminals_are_read_by_function(string text, string written) => TerminalMap.Form.Write(TerminalMap.Form.Read(text).Value!).ShouldBe(written);
+
+    [Theory]
+    [InlineData("common 2, common 3", "is given twice")]
+    [InlineData("lamp 2", "is no function with its terminal")]
+    [InlineData("common", "is no function with its terminal")]
+    [InlineData("common 12345", "is no function with its terminal")]
+    [InlineData("", "nothing is written")]
+    public void What_is_no_terminal_is_refused(string text, string wrong) => TerminalMap.Form.Read(text).Wrong!.ShouldContain(wrong);
+
+    [Fact]
+    public void The_minutes_needed_are_drawn_in_the_span()
+    {
+        var need = Read("failSafe=4 to 40 min", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V").Need;
+        var scale = (Scale)DefrostTimerFamily.DefrostTimer.Drawings(need, Named.Record<DefrostTimerSpec>("failSafe=4 to 40 min")).ShouldHaveSingleItem();
+        scale.Zones.Single(zone => zone.Role == Role.Good).Span.ShouldBe(new(4, 40));
+        scale.Marks.Select(mark => mark.Label).ShouldBe(["needed: 41.5 min", "at the heaters' own volts: 30 min"]);
+        scale.Words.ShouldContain("not within it");
+        DefrostTimerFamily.DefrostTimer.Drawings(need, Named.Record<DefrostTimerSpec>("")).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Else_the_old_ones_span_is_drawn()
+    {
+        var scale = (Scale)DefrostTimerFamily.DefrostTimer.Drawings(Read("failSafe=10 to 60 min", "").Need, Named.Record<DefrostTimerSpec>("failSafe=4 to 110 min")).ShouldHaveSingleItem();
+        scale.Marks.ShouldHaveSingleItem().At.ShouldBe(new(10, 60));
+    }
+
+    private static string OfSite(string plate, string site) => string.Join("; ", Read(plate, site).Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}"));
+
+    private static NeedReading Read(string plate, string site) => DefrostTimerFamily.DefrostTimer.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+}
