@@ -43,7 +43,7 @@ public static class ThermostatVocabulary
     {
         Example = "THERMOSTAT RANGE -30 TO 90 F DIFF 3.5 TO 36 F CUT-OUT 35 F CUT-IN 39 F SPDT FLA 16/8 LRA 96/48 AT 120/240 V 72 IN CAPILLARY",
         OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "C", "COM", "common", "1", "2", "red", "brown", "black", "bulb", "tabs", "disc"],
-        Fillers = ["SWITCH", "CONTROL"],
+        Names = ["SWITCH", "CONTROL", "THERMOSTAT", "DEFROST SWITCH", "FAN SWITCH"],
         Vague = [new("function", "box thermostat", "fan delay", "defrost end", "fan delay and defrost end", "low limit", "high limit"), new("function", "fan delay", "fan delay and defrost end"), new("function", "defrost end", "fan delay and defrost end")],
         Strangers =
         [
