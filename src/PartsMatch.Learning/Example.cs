@@ -5,9 +5,8 @@ namespace PartsMatch.Learning;
 /// <summary>An outcome as training sees it.</summary>
 /// <param name="Columns">The columns that are not 0, rising.</param>
 /// <param name="Values">What stands in each of them; above 0.</param>
-/// <param name="Fixed">What is taken from the log-odds whatever the weights: the cost of open readings.</param>
 /// <param name="Outcome">The outcome.</param>
-public sealed record Example(int[] Columns, double[] Values, double Fixed, Outcome Outcome)
+public sealed record Example(int[] Columns, double[] Values, Outcome Outcome)
 {
     /// <summary>Whether it was right the first time: what a likelihood is the likelihood of.</summary>
     public bool Worked => Outcome.Result == Result.RightFirstTime;
@@ -16,7 +15,7 @@ public sealed record Example(int[] Columns, double[] Values, double Fixed, Outco
     /// <param name="costs">The intercept, and a cost for each column.</param>
     public double LogOdds(Costs costs)
     {
-        var sum = costs.Intercept - Fixed;
+        var sum = costs.Intercept;
         for (var at = 0; at < Columns.Length; at++) sum -= costs.OfColumn[Columns[at]] * Values[at];
         return sum;
     }

@@ -30,20 +30,19 @@ public sealed class FeatureColumns
     /// <summary>How many there are.</summary>
     public int Count => Names.Count;
 
-    /// <summary>An outcome's example; null where the part fails an aspect: no cost has a say in that.</summary>
+    /// <summary>An outcome's example; null where the part fails an aspect, in which no cost has a say, or where a reading was open that decides: how far the part fell short was not known.</summary>
     public Example? ExampleOf(Outcome outcome)
     {
         var sheet = family.Judge(outcome.Need, outcome.Part);
         if (sheet.Fit == PartFit.DoesntFit) return null;
         var row = new double[Count];
-        var open = 0.0;
         for (var aspect = 0; aspect < family.Aspects.Count; aspect++)
         {
             var features = Features.Of(family.Aspects[aspect], sheet.Findings[aspect].Finding);
             var of = row.AsSpan(aspect * OfAspect, OfAspect);
             ShortfallCurve.Climb(features.Shortfall, of[..ShortfallCurve.Count]);
             (of[EffortAt], of[GapAt]) = (features.Effort, features.PartGaps);
-            open += features.OpenReading;
+            if (features.OpenReading > 0) return null;
         }
 
         for (var pair = 0; pair < family.Pairs.Count; pair++)
@@ -52,7 +51,7 @@ public sealed class FeatureColumns
         }
 
         int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
-        return new(columns, [.. columns.Select(column => row[column])], open, outcome);
+        return new(columns, [.. columns.Select(column => row[column])], outcome);
 
         double ShortfallOf(string name) => sheet.Findings.First(one => one.Aspect.Name == name).Finding.Shortfall;
     }

@@ -13,13 +13,11 @@ public static class LibraryFit
     /// <summary>The trainer stops when the loss falls by less than this share.</summary>
     private const float Tolerance = 1e-7f;
 
-    /// <summary>Fits costs to examples. Nothing may be taken from their log-odds but by costs: the library cannot leave it out.</summary>
+    /// <summary>Fits costs to examples.</summary>
     /// <param name="examples">At least one of each kind.</param>
     /// <param name="columns">How many columns there are.</param>
-    /// <exception cref="ArgumentException">An example has an open reading.</exception>
     public static Costs Of(IReadOnlyCollection<Example> examples, int columns)
     {
-        if (examples.Any(example => example.Fixed != 0)) throw new ArgumentException("The library cannot fit examples with open readings.", nameof(examples));
         int[] used = [.. examples.SelectMany(example => example.Columns).Distinct().Order()];
         if (used.Length == 0) return new(PenalisedFit.Of([.. examples], Prior.None(0)).Intercept, new double[columns]);
         var learning = new MLContext(seed: 1);

@@ -21,9 +21,6 @@ public sealed record Model(Costs Costs, IReadOnlyDictionary<string, double> Reco
     /// <summary>The log-odds of an example, the part's record among them.</summary>
     public double LogOdds(Example example) => example.LogOdds(Costs) - Records.GetValueOrDefault(example.Outcome.PartNumber);
 
-    /// <summary>The mean loss of examples, in nats.</summary>
-    public double MeanLossOf(IReadOnlyCollection<Example> examples) => examples.Average(LossOf);
-
-    /// <summary>The loss of one example, in nats.</summary>
-    public double LossOf(Example example) => PenalisedFit.LossOf(LogOdds(example), example.Worked);
+    /// <summary>What it tells of examples.</summary>
+    public IReadOnlyList<HeldOut> TellOf(IEnumerable<Example> examples) => [.. examples.Select(example => new HeldOut(LogOdds(example), example.Worked))];
 }

@@ -48,9 +48,6 @@ public static class PenalisedFit
         return at;
     }
 
-    /// <summary>The mean loss of an example, in nats: what log-loss is.</summary>
-    public static double MeanLossOf(IReadOnlyCollection<Example> examples, Costs costs) => examples.Average(example => LossOf(example.LogOdds(costs), example.Worked));
-
     internal static double LossOf(double logOdds, bool worked)
     {
         // log(1 + e^−z) without overflow.

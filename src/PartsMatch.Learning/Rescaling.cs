@@ -22,7 +22,7 @@ public static class Rescaling
     /// <summary>An example of one column: what the hand-set costs come to.</summary>
     private static Example Together(Example example, Costs byHand)
     {
-        var cost = byHand.Intercept - example.Fixed - example.LogOdds(byHand);
+        var cost = byHand.Intercept - example.LogOdds(byHand);
         return cost > 0 ? example with { Columns = [0], Values = [cost] } : example with { Columns = [], Values = [] };
     }
 }

@@ -12,7 +12,7 @@ public sealed record Progress(int Done, int Of, string What);
 /// <param name="Weights">The weights to rank by from now on: trained ones, or hand-set ones rescaled.</param>
 /// <param name="IsAdopted">Whether the trained ones are better enough to be taken.</param>
 /// <param name="Reason">Why, in a sentence.</param>
-/// <param name="LeftOut">How many outcomes are of parts that fail an aspect: no cost has a say in them.</param>
+/// <param name="LeftOut">How many outcomes teach nothing: the part fails an aspect, or a reading was open that decides.</param>
 public sealed record Trained(Weights Weights, bool IsAdopted, string Reason, int LeftOut);
 
 /// <summary>Trains a family's weights, and takes them only where they are shown to be better.</summary>
@@ -40,19 +40,30 @@ public static class Trainer
             return (null, FormattableString.Invariant($"Training takes {LeastOutcomes} outcomes of parts that fit, {LeastOutcomes / 5} of them right first time and as many not; there are {worked} and {examples.Count - worked}."));
         }
 
-        var gains = new List<FoldGain>();
+        var (gains, told) = (new List<FoldGain>(), new List<HeldOut>());
         foreach (var (learnt, heldOut) in Folds.Parted(examples, FoldCount))
         {
             progress?.Report(new(1 + gains.Count, FoldCount + 2, "holding out one place after the other"));
-            gains.Add(new(Model.Rescaled(learnt, columns).MeanLossOf(heldOut), Model.Trained(learnt, columns, cancel).MeanLossOf(heldOut), heldOut.Count));
+            var (rescaled, trained) = (Model.Rescaled(learnt, columns), Model.Trained(learnt, columns, cancel));
+            var (byHand, byModel) = (rescaled.TellOf(heldOut), trained.TellOf(heldOut));
+            gains.Add(new(Quality.LogLoss(byHand), Quality.LogLoss(byModel), heldOut.Count));
+            told.AddRange(byModel);
         }
 
         progress?.Report(new(FoldCount + 1, FoldCount + 2, "training on all of it"));
         var gate = AdoptionGate.Of(gains);
         var model = gate.IsOpen ? Model.Trained(examples, columns, cancel) : Model.Rescaled(examples, columns);
-        var training = new Training(examples.Count, examples.Min(example => example.Outcome.On), examples.Max(example => example.Outcome.On), gate.Figures);
+        var training = new Training(examples.Count, examples.Min(example => example.Outcome.On), examples.Max(example => example.Outcome.On), FiguresOf(gate, told));
         var weights = columns.WeightsOf(model.Costs, model.Records, today, training);
         progress?.Report(new(FoldCount + 2, FoldCount + 2, "done"));
         return (new(weights, gate.IsOpen, gate.Reason, outcomes.Count - examples.Count), null);
     }
+
+    /// <summary>What is kept with the weights: how the trained ones did where they had not seen the outcome.</summary>
+    private static Dictionary<string, double> FiguresOf(AdoptionGate gate, List<HeldOut> told) => new(gate.Figures)
+    {
+        ["auc"] = Quality.Auc(told),
+        ["calibrationError"] = Quality.CalibrationError(told),
+        ["calibrationFloor"] = Quality.CalibrationFloor(told),
+    };
 }

@@ -29,8 +29,8 @@ internal static class Drawn
     }
 
     /// <summary>One example.</summary>
-    public static Example Example(int[] columns, double[] values, Result result, string place = "a place", string part = "Q-1", double open = 0) =>
-        new(columns, values, open, new Outcome(Day, place, Gaskets.Need(), part, Gaskets.Part(part).Spec, result));
+    public static Example Example(int[] columns, double[] values, Result result, string place = "a place", string part = "Q-1") =>
+        new(columns, values, new Outcome(Day, place, Gaskets.Need(), part, Gaskets.Part(part).Spec, result));
 
     public static double ChanceOf(double logOdds) => 1 / (1 + Math.Exp(-logOdds));
 }

@@ -41,21 +41,21 @@ public readonly record struct AmpsThere(double Most, double Least, double? Volts
         return all;
     }
 
-    /// <summary>What it could take at any of the volts that are there, or that a neutral nobody measured may bring.</summary>
+    /// <summary>What it could take at any of the volts that are there, or that a neutral nobody measured may bring; none where only such a neutral could suit it, since it may bring nothing.</summary>
     private static TakenRange Possible(Sequence<VoltTap> taps, TakenAmps taken, SupplyVolts supply)
     {
-        var all = TakenRange.None;
+        var (sure, maybe) = (TakenRange.None, TakenRange.None);
         foreach (var tap in taps.AsSpan())
         {
             foreach (var there in supply.Available.AsSpan())
             {
-                if (tap.Takes(there.Volts)) all = all.With(taken.At(tap, there.Volts));
+                if (tap.Takes(there.Volts)) sure = sure.With(taken.At(tap, there.Volts));
             }
 
-            if (supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)) all = all.With(taken.AtEnds(tap));
+            if (supply.NeutralMayHelp(tap, SupplyWindows.MostVoltsOff)) maybe = maybe.With(taken.AtEnds(tap));
         }
 
-        return all;
+        return sure.IsNone ? sure : sure.With(maybe);
     }
 
     /// <summary>The tap nearest to volts of those that take them; null when none does.</summary>

@@ -11,7 +11,7 @@ public static class ThermostatContradictions
     public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. Needed(plate, site), .. HotterThanItBore(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
 
     private static IEnumerable<Contradiction> FunctionAndAction(ThermostatSpec plate)
     {
@@ -57,6 +57,14 @@ public static class ThermostatContradictions
             if (Degrees.In(has) is not { } was || Degrees.In(needed) is not { } asked || Degrees.AreNear(was, asked)) continue;
             yield return new([field], $"The old one moved at {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", ThermostatSources.Temperatures) { SiteFields = [$"{field}Needed"] };
         }
+    }
+
+    /// <summary>Where one of them is the old one's own, that is complained of beside the other.</summary>
+    private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
+    {
+        if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes || opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn))) yield break;
+        if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["action"], $"It opens on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
+        if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["action"], $"It closes on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
     }
 
     private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)

@@ -15,9 +15,10 @@ public static class ThermostatDeductions
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
         Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
-    /// <summary>What opens above where it closes opens on rise: asked where the function does not tell, as of a defrost end.</summary>
+    /// <summary>What opens above where it closes opens on rise: asked of a defrost end, whose function does not tell. Of one whose function is not known it may be three wires, of which the temperatures tell nothing.</summary>
     private static IEnumerable<Deduction> ActionByTemperatures(ThermostatSpec spec)
     {
+        if (spec.Function is null) yield break;
         if (Degrees.In(spec.CutOut) is not { } opens || Degrees.In(spec.CutIn) is not { } closes || opens.Equals(closes)) yield break;
         yield return new(Side.Plate, "action", Deducing.Text(opens > closes ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise), "where it opens and closes", ["cutOut", "cutIn"], ThermostatSources.Differential);
     }

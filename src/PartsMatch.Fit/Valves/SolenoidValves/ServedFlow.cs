@@ -16,6 +16,9 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
     /// <summary>Ratio of specific heats of refrigerant vapour (practice: 1.1 to 1.2 for those in use). It enters through the expansion factor alone, and so hardly where little pressure is lost.</summary>
     private const double HeatRatio = 1.15;
 
+    /// <summary>Gas so thin, kg/m³, that a valve chokes before it passes any load.</summary>
+    private const double Thinnest = 1e-9;
+
     /// <summary>A suction valve may cost as much pressure as this much of saturation, K: 2 °F (practice).</summary>
     private const double SuctionKelvins = 2 / 1.8;
 
@@ -73,10 +76,16 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
         return (new(false, flow, density, inlet, double.PositiveInfinity, allowed, least), string.Empty);
     }
 
-    /// <summary>The middle of the approximation's band at a temperature that was read; from saturated to the most superheat it is for where none was.</summary>
-    private static Band? DensityOf(Refrigerant refrigerant, double dew, double? read) => read is { } celsius
-        ? RefrigerantFlow.VapourDensity(refrigerant, dew, celsius) is { } band ? Band.Exactly(band.Middle) : null
-        : RefrigerantFlow.VapourDensity(refrigerant, dew, dew) is { } saturated && RefrigerantFlow.VapourDensity(refrigerant, dew, dew + RefrigerantFlow.MostSuperheat) is { } hottest ? new(hottest.Low, saturated.High) : null;
+    /// <summary>
+    /// The middle of the approximation's band at a temperature that was read; from saturated to the most superheat it is for where none was, or none that gas can have there (which is reported).
+    /// Hotter gas than that is thinner, and how much is not known.
+    /// </summary>
+    private static Band? DensityOf(Refrigerant refrigerant, double dew, double? read)
+    {
+        if (read is { } celsius && RefrigerantFlow.VapourDensity(refrigerant, dew, celsius) is { } there) return Band.Exactly(there.Middle);
+        if (RefrigerantFlow.VapourDensity(refrigerant, dew, dew) is not { } saturated || RefrigerantFlow.VapourDensity(refrigerant, dew, dew + RefrigerantFlow.MostSuperheat) is not { } hottest) return null;
+        return read > dew ? new(Thinnest, saturated.High) : new(hottest.Low, saturated.High);
+    }
 
     private static double? Bubble(Refrigerant refrigerant, double celsius) => refrigerant.BubblePressure(UnitsNet.Temperature.FromDegreesCelsius(celsius))?.Kilopascals;
 

@@ -14,7 +14,7 @@ public static class SolenoidValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site)];
+    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. Cold(site)];
 
     private static IEnumerable<Contradiction> Least(SolenoidValveSpec plate)
     {
@@ -49,5 +49,18 @@ public static class SolenoidValveContradictions
     private static IEnumerable<Contradiction> Listed(SolenoidValveSpec plate, SolenoidValveSite site)
     {
         if (plate.Refrigerants is { } listed && site.Refrigerant is { } there && !listed.Contains(there)) yield return new(["refrigerants"], $"The old valve lists {Deducing.Text(listed)}, and {there.Name} is there: see what the system was filled with.", ValveSources.Refrigerant) { SiteFields = ["refrigerant"] };
+    }
+
+    /// <summary>Gas is no colder than it boils or condenses at.</summary>
+    private static IEnumerable<Contradiction> Cold(SolenoidValveSite site)
+    {
+        var (saturated, field) = site.Line switch
+        {
+            RefrigerantLine.Suction => (site.EvaporatingAt, "evaporatingAt"),
+            RefrigerantLine.HotGas => (site.CondensingAt, "condensingAt"),
+            _ => (null, string.Empty),
+        };
+        if (saturated is not { } dew || site.TemperatureThere is not { } there || Within.AtLeast(there.DegreesCelsius, dew.DegreesCelsius)) yield break;
+        yield return new([], $"Gas at {Deducing.Text(there)} cannot be where it is saturated at {Deducing.Text(dew)}: one of the two is misread, or there is liquid in the line.", SolenoidValveSources.Capacity) { SiteFields = ["temperatureThere", field] };
     }
 }

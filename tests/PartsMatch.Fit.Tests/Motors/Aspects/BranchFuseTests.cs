@@ -26,6 +26,13 @@ public sealed class BranchFuseTests : MotorAspectTests<BranchFuse>
         finding.Changes.ShouldAllBe(change => change.Kind == CircuitChanges.CheckFuse);
     }
 
+    /// <summary>460 V between lines suit neither tap of 230/400 V; half of them, from a neutral that nobody measured, would suit the one that takes 5.4 A. Whether there is one decides nothing about a 5 A fuse: without it the motor stands on no tap at all.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("; neutralVolts=207 V")]
+    public void Amps_that_only_a_neutral_nobody_measured_would_bring_do_not_fail_a_fuse(string neutral) =>
+        Judge(site: $"volts=460/467/450 V; fuse=5 A{neutral}", part: "type=PSC; voltage=230/400 V; phase=1; power=1/2 hp; fullLoadAmps=5.4/2.8 A").Verdict.ShouldNotBe(Verdict.Fails);
+
     [Fact]
     public void A_small_motor_may_stand_behind_a_15_ampere_breaker()
     {

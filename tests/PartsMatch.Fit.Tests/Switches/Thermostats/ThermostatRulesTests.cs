@@ -26,6 +26,7 @@ public sealed class ThermostatRulesTests
     [InlineData("function=high limit; bulb=clip-on disc", "action=opens on rise; poles=1; isAdjustable=no")]
     [InlineData("range=20 to 80 °F", "isAdjustable=yes")]
     [InlineData("cutIn=39 °F; differential=4 °F", "")]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "")] // three wires would have both
     public void What_follows_is_deduced(string plate, string deduced) =>
         string.Join("; ", ThermostatFamily.Thermostat.Deduce(Named.Record<ThermostatSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
 
@@ -45,6 +46,8 @@ public sealed class ThermostatRulesTests
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]
     [InlineData("cutOut=35 °F", "cutOutNeeded=40.1 °F", "cutOut", "moved at 35 °F, and 40.1 °F")]
+    [InlineData("action=opens on rise", "cutOutNeeded=55 °F; cutInNeeded=104 °F", "action", "is not above the cut-in of 104 °F")]
+    [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {

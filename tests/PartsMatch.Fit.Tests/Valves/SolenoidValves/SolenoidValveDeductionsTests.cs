@@ -35,4 +35,12 @@ public sealed class SolenoidValveDeductionsTests
     [InlineData("refrigerants=R-22, R-404A", "refrigerant=R-404A", "")]
     public void What_cannot_all_be_true_is_said(string plate, string site, string fields) =>
         string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Contradictions.SelectMany(one => one.Fields)).ShouldBe(fields);
+
+    [Theory]
+    [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10.1 °C", "temperatureThere evaporatingAt")]
+    [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10 °C", "")]
+    [InlineData("line=hot gas; condensingAt=40 °C; temperatureThere=35 °C", "temperatureThere condensingAt")]
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=35 °C", "")]
+    public void Gas_is_no_colder_than_it_is_saturated_at(string site, string fields) =>
+        string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(site))).Contradictions.SelectMany(one => one.SiteFields)).ShouldBe(fields);
 }
