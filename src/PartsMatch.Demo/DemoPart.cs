@@ -40,8 +40,8 @@ public abstract class FamilyCatalogue
     /// <summary>What really decides, in this invented world, whether one of its parts does the job.</summary>
     public virtual HiddenTruth Truth(Draw draw) => FieldTruth.Draw(this, draw);
 
-    /// <summary>By which fields people see that a part is like another, by how much each counts: 1 where nothing is said.</summary>
-    public virtual IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double>();
+    /// <summary>By which fields people see that a part is like another: each counts 1 where nothing is said.</summary>
+    public virtual IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>();
 
     /// <summary>What somebody reads at a place where one of its parts failed; nothing where nobody reads anything.</summary>
     public virtual IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw) => [];

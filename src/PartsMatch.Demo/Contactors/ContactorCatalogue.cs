@@ -24,7 +24,7 @@ public sealed class ContactorCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Contactors are drawn by line (definite purpose, by NEMA size, by IEC category, power and control relays): sizes and pilot duties as NEMA ICS 2 and ICS 5 have them, amps by volts of which heavier ones keep less at 480 and 600 V, locked-rotor amps five or six times the full load, coils with the VA of their body, and for some bodies further coils with their numbers.";
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["poleCount"] = 20, ["contactAction"] = 20, ["coilVolts"] = 12, ["hasInterlock"] = 6, ["fullLoadAmps"] = 8, ["resistiveAmps"] = 3, ["ratedVolts"] = 4 };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["poleCount"] = new(20), ["contactAction"] = new(20), ["coilVolts"] = new(12), ["hasInterlock"] = new(6), ["fullLoadAmps"] = new(8), ["resistiveAmps"] = new(3), ["ratedVolts"] = new(4) };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
     {

@@ -33,10 +33,10 @@ public sealed class MotorCatalogue : FamilyCatalogue
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw) => MotorTruth.SiteOf(old, place, draw);
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double>
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {
-        ["type"] = 3, ["voltage"] = 5, ["phase"] = 12, ["frequency"] = 6, ["power"] = 6, ["speed"] = 40, ["poles"] = 6, ["mounts"] = 3, ["shaftDiameter"] = 20, ["shaftLength"] = 4, ["shaftForm"] = 4, ["shaftEnds"] = 4,
-        ["rotation"] = 2, ["reversing"] = 2, ["enclosure"] = 4, ["ambientMost"] = 8, ["bodyDiameter"] = 4, ["speedControls"] = 2,
+        ["type"] = new(3), ["voltage"] = new(14), ["phase"] = new(12), ["frequency"] = new(6), ["power"] = new(6, Less: 8), ["speed"] = new(80), ["poles"] = new(6), ["mounts"] = new(14), ["shaftDiameter"] = new(60), ["shaftLength"] = new(4, Less: 15), ["shaftForm"] = new(4), ["shaftEnds"] = new(4),
+        ["rotation"] = new(12), ["reversing"] = new(4), ["protection"] = new(6), ["enclosure"] = new(4), ["ambientMost"] = new(8, Less: 4), ["bodyDiameter"] = new(4), ["speedControls"] = new(2),
     };
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)

@@ -13,6 +13,9 @@ public static class OutcomeHistory
     /// <summary>Of those, so many are at hand when it fails.</summary>
     private const int AtHand = 8;
 
+    /// <summary>As far off as what is not said is taken to be.</summary>
+    private const double NotSaid = 0.3;
+
     private static readonly DateOnly First = new(2022, 1, 10);
     private static readonly DateOnly Last = new(2026, 10, 30);
 
@@ -27,7 +30,7 @@ public static class OutcomeHistory
         var truth = family.Family.Truth(draw);
         List<PartFigures> parts = [.. family.Parts.Select(part => new PartFigures(family.Family, part))];
         List<double> quality = [.. parts.Select(_ => draw.Chance(0.05) ? draw.Between(0.2, 0.9) : draw.Between(0, 0.02))];
-        var looks = family.Family.Shape.Fields.Select(field => family.Family.Looks.GetValueOrDefault(field.Name, 1)).ToArray();
+        var looks = family.Family.Shape.Fields.Select(field => family.Family.Looks.GetValueOrDefault(field.Name, Look.Usual)).ToArray();
         var alike = parts.AsParallel().AsOrdered().Select(old => MostAlike(old, parts, looks)).ToList();
         DateOnly[] days = [.. Enumerable.Range(0, family.Family.Outcomes).Select(_ => draw.Day(First, Last)).Order()];
         return [.. days.Select((day, index) => One(family.Family, index, day, draw, places, parts, quality, alike, truth))];
@@ -42,7 +45,7 @@ public static class OutcomeHistory
 
         // The rank in likeness is what people go by; the better they are, the less they miss, and the more they have heard of a part.
         var chosen = draw.Some(alike[failed], Math.Min(AtHand, alike[failed].Length))
-            .MinBy(part => (Array.IndexOf(alike[failed], part) * 0.1 * (0.5 + place.Skill)) + (place.Skill * place.Harshness * 3 * quality[part]) + (draw.Between(0, 1) * 2));
+            .MinBy(part => (Array.IndexOf(alike[failed], part) * 0.3 * (0.5 + place.Skill)) + (place.Skill * place.Harshness * 3 * quality[part]) + (draw.Between(0, 1) * 2));
         var chances = truth.Of(parts[failed], parts[chosen], place, quality[chosen], drift);
         var fell = draw.Between(0, 1);
         var (result, reason) = fell < chances.Right ? ("right first time", string.Empty)
@@ -51,7 +54,7 @@ public static class OutcomeHistory
         return new(FormattableString.Invariant($"{family.Kind}-{index + 1:00000}"), day, place.Name, parts[failed].Part.Number, parts[chosen].Part.Number, site, result, reason, chances.Right);
     }
 
-    private static int[] MostAlike(PartFigures old, List<PartFigures> parts, double[] looks)
+    private static int[] MostAlike(PartFigures old, List<PartFigures> parts, Look[] looks)
     {
         return [.. parts.Index().Where(one => one.Item != old && !one.Item.Part.IsDiscontinued)
             .Select(one => (one.Index, Off: OffOf(one.Item)))
@@ -60,7 +63,13 @@ public static class OutcomeHistory
         double OffOf(PartFigures part)
         {
             var off = 0.0;
-            for (var field = 0; field < looks.Length; field++) off += looks[field] * FieldTruth.Off(old, part, field);
+            for (var field = 0; field < looks.Length; field++)
+            {
+                // What a catalogue does not say nobody trusts to be alike.
+                var isNotSaid = old.TextAt(field) is not null && part.TextAt(field) is null;
+                off += looks[field].Weight * (isNotSaid ? NotSaid : FieldTruth.Off(old, part, field) * (part.NumberAt(field) < old.NumberAt(field) ? looks[field].Less : 1));
+            }
+
             return off;
         }
     }

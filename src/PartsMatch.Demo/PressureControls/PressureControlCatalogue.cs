@@ -2,7 +2,6 @@ using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls;
@@ -21,7 +20,7 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Pressure controls are drawn by line (high and low pressure with a range, fan cycling, fixed discs): a range brings its differentials, the setting it is shipped at and the pressure it bears; discs have one differential and switch coils alone.";
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["function"] = 20, ["action"] = 20, ["reset"] = 10, ["poles"] = 8, ["range"] = 8, ["cutOut"] = 12, ["cutIn"] = 8, ["isAdjustable"] = 4, ["pressureMost"] = 4 };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["function"] = new(20), ["action"] = new(20), ["reset"] = new(10), ["poles"] = new(8), ["range"] = new(8), ["cutOut"] = new(12), ["cutIn"] = new(8), ["isAdjustable"] = new(4), ["pressureMost"] = new(4) };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
     {
@@ -35,7 +34,7 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
             CutOutNeeded = control.CutOut,
             CutInNeeded = control.CutIn,
             TestPressure = control.PressureMost * draw.Between(0.7, 0.95),
-            Refrigerant = TradeText.Read<Refrigerant>(draw.Pick(["R-404A", "R-134a", "R-410A"])),
+            Refrigerant = TradeText.Read<RefrigerantList>(draw.Pick(["R-404A", "R-134a", "R-410A"]))[0],
         });
     }
 

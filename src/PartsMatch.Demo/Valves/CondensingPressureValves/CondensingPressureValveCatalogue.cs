@@ -32,7 +32,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Condensing-pressure valves are drawn by arrangement, refrigerant group and tube size: three-way ones hold one pressure that belongs to the group, inlet regulators are set over a range, differential check valves open at a small difference.";
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["arrangement"] = 20, ["refrigerants"] = 5, ["setting"] = 6, ["ratedCapacity"] = 6, ["ratedWith"] = 5 };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["arrangement"] = new(20), ["refrigerants"] = new(5), ["setting"] = new(6), ["ratedCapacity"] = new(6), ["ratedWith"] = new(5) };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
     {

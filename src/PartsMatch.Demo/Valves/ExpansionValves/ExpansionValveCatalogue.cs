@@ -20,7 +20,7 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Expansion valves are drawn by charge (its refrigerants, range and pressure limit belong together) and nominal tons: each entry prints its capacity with the conditions it was given for, small ones have an internal equaliser and large ones an external one, and connections grow with capacity.";
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["charge"] = 10, ["refrigerants"] = 10, ["ratedWith"] = 6, ["ratedCapacity"] = 8, ["equaliser"] = 3, ["inletSize"] = 2, ["workingPressure"] = 4 };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["charge"] = new(10), ["refrigerants"] = new(10), ["ratedWith"] = new(6), ["ratedCapacity"] = new(30), ["ratedDrop"] = new(20), ["ratedEvaporatingAt"] = new(8), ["ratedLiquidAt"] = new(8), ["equaliser"] = new(3), ["inletSize"] = new(2), ["workingPressure"] = new(3, Less: 20) };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
     {
@@ -28,12 +28,6 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
         return Shape<ExpansionValveSite>.Of.Write(new ExpansionValveSite
         {
             Refrigerant = valve.Refrigerants?[0],
-            Load = valve.RatedCapacity is { } capacity ? new CoolingLoad(Power.FromWatts(Math.Round((double)capacity.Value.Watts * draw.Between(0.8, 0.95)))) : null,
-            EvaporatingAt = valve.RatedEvaporatingAt,
-            CondensingLeast = Temperature.FromDegreesCelsius(draw.Whole(28, 34)),
-            CondensingMost = Temperature.FromDegreesCelsius(draw.Whole(38, 48)),
-            Subcooling = TemperatureDelta.FromKelvins(draw.Whole(3, 8)),
-            LineLoss = new PressureDifference(Pressure.FromKilopascals(draw.Whole(10, 40))),
             HasDistributor = false,
             HasEqualiserTap = true,
             LowStartingTorque = false,

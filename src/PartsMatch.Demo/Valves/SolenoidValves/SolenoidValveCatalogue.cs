@@ -23,7 +23,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Solenoid valves are drawn by line (for common refrigerants, for high pressure, normally open, for hydrocarbons, carbon dioxide and ammonia) and tube size: what a body passes grows with its bore, small ports are direct-acting, and one coil of a few voltages comes on the body while others are listed for it.";
 
-    public override IReadOnlyDictionary<string, double> Looks { get; } = new Dictionary<string, double> { ["normalState"] = 10, ["inletSize"] = 4, ["flowCoefficient"] = 4, ["coilVolts"] = 5, ["coilCurrent"] = 8, ["coilFrequency"] = 4, ["openingDifferential"] = 3 };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["normalState"] = new(10), ["inletSize"] = new(4), ["flowCoefficient"] = new(20), ["coilVolts"] = new(15), ["coilCurrent"] = new(8), ["coilFrequency"] = new(8), ["openingDifferential"] = new(3, Less: 10), ["workingPressure"] = new(3, Less: 20), ["bothWays"] = new(8) };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)
     {
