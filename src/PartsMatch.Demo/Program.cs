@@ -2,28 +2,40 @@ using System.Globalization;
 using PartsMatch.Demo;
 using PartsMatch.Demo.Writing;
 
-if (args.Length > 1 || (args.Length == 1 && args[0].StartsWith('-')))
-{
-    Console.Error.WriteLine("Usage: PartsMatch.Demo [folder]   writes the demo catalogue into the folder (seed-data when none is named).");
-    return 2;
-}
+const string usage = """
+    Usage: PartsMatch.Demo [folder]             writes the demo catalogue into the folder (seed-data when none is named)
+           PartsMatch.Demo --outcomes <file>    writes what became of invented installations as a table to import
+    """;
 
-var folder = args is [var named] ? named : "seed-data";
 var catalogue = DemoCatalogue.Make();
-try
+switch (args)
 {
-    SeedFolder.Write(catalogue, folder);
-}
-catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-{
-    Console.Error.WriteLine($"The folder {folder} cannot be written to.");
-    return 1;
+    case ["--outcomes", var file]: return Write(() => OutcomeFile.Write(catalogue, file), file);
+    case [] or [not ['-', ..]]:
+        var folder = args is [var named] ? named : "seed-data";
+        if (Write(() => SeedFolder.Write(catalogue, folder), folder) is var failed and not 0) return failed;
+        foreach (var (family, parts) in catalogue.Families)
+        {
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{SeedFolder.FileOf(family)}: {parts.Count} parts, {parts.Count(part => part.IsDiscontinued)} discontinued"));
+        }
+
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"supersessions.csv: {catalogue.Supersessions.Count}"));
+        return 0;
+    default:
+        Console.Error.WriteLine(usage);
+        return 2;
 }
 
-foreach (var (family, parts) in catalogue.Families)
+static int Write(Action write, string where)
 {
-    Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{SeedFolder.FileOf(family)}: {parts.Count} parts, {parts.Count(part => part.IsDiscontinued)} discontinued"));
+    try
+    {
+        write();
+        return 0;
+    }
+    catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+    {
+        Console.Error.WriteLine($"{where} cannot be written to.");
+        return 1;
+    }
 }
-
-Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"supersessions.csv: {catalogue.Supersessions.Count}"));
-return 0;

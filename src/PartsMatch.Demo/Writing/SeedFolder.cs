@@ -41,7 +41,7 @@ public static class SeedFolder
         .. family.Shape.Fields.Select(field => field.TextOf(part.Spec, Units.AsGiven) ?? string.Empty),
     ];
 
-    private static void WriteTable(string path, IEnumerable<string> heads, IEnumerable<IEnumerable<string>> rows)
+    internal static void WriteTable(string path, IEnumerable<string> heads, IEnumerable<IEnumerable<string>> rows)
     {
         using var text = new StreamWriter(path, append: false, Plain);
         using var table = new CsvWriter(text, Csv);

@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Outcomes;
+using PartsMatch.Demo.Writing;
 
 namespace PartsMatch.Demo.Tests.Outcomes;
 
@@ -60,6 +61,25 @@ public sealed class OutcomeHistoryTests
         var part = new PartFigures(Contactors.Family, Contactors.Parts[0]);
         new HiddenRule((_, _, _) => off, Threshold: 0.2, Softness: 0.1, Hazard: 1, IsRework: false)
             .HazardOf(part, part, new Place("a place", 0, 30, IsWet: false, Harshness: 1, Skill: 1)).ShouldBe(hazard, 0.0001);
+    }
+
+    [Fact]
+    public void The_table_to_import_has_a_row_an_outcome_and_the_site_in_one_cell()
+    {
+        var path = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            OutcomeFile.Write(new DemoCatalogue([Contactors], []), path);
+            var lines = File.ReadAllLines(path);
+            lines[0].ShouldBe("id,kind,on,place,oldPart,plate,site,part,result,reason,note,corrects");
+            lines.Length.ShouldBe(2_001);
+            lines[1].ShouldStartWith($"contactor-00001,contactor,{All[0].On:yyyy-MM-dd},{All[0].Place},{All[0].Old},,");
+            lines.Skip(1).Count(line => line.Contains("; controlVolts=", StringComparison.Ordinal)).ShouldBeGreaterThan(1_900);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
     }
 
     private static string TextOf(DemoOutcome outcome) =>
