@@ -14,6 +14,12 @@ public static class MotorFamily
     public static Family<MotorSpec, MotorSite, MotorReadings> Motor { get; } = new("motor", "fan motor", new FamilyRules<MotorSpec, MotorSite, MotorReadings>
     {
         Aspects = MotorAspects.All,
+        Pairs =
+        [
+            new("supplyVoltage", "fanLoad", "a motor near its load has nothing left for volts that are low"),
+            new("fanLoad", "ambient", "a motor near its load bears no air that is near its limit"),
+            new("fanLoad", "airDensity", "cold, dense air asks most of a motor that is near its load"),
+        ],
         Vocabulary = MotorVocabulary.All,
         Deduce = MotorDeductions.Deduce,
         DeduceSite = DeduceSite,
