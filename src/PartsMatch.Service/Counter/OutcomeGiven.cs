@@ -27,4 +27,8 @@ public sealed record OutcomeGiven(
     string Result,
     string Reason,
     string Note,
-    string Corrects);
+    string Corrects)
+{
+    /// <summary>The plate's text: what it says stands beside what is given field by field. Only its fields are kept.</summary>
+    public string? PlateText { get; init; }
+}

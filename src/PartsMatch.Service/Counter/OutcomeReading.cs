@@ -19,6 +19,7 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
     public const string Place = "place";
     public const string OldPart = "oldPart";
     public const string Plate = "plate";
+    public const string PlateText = "plateText";
     public const string Site = "site";
     public const string Part = "part";
     public const string Result = "result";
@@ -41,6 +42,7 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
         var on = Day(given.On, refusals);
         refusals.AddRange([.. Words(given.Place, Place, LongestPlace), .. Words(given.Note, Note, LongestNote)]);
         var oldPart = given.OldPart.Trim() is { Length: > 0 } old ? Known(old, OldPart, family, refusals) : null;
+        var plate = family is null ? given.Plate : [.. given.Plate, .. OfText(given, family, refusals)];
         if (family is not null && readsFields) refusals.AddRange([.. Needs.Refusals(family.ReadSpec(given.Plate).Complaints, Plate), .. Needs.Refusals(family.ReadSite(given.Site).Complaints, Site)]);
         var part = Known(given.Part.Trim(), Part, family, refusals);
         CheckResult(given, refusals);
@@ -52,7 +54,7 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
             on,
             given.Place.Trim(),
             oldPart?.Number ?? string.Empty,
-            Kept(given.Plate),
+            Kept(plate),
             Kept(given.Site),
             part!.Number,
             OutcomeWords.Of(OutcomeWords.ResultOf(given.Result)!.Value),
@@ -79,6 +81,15 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
         else if (family is not null && part.Kind != family.Kind) refusals.Add(new(Codes.KindMismatch, at, $"{part.Number} is a {Families.Find(part.Kind)?.Title ?? part.Kind}; the outcome is of a {family.Title}."));
         else return part;
         return null;
+    }
+
+    /// <summary>What a plate's text says of fields that were not typed by themselves.</summary>
+    private static IEnumerable<NamedText> OfText(OutcomeGiven given, Family family, List<Refusal> refusals)
+    {
+        if (string.IsNullOrWhiteSpace(given.PlateText)) return [];
+        var read = family.ReadNameplate(given.PlateText);
+        if (read.Fields.Count == 0) refusals.AddRange(read.Complaints.Select(complaint => new Refusal(complaint.Code, PlateText, complaint.Message)));
+        return read.Fields.Where(field => !given.Plate.Any(typed => typed.Name == field.Field.Name)).Select(field => new NamedText(field.Field.Name, field.Text));
     }
 
     private static void CheckResult(OutcomeGiven given, List<Refusal> refusals)

@@ -50,10 +50,11 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
         if (after is not null && (before = Read(after)) is null) return new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of outcomes.");
         if (part is not null && catalogues.Shelf.Find(part) is not { } entry) return Needs.NotFound(part, "part");
         if (part is not null && family is not null && Needs.Find(catalogues.Shelf, family, part, "part") is { IsGiven: false } other) return Answer<OutcomePage>.Refused(other.Refusals);
-        var range = part is not null ? OutcomeRange.OfPart(part) : family is not null ? OutcomeRange.OfKind(family.Kind) : OutcomeRange.All;
-        var found = await store.Outcomes.NewestAsync(range, before, first + 1);
-        return new OutcomePage([.. found.Take(first).Where(outcome => Families.Find(outcome.Said.Kind) is not null)], found.Count > first, before is not null);
+        return await PageAsync(part is not null ? OutcomeRange.OfPart(part) : family is not null ? OutcomeRange.OfKind(family.Kind) : OutcomeRange.All, first, before);
     }
+
+    /// <summary>The newest records of what became of a part.</summary>
+    public Task<OutcomePage> NewestOfAsync(CatalogueEntry part, int first) => PageAsync(OutcomeRange.OfPart(part.Stored.Number), first, before: null);
 
     /// <summary>What ranking learns from: all outcomes of a family that count, needs read as any need is, the oldest day first and ids in their order within one. Takes seconds where there are very many.</summary>
     public IReadOnlyList<Outcome> LearntFrom(Family family, CancellationToken stop = default)
@@ -91,6 +92,13 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     public static Refusal NothingToCorrect(string id) => new(Codes.OutcomeNotFound, OutcomeReading.Corrects, $"No outcome before this one has the id {id}: there is nothing to correct.");
 
     public static Refusal CorrectedBefore(string id, string by) => new(Codes.AlreadyCorrected, OutcomeReading.Corrects, $"{id} was corrected before, by {by}. Correct that one.");
+
+    /// <summary>What a later version recorded of a kind that this one does not know is left out.</summary>
+    private async Task<OutcomePage> PageAsync(OutcomeRange range, int first, long? before)
+    {
+        var found = await store.Outcomes.NewestAsync(range, before, first + 1);
+        return new([.. found.Take(first).Where(outcome => Families.Find(outcome.Said.Kind) is not null)], found.Count > first, before is not null);
+    }
 
     private static long? Read(string cursor)
     {
