@@ -3,6 +3,7 @@ using LiteDB;
 namespace PartsMatch.Store;
 
 /// <summary>The outcomes in the LiteDB file. They are read by index, some at a time, and never all held.</summary>
+/// <remarks>Values are parameters of a query, never part of its text: LiteDB compiles each text it has not met, which takes 2 ms, and keeps it for good.</remarks>
 internal sealed class OutcomeCollection(LiteDatabase lite)
 {
     private ILiteCollection<BsonDocument> Records => lite.GetCollection("outcomes");
@@ -20,7 +21,7 @@ internal sealed class OutcomeCollection(LiteDatabase lite)
         records.EnsureIndex("ofPart", "$.ofPart");
     }
 
-    public StoredOutcome? Find(string id) => Records.FindOne(Query.EQ("id", id)) is { } document ? Documents.Outcome(document, CorrectedBy(id)) : null;
+    public StoredOutcome? Find(string id) => Records.FindOne(BsonExpression.Create("$.id = @0", id)) is { } document ? Documents.Outcome(document, CorrectedBy(id)) : null;
 
     public string? CorrectedBy(string id) => Corrections.FindById(id)?["by"].AsString;
 
@@ -41,7 +42,9 @@ internal sealed class OutcomeCollection(LiteDatabase lite)
     }
 
     private List<BsonDocument> Between(OutcomeRange range, long from, long to, int order, int most) => Records.Query()
-        .Where(range.Key is { } key ? Query.Between(range.Field, OutcomeRange.Place(key, from), OutcomeRange.Place(key, to)) : Query.Between(range.Field, from, to))
+        .Where(range.Key is { } key
+            ? BsonExpression.Create($"$.{range.Field} BETWEEN @0 AND @1", OutcomeRange.Place(key, from), OutcomeRange.Place(key, to))
+            : BsonExpression.Create($"$.{range.Field} BETWEEN @0 AND @1", from, to))
         .OrderBy(range.Field, order)
         .Limit(most)
         .ToList();

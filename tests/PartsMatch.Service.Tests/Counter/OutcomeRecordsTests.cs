@@ -17,11 +17,11 @@ public sealed class OutcomeRecordsTests
         var records = service.Services.GetRequiredService<OutcomeRecords>();
 
         var learnt = records.LearntFrom(Families.All[0], TestContext.Current.CancellationToken);
-        learnt.Select(one => (one.On.ToString("O"), one.Place, one.PartNumber, one.Result)).ShouldBe(
+        learnt.Select(one => (one.On, one.Place, one.PartNumber, one.Result)).ShouldBe(
         [
-            ("2026-01-10", "cold store 4", "QN-200", Result.RightFirstTime),
-            ("2026-01-13", "cold store 4", "QN-100", Result.CameBack),
-            ("2026-02-01", "greenhouse", "QN-300", Result.Reworked),
+            (new DateOnly(2026, 1, 10), "cold store 4", "QN-200", Result.RightFirstTime),
+            (new DateOnly(2026, 1, 13), "cold store 4", "QN-100", Result.CameBack),
+            (new DateOnly(2026, 2, 1), "greenhouse", "QN-300", Result.Reworked),
         ]);
         // The old part's entry is the plate: ZV-7 is said to have a 1/2 in shaft.
         ((MotorSpec)learnt[1].Need.Plate).ShaftDiameter.ShouldNotBeNull().Inches.ShouldBe(0.5, 1e-9);
@@ -57,6 +57,6 @@ public sealed class OutcomeRecordsTests
         (refusal.Code, refusal.At).ShouldBe((Codes.DayToCome, "on"));
 
         Task<Answer<Store.StoredOutcome>> RecordAsync(string id, DateOnly on) =>
-            records.RecordAsync(new(id, "motor", on.ToString("O"), string.Empty, string.Empty, [], [], "QN-100", "right first time", string.Empty, string.Empty, string.Empty), "the test");
+            records.RecordAsync(new(id, "motor", FormattableString.Invariant($"{on:O}"), string.Empty, string.Empty, [], [], "QN-100", "right first time", string.Empty, string.Empty, string.Empty), "the test");
     }
 }
