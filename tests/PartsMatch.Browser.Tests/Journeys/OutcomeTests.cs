@@ -20,14 +20,14 @@ public sealed class OutcomeTests(SmallSite site) : IClassFixture<SmallSite>
         await visitor.PressAsync("Keep it");
         (await visitor.Page.Locator("[role=alert] li").CountAsync()).ShouldBe(1);
         (await visitor.Field("place").InputValueAsync()).ShouldBe(place);
-        await visitor.Page.GetByText("Right first time").ClickAsync();
+        await visitor.Page.GetByText("Right first time", new() { Exact = true }).ClickAsync();
         await visitor.PressAsync("Keep it");
         (await visitor.HeadingAsync()).ShouldBe("How it went");
         (await visitor.Page.Locator("main").InnerTextAsync()).ShouldContain("right first time");
 
         await visitor.Page.GetByRole(AriaRole.Link, new() { Name = "Put it right" }).ClickAsync();
         (await visitor.Field("place").InputValueAsync()).ShouldBe(place);
-        await visitor.Page.GetByText("Came back").ClickAsync();
+        await visitor.Page.GetByText("Came back", new() { Exact = true }).ClickAsync();
         await visitor.Field("reason").SelectOptionAsync("failed again");
         await visitor.PressAsync("Keep it");
         (await visitor.Page.Locator("main").InnerTextAsync()).ShouldContain("came back: failed again");
