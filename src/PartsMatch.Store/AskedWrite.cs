@@ -26,4 +26,10 @@ public abstract record AskedWrite
     {
         internal override WriteResult Into(WriteGroup group, string by) => group.SetStock(Line);
     }
+
+    /// <summary>As <see cref="StoredOutcomes.RecordAsync"/> does.</summary>
+    public sealed record Record(OutcomeDraft Draft) : AskedWrite
+    {
+        internal override WriteResult Into(WriteGroup group, string by) => group.Outcomes.Record(Draft, by);
+    }
 }

@@ -29,6 +29,7 @@ internal sealed class Database : IDisposable
                 // Keys compare byte by byte wherever the file goes. A file that is there already keeps what it was made with.
                 Collation = data.Length == 0 ? Collation.Binary : null,
             }));
+            Outcomes = new(_lite);
         }
         catch
         {
@@ -41,6 +42,8 @@ internal sealed class Database : IDisposable
     /// <summary>0 when the file is some other program's.</summary>
     public int FormatVersion =>
         Meta.FindById("format") is { } format && format["product"] == Product ? format["version"].AsInt32 : 0;
+
+    public OutcomeCollection Outcomes { get; }
 
     private ILiteCollection<BsonDocument> Parts => _lite.GetCollection("parts");
 
@@ -58,7 +61,7 @@ internal sealed class Database : IDisposable
         // LiteDB must not checkpoint by itself: the log has to be on the disk first, or a power cut amid the copying spoils both files.
         made._lite.Pragma("CHECKPOINT", 0);
         made.Changes.EnsureIndex("key", "$.key");
-        made.Upgrade(_ => { }, formatVersion);
+        made.Upgrade(OutcomeCollection.Prepare, formatVersion);
         return made;
     }
 
@@ -70,7 +73,7 @@ internal sealed class Database : IDisposable
 
     public ImmutableDictionary<string, AccessKey> KeysByLabel => Keys.FindAll().ToImmutableDictionary(document => document["_id"].AsString, Documents.Key);
 
-    /// <summary>Reads every document there is into a parts file, the history's too: damage is to be found now, rather than under a write.</summary>
+    /// <summary>Reads parts, stock and history, every document there is, into a parts file: damage is to be found now, rather than under a write. Outcomes are not looked at: there may be far more of them, and no start waits for them.</summary>
     /// <exception cref="StoreFailedException">The parts file cannot be written.</exception>
     public void WriteParts(string path) => PartsFileFormat.Write(path, KeptParts(), () => (Revision, LastSequence()));
 
@@ -90,6 +93,7 @@ internal sealed class Database : IDisposable
     /// <exception cref="StoreFailedException">The disk failed; whether the group was kept is known at the next opening.</exception>
     public void Write(WriteGroup group, long revision) => Together(() =>
     {
+        Outcomes.Insert(group.Outcomes.Records);
         Parts.Upsert(group.Parts.Select(Documents.From));
         Changes.Insert(group.Changes.Select(Documents.From));
         Stock.Upsert(group.StockLines.Select(Documents.From));

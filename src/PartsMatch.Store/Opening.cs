@@ -7,7 +7,7 @@ namespace PartsMatch.Store;
 internal static class Opening
 {
     /// <summary>Step n takes a file from format n + 1 to n + 2. A new format adds its step at the end, and nothing else here changes.</summary>
-    public static readonly IReadOnlyList<Action<LiteDatabase>> Upgrades = [];
+    public static readonly IReadOnlyList<Action<LiteDatabase>> Upgrades = [OutcomeCollection.Prepare];
 
     /// <exception cref="StoreRefusedException">The files are not ours to open, and are left as they are.</exception>
     public static (Database Database, CatalogueSnapshot Catalogue) Open(
@@ -77,20 +77,24 @@ internal static class Opening
                 $"{folder.Log} is there, but the {Path.GetFileName(folder.Data)} it belongs to is not. Put that back beside it, or move it away to begin anew.");
         }
 
-        var group = new WriteGroup(CatalogueSnapshot.Empty, clock.GetUtcNow());
-        foreach (var part in seed?.Parts ?? [])
-            Demand(group.Add(part, seed!.Source, PartChangeKind.Seeded));
-        foreach (var line in seed?.Stock ?? [])
-            Demand(group.SetStock(line));
-
         using (var database = Database.Make(new StoreFile(folder.Making, FileMode.Create), formatVersion))
-            database.Write(group, group.After.Revision);
+        {
+            var group = new WriteGroup(CatalogueSnapshot.Empty, clock.GetUtcNow(), database.Outcomes);
+            foreach (var part in seed?.Parts ?? [])
+                Demand(group.Add(part, seed!.Source, PartChangeKind.Seeded));
+            foreach (var line in seed?.Stock ?? [])
+                Demand(group.SetStock(line));
+            foreach (var outcome in seed?.Outcomes ?? [])
+                Demand(group.Outcomes.Record(outcome, seed!.Source));
+            database.Write(group, CatalogueSnapshot.Empty.Revision + 1);
+        }
+
         File.Move(folder.Making, folder.Data);
     }
 
     private static void Demand(WriteResult result)
     {
-        if (result is not WriteResult.Written)
+        if (result is not (WriteResult.Written or WriteResult.Recorded))
             throw new InvalidOperationException($"The seed cannot be kept: {result}");
     }
 }

@@ -3,7 +3,7 @@ using PartsMatch.Store.Filed;
 
 namespace PartsMatch.Store;
 
-/// <summary>Parts, stock and keys in one file that one process owns. Reads come from what is derived from it and from memory; a write completes once it is on the disk.</summary>
+/// <summary>Parts, stock, keys and outcomes in one file that one process owns. Reads come from what is derived from it and from memory; a write completes once it is on the disk.</summary>
 public sealed class PartStore : IDisposable
 {
     private readonly StoreFolder _folder;
@@ -22,6 +22,7 @@ public sealed class PartStore : IDisposable
         _hold = hold;
         _database = database;
         _writer = new Writer(database, catalogue, clock, Follow);
+        Outcomes = new(_writer);
     }
 
     /// <summary>After a group of writes is on the disk and before its writers are told, so that who has written can rely on what follows the catalogue.</summary>
@@ -33,6 +34,9 @@ public sealed class PartStore : IDisposable
 
     /// <summary>Parts, stock and revision that belong together.</summary>
     public CatalogueSnapshot Catalogue => _writer.Catalogue;
+
+    /// <summary>What became of parts that were put in. None of it is read before it is asked for.</summary>
+    public StoredOutcomes Outcomes { get; }
 
     public long Revision => Catalogue.Revision;
 

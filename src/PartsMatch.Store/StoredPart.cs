@@ -52,4 +52,8 @@ public sealed record StockLine(string Number, decimal? Price, string Currency, i
 public sealed record AccessKey(string Label, string Hash, string? Salt, DateTimeOffset MadeAt);
 
 /// <summary>What a new store begins with. <paramref name="Source"/> ("the demo catalogue") is named in each part's history.</summary>
-public sealed record SeedData(string Source, IReadOnlyList<PartDraft> Parts, IReadOnlyList<StockLine> Stock);
+public sealed record SeedData(string Source, IReadOnlyList<PartDraft> Parts, IReadOnlyList<StockLine> Stock)
+{
+    /// <summary>What became of parts that were put in, in the order in which it is to be recorded.</summary>
+    public IReadOnlyList<OutcomeDraft> Outcomes { get; init; } = [];
+}

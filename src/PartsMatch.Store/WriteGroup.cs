@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace PartsMatch.Store;
 
 /// <summary>Several writes that reach the disk together. Each is judged against what the ones before it leave; none knows of files.</summary>
-internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
+internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at, OutcomeCollection outcomes)
 {
     private readonly ImmutableDictionary<string, StoredPart>.Builder _parts = before.WrittenByKey.ToBuilder();
     private readonly ImmutableDictionary<string, StockLine>.Builder _stock = before.SaidByKey.ToBuilder();
@@ -24,7 +24,13 @@ internal sealed class WriteGroup(CatalogueSnapshot before, DateTimeOffset at)
 
     private long LastSequence => before.Sequence + _changes.Count;
 
-    public bool IsEmpty => _changes.Count == 0 && _stockLines.Count == 0 && _newKeys.Count == 0;
+    /// <summary>What was recorded of parts that were put in: it is no part of the catalogue.</summary>
+    public OutcomeGroup Outcomes { get; } = new(outcomes, at);
+
+    /// <summary>Whether it leaves the catalogue as it is.</summary>
+    public bool LeavesCatalogue => _changes.Count == 0 && _stockLines.Count == 0 && _newKeys.Count == 0;
+
+    public bool IsEmpty => LeavesCatalogue && Outcomes.Records.Count == 0;
 
     public CatalogueSnapshot After => before.After(new(before.Revision + 1, LastSequence, _count), _parts.ToImmutable(), _stock.ToImmutable(), _keys.ToImmutable());
 

@@ -22,6 +22,18 @@ public abstract record WriteResult
     /// <summary>No part has the number.</summary>
     public sealed record NotThere(string Number) : WriteResult;
 
+    /// <summary>The outcome is on the disk, now or from before.</summary>
+    public sealed record Recorded(StoredOutcome Outcome) : WriteResult;
+
+    /// <summary>The outcome's id is that of one that says something else.</summary>
+    public sealed record OtherOutcome(StoredOutcome Present) : WriteResult;
+
+    /// <summary>No outcome has the id of the one to be corrected.</summary>
+    public sealed record NothingToCorrect(string Id) : WriteResult;
+
+    /// <summary>The outcome to be corrected was corrected before.</summary>
+    public sealed record CorrectedBefore(StoredOutcome Present) : WriteResult;
+
     /// <summary>The number cannot be kept; <paramref name="Why"/> is a sentence for a person.</summary>
     public sealed record BadNumber(string Why) : WriteResult;
 }

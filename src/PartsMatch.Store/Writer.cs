@@ -116,11 +116,11 @@ internal sealed class Writer : IDisposable
     {
         if (_failed is not null)
             throw _failed;
-        var group = new WriteGroup(_catalogue, _clock.GetUtcNow());
+        var group = new WriteGroup(_catalogue, _clock.GetUtcNow(), _database.Outcomes);
         foreach (var writing in writings)
             writing.Judge(group);
         if (!group.IsEmpty)
-            _database.Write(group, _catalogue.Revision + 1);
+            _database.Write(group, _catalogue.Revision + (group.LeavesCatalogue ? 0 : 1));
         return group;
     }
 
@@ -128,7 +128,7 @@ internal sealed class Writer : IDisposable
     {
         try
         {
-            if (!group.IsEmpty)
+            if (!group.LeavesCatalogue)
             {
                 _catalogue = group.After;
                 _follow(group, _catalogue);

@@ -3,7 +3,7 @@ using PartsMatch.Store.CrashWriter;
 using static System.FormattableString;
 
 // The other process of the store's tests:
-//   write FOLDER RUN   adds and changes parts as fast as it can, until it is killed; a line on stdout for each acknowledged write
+//   write FOLDER RUN   adds and changes parts, and records outcomes, as fast as it can, until it is killed; a line on stdout for each acknowledged write
 //   hold FOLDER URL    opens the store, announces the address, and waits for stdin to end
 const int Writers = 8;
 
@@ -43,9 +43,12 @@ static async Task Write(PartStore store, string prefix)
         Acknowledged(await store.AddAsync(CrashPart.For(number, 1), prefix), 1);
         if (i % 2 == 0)
             Acknowledged(await store.ChangeAsync(number, 1, CrashPart.For(number, 2), prefix), 2);
+        Recorded(await store.Outcomes.RecordAsync(CrashPart.OutcomeOf(number), prefix));
     }
 
     // A kill may cut a line in two: only one that ends in a full stop counts.
     void Acknowledged(WriteResult result, int version) => Console.WriteLine(
         result is WriteResult.Written written && written.Part.Version == version ? Invariant($"{written.Part.Number} {version} .") : $"unexpected {result} .");
+
+    void Recorded(WriteResult result) => Console.WriteLine(result is WriteResult.Recorded recorded ? Invariant($"{recorded.Outcome.Said.Id} recorded .") : $"unexpected {result} .");
 }

@@ -21,6 +21,22 @@ internal static class A
         [.. Enumerable.Range(1, parts).Select(i => Motor($"DEMO-{i}"))],
         [.. Enumerable.Range(1, parts).Select(i => Line($"DEMO-{i}", onHand: i))]);
 
+    public static OutcomeDraft Outcome(string id, string part = "DEMO-1", string corrects = "", string note = "") => new(
+        id,
+        "motor",
+        new DateOnly(2026, 3, 13),
+        "cold store 4",
+        "DEMO-2",
+        [new("power", "1/4 hp"), new("note", " keeps its blanks ")],
+        [new("volts", "202 V")],
+        part,
+        "came back",
+        "failed again",
+        note,
+        corrects);
+
+    public static StoredOutcome Recorded(WriteResult result) => result.ShouldBeOfType<WriteResult.Recorded>().Outcome;
+
     public static StoredPart Written(WriteResult result) => result.ShouldBeOfType<WriteResult.Written>().Part;
 }
 

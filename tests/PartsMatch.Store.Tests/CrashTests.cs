@@ -8,6 +8,7 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
     private const int Kills = 30;
 
     private readonly TestFolder _folder = new();
+    private readonly HashSet<string> _recorded = [];
 
     public void Dispose() => _folder.Dispose();
 
@@ -45,6 +46,7 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
         using var last = _folder.Open();
         foreach (var (number, version) in acknowledged)
             await HistoryShouldBeWhole(last, number, version);
+        await OutcomesShouldBeThere(last);
         output.WriteLine(FormattableString.Invariant($"{acknowledged.Count} parts acknowledged, {last.Parts.Count()} kept, {last.Revision} groups"));
         acknowledged.Count.ShouldBeGreaterThan(Kills);
     }
@@ -70,6 +72,7 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
             await HistoryShouldBeWhole(store, number, version);
         }
 
+        await OutcomesShouldBeThere(store);
         A.Written(await store.AddAsync(A.Motor(), "the counter")).Version.ShouldBe(1);
     }
 
@@ -87,12 +90,13 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
         store.Parts.ShouldBeEmpty();
     }
 
-    private static void Note(string? line, Dictionary<string, int> acknowledged)
+    private void Note(string? line, Dictionary<string, int> acknowledged)
     {
         line?.ShouldNotStartWith("unexpected");
         if (line?.Split(' ') is not [var number, var version, "."])
             return;
-        acknowledged[number] = int.Parse(version, CultureInfo.InvariantCulture);
+        if (version == "recorded") _recorded.Add(number);
+        else acknowledged[number] = int.Parse(version, CultureInfo.InvariantCulture);
     }
 
     /// <summary>A kill between the disk and the acknowledgement may leave one version more than was acknowledged, never less.</summary>
@@ -111,6 +115,15 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
         history.Select(change => change.Version).ShouldBe(Enumerable.Range(1, history.Count));
         foreach (var change in history)
             ShouldHoldWhatWasGiven(change.After, number);
+    }
+
+    private async Task OutcomesShouldBeThere(PartStore store)
+    {
+        _recorded.ShouldNotBeEmpty();
+        (await store.Outcomes.FindAsync(_recorded)).Keys.ShouldBe(_recorded, ignoreOrder: true);
+        var all = store.Outcomes.All(OutcomeRange.All).ToList();
+        all.Select(one => one.Sequence).ShouldBe(Enumerable.Range(1, all.Count).Select(at => (long)at));
+        foreach (var one in all) CrashPart.OutcomeOf(one.Said.Part).SaysAsMuchAs(one.Said).ShouldBeTrue(one.Said.Id);
     }
 
     private static void ShouldHoldWhatWasGiven(StoredPart part, string number)

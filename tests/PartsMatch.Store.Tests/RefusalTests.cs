@@ -91,12 +91,12 @@ public sealed class RefusalTests : IDisposable
     [Fact]
     public void A_newer_format_is_refused_and_left_byte_for_byte()
     {
-        PartStore.Open(new StoreOptions(_folder.Path), TimeProvider.System, () => A.Seed(), [_ => { }]).Dispose();
+        PartStore.Open(new StoreOptions(_folder.Path), TimeProvider.System, () => A.Seed(), [.. Opening.Upgrades, _ => { }]).Dispose();
         var before = Digest();
         var refusal = _folder.Refusal();
         refusal.Reason.ShouldBe(RefusalReason.NewerFormat);
         refusal.Message.ShouldBe(
-            $"{_folder.Data} has format 2, and this PartsMatch reads formats up to 1. It was left as it is. " +
+            FormattableString.Invariant($"{_folder.Data} has format {Opening.Upgrades.Count + 2}, and this PartsMatch reads formats up to {Opening.Upgrades.Count + 1}. It was left as it is. ") +
             "Start the newer PartsMatch that wrote it, or give another folder with --data.");
         Digest().ShouldBe(before);
     }

@@ -24,6 +24,14 @@ public static class Codes
     public const string CursorExpired = "CURSOR_EXPIRED";
     public const string NumberUnusable = "NUMBER_UNUSABLE";
 
+    // What became of a part
+    public const string IdUnusable = "ID_UNUSABLE";
+    public const string IdTaken = "ID_TAKEN";
+    public const string DayToCome = "DAY_TO_COME";
+    public const string ReasonUnneeded = "REASON_UNNEEDED";
+    public const string OutcomeNotFound = "OUTCOME_NOT_FOUND";
+    public const string AlreadyCorrected = "ALREADY_CORRECTED";
+
     // What a table holds
     public const string NotATable = "NOT_A_TABLE";
     public const string ColumnMissing = "COLUMN_MISSING";

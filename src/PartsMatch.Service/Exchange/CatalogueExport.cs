@@ -6,9 +6,9 @@ namespace PartsMatch.Service.Exchange;
 /// <summary>Writes a table of the catalogue: UTF-8 without a mark, the same catalogue as the same bytes.</summary>
 internal static class CatalogueExport
 {
-    public static async Task WriteAsync(CatalogueTable table, CatalogueSnapshot catalogue, Stream target, CancellationToken stop)
+    public static async Task WriteAsync(CatalogueTable table, PartStore store, Stream target, CancellationToken stop)
     {
         await using var text = new StreamWriter(target, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
-        await CsvText.WriteAsync(text, table.Rows(catalogue).Prepend(table.Columns), stop);
+        await CsvText.WriteAsync(text, table.Rows(store).Prepend(table.Columns), stop);
     }
 }

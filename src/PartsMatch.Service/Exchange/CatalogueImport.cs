@@ -7,7 +7,7 @@ namespace PartsMatch.Service.Exchange;
 
 /// <summary>Reads a table beside the catalogue: a preview writes nothing; a taking writes the good rows that say something new, and nothing else.</summary>
 /// <remarks>A taking that was cut off is done again: what it wrote before says the same by then.</remarks>
-internal sealed class CatalogueImport(PartStore store, IOptions<ExchangeLimits> limits)
+internal sealed class CatalogueImport(PartStore store, IOptions<ExchangeLimits> limits, TimeProvider clock)
 {
     /// <summary>Rows that reach the disk together. Fewer are slower, as the ranking follows every group; with more, other writers wait longer.</summary>
     private const int Group = 4_000;
@@ -37,12 +37,13 @@ internal sealed class CatalogueImport(PartStore store, IOptions<ExchangeLimits> 
 
         // One state of the catalogue for all rows: what is written after it is a conflict of versions, what between the preview and it is asked for.
         var catalogue = store.Catalogue;
+        var beside = new Beside(catalogue, store.Outcomes, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
         IReadOnlySet<string> since = seen is { } preview ? await store.KeysChangedAfterAsync(preview) : ImmutableHashSet<string>.Empty;
         var tally = new Tally(opened.Value.RowCount, limits.Value.RowsTold, progress);
         var writing = Task.CompletedTask;
         try
         {
-            foreach (var group in table.Judge(opened.Value.Rows(), catalogue, limits.Value.Cell).Select(Counted).Chunk(Group))
+            foreach (var group in table.Judge(opened.Value.Rows(), beside, limits.Value.Cell).Select(Counted).Chunk(Group))
             {
                 // While one group is written the next is read.
                 await writing;
@@ -77,19 +78,19 @@ internal sealed class CatalogueImport(PartStore store, IOptions<ExchangeLimits> 
         var writes = group.Select(judged => judged.Write).OfType<AskedWrite>().ToList();
         var results = writes.Count > 0 ? await store.WriteAllAsync(writes, by) : [];
         var next = results.GetEnumerator();
-        tally.AddWritten([.. group.Select(judged => judged.Write is not null && next.MoveNext() && Present(next.Current) is { } present ? judged.InConflict(ChangedSince(present)) : judged)]);
+        tally.AddWritten([.. group.Select(judged => judged.Write is not null && next.MoveNext() && Conflict(next.Current) is { } conflict ? judged.InConflict(conflict) : judged)]);
     }
 
-    /// <summary>A part that someone else wrote between the preview and now was not seen by whoever takes the file. Of stock the last word stands.</summary>
+    /// <summary>A part that someone else wrote between the preview and now was not seen by whoever takes the file. Of stock the last word stands, and an outcome is never changed.</summary>
     private static Judged AgainstSince(Judged judged, IReadOnlySet<string> since) =>
-        judged.Write is not null and not AskedWrite.SetStock && since.Contains(judged.Key) ? judged.InConflict(ChangedSince(judged.Rows[0].Number)) : judged;
+        judged.Write is not null and not (AskedWrite.SetStock or AskedWrite.Record) && since.Contains(judged.Key) ? judged.InConflict(ChangedSince(judged.Rows[0].Number)) : judged;
 
-    private static string? Present(WriteResult result) => result switch
+    private static RowComplaint? Conflict(WriteResult result) => result switch
     {
-        WriteResult.Written => null,
-        WriteResult.Conflict(var present) => present.Number,
-        WriteResult.AlreadyThere(var present) => present.Number,
-        var other => throw new InvalidOperationException($"The store answered {other.GetType().Name}."),
+        WriteResult.Written or WriteResult.Recorded => null,
+        WriteResult.Conflict(var present) => ChangedSince(present.Number),
+        WriteResult.AlreadyThere(var present) => ChangedSince(present.Number),
+        _ => RowComplaint.Of(OutcomeRecords.RefusalOf(result)),
     };
 
     private static RowComplaint ChangedSince(string number) =>

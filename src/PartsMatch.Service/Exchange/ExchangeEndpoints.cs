@@ -37,7 +37,7 @@ internal static class ExchangeEndpoints
         headers.ContentType = "text/csv; charset=utf-8; header=present";
         headers.ContentDisposition = new ContentDispositionHeaderValue("attachment") { FileName = table.FileName }.ToString();
         headers.CacheControl = "no-store";
-        await CatalogueExport.WriteAsync(table, store.Catalogue, context.Response.Body, context.RequestAborted);
+        await CatalogueExport.WriteAsync(table, store, context.Response.Body, context.RequestAborted);
     }
 
     private static Task NoSuchTableAsync(HttpContext context, string kind) => Problems.WriteAsync(

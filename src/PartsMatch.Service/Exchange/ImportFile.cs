@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Unicode;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
-using PartsMatch.Store;
 
 namespace PartsMatch.Service.Exchange;
 
@@ -12,9 +11,10 @@ internal sealed class ImportFile
     private const int MostRowsNamed = 5;
 
     private readonly CsvReader _reader;
+    private readonly CatalogueTable _table;
     private readonly Dictionary<string, List<int>> _rowsOf = new(StringComparer.Ordinal);
 
-    private ImportFile(CsvReader reader, IReadOnlyList<string> notes) => (_reader, Notes) = (reader, notes);
+    private ImportFile(CsvReader reader, CatalogueTable table, IReadOnlyList<string> notes) => (_reader, _table, Notes) = (reader, table, notes);
 
     /// <summary>What is to be known of it, though it keeps nothing from being read.</summary>
     public IReadOnlyList<string> Notes { get; }
@@ -33,7 +33,7 @@ internal sealed class ImportFile
         List<string> notes = [];
         if (reader.HasMark) notes.Add("The file begins with a byte order mark; it says nothing here and is left aside.");
         if (missing.Count > 0) notes.Add($"The file has no column {string.Join(", ", missing)}: the catalogue keeps what it has there, and of a new number it is unknown.");
-        var file = new ImportFile(reader, notes);
+        var file = new ImportFile(reader, table, notes);
         foreach (var row in reader.Rows())
         {
             if (++file.RowCount > limits.Rows) return new Refusal(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A file has at most {limits.Rows} rows. Split it, and repeat the header."));
@@ -50,15 +50,15 @@ internal sealed class ImportFile
 
     private void Note(CsvRow row)
     {
-        if (PartNumber.Key(row[CatalogueTable.Number]) is not { Length: > 0 } key || row.Wrong is not null) return;
+        if (_table.KeyOf(row) is not { Length: > 0 } key || row.Wrong is not null) return;
         if (_rowsOf.TryGetValue(key, out var rows)) rows.Add(row.Number);
         else _rowsOf.Add(key, [row.Number]);
     }
 
     /// <summary>Which of several rows is meant nobody can tell, so none of them is taken.</summary>
     private RowComplaint? TwiceOf(CsvRow row) =>
-        _rowsOf.TryGetValue(PartNumber.Key(row[CatalogueTable.Number]), out var rows) && rows.Count > 1
-            ? new(CatalogueTable.Number, Codes.GivenTwice, $"{UnseenSigns.Shown(row[CatalogueTable.Number].Trim())} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
+        _rowsOf.TryGetValue(_table.KeyOf(row), out var rows) && rows.Count > 1
+            ? new(_table.KeyColumn, Codes.GivenTwice, $"{UnseenSigns.Shown(row[_table.KeyColumn].Trim())} stands in rows {string.Join(", ", rows.Take(MostRowsNamed))}{(rows.Count > MostRowsNamed ? " and more" : string.Empty)}. Leave one of them.")
             : null;
 
     /// <summary>What keeps bytes from being a text that is read here.</summary>

@@ -23,8 +23,8 @@ internal sealed class PartTable(Family family) : CatalogueTable
 
     public override IReadOnlyList<string> Columns { get; } = [.. Head, .. family.SpecShape.Fields.Select(field => field.Name)];
 
-    public override IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue) =>
-        catalogue.Kept(Kind).Select(kept => kept.Part).Select(part =>
+    public override IEnumerable<IEnumerable<string>> Rows(PartStore store) =>
+        store.Catalogue.Kept(Kind).Select(kept => kept.Part).Select(part =>
         {
             var spec = TextsOf(part);
             return (IEnumerable<string>)[part.Number, part.Maker, part.Title, TextOf(part.Status), .. family.SpecShape.Fields.Select(field => spec.GetValueOrDefault(field.Name, string.Empty))];
@@ -32,10 +32,10 @@ internal sealed class PartTable(Family family) : CatalogueTable
 
     public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && (!row.Has(Status) || TryRead(row[Status], out _));
 
-    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell)
+    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, Beside beside, int longestCell)
     {
         var cells = new SpecCells(family, longestCell);
-        return rows.Select(row => new PartRow(family, row, catalogue, cells).Judge());
+        return rows.Select(row => new PartRow(family, row, beside.Catalogue, cells).Judge());
     }
 
     /// <summary>The spec's cells that are written on, as they stand.</summary>

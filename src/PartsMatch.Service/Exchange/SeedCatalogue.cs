@@ -1,3 +1,4 @@
+using PartsMatch.Service.Counter;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Store;
 
@@ -25,8 +26,9 @@ internal sealed class SeedCatalogue
             .Select(one => one.Draft with { SupersededBy = [.. supersessions[one.Draft.Number]] })
             .ToList();
         var stock = Rows(CatalogueTable.All.OfType<StockTable>().Single(), row => StockTable.Read(row), one => one.Wrong).Select(one => one.Line).ToList();
+        var outcomes = Outcomes(parts);
         if (parts.Count == 0) _complaints.Add($"there is no table of parts ({string.Join(", ", families.Select(table => table.FileName))})");
-        return _complaints.Count == 0 ? new(_files.Source, parts, stock) : throw Refused();
+        return _complaints.Count == 0 ? new(_files.Source, parts, stock) { Outcomes = outcomes } : throw Refused();
     }
 
     private StartRefusedException Refused() => new(
@@ -49,12 +51,26 @@ internal sealed class SeedCatalogue
         return all;
     }
 
+    private List<OutcomeDraft> Outcomes(List<PartDraft> parts)
+    {
+        var byKey = new Lazy<ILookup<string, PartDraft>>(() => parts.ToLookup(part => PartNumber.Key(part.Number), StringComparer.Ordinal));
+        var reading = new OutcomeReading(number => byKey.Value[PartNumber.Key(number)].FirstOrDefault() is { } part ? StoredPart.From(part, version: 1) : null, today: null, _files.AreChecked);
+        var before = new OutcomesSoFar();
+        return [.. Rows(CatalogueTable.All.OfType<OutcomeTable>().Single(), Outcome, one => OutcomeTable.Complaints(one.Refusals)).Select(one => one.Value).OfType<OutcomeDraft>()];
+
+        Answer<OutcomeDraft> Outcome(CsvRow row)
+        {
+            var read = OutcomeTable.Read(row, reading);
+            return read.IsGiven && before.Add(read.Value) is { } refusal ? refusal : read;
+        }
+    }
+
     private (PartDraft Draft, IReadOnlyList<RowComplaint> Wrong) Part(PartTable table, CsvRow row)
     {
         var spec = PartTable.SpecOf(row);
         var complaints = _files.AreChecked ? table.Family.ReadSpec(spec.Select(cell => new Fit.Judging.NamedText(cell.Name, cell.Text))).Complaints : [];
         List<RowComplaint> wrong = [.. complaints.Select(complaint => new RowComplaint(complaint.Field, complaint.Code, complaint.Message))];
-        if (!PartTable.TryRead(row[PartTable.Status], out var status)) wrong.Add(new(PartTable.Status, Counter.Codes.Unreadable, PartTable.StatusExpected));
+        if (!PartTable.TryRead(row[PartTable.Status], out var status)) wrong.Add(new(PartTable.Status, Codes.Unreadable, PartTable.StatusExpected));
         return (new(row[CatalogueTable.Number], table.Kind, row[PartTable.Maker], row[PartTable.Title], status, spec, []), wrong);
     }
 }

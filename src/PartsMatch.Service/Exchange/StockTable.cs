@@ -18,10 +18,10 @@ internal sealed class StockTable : CatalogueTable
 
     public override IReadOnlyList<string> Columns { get; } = [Number, Price, Currency, OnHand];
 
-    public override IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue) =>
-        catalogue.AllStock.Select(line => (IEnumerable<string>)[line.Number, .. Texts(line)]);
+    public override IEnumerable<IEnumerable<string>> Rows(PartStore store) =>
+        store.AllStock.Select(line => (IEnumerable<string>)[line.Number, .. Texts(line)]);
 
-    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) => rows.Select(row => Judge(row, catalogue));
+    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, Beside beside, int longestCell) => rows.Select(row => Judge(row, beside.Catalogue));
 
     public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && Read(row).Wrong.Count == 0;
 

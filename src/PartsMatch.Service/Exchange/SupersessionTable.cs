@@ -22,11 +22,11 @@ internal sealed class SupersessionTable : CatalogueTable
 
     public override bool IsOncePerNumber => false;
 
-    public override IEnumerable<IEnumerable<string>> Rows(CatalogueSnapshot catalogue) =>
-        catalogue.Parts.SelectMany(part => part.SupersededBy.Select(by => (IEnumerable<string>)[part.Number, .. Texts(by)]));
+    public override IEnumerable<IEnumerable<string>> Rows(PartStore store) =>
+        store.Parts.SelectMany(part => part.SupersededBy.Select(by => (IEnumerable<string>)[part.Number, .. Texts(by)]));
 
-    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, CatalogueSnapshot catalogue, int longestCell) =>
-        rows.Select(surveyed => surveyed.Row).GroupBy(row => PartNumber.Key(row[Number]), StringComparer.Ordinal).Select(group => Judge(group.Key, [.. group], catalogue));
+    public override IEnumerable<Judged> Judge(IEnumerable<SurveyedRow> rows, Beside beside, int longestCell) =>
+        rows.Select(surveyed => surveyed.Row).GroupBy(row => PartNumber.Key(row[Number]), StringComparer.Ordinal).Select(group => Judge(group.Key, [.. group], beside.Catalogue));
 
     public override bool IsWhole(CsvRow row) => PartNumber.Complaint(row[Number].Trim()) is null && Read(row).Wrong.Count == 0;
 

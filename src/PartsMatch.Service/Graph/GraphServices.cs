@@ -17,11 +17,11 @@ internal static class GraphServices
     public static IServiceCollection AddGraph(this IServiceCollection services)
     {
         services.AddOptions<QueryLimits>().BindConfiguration(QueryLimits.Section);
-        services.AddSingleton<FamilyInputs>().AddSingleton<PartInput>();
+        services.AddSingleton<FamilyInputs>().AddSingleton<PartInput>().AddSingleton<OutcomeInput>();
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Need).AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Site);
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Readings).AddSingleton<ConclusionEnum>().AddSingleton<ReadingVerdictEnum>();
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();
-        services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>();
+        services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>().AddSingleton<OutcomeResultEnum>().AddSingleton<OutcomeReasonEnum>();
         services.AddSingleton<GraphEndpoint>();
         services.AddGraphQL(graph => graph
             .AddSchema<PartsSchema>()

@@ -1,8 +1,10 @@
 using System.ComponentModel;
 using GraphQL;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Graph.Given;
 using PartsMatch.Service.Graph.Results;
 using PartsMatch.Service.Graph.Transport;
+using PartsMatch.Store;
 
 namespace PartsMatch.Service.Graph;
 
@@ -34,4 +36,14 @@ internal sealed class Mutation
         [FromServices] PartWrites writes,
         [FromUserContext] CallerContext caller) =>
         PartWriteUnion.Of((await writes.RetireAsync(number, version, caller.Label)).OrRefuse());
+
+    [Description("Records what became of a part that was put in. The same id with the same content is answered as before; with other content it is refused.")]
+    public static async Task<OutcomeOut> RecordOutcome(
+        [Description("The outcome.")] OutcomeGiven outcome,
+        [FromServices] OutcomeRecords records,
+        [FromUserContext] CallerContext caller)
+    {
+        var answer = await records.RecordAsync(outcome, caller.Label);
+        return new((answer.IsGiven ? answer : Answer<StoredOutcome>.Refused([.. answer.Refusals.Select(refusal => OutcomeInput.Place(refusal, outcome))])).OrRefuse("outcome"));
+    }
 }

@@ -2,6 +2,7 @@ using GraphQL.Types;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Learning;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Graph.Given;
 using PartsMatch.Service.Graph.Limits;
@@ -24,6 +25,7 @@ internal sealed class PartsSchema : Schema
         RegisterTypeMapping(typeof(SiteGiven), typeof(OneOfFamilies<SiteGiven>));
         RegisterTypeMapping(typeof(ReadingsGiven), typeof(OneOfFamilies<ReadingsGiven>));
         RegisterTypeMapping(typeof(PartGiven), typeof(PartInput));
+        RegisterTypeMapping(typeof(OutcomeGiven), typeof(OutcomeInput));
         RegisterTypeMapping(typeof(Family), typeof(PartKindEnum));
         RegisterTypeMapping(typeof(PartFit), typeof(FitEnum));
         RegisterTypeMapping(typeof(Verdict), typeof(VerdictEnum));
@@ -34,6 +36,8 @@ internal sealed class PartsSchema : Schema
         RegisterTypeMapping(typeof(PartStatus), typeof(PartStatusEnum));
         RegisterTypeMapping(typeof(Units), typeof(UnitsEnum));
         RegisterTypeMapping(typeof(Stage), typeof(StageEnum));
+        RegisterTypeMapping(typeof(Result), typeof(OutcomeResultEnum));
+        RegisterTypeMapping(typeof(OutcomeReason), typeof(OutcomeReasonEnum));
 
         Initialize();
         AllTypes["Decimal"]!.Description = "A decimal number, exact: money.";

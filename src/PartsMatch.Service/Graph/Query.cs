@@ -103,4 +103,14 @@ internal sealed class Query
         [Description("The page after this cursor.")] string? after,
         [Description("How many, 1 to 100.")] int first = 20) =>
         new(PartLists.Page(catalogues.Shelf, kind, text, limits.Value.CheckFirst(first), after).OrRefuse());
+
+    [Description("What became of parts that were put in, page by page, the newest record first; corrected ones too.")]
+    public static async Task<OutcomeConnection> Outcomes(
+        [FromServices] OutcomeRecords records,
+        [FromServices] IOptions<QueryLimits> limits,
+        [Description("Only of parts of this kind.")] Family? kind,
+        [Id, Description("Only of the part of this number.")] string? part,
+        [Description("The page after this cursor.")] string? after,
+        [Description("How many, 1 to 100.")] int first = 20) =>
+        new((await records.PageAsync(kind, part, limits.Value.CheckFirst(first), after)).OrRefuse());
 }

@@ -31,7 +31,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton(services => DataFolder.Of(services.GetRequiredService<IConfiguration>()));
         builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
         builder.AddAccess();
-        builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<CrossReference>().AddSingleton<Proofs>();
+        builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<OutcomeRecords>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<CrossReference>().AddSingleton<Proofs>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
         builder.Services.AddPages();

@@ -43,6 +43,7 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("catalogue-new", "/parts/new", NeedsKey: true, HasOwnTitle: true),
         new("catalogue-change", $"/parts/{Job.FittingPart}/change", NeedsKey: true, HasOwnTitle: true),
         new("catalogue-retire", $"/parts/{Job.FittingPart}/retire", NeedsKey: true, HasOwnTitle: true),
+        new("outcome-form", Job.At("/outcome", $"part={Job.FittingPart}"), NeedsKey: true, HasOwnTitle: true),
         new("tables", "/tables", NeedsKey: true, HasOwnTitle: true),
         new("sign-in", "/sign-in", HasOwnTitle: true),
         new("not-found", "/no-such-page", Status: 404, HasOwnTitle: true),

@@ -88,6 +88,7 @@ public sealed class FindAtServiceTests(FindAtServiceTests.Counter counter) : ICl
         {
             Seed.WriteTo(_seed);
             _seed.Write("capacitors.csv", "number,maker,title,status,rating\n");
+            _seed.Write("outcomes.csv", "id\n");
             var motors = await File.ReadAllLinesAsync(Path.Combine(_seed.Path, "motors.csv"));
             _seed.Write("motors.csv", string.Join('\n', [$"{motors[0]},runCapacitor", .. motors[1..].Where(row => row.Length > 0).Select(row => $"{row},"), "100000,Quennor,fan motor of digits,current,1/4 hp,1075 rpm,208-230 V,1,60 Hz,1/2 in,5 µF 370 V"]));
             _service = await RunningService.StartAsync([$"--data={_data.Path}", $"--Data:SeedFolder={_seed.Path}", "--urls=http://127.0.0.1:0"]);

@@ -146,7 +146,7 @@ public sealed class ImportAndExportTests : IAsyncLifetime
 
         using var store = PartStore.Open(new(folder.Path), TimeProvider.System);
         var left = store.Parts.Count(part => part.Number.StartsWith("CX-", StringComparison.Ordinal));
-        var import = new Service.Exchange.CatalogueImport(store, Microsoft.Extensions.Options.Options.Create(new Service.Exchange.ExchangeLimits()));
+        var import = new Service.Exchange.CatalogueImport(store, Microsoft.Extensions.Options.Options.Create(new Service.Exchange.ExchangeLimits()), TimeProvider.System);
         var again = (await import.TakeAsync(Service.Exchange.CatalogueTable.Find("capacitor")!, await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken), "again", seen: null, progress: null, TestContext.Current.CancellationToken)).Value!;
         (again.New, again.Same, again.Bad).ShouldBe((Rows - left, left, 0));
         var taken = store.Parts.Where(part => part.Number.StartsWith("CX-", StringComparison.Ordinal)).ToList();

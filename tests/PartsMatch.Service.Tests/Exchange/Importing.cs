@@ -22,7 +22,7 @@ internal sealed class Importing : IDisposable
 
     public PartStore Store { get; }
 
-    private CatalogueImport Import => new(Store, Microsoft.Extensions.Options.Options.Create(_limits));
+    private CatalogueImport Import => new(Store, Microsoft.Extensions.Options.Options.Create(_limits), TimeProvider.System);
 
     public static CatalogueTable Table(string kind) => CatalogueTable.Find(kind).ShouldNotBeNull();
 
@@ -36,7 +36,7 @@ internal sealed class Importing : IDisposable
     public async Task<string> ExportAsync(string kind)
     {
         using var bytes = new MemoryStream();
-        await CatalogueExport.WriteAsync(Table(kind), Store.Catalogue, bytes, TestContext.Current.CancellationToken);
+        await CatalogueExport.WriteAsync(Table(kind), Store, bytes, TestContext.Current.CancellationToken);
         return Encoding.UTF8.GetString(bytes.ToArray());
     }
 

@@ -29,11 +29,21 @@ internal static class Seed
         ZV-7,QN-100,maker,2021-04-30
         """;
 
+    private const string Outcomes = """
+        id,kind,on,place,oldPart,plate,site,part,result,reason,note,corrects
+        job-1,motor,2026-01-12,cold store 4,ZV-7,,volts=202 V,QN-100,came back,failed again,,
+        job-2,motor,2026-01-10,cold store 4,,power=1/4 hp; speed=1075 rpm,volts=230 V,QN-200,right first time,,went in at once,
+        job-3,motor,2026-02-01,greenhouse,ZV-7,,,QN-300,reworked,more to change than foreseen,"hub bored out; sleeve made",
+        job-4,capacitor,2026-02-02,greenhouse,,,,CK-5,came back,was not the part,,
+        job-1a,motor,2026-01-13,cold store 4,ZV-7,,volts=202 V,QN-100,came back,did not do the job,,job-1
+        """;
+
     public static void WriteTo(TestFolder folder)
     {
         folder.Write("motors.csv", Motors);
         folder.Write("capacitors.csv", Capacitors);
         folder.Write("stock.csv", Stock);
         folder.Write("supersessions.csv", Supersessions);
+        folder.Write("outcomes.csv", Outcomes);
     }
 }

@@ -3,6 +3,8 @@ using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Learning;
+using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Graph.Results;
@@ -93,6 +95,23 @@ internal sealed class UnitsEnum() : DescribedEnum<Units>(
     (Units.AsGiven, "In the unit it was given in."),
     (Units.Us, "In the units of a US plate: hp, in, °F."),
     (Units.Si, "In SI units: W, mm, °C."));
+
+internal sealed class OutcomeResultEnum() : DescribedEnum<Result>(
+    "OutcomeResult",
+    "What became of a part that was put in.",
+    (Result.RightFirstTime, "It went in as foreseen, and stayed."),
+    (Result.Reworked, "It stayed, but more had to be changed than was foreseen."),
+    (Result.CameBack, "It did not do the job."));
+
+internal sealed class OutcomeReasonEnum() : DescribedEnum<OutcomeReason>(
+    "OutcomeReason",
+    "Why a part that was put in was not right.",
+    (OutcomeReason.FailedAgain, "It failed as the old one had."),
+    (OutcomeReason.DidNotDoTheJob, "It ran, and the machine still did not do what it should."),
+    (OutcomeReason.MoreToChangeThanForeseen, "More had to be changed than was foreseen."),
+    (OutcomeReason.SomethingWasMissing, "Something to put it in with was not there."),
+    (OutcomeReason.WasNotThePart, "Something else had failed: it teaches nothing about parts."),
+    (OutcomeReason.Other, "Something else; the note says what."));
 
 /// <summary>The families, by kind: one value each.</summary>
 internal sealed class PartKindEnum : EnumerationGraphType

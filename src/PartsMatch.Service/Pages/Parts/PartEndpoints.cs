@@ -7,6 +7,8 @@ namespace PartsMatch.Service.Pages.Parts;
 /// <summary>The catalogue to leaf through, and a part with its history.</summary>
 internal static class PartEndpoints
 {
+    private const int OutcomesShown = 10;
+
     public static void Map(WebApplication app)
     {
         app.MapGet(PartAddress.List, (HttpContext context, Catalogues catalogues) =>
@@ -20,11 +22,11 @@ internal static class PartEndpoints
                 ? PageSetup.Page<PartListPage>(new PartListModel(text, kind, page.Value, text.Length > 0 ? shelf.Find(text) : null))
                 : (IResult)new SeeOther(Link.To(PartAddress.List, [new(PartListModel.TextName, text), new(PartListModel.KindName, kind?.Kind ?? string.Empty)]));
         });
-        app.MapGet($"{PartAddress.List}/{{number}}", async (string number, Catalogues catalogues, PartHistories histories) =>
+        app.MapGet($"{PartAddress.List}/{{number}}", async (string number, Catalogues catalogues, PartHistories histories, OutcomeRecords records) =>
         {
             var shelf = catalogues.Shelf;
             return shelf.Find(PartAddress.NumberIn(number)) is { } part
-                ? PageSetup.Page<PartEntryPage>(PartModel.Of(shelf, part, await histories.OfAsync(part)))
+                ? PageSetup.Page<PartEntryPage>(PartModel.Of(shelf, part, await histories.OfAsync(part), await records.NewestOfAsync(part, OutcomesShown)))
                 : NotThere(number);
         });
     }

@@ -6,7 +6,7 @@ using PartsMatch.Store;
 namespace PartsMatch.Service.Pages.Parts;
 
 /// <summary>All that the catalogue says of a part, and how it came to say so.</summary>
-public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> successors, IReadOnlyList<Replaced> replaced, IReadOnlyList<PartEdit> history)
+public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> successors, IReadOnlyList<Replaced> replaced, IReadOnlyList<PartEdit> history, OutcomePage outcomes)
 {
     public CatalogueEntry Part => part;
 
@@ -19,6 +19,9 @@ public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> succ
     public IReadOnlyList<Replaced> Replaced => replaced;
 
     public IReadOnlyList<PartEdit> History => history;
+
+    /// <summary>The newest records of what became of it.</summary>
+    public OutcomePage Outcomes => outcomes;
 
     public PartEdit? Latest => history.Count > 0 ? history[0] : null;
 
@@ -34,9 +37,9 @@ public sealed class PartModel(CatalogueEntry part, IReadOnlyList<Successor> succ
 
     public string Retire => PartAddress.Of(Stored.Number, PartAddress.Retire);
 
-    public static PartModel Of(Shelf shelf, CatalogueEntry part, IReadOnlyList<PartEdit> history) =>
+    public static PartModel Of(Shelf shelf, CatalogueEntry part, IReadOnlyList<PartEdit> history, OutcomePage outcomes) =>
         new(part, [.. part.Stored.SupersededBy.Select(by => new Successor(by, shelf.Find(by.Number) is { } there ? PartAddress.Of(there.Stored.Number) : null))],
-            [.. shelf.ReplacedBy(part.Stored.Number).SelectMany(old => old.Stored.SupersededBy.Where(by => PartNumber.Key(by.Number) == PartNumber.Key(part.Stored.Number)).Select(by => new Replaced(old.Stored.Number, by)))], history);
+            [.. shelf.ReplacedBy(part.Stored.Number).SelectMany(old => old.Stored.SupersededBy.Where(by => PartNumber.Key(by.Number) == PartNumber.Key(part.Stored.Number)).Select(by => new Replaced(old.Stored.Number, by)))], history, outcomes);
 }
 
 /// <summary>What replaced a part.</summary>

@@ -57,5 +57,8 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
 
     public string After => typed.To(Proofs.ProofPages.AfterPath, new NamedText(Proofs.ProofPages.Part, Part.Stored.Number));
 
+    /// <summary>Where it is told how it went, once it is in.</summary>
+    public string HowItWent => typed.To(Outcomes.OutcomeEndpoints.Path, new NamedText(Outcomes.OutcomeTyped.PartName, Part.Stored.Number));
+
     public string List => typed.To(Replacements.ReplacementsEndpoints.Path);
 }

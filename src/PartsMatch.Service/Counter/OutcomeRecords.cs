@@ -1,0 +1,120 @@
+using System.Buffers.Text;
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text;
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Learning;
+using PartsMatch.Store;
+using NamedText = PartsMatch.Fit.Judging.NamedText;
+
+namespace PartsMatch.Service.Counter;
+
+/// <summary>Some of the outcomes, the newest record first.</summary>
+public sealed record OutcomePage(IReadOnlyList<StoredOutcome> Outcomes, bool HasNext, bool HasPrevious);
+
+/// <summary>What became of parts that were put in: takes it down, shows it, and hands it to whoever learns from it.</summary>
+internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, TimeProvider clock)
+{
+    private const string CursorWord = "outcome ";
+
+    /// <summary>The day that it is here.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>Records an outcome. The same once more is answered with what was recorded.</summary>
+    public async Task<Answer<StoredOutcome>> RecordAsync(OutcomeGiven given, string by)
+    {
+        var read = new OutcomeReading(store.Find, Today).Read(given);
+        if (!read.IsGiven) return Answer<StoredOutcome>.Refused(read.Refusals);
+        try
+        {
+            var result = await store.Outcomes.RecordAsync(read.Value, by);
+            return result is WriteResult.Recorded(var outcome) ? outcome : RefusalOf(result);
+        }
+        catch (StoreFailedException failed)
+        {
+            return new Refusal(Codes.StoreFailed, string.Empty, failed.Message);
+        }
+    }
+
+    public async Task<StoredOutcome?> FindAsync(string id) => (await store.Outcomes.FindAsync([id])).GetValueOrDefault(id);
+
+    /// <summary>The newest records.</summary>
+    /// <param name="family">Of which kind of part; of all when null.</param>
+    /// <param name="part">Of which part that was put in; of all when null.</param>
+    /// <param name="first">How many.</param>
+    /// <param name="after">The cursor behind which the page begins.</param>
+    public async Task<Answer<OutcomePage>> PageAsync(Family? family, string? part, int first, string? after)
+    {
+        long? before = null;
+        if (after is not null && (before = Read(after)) is null) return new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of outcomes.");
+        if (part is not null && catalogues.Shelf.Find(part) is not { } entry) return Needs.NotFound(part, "part");
+        if (part is not null && family is not null && Needs.Find(catalogues.Shelf, family, part, "part") is { IsGiven: false } other) return Answer<OutcomePage>.Refused(other.Refusals);
+        return await PageAsync(part is not null ? OutcomeRange.OfPart(part) : family is not null ? OutcomeRange.OfKind(family.Kind) : OutcomeRange.All, first, before);
+    }
+
+    /// <summary>The newest records of what became of a part.</summary>
+    public Task<OutcomePage> NewestOfAsync(CatalogueEntry part, int first) => PageAsync(OutcomeRange.OfPart(part.Stored.Number), first, before: null);
+
+    /// <summary>What ranking learns from: all outcomes of a family that count, needs read as any need is, the oldest day first and ids in their order within one. Takes seconds where there are very many.</summary>
+    public IReadOnlyList<Outcome> LearntFrom(Family family, CancellationToken stop = default)
+    {
+        var shelf = catalogues.Shelf;
+        var entries = new ConcurrentDictionary<string, CatalogueEntry?>(StringComparer.Ordinal);
+        return
+        [
+            .. store.Outcomes.All(OutcomeRange.OfKind(family.Kind))
+                .Where(outcome => outcome.CorrectedBy is null && OutcomeWords.ReasonOf(outcome.Said.Reason) != OutcomeReason.WasNotThePart)
+                .AsParallel().AsOrdered().WithCancellation(stop)
+                .Select(outcome => (outcome.Said.Id, Learnt: Learnt(family, outcome.Said, number => entries.GetOrAdd(number, shelf.Find))))
+                .Where(one => one.Learnt is not null)
+                .AsSequential()
+                .OrderBy(one => one.Learnt!.On).ThenBy(one => one.Id, StringComparer.Ordinal)
+                .Select(one => one.Learnt!),
+        ];
+    }
+
+    /// <summary>A cursor says before which record a page begins, so that one page follows another whatever is recorded between.</summary>
+    public static string Cursor(StoredOutcome outcome) => Base64Url.EncodeToString(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{CursorWord}{outcome.Sequence}")));
+
+    /// <summary>Why an outcome was not recorded.</summary>
+    public static Refusal RefusalOf(WriteResult result) => result switch
+    {
+        WriteResult.OtherOutcome(var present) => IdTaken(present),
+        WriteResult.NothingToCorrect(var id) => NothingToCorrect(id),
+        WriteResult.CorrectedBefore(var present) => CorrectedBefore(present.Said.Id, present.CorrectedBy!),
+        var other => throw new InvalidOperationException($"The store answered {other.GetType().Name}."),
+    };
+
+    public static Refusal IdTaken(StoredOutcome present) => new(
+        Codes.IdTaken, OutcomeReading.Id, $"The id {present.Said.Id} is that of an outcome that says something else, and a record is never changed. Give another id; to put that one right, say that it corrects {present.Said.Id}.");
+
+    public static Refusal NothingToCorrect(string id) => new(Codes.OutcomeNotFound, OutcomeReading.Corrects, $"No outcome before this one has the id {id}: there is nothing to correct.");
+
+    public static Refusal CorrectedBefore(string id, string by) => new(Codes.AlreadyCorrected, OutcomeReading.Corrects, $"{id} was corrected before, by {by}. Correct that one.");
+
+    /// <summary>What a later version recorded of a kind that this one does not know is left out.</summary>
+    private async Task<OutcomePage> PageAsync(OutcomeRange range, int first, long? before)
+    {
+        var found = await store.Outcomes.NewestAsync(range, before, first + 1);
+        return new([.. found.Take(first).Where(outcome => Families.Find(outcome.Said.Kind) is not null)], found.Count > first, before is not null);
+    }
+
+    private static long? Read(string cursor)
+    {
+        if (!Base64Url.IsValid(cursor)) return null;
+        var words = Encoding.UTF8.GetString(Base64Url.DecodeFromChars(cursor));
+        return words.StartsWith(CursorWord, StringComparison.Ordinal) && long.TryParse(words[CursorWord.Length..], NumberStyles.None, CultureInfo.InvariantCulture, out var sequence) ? sequence : null;
+    }
+
+    /// <summary>Null for what a later version said and this one cannot read.</summary>
+    private static Outcome? Learnt(Family family, OutcomeDraft said, Func<string, CatalogueEntry?> find)
+    {
+        if (OutcomeWords.ResultOf(said.Result) is not { } result || find(said.Part) is not { } part || part.Family != family) return null;
+        var old = said.OldPart.Length > 0 && find(said.OldPart) is { } entry && entry.Family == family ? entry.Spec : null;
+        var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old)).Need;
+        return new(said.On, said.Place, need, part.Stored.Number, part.Spec, result);
+    }
+
+    private static IReadOnlyList<NamedText> Texts(IReadOnlyList<Store.NamedText> texts) => [.. texts.Select(text => new NamedText(text.Name, text.Text))];
+}

@@ -1,0 +1,62 @@
+using Microsoft.Extensions.DependencyInjection;
+using PartsMatch.Fit;
+using PartsMatch.Fit.Motors;
+using PartsMatch.Learning;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Counter;
+
+/// <summary>What ranking learns from.</summary>
+public sealed class OutcomeRecordsTests
+{
+    [Fact]
+    public async Task It_learns_from_what_counts_the_oldest_day_first_with_needs_read_as_any_is()
+    {
+        await using var service = await TestService.StartAsync();
+        var records = service.Services.GetRequiredService<OutcomeRecords>();
+
+        var learnt = records.LearntFrom(Families.All[0], TestContext.Current.CancellationToken);
+        learnt.Select(one => (one.On, one.Place, one.PartNumber, one.Result)).ShouldBe(
+        [
+            (new DateOnly(2026, 1, 10), "cold store 4", "QN-200", Result.RightFirstTime),
+            (new DateOnly(2026, 1, 13), "cold store 4", "QN-100", Result.CameBack),
+            (new DateOnly(2026, 2, 1), "greenhouse", "QN-300", Result.Reworked),
+        ]);
+        // The old part's entry is the plate: ZV-7 is said to have a 1/2 in shaft.
+        ((MotorSpec)learnt[1].Need.Plate).ShaftDiameter.ShouldNotBeNull().Inches.ShouldBe(0.5, 1e-9);
+        ((MotorSite)learnt[1].Need.Site).Volts.ShouldNotBeNull();
+        ((MotorSpec)learnt[0].Need.Plate).ShaftDiameter.ShouldBeNull();
+        learnt[0].Part.ShouldBeOfType<MotorSpec>();
+        // The only one of a capacitor says that it was not the part.
+        records.LearntFrom(Families.Find("capacitor")!, TestContext.Current.CancellationToken).ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task Ids_break_the_ties_of_a_day()
+    {
+        await using var service = await TestService.StartAsync();
+        var records = service.Services.GetRequiredService<OutcomeRecords>();
+        foreach (var (id, part) in (IEnumerable<(string, string)>)[("b", "QN-300"), ("a", "QN-200"), ("B", "QN-100")])
+        {
+            var given = new OutcomeGiven(id, "motor", "2025-01-01", string.Empty, string.Empty, [], [], part, "right first time", string.Empty, string.Empty, string.Empty);
+            (await records.RecordAsync(given, "the test")).IsGiven.ShouldBeTrue();
+        }
+
+        records.LearntFrom(Families.All[0], TestContext.Current.CancellationToken).Take(3).Select(one => one.PartNumber).ShouldBe(["QN-100", "QN-200", "QN-300"]);
+    }
+
+    [Fact]
+    public async Task A_day_may_be_tomorrow_and_no_later()
+    {
+        var clock = new SteppedClock();
+        await using var service = await TestService.StartAsync(clock, inDataFolder: null);
+        var records = service.Services.GetRequiredService<OutcomeRecords>();
+        (await RecordAsync("a", records.Today.AddDays(1))).IsGiven.ShouldBeTrue();
+        var refusal = (await RecordAsync("b", records.Today.AddDays(2))).Refusals.ShouldHaveSingleItem();
+        (refusal.Code, refusal.At).ShouldBe((Codes.DayToCome, "on"));
+
+        Task<Answer<Store.StoredOutcome>> RecordAsync(string id, DateOnly on) =>
+            records.RecordAsync(new(id, "motor", FormattableString.Invariant($"{on:O}"), string.Empty, string.Empty, [], [], "QN-100", "right first time", string.Empty, string.Empty, string.Empty), "the test");
+    }
+}
