@@ -49,18 +49,22 @@ public sealed class PartsToCarry(Shelf shelf, NeedRead need, CarrySet set)
 /// <summary>What is asked at the counter: which part will do, and why.</summary>
 internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
 {
-    public Answer<RankedParts> Replacements(NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include) =>
-        Replacements(catalogues.Shelf, given, first, after, include);
+    /// <summary>What there is to go by now.</summary>
+    public CounterNow Now => new(catalogues.Shelf, weights.Now);
 
-    /// <summary>As above, of a catalogue that was taken before.</summary>
-    public Answer<RankedParts> Replacements(Shelf shelf, NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
+    public Answer<RankedParts> Replacements(NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include) =>
+        Replacements(Now, given, first, after, include);
+
+    /// <summary>As above, by a catalogue and weights that were taken before.</summary>
+    public Answer<RankedParts> Replacements(CounterNow now, NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
     {
+        var (shelf, weights) = (now.Shelf, now.Weights[given.Family]);
         var need = Needs.Read(shelf, given);
         if (!need.IsGiven) return Answer<RankedParts>.Refused(need.Refusals);
         var query = new RankingQuery(need.Value.Reading.Need, include?.ToHashSet(), first, after, need.Value.OldPartHadNoMore) { Completions = need.Value.Completions };
-        return Ranker.Rank(shelf.Of(given.Family), weights[given.Family], query) switch
+        return Ranker.Rank(shelf.Of(given.Family), weights, query) switch
         {
-            RankingPage.Listed page => new RankedParts(need.Value, shelf, weights[given.Family], page),
+            RankingPage.Listed page => new RankedParts(need.Value, shelf, weights, page),
             RankingPage.CursorExpired => new Refusal(Codes.CursorExpired, "after", "This cursor belongs to an order that was since replaced by another. Begin again without it."),
             _ => new Refusal(Codes.CursorMalformed, "after", "This is no cursor of a list of replacements."),
         };
@@ -105,5 +109,5 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         string.IsNullOrWhiteSpace(number) ? new(Codes.Empty, at, $"Type the {which} part's number.") : Needs.NotFound(number, at);
 
     private JudgedPart Judged(NeedRead need, CatalogueEntry part, IReadOnlyList<MendFirst> mend) =>
-        new(need, part, Ranker.Explain(need.Family, weights[need.Family], need.Reading.Need, need.Completions, part.Spec, part.Stored.Number), mend);
+        new(need, part, Ranker.Explain(need.Family, weights.Now[need.Family], need.Reading.Need, need.Completions, part.Spec, part.Stored.Number), mend);
 }

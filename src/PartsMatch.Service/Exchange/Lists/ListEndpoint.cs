@@ -52,19 +52,19 @@ internal sealed class ListEndpoint(CrossReference crossReference, IOptions<ListL
 
     private async Task ReadAsync(HttpContext context, int first, int from)
     {
-        var shelf = crossReference.Shelf;
+        var now = crossReference.Now;
         if (await CsvBody.ReadAsync(context, limits.Value.Bytes) is not { } bytes)
         {
             await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A list has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
             return;
         }
 
-        var list = ListFile.Open(bytes, limits.Value, number => shelf.Find(number) is not null);
-        if (list.IsGiven) await WriteAsync(context, shelf, list.Value, first, from);
+        var list = ListFile.Open(bytes, limits.Value, number => now.Shelf.Find(number) is not null);
+        if (list.IsGiven) await WriteAsync(context, now, list.Value, first, from);
         else await RefuseAsync(context, list.Refusals);
     }
 
-    private async Task WriteAsync(HttpContext context, Shelf shelf, ListFile list, int first, int from)
+    private async Task WriteAsync(HttpContext context, CounterNow now, ListFile list, int first, int from)
     {
         var stop = context.RequestAborted;
         var hasHeader = from == ListFile.FirstRow;
@@ -88,9 +88,9 @@ internal sealed class ListEndpoint(CrossReference crossReference, IOptions<ListL
             await CsvText.WriteRowAsync(csv, [.. rows.Current.Entry.Carried, .. rows.Current.Answer]);
         }
 
-        string KeyOf(ListRow row) => row.Old is { } old ? CrossReference.KeyOf(shelf, old) : row.Wrong;
+        string KeyOf(ListRow row) => row.Old is { } old ? CrossReference.KeyOf(now.Shelf, old) : row.Wrong;
 
-        string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? crossReference.Replace(shelf, old, first) : Replaced.Without(row.Wrong), first);
+        string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? crossReference.Replace(now, old, first) : Replaced.Without(row.Wrong), first);
     }
 
     private static Task RefuseAsync(HttpContext context, IReadOnlyList<Refusal> refusals) => Problems.WriteAsync(
