@@ -22,6 +22,7 @@ internal static class GraphServices
         services.AddSingleton(provider => provider.GetRequiredService<FamilyInputs>().Readings).AddSingleton<ConclusionEnum>().AddSingleton<ReadingVerdictEnum>();
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();
         services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>().AddSingleton<OutcomeResultEnum>().AddSingleton<OutcomeReasonEnum>();
+        services.AddSingleton<WeightsOriginEnum>().AddSingleton<TrainingEndEnum>();
         services.AddSingleton<GraphEndpoint>();
         services.AddGraphQL(graph => graph
             .AddSchema<PartsSchema>()

@@ -1,6 +1,8 @@
 using System.ComponentModel;
 using GraphQL;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Graph.Given;
 using PartsMatch.Service.Graph.Results;
 using PartsMatch.Service.Graph.Transport;
@@ -46,4 +48,25 @@ internal sealed class Mutation
         var answer = await records.RecordAsync(outcome, caller.Label);
         return new((answer.IsGiven ? answer : Answer<StoredOutcome>.Refused([.. answer.Refusals.Select(refusal => OutcomeInput.Place(refusal, outcome))])).OrRefuse("outcome"));
     }
+
+    [Description("Trains the weights of a kind on all outcomes, in the background. What comes of it is put in place when it is done: cursors of rankings by other weights then expire. One training of a kind goes on at a time: where one does, that is the answer.")]
+    public static TrainingRunOut Retrain(
+        [Description("The kind.")] Family kind,
+        [FromServices] ModelTrainings trainings,
+        [FromUserContext] CallerContext caller) =>
+        new(kind, trainings.Begin(kind, caller.Label));
+
+    [Description("Tells the training that goes on to stop, and leaves the weights as they are; null when none goes on.")]
+    public static TrainingRunOut? CancelRetrain(
+        [Description("The kind.")] Family kind,
+        [FromServices] ModelTrainings trainings) =>
+        trainings.Stop(kind) is { } run ? new(kind, run) : null;
+
+    [Description("Puts the previous weights of a kind back, and those that there are in their place: done twice, nothing has changed. Null when there are none to go back to.")]
+    public static ModelOut? Rollback(
+        [Description("The kind.")] Family kind,
+        [FromServices] ModelTrainings trainings,
+        [FromServices] Catalogues catalogues,
+        [FromUserContext] CallerContext caller) =>
+        trainings.GoBack(kind, caller.Label) is { } answer ? new(answer.OrRefuse(), catalogues) : null;
 }

@@ -3,7 +3,9 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Learning;
+using PartsMatch.Ranking;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Graph.Given;
 using PartsMatch.Service.Graph.Limits;
 using PartsMatch.Service.Graph.Results;
@@ -38,6 +40,8 @@ internal sealed class PartsSchema : Schema
         RegisterTypeMapping(typeof(Stage), typeof(StageEnum));
         RegisterTypeMapping(typeof(Result), typeof(OutcomeResultEnum));
         RegisterTypeMapping(typeof(OutcomeReason), typeof(OutcomeReasonEnum));
+        RegisterTypeMapping(typeof(WeightsOrigin), typeof(WeightsOriginEnum));
+        RegisterTypeMapping(typeof(TrainingEnd), typeof(TrainingEndEnum));
 
         Initialize();
         AllTypes["Decimal"]!.Description = "A decimal number, exact: money.";

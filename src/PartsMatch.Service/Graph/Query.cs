@@ -4,6 +4,7 @@ using Microsoft.Extensions.Options;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Counter.Lists;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Graph.Limits;
 using PartsMatch.Service.Graph.Results;
 using PartsMatch.Service.Graph.Transport;
@@ -93,6 +94,13 @@ internal sealed class Query
     [Description("A part of the catalogue, retired ones too; null when there is none of that number.")]
     public static Part? Part([Id, Description("Its number. Dashes, spaces and case do not matter.")] string number, [FromServices] Catalogues catalogues) =>
         catalogues.Shelf.Find(number) is { } entry ? new(entry) : null;
+
+    [Description("What parts of a kind are ranked by: the weights, what they were trained on, the last trainings, and how far one that goes on has come.")]
+    public static ModelOut Model(
+        [Description("The kind.")] Family kind,
+        [FromServices] ModelTrainings trainings,
+        [FromServices] Catalogues catalogues) =>
+        new(trainings.Report(kind), catalogues);
 
     [Description("The catalogue, page by page, in the order of part numbers; retired parts are left out.")]
     public static PartConnection Parts(

@@ -1,6 +1,7 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Counter.Lists;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph;
 using PartsMatch.Service.Pages;
@@ -32,6 +33,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
         builder.AddAccess();
         builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<OutcomeRecords>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<CrossReference>().AddSingleton<Proofs>();
+        builder.Services.AddSingleton<TrainingLog>().AddSingleton<ModelTrainings>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();
         builder.Services.AddPages();
@@ -45,6 +47,7 @@ internal static class ServiceHost
     {
         _ = app.Services.GetRequiredService<Catalogues>();
         _ = app.Services.GetRequiredService<FamilyWeights>();
+        _ = app.Services.GetRequiredService<TrainingLog>();
 
         app.UseSecurityHeaders();
         app.UseProblems();

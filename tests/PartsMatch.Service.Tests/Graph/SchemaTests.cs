@@ -73,7 +73,6 @@ public sealed class SchemaTests(SharedService shared) : IClassFixture<SharedServ
 
     [Theory]
     [InlineData("stockPlan")]
-    [InlineData("model")]
     public void What_comes_later_is_absent_rather_than_empty(string name) => PrintedSchema.Text().ShouldNotContain($"\n  {name}");
 
     private static List<JsonElement> Members(JsonElement of, string name) => of.TryGetProperty(name, out var members) && members.ValueKind == JsonValueKind.Array ? [.. members.EnumerateArray()] : [];

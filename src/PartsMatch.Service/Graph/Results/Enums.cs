@@ -4,7 +4,9 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Learning;
+using PartsMatch.Ranking;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Graph.Results;
@@ -88,6 +90,22 @@ internal sealed class PartStatusEnum() : DescribedEnum<PartStatus>(
     (PartStatus.Current, "The maker makes it."),
     (PartStatus.Discontinued, "The maker no longer makes it; it may still be on a shelf."),
     (PartStatus.Retired, "Taken out of the catalogue: its number resolves, but it is never offered."));
+
+internal sealed class WeightsOriginEnum() : DescribedEnum<WeightsOrigin>(
+    "WeightsOrigin",
+    "Where weights come from.",
+    (WeightsOrigin.HandSet, "A person's judgement."),
+    (WeightsOrigin.Trained, "Outcomes of past installations."));
+
+internal sealed class TrainingEndEnum() : DescribedEnum<TrainingEnd>(
+    "TrainingEnd",
+    "How a training ended, or what else became of the weights.",
+    (TrainingEnd.Adopted, "Trained weights were put in place."),
+    (TrainingEnd.Rescaled, "Trained weights were not better enough: hand-set ones, rescaled, were put in place."),
+    (TrainingEnd.TooFew, "There are too few outcomes: the weights stayed."),
+    (TrainingEnd.Stopped, "Someone stopped it, or the service stopped: the weights stayed."),
+    (TrainingEnd.Failed, "Something went wrong: the weights stayed."),
+    (TrainingEnd.WentBack, "Nothing was trained: someone put the previous weights back."));
 
 internal sealed class UnitsEnum() : DescribedEnum<Units>(
     "Units",

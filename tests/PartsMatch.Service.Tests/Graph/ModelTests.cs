@@ -1,0 +1,184 @@
+using System.Net;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Tests.Support;
+
+namespace PartsMatch.Service.Tests.Graph;
+
+/// <summary>Weights are trained, looked at, put in place and put back while the service answers.</summary>
+public sealed class ModelTests
+{
+    private const string Retrain = "mutation { retrain(kind: motor) { kind by since isRunning } }";
+    private const string Rollback = "mutation { rollback(kind: motor) { origin hasPrevious } }";
+    private const string Ranked = """
+        query ($after: String) {
+          replacements(first: 1, after: $after, need: { motor: { plate: { power: "1/4 hp", speed: "1075 rpm", voltage: "230 V", phase: "1", frequency: "60 Hz", shaftDiameter: "1/2 in" } site: { volts: "230 V" } } }) {
+            edges { cursor node { part { number } likelihoodFrom } }
+          }
+        }
+        """;
+
+    [Fact]
+    public async Task Before_anything_is_trained_the_model_is_hand_set_and_says_what_each_aspect_costs()
+    {
+        await using var service = await TestService.StartAsync();
+        var answer = await service.AskAsync("{ model(kind: motor) { kind origin isRescaled madeOn intercept hasPrevious aspects { aspect title shortfall atLimit effort unknown } pairs { name why cost } records { number } training { outcomes } trainings { end } run { done } } }");
+        answer.Has("errors").ShouldBeFalse(answer.Body);
+        (answer.Text("data.model.kind"), answer.Text("data.model.origin"), answer.Text("data.model.intercept")).ShouldBe(("motor", "HAND_SET", "3.5"));
+        (answer.Text("data.model.isRescaled"), answer.Text("data.model.hasPrevious"), answer.Text("data.model.training"), answer.Text("data.model.run")).ShouldBe(("False", "False", "", ""));
+        var family = Fit.Families.All[0];
+        answer.All("data.model.aspects", "aspect").ShouldBe(family.Aspects.Select(aspect => aspect.Name));
+        for (var at = 0; at < family.Aspects.Count; at++)
+        {
+            answer.At($"data.model.aspects.{at}.atLimit").GetDouble().ShouldBe(family.Aspects[at].DefaultWeight.Shortfall, 1e-9);
+            answer.At($"data.model.aspects.{at}.shortfall").GetArrayLength().ShouldBe(6);
+        }
+    }
+
+    [Fact]
+    public async Task What_is_learnt_ranks_from_then_on_and_cursors_of_the_order_before_expire()
+    {
+        await using var service = await TestService.StartAsync();
+        Recorded.OneMotorComesBack(service, 400);
+        var before = await service.AskAsync(Ranked);
+        before.Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe("hand-set weights");
+
+        var begun = await service.WriteAsync(Retrain);
+        (begun.Text("data.retrain.kind"), begun.Text("data.retrain.by")).ShouldBe(("motor", Service.Access.KeyRing.FirstLabel));
+        var model = await EndedAsync(service);
+        model.Text("run.ended.end").ShouldBe("ADOPTED", model.Body);
+        (model.Text("origin"), model.Text("isRescaled"), model.Text("training.outcomes"), model.Text("training.from")).ShouldBe(("TRAINED", "False", "400", "2025-01-01"));
+        (model.Text("trainings.0.isAdopted"), model.Text("trainings.0.by"), model.Text("trainings.0.outcomes")).ShouldBe(("True", Service.Access.KeyRing.FirstLabel, "400"));
+        model.Text("trainings.0.reason").ShouldEndWith("they are taken.");
+        model.All("training.figures", "name").ShouldContain("logLossTrained");
+        model.All("records", "number").ShouldBe(["QN-200"]);
+        model.Text("records.0.part.title").ShouldBe("fan motor 1/4 hp 230 V only");
+
+        var after = await service.AskAsync(Ranked);
+        after.Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe("outcomes of past installations");
+        after.Text("data.replacements.edges.0.node.part.number").ShouldBe("QN-100");
+        (await service.AskAsync(Ranked, new { after = before.Text("data.replacements.edges.0.cursor") })).Codes.ShouldBe([Codes.CursorExpired]);
+        (await service.AskAsync(Ranked, new { after = after.Text("data.replacements.edges.0.cursor") })).Has("errors").ShouldBeFalse();
+    }
+
+    [Fact]
+    public async Task Where_learning_shows_nothing_better_hand_set_weights_are_brought_to_scale_and_stay()
+    {
+        await using var service = await TestService.StartAsync();
+        Recorded.BothComeBackAlike(service, 400);
+        await service.WriteAsync(Retrain);
+        var model = await EndedAsync(service);
+        model.Text("run.ended.end").ShouldBe("RESCALED", model.Body);
+        (model.Text("origin"), model.Text("isRescaled"), model.Text("trainings.0.isAdopted")).ShouldBe(("TRAINED", "True", "False"));
+        model.Text("trainings.0.reason").ShouldEndWith("hand-set weights stay, rescaled.");
+    }
+
+    [Fact]
+    public async Task Too_few_outcomes_leave_the_weights_as_they_are_and_the_log_says_how_many_it_takes()
+    {
+        await using var service = await TestService.StartAsync();
+        Recorded.OneMotorComesBack(service, 30);
+        await service.WriteAsync(Retrain);
+        var model = await EndedAsync(service);
+        (model.Text("origin"), model.Text("run.ended.end"), model.Text("hasPrevious")).ShouldBe(("HAND_SET", "TOO_FEW", "False"));
+        model.Text("trainings.0.reason").ShouldStartWith("Training takes 50 outcomes");
+    }
+
+    [Fact]
+    public async Task Going_back_twice_is_as_if_nothing_had_been_done_and_is_written_down()
+    {
+        await using var service = await TestService.StartAsync();
+        (await service.WriteAsync(Rollback)).Text("data.rollback").ShouldBe("", "there is nothing to go back to");
+        Recorded.OneMotorComesBack(service, 400);
+        await service.WriteAsync(Retrain);
+        await EndedAsync(service);
+        (await service.WriteAsync(Rollback)).Text("data.rollback.origin").ShouldBe("HAND_SET");
+        (await service.AskAsync(Ranked)).Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe("hand-set weights");
+        (await service.WriteAsync(Rollback)).Text("data.rollback.origin").ShouldBe("TRAINED");
+        (await EndedAsync(service)).All("trainings", "end").ShouldBe(["WENT_BACK", "WENT_BACK", "ADOPTED"]);
+    }
+
+    [Fact]
+    public async Task A_training_that_is_stopped_changes_nothing_and_one_that_goes_on_is_not_begun_twice()
+    {
+        await using var service = await TestService.StartAsync();
+        Recorded.OneMotorComesBack(service, 60_000);
+        var first = await service.WriteAsync(Retrain);
+        var second = await service.WriteAsync(Retrain);
+        second.Text("data.retrain.since").ShouldBe(first.Text("data.retrain.since"));
+        (await service.WriteAsync("mutation { cancelRetrain(kind: motor) { isRunning kind } }")).Text("data.cancelRetrain.kind").ShouldBe("motor");
+        var model = await EndedAsync(service);
+        (model.Text("run.ended.end"), model.Text("origin"), model.Text("hasPrevious")).ShouldBe(("STOPPED", "HAND_SET", "False"));
+        model.All("trainings", "end").ShouldBe(["STOPPED"]);
+        (await service.WriteAsync("mutation { cancelRetrain(kind: motor) { isRunning } }")).Text("data.cancelRetrain").ShouldBe("", "none goes on");
+    }
+
+    [Fact]
+    public async Task The_service_answers_while_it_trains()
+    {
+        await using var service = await TestService.StartAsync();
+        Recorded.OneMotorComesBack(service, 2_000);
+        await service.WriteAsync(Retrain);
+        string[] origins = ["hand-set weights", "outcomes of past installations"];
+        var seen = new HashSet<string>();
+        do
+        {
+            var answer = await service.AskAsync(Ranked);
+            answer.Has("errors").ShouldBeFalse(answer.Body);
+            seen.Add(answer.Text("data.replacements.edges.0.node.likelihoodFrom"));
+        }
+        while ((await service.AskAsync("{ model(kind: motor) { run { isRunning } } }")).Text("data.model.run.isRunning") == "True");
+        seen.ShouldBeSubsetOf(origins);
+        (await service.AskAsync(Ranked)).Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe(origins[1]);
+    }
+
+    [Theory]
+    [InlineData("retrain(kind: motor) { kind }")]
+    [InlineData("cancelRetrain(kind: motor) { kind }")]
+    [InlineData("rollback(kind: motor) { kind }")]
+    public async Task What_changes_weights_needs_a_key(string field)
+    {
+        await using var service = await TestService.StartAsync();
+        var answer = await service.AskAsync($"mutation {{ {field} }}");
+        answer.Status.ShouldBe(HttpStatusCode.Unauthorized);
+        answer.Codes.ShouldBe([Codes.KeyNeeded]);
+    }
+
+    [Fact]
+    public async Task Weights_and_log_are_there_after_another_start()
+    {
+        var kept = new Dictionary<string, string>();
+        await using (var service = await TestService.StartAsync())
+        {
+            Recorded.OneMotorComesBack(service, 400);
+            await service.WriteAsync(Retrain);
+            await EndedAsync(service);
+            foreach (var file in Directory.GetFiles(Path.Combine(service.DataFolder, "weights"), "motor.*")) kept[Path.GetFileName(file)] = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);
+        }
+
+        kept.Keys.Order().ShouldBe(["motor.json", "motor.previous.json", "motor.trainings.json"]);
+        await using var again = await TestService.StartAsync(clock: null, folder =>
+        {
+            Directory.CreateDirectory(Path.Combine(folder, "weights"));
+            foreach (var (name, text) in kept) File.WriteAllText(Path.Combine(folder, "weights", name), text);
+        });
+        var model = await again.AskAsync("{ model(kind: motor) { origin hasPrevious trainings { end reason } run { by } } }");
+        (model.Text("data.model.origin"), model.Text("data.model.hasPrevious"), model.Text("data.model.run")).ShouldBe(("TRAINED", "True", ""));
+        model.All("data.model.trainings", "end").ShouldBe(["ADOPTED"]);
+    }
+
+    /// <summary>Asks until no training goes on, and then for all of the model.</summary>
+    private static async Task<ModelAnswer> EndedAsync(TestService service)
+    {
+        while ((await service.AskAsync("{ model(kind: motor) { run { isRunning } } }")).Text("data.model.run.isRunning") == "True") await Task.Delay(20, TestContext.Current.CancellationToken);
+        return new(await service.AskAsync("{ model(kind: motor) { origin isRescaled hasPrevious training { outcomes from to figures { name value } } records { number cost part { title } } trainings { by end isAdopted outcomes leftOut reason figures { name value } } run { done of what ended { end reason } } } }"));
+    }
+
+    private sealed record ModelAnswer(Answered Answered)
+    {
+        public string Body => Answered.Body;
+
+        public string Text(string path) => Answered.Text($"data.model.{path}");
+
+        public IReadOnlyList<string> All(string list, string path) => Answered.All($"data.model.{list}", path);
+    }
+}
