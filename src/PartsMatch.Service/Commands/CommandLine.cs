@@ -4,7 +4,7 @@ using PartsMatch.Service.Hosting;
 
 namespace PartsMatch.Service.Commands;
 
-/// <summary>What the executable does: serve (the default), find, cross-reference, import, export, schema.</summary>
+/// <summary>What the executable does: serve (the default), find, cross-reference, import, export, train, rollback, schema.</summary>
 public static class CommandLine
 {
     private const string Serve = "serve";
@@ -18,7 +18,7 @@ public static class CommandLine
         var root = new RootCommand("PartsMatch: which part will do the job of one that failed, what must be changed on it, and why.")
         {
             data, urls, serve, FindCommand.Make(data, output, errors), ImportCommand.Make(data, output, errors), ExportCommand.Make(data, output, errors),
-            CrossReferenceCommand.Make(data, output, errors), SchemaCommand(output),
+            CrossReferenceCommand.Make(data, output, errors), TrainCommand.Make(data, output, errors), TrainCommand.MakeRollback(data, output, errors), SchemaCommand(output),
         };
         var host = HostSettings.Of(args, root.Options.Concat(root.Subcommands.SelectMany(command => command.Options)).Select(option => option.Name).ToHashSet(StringComparer.Ordinal));
         Task<int> ServeAsync(ParseResult given, CancellationToken cancel) =>

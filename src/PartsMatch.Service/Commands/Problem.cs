@@ -24,15 +24,31 @@ internal static class Problem
         }
         else
         {
-            var key = problem.Text("code") switch
-            {
-                Codes.KeyWrong => " It is the one in PARTSMATCH_KEY.",
-                Codes.KeyNeeded => " This command takes it from PARTSMATCH_KEY.",
-                _ => string.Empty,
-            };
-            await errors.WriteLineAsync(problem.Text("detail") + key);
+            await errors.WriteLineAsync(problem.Text("detail") + OfKey(problem.Text("code")));
         }
 
         return (int)status < 500 ? ExitCode.BadInput : ExitCode.Failed;
     }
+
+    /// <summary>Each error of a GraphQL answer on a line of its own; null when there is none.</summary>
+    public static async Task<int?> TellErrorsAsync(JsonElement answer, TextWriter errors)
+    {
+        if (!answer.TryGetProperty("errors", out var list)) return null;
+        var exit = ExitCode.BadInput;
+        foreach (var error in list.EnumerateArray())
+        {
+            var code = error.GetProperty("extensions").Text("code");
+            if (code is Codes.StoreFailed or Codes.Internal) exit = ExitCode.Failed;
+            await errors.WriteLineAsync(error.Text("message") + OfKey(code));
+        }
+
+        return exit;
+    }
+
+    private static string OfKey(string code) => code switch
+    {
+        Codes.KeyWrong => " It is the one in PARTSMATCH_KEY.",
+        Codes.KeyNeeded => " This command takes it from PARTSMATCH_KEY.",
+        _ => string.Empty,
+    };
 }

@@ -40,6 +40,13 @@ internal static class ProgressBar
         return run(come => bar.Value(come).Description(string.Create(CultureInfo.InvariantCulture, $"Rows answered: {Math.Min(come, rows):#,0} of {rows:#,0}")));
     });
 
+    /// <summary>Runs a training under a bar of its steps.</summary>
+    public static Task<T> TrainingAsync<T>(IAnsiConsole? console, Func<Action<int, int, string>?, Task<T>> run) => console is null ? run(null) : Bars(console).StartAsync(context =>
+    {
+        var bar = context.AddTask("Training");
+        return run((done, of, what) => bar.Description(Markup.Escape($"Training: {what}")).MaxValue(of).Value(done));
+    });
+
     private static Progress Bars(IAnsiConsole console) => console.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn());
 
     private sealed class Told(Action<ImportProgress> tell) : IProgress<ImportProgress>

@@ -14,4 +14,5 @@ public static class ExitCode
     public const int NothingFits = 8;
     public const int ServiceUnreachable = 9;
     public const int RowsRefused = 10;
+    public const int WeightsStay = 11;
 }
