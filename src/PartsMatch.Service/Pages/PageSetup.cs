@@ -3,6 +3,7 @@ using System.Text.Unicode;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PartsMatch.Service.Pages.Compare;
+using PartsMatch.Service.Pages.Models;
 using PartsMatch.Service.Pages.Outcomes;
 using PartsMatch.Service.Pages.Parts;
 using PartsMatch.Service.Pages.Proofs;
@@ -42,6 +43,7 @@ internal static class PageSetup
         RetireEndpoints.Map(app);
         TableEndpoints.Map(app);
         OutcomeEndpoints.Map(app);
+        ModelEndpoints.Map(app);
     }
 
     /// <summary>A page made of its model.</summary>

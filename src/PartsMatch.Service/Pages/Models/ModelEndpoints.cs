@@ -1,0 +1,48 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Access;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
+using PartsMatch.Service.Pages.Errors;
+
+namespace PartsMatch.Service.Pages.Models;
+
+/// <summary>What a kind of part is ranked by: to look at, and for whoever signed in to train anew, to stop that, and to go back.</summary>
+internal static class ModelEndpoints
+{
+    private const string SendAgain = "This page was open for too long, or you signed in anew meanwhile. Nothing was done; if it is still meant, send it again.";
+
+    public static void Map(WebApplication app)
+    {
+        app.MapGet(ModelAddress.Path, (HttpContext context, ModelTrainings trainings, Catalogues catalogues) =>
+            Show(FamilyIn(Typed.Of(context.Request.Query)), trainings, catalogues));
+        MapAction(ModelAddress.Train, (trainings, family, by) =>
+        {
+            trainings.Begin(family, by);
+            return null;
+        });
+        MapAction(ModelAddress.Stop, (trainings, family, _) =>
+        {
+            trainings.Stop(family);
+            return null;
+        });
+        MapAction(ModelAddress.Back, (trainings, family, by) => trainings.GoBack(family, by) is { IsGiven: false } refused ? refused.Refusals : null);
+
+        void MapAction(string address, Func<ModelTrainings, Family, string, IReadOnlyList<Refusal>?> act) =>
+            app.MapPost(address, async (HttpContext context, IAntiforgery antiforgery, ModelTrainings trainings, Catalogues catalogues) =>
+            {
+                var family = FamilyIn(await Typed.ReadAsync(context));
+                if (!await antiforgery.IsRequestValidAsync(context)) return Show(family, trainings, catalogues, SendAgain, StatusCodes.Status400BadRequest);
+                return act(trainings, family, Caller.Of(context).KeyLabel!) is { } refusals
+                    ? ErrorModel.Page(StatusCodes.Status503ServiceUnavailable, refusals[0].Message)
+                    : (IResult)new SeeOther(ModelAddress.Of(family));
+            }).WithMetadata(new NeedsKey());
+    }
+
+    private static Family FamilyIn(Typed typed) => Families.Find(typed[ModelAddress.Kind]) ?? Families.All[0];
+
+    private static RazorComponentResult<ModelPage> Show(Family family, ModelTrainings trainings, Catalogues catalogues, string? wrong = null, int status = StatusCodes.Status200OK) =>
+        PageSetup.Page<ModelPage>(new WeightsModel(trainings.Report(family), catalogues.Shelf, wrong), status);
+}

@@ -1,0 +1,121 @@
+using System.Globalization;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Learning;
+using PartsMatch.Ranking;
+using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
+
+namespace PartsMatch.Service.Pages.Models;
+
+/// <summary>What a kind of part is ranked by, in words.</summary>
+public sealed class WeightsModel
+{
+    /// <summary>So many parts with a record are listed.</summary>
+    private const int MostRecords = 50;
+
+    private readonly ModelReport _report;
+    private readonly Weights _weights;
+
+    public WeightsModel(ModelReport report, Shelf shelf, string? wrong = null)
+    {
+        (_report, _weights, Wrong) = (report, report.Weights, wrong);
+        Hour = Median(_weights.Aspects.Values.Select(cost => cost.Effort).Where(Odds.Count));
+        var aspects = report.Family.Aspects.Select(aspect => new AspectTold(aspect, _weights.Aspects[aspect.Name], Hour)).ToList();
+        (Aspects, CostNothing) = ([.. aspects.Where(one => one.Counts)], [.. aspects.Where(one => !one.Counts).Select(one => Words.Small(one.Title))]);
+        Records = [.. report.Records.Take(MostRecords).Select(record => (record.Number, shelf.Find(record.Number), Wording.Capital(Odds.Of(record.Cost))))];
+    }
+
+    public Family Family => _report.Family;
+
+    public string Title => $"What a {Family.Title} is ranked by";
+
+    /// <summary>Why what was asked for was not done; null where nothing is wrong.</summary>
+    public string? Wrong { get; }
+
+    /// <summary>Where the weights come from.</summary>
+    public string Origin => _weights.IsHandSet
+        ? "These are hand-set weights: a person's judgement, which was never held against what happened. A likelihood from them is an estimate."
+        : _weights.Training is not { } training
+            ? "These weights were learnt from outcomes; nobody wrote down from which."
+            : _report.IsRescaled
+                ? FormattableString.Invariant($"These are hand-set weights, brought to the scale of {Many(training)}. Weights learnt from these outcomes alone were not shown to be better.")
+                : FormattableString.Invariant($"These weights were learnt from {Many(training)}.");
+
+    public bool IsHandSet => _weights.IsHandSet;
+
+    public string? MadeOn => _weights.MadeOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>How likely a part is that nothing speaks against.</summary>
+    public string AtBest => FormattableString.Invariant($"A part that nothing speaks against is said to do the job the first time in {_weights.LikelihoodOf(Score.Zero).Percent} of 100 cases. Whatever speaks against it takes from these odds: halved, odds of 90 % become 82 %, and halved again 69 %.");
+
+    /// <summary>What an hour's work usually costs, in units of log-odds; 0 where no work costs anything.</summary>
+    public double Hour { get; }
+
+    /// <summary>How the weights did on outcomes that they had not seen; null where nobody measured it.</summary>
+    public string? Measured => Figure("logLossTrained") is { } trained && Figure("logLossRescaled") is { } rescaled
+        ? FormattableString.Invariant($"To what then happened, on outcomes that were held out place by place, learnt weights gave {100 * Math.Exp(-trained):0.0} % (geometric mean), and hand-set ones rescaled {100 * Math.Exp(-rescaled):0.0} %.")
+        : null;
+
+    /// <summary>All that was measured, by name.</summary>
+    public IReadOnlyList<(string Name, string Value)> Figures => [.. (_weights.Training?.Figures ?? new Dictionary<string, double>())
+        .Where(figure => figure.Key != "isTrained")
+        .Select(figure => (NameOf(figure.Key), figure.Value.ToString("0.####", CultureInfo.InvariantCulture)))];
+
+    /// <summary>The aspects that cost anything, in the family's order.</summary>
+    public IReadOnlyList<AspectTold> Aspects { get; }
+
+    /// <summary>The titles of those that do not.</summary>
+    public IReadOnlyList<string> CostNothing { get; }
+
+    /// <summary>Pairs that cost anything.</summary>
+    public IReadOnlyList<string> Pairs => [.. _weights.Pairs.Where(pair => Odds.Count(pair.Cost)).Select(pair =>
+        $"{TitleOf(pair.One)} and {Words.Small(TitleOf(pair.Other))} together, because {pair.Pair.Why}: both at their limit, that {Odds.Of(pair.Cost)} besides.")];
+
+    /// <summary>Parts that do worse than their specs say, the worst first.</summary>
+    public IReadOnlyList<(string Number, CatalogueEntry? Part, string Costs)> Records { get; }
+
+    public int MoreRecords => _weights.Records.Count - Records.Count;
+
+    /// <summary>The training that goes on; null when none does.</summary>
+    public TrainingRun? Run => _report.Run is { IsRunning: true } run ? run : null;
+
+    public bool HasPrevious => _report.HasPrevious;
+
+    public IReadOnlyList<TrainingEntry> Log => _report.Log;
+
+    public static string Of(TrainingEnd end) => end switch
+    {
+        TrainingEnd.Adopted => "learnt weights were taken",
+        TrainingEnd.Rescaled => "hand-set weights were rescaled",
+        TrainingEnd.TooFew => "too few outcomes",
+        TrainingEnd.Stopped => "stopped",
+        TrainingEnd.Failed => "failed",
+        _ => "went back",
+    };
+
+    public static string Outcomes(TrainingEntry entry) => entry.LeftOut > 0
+        ? FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them of parts that do not fit, which teach nothing.")
+        : FormattableString.Invariant($"{entry.Outcomes} outcomes.");
+
+    private static string Many(Training training) => FormattableString.Invariant($"{training.Outcomes} outcomes from {training.From:yyyy-MM-dd} to {training.To:yyyy-MM-dd}");
+
+    private double? Figure(string name) => _weights.Training?.Figures.TryGetValue(name, out var value) == true ? value : null;
+
+    private string TitleOf(int aspect) => Family.Aspects[aspect].Title;
+
+    /// <summary>A figure that this page does not know keeps its name.</summary>
+    private static string NameOf(string figure) => figure switch
+    {
+        "logLossRescaled" => "mean loss of hand-set weights, rescaled, in nats (less is better)",
+        "logLossTrained" => "mean loss of learnt weights, in nats",
+        "gain" => "how much less learnt weights lose, in nats",
+        "standardError" => "its standard error",
+        _ => figure,
+    };
+
+    private static double Median(IEnumerable<double> costs)
+    {
+        double[] inOrder = [.. costs.Order()];
+        return inOrder.Length == 0 ? 0 : inOrder[inOrder.Length / 2];
+    }
+}
