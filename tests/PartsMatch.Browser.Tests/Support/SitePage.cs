@@ -45,6 +45,8 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("catalogue-retire", $"/parts/{Job.FittingPart}/retire", NeedsKey: true, HasOwnTitle: true),
         new("outcome-form", Job.At("/outcome", $"part={Job.FittingPart}"), NeedsKey: true, HasOwnTitle: true),
         new("tables", "/tables", NeedsKey: true, HasOwnTitle: true),
+        new("model", "/model?kind=motor", HasOwnTitle: true),
+        new("model-signed-in", "/model?kind=thermostat", NeedsKey: true, HasOwnTitle: true),
         new("sign-in", "/sign-in", HasOwnTitle: true),
         new("not-found", "/no-such-page", Status: 404, HasOwnTitle: true),
     ];

@@ -32,8 +32,8 @@ public sealed class ModelPageTests
     {
         await using var service = await TestService.StartAsync();
         var visitor = new Visitor(service);
-        foreach (var family in Fit.Families.All) (await visitor.GetAsync($"/model?kind={family.Kind}")).Body.ShouldContain($"<h1>What a {family.Title} is ranked by</h1>");
-        (await visitor.GetAsync("/model?kind=banana")).Body.ShouldContain("<h1>What a fan motor is ranked by</h1>");
+        foreach (var family in Fit.Families.All) (await visitor.GetAsync($"/model?kind={family.Kind}")).Body.ShouldContain($"<h1>What parts are ranked by: {family.Title}</h1>");
+        (await visitor.GetAsync("/model?kind=banana")).Body.ShouldContain("<h1>What parts are ranked by: fan motor</h1>");
     }
 
     [Fact]

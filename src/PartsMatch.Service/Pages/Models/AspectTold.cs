@@ -26,7 +26,7 @@ public sealed class AspectTold(Aspect aspect, AspectCost cost, double hour)
     /// <summary>How much of the odds is left, from no shortfall to twice the limit; null where none is taken.</summary>
     public Sketch? Drawing => !Odds.Count(cost.Shortfall.At(Features.MostShortfall)) ? null : new(
         aspect.Name,
-        "Odds left, by how far it falls short",
+        "Odds left as it falls short",
         string.Join(' ', OfShortfall()),
         Width,
         Floor + 16,

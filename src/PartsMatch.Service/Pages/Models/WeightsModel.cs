@@ -1,6 +1,5 @@
 using System.Globalization;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Learning;
 using PartsMatch.Ranking;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Counter.Trainings;
@@ -27,7 +26,7 @@ public sealed class WeightsModel
 
     public Family Family => _report.Family;
 
-    public string Title => $"What a {Family.Title} is ranked by";
+    public string Title => $"What parts are ranked by: {Family.Title}";
 
     /// <summary>Why what was asked for was not done; null where nothing is wrong.</summary>
     public string? Wrong { get; }
