@@ -56,7 +56,7 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         Replacements(Now, given, first, after, include);
 
     /// <summary>As above, by a catalogue and weights that were taken before.</summary>
-    public Answer<RankedParts> Replacements(CounterNow now, NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
+    public static Answer<RankedParts> Replacements(CounterNow now, NeedGiven given, int first, string? after, IReadOnlyCollection<PartFit>? include)
     {
         var (shelf, weights) = (now.Shelf, now.Weights[given.Family]);
         var need = Needs.Read(shelf, given);

@@ -3,7 +3,6 @@ using GraphQL;
 using Microsoft.Extensions.Options;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
-using PartsMatch.Service.Counter.Lists;
 using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Graph.Limits;
 using PartsMatch.Service.Graph.Results;
@@ -36,12 +35,12 @@ internal sealed class Query
 
     [Description("The best replacements of many old parts, in the order of their numbers; one that nothing can be said of keeps its place and says why.")]
     public static Task<IEnumerable<CrossReferenceRow>> CrossReference(
-        [FromServices] CrossReference crossReference,
+        [FromServices] Judgements judgements,
         [FromServices] IOptions<QueryLimits> limits,
         [Id, Description("The old parts' numbers, at most 200. Dashes, spaces and case do not matter.")] IEnumerable<string> partNumbers,
         [Description("What all the new parts will meet; what follows from each old part when left out. Only numbers of its kind are then answered.")] SiteGiven? site,
         CancellationToken stop) =>
-        CrossReferenceRow.AllOfAsync(crossReference, NumbersAtOnce.Check(limits.Value, partNumbers), site, stop);
+        CrossReferenceRow.AllOfAsync(judgements.Now, NumbersAtOnce.Check(limits.Value, partNumbers), site, stop);
 
     [Complexity(WalkCost)]
     [Description("Which readings to take next: those that are expected to settle most for their effort, the most worth first; empty when nothing is open.")]

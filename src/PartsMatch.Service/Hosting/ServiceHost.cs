@@ -1,6 +1,5 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
-using PartsMatch.Service.Counter.Lists;
 using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Graph;
@@ -32,7 +31,7 @@ internal static class ServiceHost
         builder.Services.AddSingleton(services => DataFolder.Of(services.GetRequiredService<IConfiguration>()));
         builder.Services.AddSingleton(services => services.GetRequiredService<DataFolder>().OpenStore(services.GetRequiredService<TimeProvider>()));
         builder.AddAccess();
-        builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<OutcomeRecords>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<CrossReference>().AddSingleton<Proofs>();
+        builder.Services.AddSingleton<Catalogues>().AddSingleton<PartWrites>().AddSingleton<PartHistories>().AddSingleton<OutcomeRecords>().AddSingleton<FamilyWeights>().AddSingleton<Judgements>().AddSingleton<Proofs>();
         builder.Services.AddSingleton<TrainingLog>().AddSingleton<ModelTrainings>();
         builder.Services.AddProblemDetails();
         builder.Services.AddGraph();

@@ -19,7 +19,7 @@ internal sealed class ListService : IDisposable
     public ListService(ManyMotors motors, DirectoryInfo? folder)
     {
         store = new(motors, folder);
-        endpoint = new(new CrossReference(store.Catalogues, store.Judgements), Options.Create(new ListLimits { Rows = 1_000_000, Bytes = 1_000_000_000 }));
+        endpoint = new(store.Judgements, Options.Create(new ListLimits { Rows = 1_000_000, Bytes = 1_000_000_000 }));
     }
 
     /// <summary>Whether a row's likelihoods have to be averaged over known machines.</summary>

@@ -5,13 +5,10 @@ using PartsMatch.Store;
 namespace PartsMatch.Service.Counter.Lists;
 
 /// <summary>Old parts in, replacements out: for each of them what <see cref="Judgements.Replacements(CounterNow, NeedGiven, int, string?, IReadOnlyCollection{PartFit}?)"/> answers to it alone.</summary>
-internal sealed class CrossReference(Judgements judgements)
+internal static class CrossReference
 {
     /// <summary>The most replacements of one old part: who wants more asks for that part by itself.</summary>
     public const int MostParts = 5;
-
-    /// <summary>Catalogue and weights as they are now: a list is answered out of one.</summary>
-    public CounterNow Now => judgements.Now;
 
     /// <summary>What two old parts share when all that is answered to them is the same. A number that nobody knows is told as it is spelt.</summary>
     public static string KeyOf(Shelf shelf, OldPart old)
@@ -21,15 +18,15 @@ internal sealed class CrossReference(Judgements judgements)
     }
 
     /// <summary>The best replacements of one old part.</summary>
-    /// <param name="now">Catalogue and weights.</param>
+    /// <param name="now">Catalogue and weights, taken once for a list.</param>
     /// <param name="old">The old part.</param>
     /// <param name="first">How many at most.</param>
-    public Replaced Replace(CounterNow now, OldPart old, int first)
+    public static Replaced Replace(CounterNow now, OldPart old, int first)
     {
         var entry = old.Number.Length > 0 ? now.Shelf.Find(old.Number) : null;
         if (Wrong(old, entry) is { Count: > 0 } wrong) return Replaced.Refused(entry, wrong);
         var family = old.Kind ?? entry?.Family ?? Families.All[0];
-        var asked = judgements.Replacements(now, new(family, [], old.PlateText, entry is null ? null : old.Number, old.Site), first, after: null, include: null);
+        var asked = Judgements.Replacements(now, new(family, [], old.PlateText, entry is null ? null : old.Number, old.Site), first, after: null, include: null);
         Refusal[] unknown = old.Number.Length > 0 && entry is null ? [Needs.NotFound(old.Number, string.Empty)] : [];
         if (!asked.IsGiven) return Replaced.Refused(entry, [.. asked.Refusals, .. unknown]);
         var parts = asked.Value.Parts.ToList();

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Learning;
-using PartsMatch.Ranking;
 using PartsMatch.Service.Hosting;
 
 namespace PartsMatch.Service.Counter.Trainings;

@@ -8,7 +8,7 @@ using PartsMatch.Service.Hosting;
 namespace PartsMatch.Service.Exchange.Lists;
 
 /// <summary>POST /cross-reference: a list of old parts in, the same list with replacements out, row by row as they are known.</summary>
-internal sealed class ListEndpoint(CrossReference crossReference, IOptions<ListLimits> limits) : IDisposable
+internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> limits) : IDisposable
 {
     /// <summary>How many rows the answer will have.</summary>
     public const string RowCount = "Row-Count";
@@ -52,7 +52,7 @@ internal sealed class ListEndpoint(CrossReference crossReference, IOptions<ListL
 
     private async Task ReadAsync(HttpContext context, int first, int from)
     {
-        var now = crossReference.Now;
+        var now = judgements.Now;
         if (await CsvBody.ReadAsync(context, limits.Value.Bytes) is not { } bytes)
         {
             await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A list has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
@@ -90,7 +90,7 @@ internal sealed class ListEndpoint(CrossReference crossReference, IOptions<ListL
 
         string KeyOf(ListRow row) => row.Old is { } old ? CrossReference.KeyOf(now.Shelf, old) : row.Wrong;
 
-        string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? crossReference.Replace(now, old, first) : Replaced.Without(row.Wrong), first);
+        string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? CrossReference.Replace(now, old, first) : Replaced.Without(row.Wrong), first);
     }
 
     private static Task RefuseAsync(HttpContext context, IReadOnlyList<Refusal> refusals) => Problems.WriteAsync(

@@ -28,13 +28,12 @@ internal sealed class CrossReferenceRow(string partNumber, Replaced replaced)
     public string? Code => replaced.Code;
 
     /// <summary>The rows of a list, worked out on all cores.</summary>
-    internal static async Task<IEnumerable<CrossReferenceRow>> AllOfAsync(CrossReference crossReference, IReadOnlyList<string> partNumbers, SiteGiven? site, CancellationToken stop)
+    internal static async Task<IEnumerable<CrossReferenceRow>> AllOfAsync(CounterNow now, IReadOnlyList<string> partNumbers, SiteGiven? site, CancellationToken stop)
     {
         if (site is not null && Needs.Refusals(site.Family.ReadSite(site.Texts).Complaints, $"site.{site.Family.Kind}").ToList() is { Count: > 0 } wrong) throw new RefusedError(wrong);
-        var now = crossReference.Now;
         var all = partNumbers.Select(number => (Given: number, Old: new OldPart(site?.Family, number.Trim(), string.Empty, site?.Texts ?? [])));
         var rows = new List<CrossReferenceRow>(partNumbers.Count);
-        await foreach (var (entry, answer) in InOrder.AnswerAsync(all, one => CrossReference.KeyOf(now.Shelf, one.Old), one => crossReference.Replace(now, one.Old, CrossReference.MostParts), stop))
+        await foreach (var (entry, answer) in InOrder.AnswerAsync(all, one => CrossReference.KeyOf(now.Shelf, one.Old), one => CrossReference.Replace(now, one.Old, CrossReference.MostParts), stop))
         {
             rows.Add(new(entry.Given, answer));
         }
