@@ -45,20 +45,24 @@ internal static class TrainCommand
     {
         var begun = await ask($"mutation {{ retrain(kind: {family.Kind}) {{ isRunning }} }}", [], stop);
         if (await Problem.TellErrorsAsync(begun, errors) is { } refused) return refused;
+        var ended = await EndOrStopAsync(family, ask, errors, stop);
+        var isDone = ended.Text("end") is "ADOPTED" or "RESCALED";
+        await (isDone ? output : errors).WriteLineAsync(ended.Text("reason"));
+        if (isDone) await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts, {ended.GetProperty("leftOut").GetInt32()} of them of parts that do not fit.");
+        return isDone ? ExitCode.Success : ended.Text("end") == "FAILED" ? ExitCode.Failed : ExitCode.WeightsStay;
+    }
+
+    private static async Task<JsonElement> EndOrStopAsync(Family family, Ask ask, TextWriter errors, CancellationToken stop)
+    {
         try
         {
-            var ended = await ProgressBar.TrainingAsync(ProgressBar.Behind(errors), come => EndAsync(family, ask, come, stop));
-            var isDone = ended.Text("end") is "ADOPTED" or "RESCALED";
-            await (isDone ? output : errors).WriteLineAsync(ended.Text("reason"));
-            if (isDone) await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts, {ended.GetProperty("leftOut").GetInt32()} of them of parts that do not fit.");
-            return isDone ? ExitCode.Success : ended.Text("end") == "FAILED" ? ExitCode.Failed : ExitCode.WeightsStay;
+            return await ProgressBar.TrainingAsync(ProgressBar.Behind(errors), come => EndAsync(family, ask, come, stop));
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
-            // The training goes on at the service until it is told.
+            // The training goes on at the service until it is told, and may have ended just before.
             await ask($"mutation {{ cancelRetrain(kind: {family.Kind}) {{ isRunning }} }}", [], CancellationToken.None);
-            await errors.WriteLineAsync("It was told to stop: the weights are as they were.");
-            return ExitCode.WeightsStay;
+            return await EndAsync(family, ask, come: null, CancellationToken.None);
         }
     }
 
