@@ -38,7 +38,7 @@ public sealed class ModelTests
     public async Task What_is_learnt_ranks_from_then_on_and_cursors_of_the_order_before_expire()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 400);
+        await Recorded.OneMotorComesBackAsync(service, 400);
         var before = await service.AskAsync(Ranked);
         before.Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe("hand-set weights");
 
@@ -47,7 +47,7 @@ public sealed class ModelTests
         var model = await EndedAsync(service);
         model.Text("run.ended.end").ShouldBe("ADOPTED", model.Body);
         (model.Text("origin"), model.Text("isRescaled"), model.Text("training.outcomes"), model.Text("training.from")).ShouldBe(("TRAINED", "False", "400", "2025-01-01"));
-        (model.Text("trainings.0.isAdopted"), model.Text("trainings.0.by"), model.Text("trainings.0.outcomes")).ShouldBe(("True", Service.Access.KeyRing.FirstLabel, "400"));
+        (model.Text("trainings.0.isAdopted"), model.Text("trainings.0.by"), model.Text("trainings.0.outcomes")).ShouldBe(("True", Service.Access.KeyRing.FirstLabel, "403"));
         model.Text("trainings.0.reason").ShouldEndWith("they are taken.");
         model.All("training.figures", "name").ShouldContain("logLossTrained");
         model.All("records", "number").ShouldBe(["QN-200"]);
@@ -64,7 +64,7 @@ public sealed class ModelTests
     public async Task Where_learning_shows_nothing_better_hand_set_weights_are_brought_to_scale_and_stay()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.BothComeBackAlike(service, 400);
+        await Recorded.BothComeBackAlikeAsync(service, 400);
         await service.WriteAsync(Retrain);
         var model = await EndedAsync(service);
         model.Text("run.ended.end").ShouldBe("RESCALED", model.Body);
@@ -76,7 +76,7 @@ public sealed class ModelTests
     public async Task Too_few_outcomes_leave_the_weights_as_they_are_and_the_log_says_how_many_it_takes()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 30);
+        await Recorded.OneMotorComesBackAsync(service, 30);
         await service.WriteAsync(Retrain);
         var model = await EndedAsync(service);
         (model.Text("origin"), model.Text("run.ended.end"), model.Text("hasPrevious")).ShouldBe(("HAND_SET", "TOO_FEW", "False"));
@@ -88,7 +88,7 @@ public sealed class ModelTests
     {
         await using var service = await TestService.StartAsync();
         (await service.WriteAsync(Rollback)).Text("data.rollback").ShouldBe("", "there is nothing to go back to");
-        Recorded.OneMotorComesBack(service, 400);
+        await Recorded.OneMotorComesBackAsync(service, 400);
         await service.WriteAsync(Retrain);
         await EndedAsync(service);
         (await service.WriteAsync(Rollback)).Text("data.rollback.origin").ShouldBe("HAND_SET");
@@ -101,7 +101,7 @@ public sealed class ModelTests
     public async Task A_training_that_is_stopped_changes_nothing_and_one_that_goes_on_is_not_begun_twice()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 60_000);
+        await Recorded.OneMotorComesBackAsync(service, Recorded.ForLong);
         var first = await service.WriteAsync(Retrain);
         var second = await service.WriteAsync(Retrain);
         second.Text("data.retrain.since").ShouldBe(first.Text("data.retrain.since"));
@@ -116,7 +116,7 @@ public sealed class ModelTests
     public async Task The_service_answers_while_it_trains()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 2_000);
+        await Recorded.OneMotorComesBackAsync(service, 2_000);
         await service.WriteAsync(Retrain);
         string[] origins = ["hand-set weights", "outcomes of past installations"];
         var seen = new HashSet<string>();
@@ -149,7 +149,7 @@ public sealed class ModelTests
         var kept = new Dictionary<string, string>();
         await using (var service = await TestService.StartAsync())
         {
-            Recorded.OneMotorComesBack(service, 400);
+            await Recorded.OneMotorComesBackAsync(service, 400);
             await service.WriteAsync(Retrain);
             await EndedAsync(service);
             foreach (var file in Directory.GetFiles(Path.Combine(service.DataFolder, "weights"), "motor.*")) kept[Path.GetFileName(file)] = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);

@@ -40,7 +40,7 @@ public sealed class ModelPageTests
     public async Task Trained_by_a_button_the_page_says_from_what_how_well_and_which_parts_do_worse_and_a_button_goes_back()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 400);
+        await Recorded.OneMotorComesBackAsync(service, 400);
         var visitor = await Visitor.SignedInAsync(service);
         await visitor.GetAsync(Page);
         visitor.Page.Body.ShouldNotContain("Go back to the weights before", customMessage: "there are none");
@@ -51,7 +51,7 @@ public sealed class ModelPageTests
         body.ShouldContain("These weights were learnt from 400 outcomes from 2025-01-01 to 2025-12-31.");
         body.ShouldContain("To what then happened, on outcomes that were held out place by place, learnt weights gave ");
         body.ShouldContain("<a href=\"/parts/QN-200\">QN-200</a>");
-        body.ShouldContain("by first: <strong>learnt weights were taken</strong>. 400 outcomes.");
+        body.ShouldContain("by first: <strong>learnt weights were taken</strong>. 403 outcomes, 3 of them teach nothing");
         (await visitor.GetAsync("/replacements?kind=motor&text=HP+1/4+RPM+1075+V+230+PH+1+HZ+60&site.volts=230")).Body.ShouldContain("Likelihood <a href=\"/model?kind=motor\">from outcomes of past installations</a>.");
 
         await visitor.GetAsync(Page);
@@ -66,7 +66,7 @@ public sealed class ModelPageTests
     public async Task While_a_training_goes_on_the_page_says_how_far_it_is_and_a_button_stops_it()
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 60_000);
+        await Recorded.OneMotorComesBackAsync(service, Recorded.ForLong);
         var visitor = await Visitor.SignedInAsync(service);
         await visitor.GetAsync(Page);
         await SendAndFollowAsync(visitor, "/model/train");
@@ -101,7 +101,7 @@ public sealed class ModelPageTests
     public async Task A_form_without_its_token_or_without_a_key_changes_nothing(string address)
     {
         await using var service = await TestService.StartAsync();
-        Recorded.OneMotorComesBack(service, 400);
+        await Recorded.OneMotorComesBackAsync(service, 400);
         (await new Visitor(service).PostAsync(address, ("kind", "motor"))).Status.ShouldBe(HttpStatusCode.Unauthorized);
         var visitor = await Visitor.SignedInAsync(service);
         var page = await visitor.PostAsync(address, ("kind", "motor"));

@@ -71,7 +71,7 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
         IReadOnlyList<Outcome> learnt = [];
         try
         {
-            learnt = outcomes.LearntFrom(family);
+            learnt = outcomes.LearntFrom(family, run.Stopping);
             var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), learnt, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             if (trained is null) return Entry(TrainingEnd.TooFew, tooFew!);
             run.Stopping.ThrowIfCancellationRequested();

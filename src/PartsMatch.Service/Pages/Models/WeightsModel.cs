@@ -93,7 +93,7 @@ public sealed class WeightsModel
     };
 
     public static string Outcomes(TrainingEntry entry) => entry.LeftOut > 0
-        ? FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them of parts that do not fit, which teach nothing.")
+        ? FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known.")
         : FormattableString.Invariant($"{entry.Outcomes} outcomes.");
 
     private static string Many(Training training) => FormattableString.Invariant($"{training.Outcomes} outcomes from {training.From:yyyy-MM-dd} to {training.To:yyyy-MM-dd}");
@@ -109,6 +109,9 @@ public sealed class WeightsModel
         "logLossTrained" => "mean loss of learnt weights, in nats",
         "gain" => "how much less learnt weights lose, in nats",
         "standardError" => "its standard error",
+        "auc" => "how often learnt weights told which of two was right (area under the curve)",
+        "calibrationError" => "how far the likelihood told was off what happened, on the mean",
+        "calibrationFloor" => "how far it would be off by chance alone",
         _ => figure,
     };
 
