@@ -1,6 +1,7 @@
+using System.Globalization;
+using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using FsCheck;
 using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
@@ -15,7 +16,6 @@ using PartsMatch.Fit.Tests.Judging;
 using PartsMatch.Fit.Valves.CondensingPressureValves;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.SolenoidValves;
-using System.Globalization;
 
 namespace PartsMatch.Fit.Tests;
 

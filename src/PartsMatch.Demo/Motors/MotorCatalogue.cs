@@ -35,8 +35,25 @@ public sealed class MotorCatalogue : FamilyCatalogue
 
     public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {
-        ["type"] = new(3), ["voltage"] = new(14), ["phase"] = new(12), ["frequency"] = new(6), ["power"] = new(6, Less: 8), ["speed"] = new(80), ["poles"] = new(6), ["mounts"] = new(14), ["shaftDiameter"] = new(60), ["shaftLength"] = new(4, Less: 15), ["shaftForm"] = new(4), ["shaftEnds"] = new(4),
-        ["rotation"] = new(12), ["reversing"] = new(4), ["protection"] = new(6), ["enclosure"] = new(4), ["ambientMost"] = new(8, Less: 4), ["bodyDiameter"] = new(4), ["speedControls"] = new(2),
+        ["type"] = new(3),
+        ["voltage"] = new(14),
+        ["phase"] = new(12),
+        ["frequency"] = new(6),
+        ["power"] = new(6, Less: 8),
+        ["speed"] = new(80),
+        ["poles"] = new(6),
+        ["mounts"] = new(14),
+        ["shaftDiameter"] = new(60),
+        ["shaftLength"] = new(4, Less: 15),
+        ["shaftForm"] = new(4),
+        ["shaftEnds"] = new(4),
+        ["rotation"] = new(12),
+        ["reversing"] = new(4),
+        ["protection"] = new(6),
+        ["enclosure"] = new(4),
+        ["ambientMost"] = new(8, Less: 4),
+        ["bodyDiameter"] = new(4),
+        ["speedControls"] = new(2),
     };
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)

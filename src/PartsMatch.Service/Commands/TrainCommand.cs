@@ -48,7 +48,7 @@ internal static class TrainCommand
         var ended = await EndOrStopAsync(family, ask, errors, stop);
         var isDone = ended.Text("end") is "ADOPTED" or "RESCALED";
         await (isDone ? output : errors).WriteLineAsync(ended.Text("reason"));
-        if (isDone) await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts, {ended.GetProperty("leftOut").GetInt32()} of them of parts that do not fit.");
+        if (isDone) await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts; {ended.GetProperty("leftOut").GetInt32()} of them teach nothing, as the part does not fit or something that decides was not known.");
         return isDone ? ExitCode.Success : ended.Text("end") == "FAILED" ? ExitCode.Failed : ExitCode.WeightsStay;
     }
 

@@ -1,7 +1,6 @@
 using PartsMatch.Demo;
 using PartsMatch.Demo.Outcomes;
 using PartsMatch.Fit;
-using PartsMatch.Fit.Judging;
 using PartsMatch.Learning;
 
 namespace PartsMatch.Benchmarks.Learning;

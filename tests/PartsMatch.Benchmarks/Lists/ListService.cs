@@ -4,7 +4,6 @@ using Microsoft.Extensions.Options;
 using PartsMatch.Benchmarks.Motors;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Service.Counter;
-using PartsMatch.Service.Counter.Lists;
 using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Exchange.Lists;
 

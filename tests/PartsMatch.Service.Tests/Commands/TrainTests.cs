@@ -73,7 +73,7 @@ public sealed class TrainTests : IDisposable
         List<string> asked = [];
         var (exit, output, errors) = await TrainAsync(asked, CancellationToken.None, """{"data":{"retrain":{"isRunning":true}}}""", Going, """{"data":{"model":{"run":{"done":12,"of":12,"what":"done","ended":{"by":"first","end":"ADOPTED","outcomes":2400,"leftOut":7,"reason":"They are taken."}}}}}""");
         (exit, errors).ShouldBe((ExitCode.Success, string.Empty));
-        output.ReplaceLineEndings("\n").ShouldBe("They are taken.\nThere were 2400 outcomes of motor parts, 7 of them of parts that do not fit.\n");
+        output.ReplaceLineEndings("\n").ShouldBe("They are taken.\nThere were 2400 outcomes of motor parts; 7 of them teach nothing, as the part does not fit or something that decides was not known.\n");
         asked[0].ShouldContain("retrain(kind: motor)");
     }
 

@@ -5,8 +5,8 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves;
-using Taps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.Spread<UnitsNet.ElectricPotential>>;
 using UnitsNet;
+using Taps = PartsMatch.Fit.Quantities.Figures<PartsMatch.Fit.Quantities.Spread<UnitsNet.ElectricPotential>>;
 
 namespace PartsMatch.Demo.Valves.SolenoidValves;
 
