@@ -85,6 +85,18 @@ public sealed class ThermostatProofTests
     [InlineData("fansStarted=no; boxIsCold=no", ReadingVerdict.NotApplicable)]
     public void Fans_start_once_the_coil_is_cold(string readings, ReadingVerdict verdict) => After(FanDelay, readings).ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
 
+    /// <summary>The side that opens on rise is used: it opens at the upper of the two temperatures that are needed, and closes at the lower.</summary>
+    [Theory]
+    [InlineData("openedAt=45 °F", ReadingVerdict.Good)]
+    [InlineData("openedAt=25 °F", ReadingVerdict.Bad)]
+    [InlineData("closedAt=25 °F", ReadingVerdict.Good)]
+    [InlineData("closedAt=45 °F", ReadingVerdict.Bad)]
+    public void Change_over_contacts_in_the_place_of_single_ones_are_judged_by_the_side_that_is_used(string readings, ReadingVerdict verdict) =>
+        ThermostatFamily.Thermostat.AfterSwap(
+            Need("function=fan delay; action=opens on rise; cutOut=45 °F; cutIn=25 °F"),
+            Named.Record<ThermostatSpec>("function=fan delay; action=change-over; cutOut=45 °F; cutIn=25 °F"),
+            Named.Record<ThermostatReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
     [Fact]
     public void A_loose_bulb_is_mended_first() =>
         ThermostatFamily.Thermostat.BeforeCondemning(Need(FanDelay), Named.Record<ThermostatReadings>("bulbInPlace=no")).MendFirst.ShouldHaveSingleItem().Mend.ShouldContain("Put it back");

@@ -6,17 +6,18 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 /// <summary>What the action reads of a thermostat.</summary>
 /// <param name="Action">What its contacts do; null when not known.</param>
-public readonly record struct ThermostatActionFacet(ThermostatAction? Action);
+/// <param name="HasThreeWires">Whether it is a fan delay and a defrost end in one: the side that ends the defrost closes on rise, the fans' side opens.</param>
+public readonly record struct ThermostatActionFacet(ThermostatAction? Action, bool HasThreeWires);
 
 /// <summary>Do its contacts open or close on rise as the old ones did?</summary>
-/// <remarks>The same or it fails. Change-over contacts do either with one side unused: a change. For old change-over contacts a single one does where only its side is wired.</remarks>
+/// <remarks>The same or it fails. Change-over contacts do either with one side unused: a change. Of three wires each side moves at temperatures of its own, so that the one that opens on rise is the fans' and ends no defrost. For old change-over contacts a single one does where only its side is wired.</remarks>
 public sealed class ContactsDo() : Aspect<ThermostatSpec, ThermostatSite, ThermostatActionFacet>("Action", isDeciding: true, ThermostatSources.Action, new(0.3, 0.5, 1))
 {
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["action"], ["sidesWired"]) { Besides = ["function"] };
 
     /// <inheritdoc/>
-    public override ThermostatActionFacet Read(ThermostatSpec part) => new(part.Action);
+    public override ThermostatActionFacet Read(ThermostatSpec part) => new(part.Action, part.Function == ThermostatFunction.FanDelayAndDefrostEnd);
 
     /// <inheritdoc/>
     public override Finding Judge(ThermostatNeed need, ThermostatActionFacet facet) => (need.Plate.Action, facet.Action) switch
@@ -24,6 +25,8 @@ public sealed class ContactsDo() : Aspect<ThermostatSpec, ThermostatSite, Thermo
         (null, _) => Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened or closed on rise is not known."),
         ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old contacts: {new Spelt<ThermostatAction>(old)}; what this one's do is not known."),
         ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<ThermostatAction>(now)}."),
+        (ThermostatAction.OpensOnRise, ThermostatAction.ChangeOver) when facet.HasThreeWires && need.Plate.Function == ThermostatFunction.DefrostEnd =>
+            Finding.Fails($"The old contacts ended the defrost by opening on rise; of its three wires the side that opens on rise is the fans', and the one that ends the defrost closes."),
         ({ } old, ThermostatAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<ThermostatAction>(old)}, and leave the other unused")], $"Its contacts change over; the old ones: {new Spelt<ThermostatAction>(old)}."),
         (ThermostatAction.ChangeOver, { } now) => ForOneSide(need.Site.SidesWired, now),
         ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<ThermostatAction>(old)}; this one's: {new Spelt<ThermostatAction>(now)}."),

@@ -40,7 +40,8 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>The temperature at its bulb, °C; null when not read.</summary>
     internal double? There => Degrees.In(Readings.BulbTemperature);
 
-    private ThermostatAction? Action => Measured.Action ?? Need.Plate.Action;
+    /// <summary>Of change-over contacts that took the place of single ones, the side is used that does as those did.</summary>
+    private ThermostatAction? Action => Measured.Action is null or ThermostatAction.ChangeOver ? Need.Plate.Action ?? Measured.Action : Measured.Action;
 
     private static Points Either(Points one, Points other) => new(one.OnRise ?? other.OnRise, one.OnFall ?? other.OnFall);
 }

@@ -19,6 +19,9 @@ public sealed class ContactsDoTests : ThermostatAspectTests<ContactsDo, Thermost
     [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", "action=opens on rise", "Meets")]
     [InlineData("function=defrost end; cutOut=35 °F; cutIn=55 °F", "", "action=opens on rise", "Fails")]
     [InlineData("function=fan delay", "", "function=fan delay and defrost end", "MeetsWithChanges useOneSide")]
+    [InlineData("function=defrost end; action=closes on rise", "", "function=fan delay and defrost end", "MeetsWithChanges useOneSide")]
+    [InlineData("function=defrost end; action=opens on rise", "", "function=fan delay and defrost end", "Fails")]
+    [InlineData("function=defrost end; action=opens on rise", "", "function=defrost end; action=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("function=fan delay", "", "", "Unknown Part action")]
     public void They_do_as_the_old_ones_did(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
