@@ -66,7 +66,11 @@ public sealed class KeyboardTests(Site site)
     {
         var stops = await visitor.Page.EvaluateAsync<int>("""
             () => {
-              window.stops = [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex="0"]')].filter(one => one.checkVisibility() && one.ariaHidden !== 'true');
+              // Of choices that exclude each other Tab stops at one: the chosen one, or the first. Arrows go on to the others.
+              const ofGroup = one => `input[type=radio][name="${one.name}"]`;
+              const isPassedOver = one => one.type === 'radio' && one !== (document.querySelector(`${ofGroup(one)}:checked`) ?? document.querySelector(ofGroup(one)));
+              window.stops = [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary, [tabindex="0"]')]
+                .filter(one => one.checkVisibility() && one.ariaHidden !== 'true' && !isPassedOver(one));
               return window.stops.length;
             }
             """);

@@ -28,7 +28,7 @@ public sealed class ModelTests(SmallSite site) : IClassFixture<SmallSite>
         await visitor.Page.GetByRole(AriaRole.Link, new() { Name = "What parts are ranked by" }).ClickAsync();
         await visitor.PressAsync("Train on all outcomes");
         for (var again = visitor.Page.GetByRole(AriaRole.Link, new() { Name = "Look again" }); await again.CountAsync() > 0;) await again.ClickAsync();
-        (await visitor.Page.Locator(".history").InnerTextAsync()).ShouldContain("too few outcomes. 0 outcomes. Training takes 50 outcomes");
+        (await visitor.Page.Locator(".history").InnerTextAsync()).ShouldContain("too few outcomes. 3 outcomes. Training takes 50 outcomes");
 
         // Nothing was sent twice by going back and reloading.
         var trainings = await visitor.Page.Locator(".history > li").CountAsync();
