@@ -20,23 +20,7 @@ public sealed class DefrostTimerCatalogue : FamilyCatalogue
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);
-        return [.. DefrostTimerLines.All.SelectMany(line => Of(line, numbers, draw))];
-    }
-
-    /// <summary>A maker never lists the same timer twice.</summary>
-    private static List<DemoPart> Of(DefrostTimerLine line, PartNumbers numbers, Draw draw)
-    {
-        var makers = Maker.WhoMake(Programme.DefrostTimers);
-        var listed = new HashSet<(Maker, DefrostTimerSpec)>();
-        var parts = new List<DemoPart>();
-        while (parts.Count < line.Share)
-        {
-            var spec = line.Draw(draw);
-            var maker = draw.Pick(makers);
-            if (listed.Add((maker, spec))) parts.Add(Offer(line, spec, maker, numbers, draw));
-        }
-
-        return parts;
+        return [.. DefrostTimerLines.All.SelectMany(line => LineParts.Of(line.Share, Programme.DefrostTimers, draw, line.Draw, (spec, maker) => Offer(line, spec, maker, numbers, draw)))];
     }
 
     private static DemoPart Offer(DefrostTimerLine line, DefrostTimerSpec spec, Maker maker, PartNumbers numbers, Draw draw)

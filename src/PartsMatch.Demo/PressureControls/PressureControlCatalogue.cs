@@ -43,23 +43,7 @@ public sealed class PressureControlCatalogue : FamilyCatalogue
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);
-        return [.. PressureControlLines.All.SelectMany(line => Of(line, numbers, draw))];
-    }
-
-    /// <summary>A maker never lists the same control twice.</summary>
-    private static List<DemoPart> Of(PressureControlLine line, PartNumbers numbers, Draw draw)
-    {
-        var makers = Maker.WhoMake(Programme.PressureControls);
-        var listed = new HashSet<(Maker, PressureControlSpec)>();
-        var parts = new List<DemoPart>();
-        while (parts.Count < line.Share)
-        {
-            var spec = line.Draw(draw);
-            var maker = draw.Pick(makers);
-            if (listed.Add((maker, spec))) parts.Add(Offer(line, spec, maker, numbers, draw));
-        }
-
-        return parts;
+        return [.. PressureControlLines.All.SelectMany(line => LineParts.Of(line.Share, Programme.PressureControls, draw, line.Draw, (spec, maker) => Offer(line, spec, maker, numbers, draw)))];
     }
 
     private static DemoPart Offer(PressureControlLine line, PressureControlSpec spec, Maker maker, PartNumbers numbers, Draw draw)

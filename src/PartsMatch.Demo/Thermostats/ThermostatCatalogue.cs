@@ -21,23 +21,7 @@ public sealed class ThermostatCatalogue : FamilyCatalogue
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {
         var draw = new Draw(seed);
-        return [.. ThermostatLines.All.SelectMany(line => Of(line, numbers, draw))];
-    }
-
-    /// <summary>A maker never lists the same thermostat twice.</summary>
-    private static List<DemoPart> Of(ThermostatLine line, PartNumbers numbers, Draw draw)
-    {
-        var makers = Maker.WhoMake(Programme.Thermostats);
-        var listed = new HashSet<(Maker, ThermostatSpec)>();
-        var parts = new List<DemoPart>();
-        while (parts.Count < line.Share)
-        {
-            var spec = line.Draw(draw);
-            var maker = draw.Pick(makers);
-            if (listed.Add((maker, spec))) parts.Add(Offer(line, spec, maker, numbers, draw));
-        }
-
-        return parts;
+        return [.. ThermostatLines.All.SelectMany(line => LineParts.Of(line.Share, Programme.Thermostats, draw, line.Draw, (spec, maker) => Offer(line, spec, maker, numbers, draw)))];
     }
 
     private static DemoPart Offer(ThermostatLine line, ThermostatSpec spec, Maker maker, PartNumbers numbers, Draw draw)
