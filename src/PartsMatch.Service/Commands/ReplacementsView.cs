@@ -51,8 +51,11 @@ internal static class ReplacementsView
     public static void WriteMisses(JsonElement replacements, TextWriter output)
     {
         var console = Terminal.On(output);
-        console.WriteLine("Nothing in the catalogue fits. The nearest misses, and what stands in the way:");
-        foreach (var miss in replacements.Each("nearestMisses"))
+        List<JsonElement> misses = [.. replacements.Each("nearestMisses")];
+        console.WriteLine(misses.Count == 0
+            ? "Nothing in the catalogue fits or comes near: it may have no parts of this kind."
+            : "Nothing in the catalogue fits. The nearest misses, and what stands in the way:");
+        foreach (var miss in misses)
         {
             var part = miss.GetProperty("part");
             console.WriteLine($"  {Terminal.Part(part)}");
