@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Judging.Nameplates;
 using PartsMatch.Fit.Notes;
@@ -142,6 +143,9 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     private readonly FamilyRules<TSpec, TSite, TReadings> rules;
     private readonly NameplateReader reader;
 
+    /// <summary>What follows from catalogue entries that are needs by themselves, kept as long as the entry is: lists and trainings ask for the same ones again and again.</summary>
+    private readonly ConditionalWeakTable<TSpec, Follows> followsOf = [];
+
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
         : base(kind, title, rules.Vocabulary.Example, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects, rules.Pairs)
@@ -173,16 +177,17 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var nameplate = string.IsNullOrWhiteSpace(texts.PlateText) ? null : ReadNameplate(texts.PlateText);
         var (typed, plateComplaints) = ReadWithinLimits(texts.Plate);
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
-        var (read, disagreements) = PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
-        var (plate, deductions) = rules.Deduce(read);
+        var isEntry = nameplate is null && texts is { Plate.Count: 0, OldPart: TSpec };
+        var (read, disagreements) = isEntry ? ((TSpec)texts.OldPart!, []) : PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
+        var (plate, deductions) = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))).Told : rules.Deduce(read);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(
-            new(plate, site),
-            nameplate,
-            [.. deductions, .. siteDeductions],
-            [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)],
-            plateComplaints,
-            siteComplaints);
+        return new(new(plate, site), () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        {
+            Nameplate = nameplate,
+            Deductions = [.. deductions, .. siteDeductions],
+            PlateComplaints = plateComplaints,
+            SiteComplaints = siteComplaints,
+        };
     }
 
     /// <inheritdoc/>
@@ -233,5 +238,11 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         }
 
         return (spec, complaints);
+    }
+
+    /// <summary>A spec with what was deduced of it.</summary>
+    private sealed class Follows((TSpec Spec, IReadOnlyList<Deduction> Deductions) told)
+    {
+        public (TSpec Spec, IReadOnlyList<Deduction> Deductions) Told => told;
     }
 }
