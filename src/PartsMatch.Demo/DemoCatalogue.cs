@@ -46,8 +46,11 @@ public sealed record DemoCatalogue(IReadOnlyList<FamilyParts> Families, IReadOnl
         return new(families, [.. supersessions.OrderBy(each => each.Number, StringComparer.Ordinal)]);
     }
 
-    /// <summary>What became of a family's parts; drawn with chance of its own.</summary>
-    public static IReadOnlyList<DemoOutcome> OutcomesOf(FamilyParts family) => OutcomeHistory.Of(family, Seed + 2000 + family.Family.SeedOffset);
+    /// <summary>Where a family's parts are put in; drawn with chance of its own.</summary>
+    public static District DistrictOf(FamilyParts family) => District.Of(family, Seed + 2000 + family.Family.SeedOffset);
+
+    /// <summary>What became of a family's parts, as many as the demo data has of it.</summary>
+    public static IReadOnlyList<DemoOutcome> OutcomesOf(FamilyParts family) => DistrictOf(family).Outcomes(family.Family.Outcomes);
 
     /// <summary>Every part of every family.</summary>
     public IEnumerable<DemoPart> Parts => Families.SelectMany(family => family.Parts);

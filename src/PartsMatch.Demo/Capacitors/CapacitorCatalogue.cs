@@ -17,7 +17,7 @@ public sealed class CapacitorCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Capacitors are drawn by line (single and two-section run capacitors, round and oval, and a few start capacitors): the usual sizes, a can that grows with µF and the square of the volts.";
 
-    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["rating"] = new(60, Less: 2), ["duty"] = new(60), ["isProtected"] = new(30), ["temperatureMost"] = new(3), ["frequency"] = new(3) };
+    public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look> { ["rating"] = new(60, Less: 2), ["duty"] = new(60), ["isProtected"] = new(60), ["temperatureMost"] = new(10, Less: 6), ["frequency"] = new(3) };
 
     public override IReadOnlyList<DemoPart> Make(PartNumbers numbers, int seed)
     {

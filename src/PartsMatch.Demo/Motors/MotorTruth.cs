@@ -44,11 +44,11 @@ internal static class MotorTruth
             SupplyFrequency = motor.Frequency?[0],
             FanKind = isBlower ? FanKind.BlowerWheel : FanKind.Propeller,
             Drive = isBlower ? Drive.Belt : Drive.Direct,
-            ShaftRoom = motor.ShaftLength + Length.FromMillimeters(draw.Whole(5, 40)),
+            ShaftRoom = motor.ShaftLength + Length.FromMillimeters(draw.Whole(15, 80)),
             Surroundings = place.IsWet && !isOpen ? Surroundings.Rain : Surroundings.Dry,
             AirMost = motor.AmbientMost is { } most ? Temperature.FromDegreesCelsius(Math.Min(place.AirMost, most.DegreesCelsius)) : Temperature.FromDegreesCelsius(place.AirMost),
             Hazard = Hazard.None,
-            OverloadInCircuit = draw.Chance(0.6),
+            OverloadInCircuit = draw.Chance(0.85),
         });
     }
 

@@ -4,7 +4,7 @@ using PartsMatch.Demo.Writing;
 namespace PartsMatch.Demo.Tests.Outcomes;
 
 /// <summary>The invented outcomes: the same every time, and as awkward as records are.</summary>
-public sealed class OutcomeHistoryTests
+public sealed class DistrictTests
 {
     private static readonly FamilyParts Contactors = DemoCatalogue.Make().Families.Single(family => family.Family.Kind == "contactor");
     private static readonly IReadOnlyList<DemoOutcome> All = DemoCatalogue.OutcomesOf(Contactors);
