@@ -2,14 +2,17 @@ using PartsMatch.Ranking;
 
 namespace PartsMatch.Learning;
 
-/// <summary>An outcome as training sees it.</summary>
+/// <summary>An outcome as training sees it. It does not hold the need, which is a hundred times as large.</summary>
 /// <param name="Columns">The columns that are not 0, rising.</param>
 /// <param name="Values">What stands in each of them; above 0.</param>
-/// <param name="Outcome">The outcome.</param>
-public sealed record Example(int[] Columns, double[] Values, Outcome Outcome)
+/// <param name="On">The day on which it was known.</param>
+/// <param name="Place">Where.</param>
+/// <param name="PartNumber">The number of the part that was put in.</param>
+/// <param name="Result">What became of it.</param>
+public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string PartNumber, Result Result)
 {
     /// <summary>Whether it was right the first time: what a likelihood is the likelihood of.</summary>
-    public bool Worked => Outcome.Result == Result.RightFirstTime;
+    public bool Worked => Result == Result.RightFirstTime;
 
     /// <summary>The log-odds under costs.</summary>
     /// <param name="costs">The intercept, and a cost for each column.</param>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking;
 
@@ -13,11 +14,14 @@ public sealed class FeatureColumns
     private static readonly string[] AspectNames = ["any", "first quarter", "second quarter", "third quarter", "last quarter", "beyond", "effort", "unknown"];
 
     private readonly Family family;
+    private readonly Dictionary<string, int> placeOf;
+    private readonly ConditionalWeakTable<Spec, object[]> facetsOf = [];
 
     /// <summary>The columns of a family.</summary>
     public FeatureColumns(Family family)
     {
         this.family = family;
+        placeOf = family.Aspects.Index().ToDictionary(one => one.Item.Name, one => one.Index, StringComparer.Ordinal);
         Names = [.. family.Aspects.SelectMany(aspect => AspectNames.Select(name => $"{aspect.Name}: {name}")), .. family.Pairs.Select(pair => pair.Name)];
     }
 
@@ -31,29 +35,30 @@ public sealed class FeatureColumns
     public int Count => Names.Count;
 
     /// <summary>An outcome's example; null where the part fails an aspect, in which no cost has a say, or where a reading was open that decides: how far the part fell short was not known.</summary>
+    /// <remarks>Safe to call from many threads. What a part's spec comes to is kept as long as the spec is: the same parts are put in again and again.</remarks>
     public Example? ExampleOf(Outcome outcome)
     {
-        var sheet = family.Judge(outcome.Need, outcome.Part);
-        if (sheet.Fit == PartFit.DoesntFit) return null;
-        var row = new double[Count];
+        var facets = facetsOf.GetValue(outcome.Part, FacetsOf);
+        var (row, shortfalls) = (new double[Count], new double[family.Aspects.Count]);
         for (var aspect = 0; aspect < family.Aspects.Count; aspect++)
         {
-            var features = Features.Of(family.Aspects[aspect], sheet.Findings[aspect].Finding);
+            var finding = family.Aspects[aspect].Judge(outcome.Need, facets[aspect]);
+            if (finding.Verdict == Verdict.Fails) return null;
+            var features = Features.Of(family.Aspects[aspect], finding);
+            if (features.OpenReading > 0) return null;
             var of = row.AsSpan(aspect * OfAspect, OfAspect);
             ShortfallCurve.Climb(features.Shortfall, of[..ShortfallCurve.Count]);
             (of[EffortAt], of[GapAt]) = (features.Effort, features.PartGaps);
-            if (features.OpenReading > 0) return null;
+            shortfalls[aspect] = finding.Shortfall;
         }
 
         for (var pair = 0; pair < family.Pairs.Count; pair++)
         {
-            row[(family.Aspects.Count * OfAspect) + pair] = PairCost.Share(ShortfallOf(family.Pairs[pair].One), ShortfallOf(family.Pairs[pair].Other));
+            row[(family.Aspects.Count * OfAspect) + pair] = PairCost.Share(shortfalls[placeOf[family.Pairs[pair].One]], shortfalls[placeOf[family.Pairs[pair].Other]]);
         }
 
         int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
-        return new(columns, [.. columns.Select(column => row[column])], outcome);
-
-        double ShortfallOf(string name) => sheet.Findings.First(one => one.Aspect.Name == name).Finding.Shortfall;
+        return new(columns, [.. columns.Select(column => row[column])], outcome.On, outcome.Place, outcome.PartNumber, outcome.Result);
     }
 
     /// <summary>What weights hold for each column.</summary>
@@ -79,6 +84,12 @@ public sealed class FeatureColumns
             Records = records,
             Training = training,
         });
+    }
+
+    private object[] FacetsOf(Spec part)
+    {
+        var deduced = family.Deduce(part).Spec;
+        return [.. family.Aspects.Select(aspect => aspect.FacetOf(deduced))];
     }
 
     private static AspectCost AspectCostOf(ReadOnlySpan<double> of) => new(ShortfallCurve.Of(of[..ShortfallCurve.Count].ToArray()), of[EffortAt], of[GapAt]);

@@ -15,12 +15,15 @@ public static class Folds
     /// <summary>Of every fold what is learnt from and what is held out; folds in which either is empty are left out.</summary>
     public static IEnumerable<(IReadOnlyList<Example> Learnt, IReadOnlyList<Example> HeldOut)> Parted(IReadOnlyCollection<Example> examples, int folds)
     {
-        var byFold = examples.ToLookup(example => Of(example.Outcome.Place, folds));
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        int[] foldOf = [.. examples.Select(example => FoldOf(example.Place))];
         for (var fold = 0; fold < folds; fold++)
         {
-            List<Example> heldOut = [.. byFold[fold]];
-            List<Example> learnt = [.. examples.Where(example => Of(example.Outcome.Place, folds) != fold)];
+            List<Example> heldOut = [.. examples.Where((_, at) => foldOf[at] == fold)];
+            List<Example> learnt = [.. examples.Where((_, at) => foldOf[at] != fold)];
             if (heldOut.Count > 0 && learnt.Count > 0) yield return (learnt, heldOut);
         }
+
+        int FoldOf(string place) => places.TryGetValue(place, out var known) ? known : places[place] = Of(place, folds);
     }
 }

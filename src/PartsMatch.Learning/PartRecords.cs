@@ -18,7 +18,7 @@ public static class PartRecords
     {
         // What was not right the first time was reworked or came back: how often it came back is the same share of it for all parts.
         var share = (double)examples.Count(HasComeBack) / Math.Max(1, examples.Count(example => !example.Worked));
-        return examples.GroupBy(example => example.Outcome.PartNumber, StringComparer.Ordinal)
+        return examples.GroupBy(example => example.PartNumber, StringComparer.Ordinal)
             .Select(part => (Number: part.Key, Record: RecordOf(part)))
             .Where(part => part.Record >= Least)
             .OrderBy(part => part.Number, StringComparer.Ordinal)
@@ -38,5 +38,5 @@ public static class PartRecords
         }
     }
 
-    private static bool HasComeBack(Example example) => example.Outcome.Result == Result.CameBack;
+    private static bool HasComeBack(Example example) => example.Result == Result.CameBack;
 }

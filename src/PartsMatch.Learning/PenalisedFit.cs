@@ -84,39 +84,42 @@ public static class PenalisedFit
         return sum;
     }
 
-    /// <summary>Slope and curvature of the loss; the intercept stands first.</summary>
-    private static (double[] Slope, double[,] Curvature) Around(IReadOnlyList<Example> examples, Prior prior, Costs at)
+    /// <summary>Slope and curvature of the loss; the intercept stands first. Of the curvature, row by row, the lower triangle is filled.</summary>
+    private static (double[] Slope, double[] Curvature) Around(IReadOnlyList<Example> examples, Prior prior, Costs at)
     {
         var size = at.OfColumn.Length + 1;
-        var (slope, curvature) = (new double[size], new double[size, size]);
+        var (slope, curvature) = (new double[size], new double[size * size]);
         foreach (var example in examples)
         {
             var chance = 1 / (1 + Math.Exp(-example.LogOdds(at)));
             var (off, weight) = (chance - (example.Worked ? 1 : 0), chance * (1 - chance));
             slope[0] += off;
-            curvature[0, 0] += weight;
-            for (var one = 0; one < example.Columns.Length; one++)
+            curvature[0] += weight;
+            var (columns, values) = (example.Columns, example.Values);
+            for (var one = 0; one < columns.Length; one++)
             {
-                var (column, value) = (example.Columns[one] + 1, -example.Values[one]);
-                slope[column] += off * value;
-                curvature[column, 0] += weight * value;
-                for (var other = 0; other <= one; other++) curvature[column, example.Columns[other] + 1] -= weight * value * example.Values[other];
+                var value = -values[one];
+                slope[columns[one] + 1] += off * value;
+                var row = curvature.AsSpan((columns[one] + 1) * size, size);
+                row[0] += weight * value;
+                for (var other = 0; other <= one; other++) row[columns[other] + 1] -= weight * value * values[other];
             }
         }
 
         for (var column = 1; column < size; column++)
         {
             slope[column] += prior.Precisions[column - 1] * (at.OfColumn[column - 1] - prior.Means[column - 1]);
-            curvature[column, column] += prior.Precisions[column - 1];
+            curvature[(column * size) + column] += prior.Precisions[column - 1];
         }
 
         return (slope, curvature);
     }
 
-    private static double[] Direction(double[] slope, double[,] curvature, int[] free)
+    private static double[] Direction(double[] slope, double[] curvature, int[] free)
     {
+        var size = slope.Length;
         var matrix = Matrix<double>.Build.Dense(free.Length, free.Length, (row, column) =>
-            (row >= column ? curvature[free[row], free[column]] : curvature[free[column], free[row]]) + (row == column ? Ridge : 0));
+            curvature[(free[Math.Max(row, column)] * size) + free[Math.Min(row, column)]] + (row == column ? Ridge : 0));
         var solved = matrix.Cholesky().Solve(Vector<double>.Build.Dense(free.Length, row => -slope[free[row]]));
         var direction = new double[slope.Length];
         for (var at = 0; at < free.Length; at++) direction[free[at]] = solved[at];

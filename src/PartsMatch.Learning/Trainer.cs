@@ -20,47 +20,61 @@ public static class Trainer
 {
     private const int FoldCount = 10;
 
+    /// <summary>Judging, training on all of it, and each fold.</summary>
+    private const int Steps = FoldCount + 2;
+
     /// <summary>Fewer outcomes than this, or fewer than a fifth of it of either kind, train nothing (practice).</summary>
     public const int LeastOutcomes = 50;
 
     /// <summary>Trains on outcomes. Same outcomes in the same order, same weights.</summary>
     /// <param name="columns">The family's columns.</param>
-    /// <param name="outcomes">What happened.</param>
+    /// <param name="outcomes">What happened, in an order that is kept; each is let go as soon as it is judged.</param>
     /// <param name="today">The day that the weights are made on.</param>
     /// <param name="progress">Is told of every step.</param>
     /// <param name="cancel">Gives up.</param>
     /// <returns>Null with what is missing when there are too few outcomes.</returns>
-    public static (Trained? Trained, string? TooFew) Train(FeatureColumns columns, IReadOnlyList<Outcome> outcomes, DateOnly today, IProgress<Progress>? progress = null, CancellationToken cancel = default)
+    public static (Trained? Trained, string? TooFew) Train(FeatureColumns columns, ParallelQuery<Outcome> outcomes, DateOnly today, IProgress<Progress>? progress = null, CancellationToken cancel = default)
     {
-        progress?.Report(new(0, FoldCount + 2, "judging what was put in"));
-        List<Example> examples = [.. outcomes.AsParallel().AsOrdered().WithCancellation(cancel).Select(columns.ExampleOf).OfType<Example>()];
+        progress?.Report(new(0, Steps, "judging what was put in"));
+        List<Example?> judged = [.. outcomes.WithCancellation(cancel).Select(columns.ExampleOf)];
+        List<Example> examples = [.. judged.OfType<Example>()];
         var worked = examples.Count(example => example.Worked);
         if (Math.Min(worked, examples.Count - worked) < LeastOutcomes / 5 || examples.Count < LeastOutcomes)
         {
             return (null, FormattableString.Invariant($"Training takes {LeastOutcomes} outcomes of parts that fit, {LeastOutcomes / 5} of them right first time and as many not; there are {worked} and {examples.Count - worked}."));
         }
 
-        var (gains, told) = (new List<FoldGain>(), new List<HeldOut>());
-        foreach (var (learnt, heldOut) in Folds.Parted(examples, FoldCount))
-        {
-            progress?.Report(new(1 + gains.Count, FoldCount + 2, "holding out one place after the other"));
-            var (rescaled, trained) = (Model.Rescaled(learnt, columns), Model.Trained(learnt, columns, cancel));
-            var (byHand, byModel) = (rescaled.TellOf(heldOut), trained.TellOf(heldOut));
-            gains.Add(new(Quality.LogLoss(byHand), Quality.LogLoss(byModel), heldOut.Count));
-            told.AddRange(byModel);
-        }
-
-        progress?.Report(new(FoldCount + 1, FoldCount + 2, "training on all of it"));
-        var gate = AdoptionGate.Of(gains);
-        var model = gate.IsOpen ? Model.Trained(examples, columns, cancel) : Model.Rescaled(examples, columns);
-        var training = new Training(examples.Count, examples.Min(example => example.Outcome.On), examples.Max(example => example.Outcome.On), FiguresOf(gate, told));
+        var (model, gate, told) = Fit(examples, columns, progress, cancel);
+        var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told));
         var weights = columns.WeightsOf(model.Costs, model.Records, today, training);
-        progress?.Report(new(FoldCount + 2, FoldCount + 2, "done"));
-        return (new(weights, gate.IsOpen, gate.Reason, outcomes.Count - examples.Count), null);
+        progress?.Report(new(Steps, Steps, "done"));
+        return (new(weights, gate.IsOpen, gate.Reason, judged.Count - examples.Count), null);
+    }
+
+    /// <summary>The model that is to rank from now on: trained where that is shown to be better, else hand-set costs rescaled.</summary>
+    /// <param name="examples">Some of either kind.</param>
+    /// <param name="columns">The family's columns.</param>
+    /// <param name="progress">Is told of every step.</param>
+    /// <param name="cancel">Gives up.</param>
+    /// <returns>The model; what decided; and what trained costs told of each example that they had not seen.</returns>
+    public static (Model Model, AdoptionGate Gate, IReadOnlyList<HeldOut> Told) Fit(IReadOnlyList<Example> examples, FeatureColumns columns, IProgress<Progress>? progress = null, CancellationToken cancel = default)
+    {
+        progress?.Report(new(1, Steps, "training on all of it"));
+        var (rescaled, trained) = (Model.Rescaled(examples, columns), Model.Trained(examples, columns, cancel: cancel));
+        var (done, telling) = (1, new Lock());
+        var folds = Folds.Parted(examples, FoldCount).AsParallel().AsOrdered().WithCancellation(cancel).Select(fold =>
+        {
+            // From where all of it led it is a few steps to where nine tenths of it lead.
+            var (byHand, byModel) = (Model.Rescaled(fold.Learnt, columns).TellOf(fold.HeldOut), Model.Trained(fold.Learnt, columns, trained.Costs, cancel).TellOf(fold.HeldOut));
+            lock (telling) progress?.Report(new(++done, Steps, "holding out one place after the other"));
+            return (Gain: new FoldGain(Quality.LogLoss(byHand), Quality.LogLoss(byModel), fold.HeldOut.Count), Told: byModel);
+        }).ToList();
+        var gate = AdoptionGate.Of([.. folds.Select(fold => fold.Gain)]);
+        return (gate.IsOpen ? trained : rescaled, gate, [.. folds.SelectMany(fold => fold.Told)]);
     }
 
     /// <summary>What is kept with the weights: how the trained ones did where they had not seen the outcome.</summary>
-    private static Dictionary<string, double> FiguresOf(AdoptionGate gate, List<HeldOut> told) => new(gate.Figures)
+    private static Dictionary<string, double> FiguresOf(AdoptionGate gate, IReadOnlyList<HeldOut> told) => new(gate.Figures)
     {
         ["auc"] = Quality.Auc(told),
         ["calibrationError"] = Quality.CalibrationError(told),

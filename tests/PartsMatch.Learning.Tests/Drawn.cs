@@ -1,5 +1,3 @@
-using PartsMatch.Ranking.Tests;
-
 namespace PartsMatch.Learning.Tests;
 
 /// <summary>Examples drawn from costs that the test knows, so that what a fit finds can be held against them.</summary>
@@ -22,7 +20,7 @@ internal static class Drawn
 
             var drawn = Example([.. row.Select(one => one.Column)], [.. row.Select(one => one.Value)], Result.RightFirstTime, FormattableString.Invariant($"place {examples.Count % places}"));
             var worked = random.NextDouble() < 1 / (1 + Math.Exp(-drawn.LogOdds(truth)));
-            examples.Add(drawn with { Outcome = drawn.Outcome with { Result = worked ? Result.RightFirstTime : random.Next(2) == 0 ? Result.Reworked : Result.CameBack } });
+            examples.Add(drawn with { Result = worked ? Result.RightFirstTime : random.Next(2) == 0 ? Result.Reworked : Result.CameBack });
         }
 
         return examples;
@@ -30,7 +28,7 @@ internal static class Drawn
 
     /// <summary>One example.</summary>
     public static Example Example(int[] columns, double[] values, Result result, string place = "a place", string part = "Q-1") =>
-        new(columns, values, new Outcome(Day, place, Gaskets.Need(), part, Gaskets.Part(part).Spec, result));
+        new(columns, values, Day, place, part, result);
 
     public static double ChanceOf(double logOdds) => 1 / (1 + Math.Exp(-logOdds));
 }

@@ -10,7 +10,7 @@ public sealed class FoldsTests
         var held = new List<Example>();
         foreach (var (learnt, heldOut) in Folds.Parted(examples, 10))
         {
-            learnt.Select(example => example.Outcome.Place).Intersect(heldOut.Select(example => example.Outcome.Place)).ShouldBeEmpty();
+            learnt.Select(example => example.Place).Intersect(heldOut.Select(example => example.Place)).ShouldBeEmpty();
             (learnt.Count + heldOut.Count).ShouldBe(500);
             held.AddRange(heldOut);
         }

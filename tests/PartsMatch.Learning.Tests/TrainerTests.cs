@@ -20,7 +20,7 @@ public sealed class TrainerTests
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
         complaints.ShouldBeEmpty();
-        var model = Model.Trained([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns, TestContext.Current.CancellationToken);
+        var model = Model.Trained([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns, cancel: TestContext.Current.CancellationToken);
         foreach (var outcome in outcomes.Take(500))
         {
             if (Columns.ExampleOf(outcome) is not { } example) continue;
@@ -84,7 +84,7 @@ public sealed class TrainerTests
     }
 
     private static (Trained? Trained, string? TooFew) Train(IReadOnlyList<Outcome> outcomes, IProgress<Progress>? progress = null) =>
-        Trainer.Train(Columns, outcomes, Today, progress, TestContext.Current.CancellationToken);
+        Trainer.Train(Columns, outcomes.AsParallel().AsOrdered(), Today, progress, TestContext.Current.CancellationToken);
 
     private static bool SteepInBore(Outcome outcome, Random random)
     {

@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using PartsMatch.Fit;
@@ -12,6 +11,11 @@ namespace PartsMatch.Service.Counter;
 
 /// <summary>Some of the outcomes, the newest record first.</summary>
 public sealed record OutcomePage(IReadOnlyList<StoredOutcome> Outcomes, bool HasNext, bool HasPrevious);
+
+/// <summary>What there is to learn from.</summary>
+/// <param name="Count">How many outcomes count.</param>
+/// <param name="Outcomes">They, in their order; their needs are read, as any need is, as they are walked over.</param>
+internal sealed record Lessons(int Count, ParallelQuery<Outcome> Outcomes);
 
 /// <summary>What became of parts that were put in: takes it down, shows it, and hands it to whoever learns from it.</summary>
 internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, TimeProvider clock)
@@ -56,22 +60,31 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     /// <summary>The newest records of what became of a part.</summary>
     public Task<OutcomePage> NewestOfAsync(CatalogueEntry part, int first) => PageAsync(OutcomeRange.OfPart(part.Stored.Number), first, before: null);
 
-    /// <summary>What ranking learns from: all outcomes of a family that count, needs read as any need is, the oldest day first and ids in their order within one. Takes seconds where there are very many.</summary>
-    public IReadOnlyList<Outcome> LearntFrom(Family family, CancellationToken stop = default)
+    /// <summary>What ranking learns from: all outcomes of a family that count, the oldest day first and ids in their order within one.</summary>
+    public Lessons LessonsOf(Family family, CancellationToken stop = default)
     {
-        var shelf = catalogues.Shelf;
-        var entries = new ConcurrentDictionary<string, CatalogueEntry?>(StringComparer.Ordinal);
-        return
-        [
-            .. store.Outcomes.All(OutcomeRange.OfKind(family.Kind))
-                .Where(outcome => outcome.CorrectedBy is null && OutcomeWords.ReasonOf(outcome.Said.Reason) != OutcomeReason.WasNotThePart)
-                .AsParallel().AsOrdered().WithCancellation(stop)
-                .Select(outcome => (outcome.Said.Id, Learnt: Learnt(family, outcome.Said, number => entries.GetOrAdd(number, shelf.Find))))
-                .Where(one => one.Learnt is not null)
-                .AsSequential()
-                .OrderBy(one => one.Learnt!.On).ThenBy(one => one.Id, StringComparer.Ordinal)
-                .Select(one => one.Learnt!),
-        ];
+        var (shelf, entries) = (catalogues.Shelf, new Dictionary<string, CatalogueEntry?>(StringComparer.Ordinal));
+        var counted = new List<(OutcomeDraft Said, Result Result, CatalogueEntry Part, Spec? Old)>();
+        foreach (var outcome in store.Outcomes.All(OutcomeRange.OfKind(family.Kind)))
+        {
+            stop.ThrowIfCancellationRequested();
+            var said = outcome.Said;
+            if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) continue;
+
+            // What a later version said this one cannot read.
+            if (OutcomeWords.ResultOf(said.Result) is { } result && Find(said.Part) is { } part) counted.Add((said, result, part, Find(said.OldPart)?.Spec));
+        }
+
+        counted.Sort((one, other) => one.Said.On != other.Said.On ? one.Said.On.CompareTo(other.Said.On) : string.CompareOrdinal(one.Said.Id, other.Said.Id));
+        return new(counted.Count, counted.AsParallel().AsOrdered().Select(one => new Outcome(
+            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old)).Need, one.Part.Stored.Number, one.Part.Spec, one.Result)));
+
+        CatalogueEntry? Find(string number)
+        {
+            if (number.Length == 0) return null;
+            if (!entries.TryGetValue(number, out var entry)) entries[number] = entry = shelf.Find(number);
+            return entry?.Family == family ? entry : null;
+        }
     }
 
     /// <summary>A cursor says before which record a page begins, so that one page follows another whatever is recorded between.</summary>
@@ -105,15 +118,6 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
         if (!Base64Url.IsValid(cursor)) return null;
         var words = Encoding.UTF8.GetString(Base64Url.DecodeFromChars(cursor));
         return words.StartsWith(CursorWord, StringComparison.Ordinal) && long.TryParse(words[CursorWord.Length..], NumberStyles.None, CultureInfo.InvariantCulture, out var sequence) ? sequence : null;
-    }
-
-    /// <summary>Null for what a later version said and this one cannot read.</summary>
-    private static Outcome? Learnt(Family family, OutcomeDraft said, Func<string, CatalogueEntry?> find)
-    {
-        if (OutcomeWords.ResultOf(said.Result) is not { } result || find(said.Part) is not { } part || part.Family != family) return null;
-        var old = said.OldPart.Length > 0 && find(said.OldPart) is { } entry && entry.Family == family ? entry.Spec : null;
-        var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old)).Need;
-        return new(said.On, said.Place, need, part.Stored.Number, part.Spec, result);
     }
 
     private static IReadOnlyList<NamedText> Texts(IReadOnlyList<Store.NamedText> texts) => [.. texts.Select(text => new NamedText(text.Name, text.Text))];

@@ -16,7 +16,7 @@ public sealed class OutcomeRecordsTests
         await using var service = await TestService.StartAsync();
         var records = service.Services.GetRequiredService<OutcomeRecords>();
 
-        var learnt = records.LearntFrom(Families.All[0], TestContext.Current.CancellationToken);
+        var learnt = records.LessonsOf(Families.All[0], TestContext.Current.CancellationToken).Outcomes.ToList();
         learnt.Select(one => (one.On, one.Place, one.PartNumber, one.Result)).ShouldBe(
         [
             (new DateOnly(2026, 1, 10), "cold store 4", "QN-200", Result.RightFirstTime),
@@ -29,7 +29,7 @@ public sealed class OutcomeRecordsTests
         ((MotorSpec)learnt[0].Need.Plate).ShaftDiameter.ShouldBeNull();
         learnt[0].Part.ShouldBeOfType<MotorSpec>();
         // The only one of a capacitor says that it was not the part.
-        records.LearntFrom(Families.Find("capacitor")!, TestContext.Current.CancellationToken).ShouldBeEmpty();
+        records.LessonsOf(Families.Find("capacitor")!, TestContext.Current.CancellationToken).Outcomes.ShouldBeEmpty();
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public sealed class OutcomeRecordsTests
             (await records.RecordAsync(given, "the test")).IsGiven.ShouldBeTrue();
         }
 
-        records.LearntFrom(Families.All[0], TestContext.Current.CancellationToken).Take(3).Select(one => one.PartNumber).ShouldBe(["QN-100", "QN-200", "QN-300"]);
+        records.LessonsOf(Families.All[0], TestContext.Current.CancellationToken).Outcomes.Take(3).Select(one => one.PartNumber).ShouldBe(["QN-100", "QN-200", "QN-300"]);
     }
 
     [Fact]

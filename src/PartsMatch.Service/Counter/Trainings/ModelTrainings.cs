@@ -68,11 +68,12 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
 
     private TrainingEntry Train(Family family, TrainingRun run)
     {
-        IReadOnlyList<Outcome> learnt = [];
+        var count = 0;
         try
         {
-            learnt = outcomes.LearntFrom(family, run.Stopping);
-            var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), learnt, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
+            var lessons = outcomes.LessonsOf(family, run.Stopping);
+            count = lessons.Count;
+            var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             if (trained is null) return Entry(TrainingEnd.TooFew, tooFew!);
             run.Stopping.ThrowIfCancellationRequested();
             var put = weights.Put(family, trained.Weights);
@@ -89,6 +90,6 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
             return Entry(TrainingEnd.Failed, Problems.Masked(Problems.Log(logger, unforeseen)));
         }
 
-        TrainingEntry Entry(TrainingEnd end, string reason) => new(clock.GetUtcNow(), run.By, end, learnt.Count, LeftOut: 0, reason, NoFigures);
+        TrainingEntry Entry(TrainingEnd end, string reason) => new(clock.GetUtcNow(), run.By, end, count, LeftOut: 0, reason, NoFigures);
     }
 }
