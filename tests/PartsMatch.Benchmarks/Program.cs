@@ -13,7 +13,7 @@ var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsole
 console.Profile.Width = 400;
 Command[] commands =
 [
-    EngineCommand.Make(console), ColumnsCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ServiceCommand.Make(console), StartCommand.Make(console), LoadCommand.Make(), ModelCommand.Make(console),
+    EngineCommand.Make(console), ColumnsCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ServiceCommand.Make(console), StartCommand.Make(console), LoadCommand.Make(), ModelCommand.Make(console), TrainingCommand.Make(console),
 ];
 var root = new RootCommand("PartsMatch.Benchmarks: how fast it is, beside what else could be used.");
 foreach (var command in commands) root.Add(command);
