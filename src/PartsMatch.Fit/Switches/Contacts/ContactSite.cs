@@ -53,6 +53,10 @@ public abstract record ContactSite : Site
     /// <summary>The volts that a kind of load is switched at: one figure for all, unless the kinds hang on contacts of their own.</summary>
     /// <param name="load">The kind of load.</param>
     public virtual SwitchedVolts VoltsOf(ContactLoad load) => new("loadVolts", LoadVolts);
+
+    /// <summary>Whether a kind of load is there for certain though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
+    /// <param name="load">The kind of load.</param>
+    public virtual bool IsWiredFor(ContactLoad load) => false;
 }
 
 /// <summary>Volts that a contact switches, and where they stand.</summary>

@@ -31,7 +31,7 @@ public abstract class FullLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Cont
         {
             false => Finding.Meets($"No motor is on it."),
             true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Rows),
-            null => ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Rows, isAsked: need.Plate is { ResistiveAmps: null, PilotDuty: null }),
+            null => ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Rows, isAsked: on.AsksForMotors),
         };
     }
 }

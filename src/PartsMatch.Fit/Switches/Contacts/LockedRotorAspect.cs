@@ -43,7 +43,7 @@ public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, L
         {
             false => Finding.Meets($"No motor is on it."),
             true => AgainstLoad(on, facet),
-            null => ContactAmps.LockedRotor.AgainstOld(on, OldOf(need), facet.Rows, isAsked: need.Plate is { ResistiveAmps: null, PilotDuty: null }),
+            null => ContactAmps.LockedRotor.AgainstOld(on, OldOf(need), facet.Rows, isAsked: on.AsksForMotors),
         };
     }
 

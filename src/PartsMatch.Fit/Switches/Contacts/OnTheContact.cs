@@ -34,6 +34,7 @@ internal sealed record OnTheContact
         OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
         OldLockedRotor = RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps);
         OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
+        AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
     }
 
     /// <summary>The kinds of load; null when nobody named any.</summary>
@@ -80,6 +81,15 @@ internal sealed record OnTheContact
 
     /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
+
+    /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
+    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater);
+
+    /// <summary>The same of motors: where any are wired for certain (a compressor's contact may feed its contactor's coil alone, which pilot duty answers for), or the old contact was marked for nothing.</summary>
+    public bool AsksForMotors { get; }
+
+    /// <summary>The same of coils.</summary>
+    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil);
 
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);

@@ -37,7 +37,7 @@ public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Pil
         {
             false => Finding.Meets($"No coil is on it."),
             true => AgainstLoad(on, facet),
-            null => AgainstOld(PilotDutyFacet.Of(need.Plate), facet),
+            null => AgainstOld(PilotDutyFacet.Of(need.Plate), facet, on.AsksForCoils),
         };
     }
 
@@ -63,9 +63,15 @@ public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Pil
             : Finding.Meets($"At {volts} V it opens {opens:0.#} VA of coils and closes on {closes:0.#} VA; {holding} VA are on it, {inrush} VA as they pull in.") with { Shortfall = Math.Max(holding / opens, inrush / closes), Margin = new(opens - holding, "VA") };
     }
 
-    private static Finding AgainstOld(PilotDutyFacet old, PilotDutyFacet facet)
+    private static Finding AgainstOld(PilotDutyFacet old, PilotDutyFacet facet, bool isAsked)
     {
-        if (old is not { BreakVa: { } had, MakeVa: { } made, MostVolts: { } upTo }) return Finding.Meets($"No coil is named, and the old part was not marked for pilot duty.");
+        if (old is not { BreakVa: { } had, MakeVa: { } made, MostVolts: { } upTo })
+        {
+            return isAsked
+                ? Finding.Unknown(Side.Site, "coilsVa", $"Coils are wired to it; what they take, and what the old part was rated for, is not known.")
+                : Finding.Meets($"No coil is named, and the old part was not marked for pilot duty.");
+        }
+
         if (facet is not { MakeVa: { } make, BreakVa: { } open, MostVolts: { } most }) return Finding.Unknown(Side.Part, "pilotDuty", $"The old part opened {had} VA of coils up to {upTo} V; this one's pilot duty is not known.");
         return Within.AtLeast(open, had) && Within.AtLeast(make, made) && Within.AtLeast(most, upTo)
             ? Finding.Meets($"It opens {open} VA of coils up to {most} V; the old part opened {had} VA up to {upTo} V.")

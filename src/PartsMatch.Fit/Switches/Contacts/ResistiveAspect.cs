@@ -24,7 +24,7 @@ public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Con
         {
             false => Finding.Meets($"No heater is on it."),
             true => ContactAmps.Resistive.AgainstLoad(on, on.Heater, facet.Rows),
-            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: false),
+            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: on.AsksForHeaters),
         };
     }
 }

@@ -27,6 +27,13 @@ public static class DefrostTimerChanges
         HowTo = "Leave its release terminal without wire; then the fail-safe alone ends each defrost, so set it to what the coil takes.",
     };
 
+    /// <summary>See what is wired.</summary>
+    public static ChangeKind CheckContacts { get; } = new("checkTimerContacts", 0.1, IsCheck: true)
+    {
+        Stage = Stage.NoteWhatIsThere,
+        HowTo = "Follow each wire from its terminal to what it feeds. Where one goes to what the new one has no contact for, say what the contacts are needed for, and ask again.",
+    };
+
     /// <summary>Put fans and compressor on one contact.</summary>
     public static ChangeKind ShareContact { get; } = new("shareTimerContact", 0.3)
     {

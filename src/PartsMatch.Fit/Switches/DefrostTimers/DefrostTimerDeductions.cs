@@ -9,8 +9,8 @@ namespace PartsMatch.Fit.Switches.DefrostTimers;
 /// <summary>What follows from a defrost timer's plate, and for its place.</summary>
 public static class DefrostTimerDeductions
 {
-    /// <summary>What follows from its release solenoid, its contacts' ratings and its horsepower.</summary>
-    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease, ContactsFor);
+    /// <summary>What follows from its release solenoid and its horsepower.</summary>
+    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease);
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
@@ -31,14 +31,6 @@ public static class DefrostTimerDeductions
     private static IEnumerable<Deduction> EndsByRelease(DefrostTimerSpec spec)
     {
         if (spec.ReleaseVolts is not null) yield return new(Side.Plate, "endedBy", Deducing.Text(new Choices<DefrostEnd>(DefrostEnd.Temperature)), "it has a release solenoid", ["releaseVolts"], DefrostTimerSources.EndedBy);
-    }
-
-    /// <summary>Hardly a timer is without both; those that count running time mostly hold the compressor on their second contact.</summary>
-    private static IEnumerable<Deduction> ContactsFor(DefrostTimerSpec spec)
-    {
-        if (spec is { ClockVolts: null, Poles: null, ResistiveAmps: null, FullLoadAmps: null, LockedRotorAmps: null }) yield break;
-        var opens = spec.Clock == ClockKind.RunningTime ? TimerContact.Compressor : TimerContact.Fans;
-        yield return new(Side.Plate, "contactsFor", Deducing.Text(new Choices<TimerContact>(TimerContact.Heater, opens)), "it does not say otherwise", ["clockVolts", "poles", "resistiveAmps", "fullLoadAmps"], DefrostTimerSources.ContactsFor);
     }
 
     /// <summary>Amps at the volts there: P / V at the heaters' own volts, on three phases P / (√3 · V), times the volts there over their own.</summary>

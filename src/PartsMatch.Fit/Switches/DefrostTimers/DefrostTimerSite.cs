@@ -63,4 +63,14 @@ public sealed record DefrostTimerSite : ContactSite
         ContactLoad.Coil => new("coilVolts", CoilVolts),
         _ => base.VoltsOf(load),
     };
+
+    /// <inheritdoc/>
+    /// <remarks>Hardly a defrost timer is without heaters, so that they are there unless its contacts are said to be for others alone.</remarks>
+    public override bool IsWiredFor(ContactLoad load) => load switch
+    {
+        ContactLoad.Heater => ContactsNeeded?.Contains(TimerContact.Heater) != false,
+        ContactLoad.Motor => ContactsNeeded?.Contains(TimerContact.Fans) == true,
+        ContactLoad.Compressor => ContactsNeeded?.Contains(TimerContact.Compressor) == true,
+        _ => ContactsNeeded?.Contains(TimerContact.PumpDown) == true,
+    };
 }

@@ -15,7 +15,7 @@ public static class DefrostTimerSources
     public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time", SourceStatus.Practice);
 
     /// <summary>Contacts.</summary>
-    public static Source ContactsFor { get; } = new("Heaters hang on a contact that closes in defrost, fans, or the compressor in timers of running time, on one that opens, unless it says otherwise; fan delay and pump-down are there where they are used", SourceStatus.Practice);
+    public static Source ContactsFor { get; } = new("Heaters hang on a contact that closes in defrost, fans, or the compressor in timers of running time, on one that opens; fan delay and pump-down are there where they are used, which the old one's wires tell", SourceStatus.Practice);
 
     /// <summary>Poles.</summary>
     public static Source PolesOfTimer { get; } = new("As many poles as the old timer; one too many stays unused", SourceStatus.Practice);

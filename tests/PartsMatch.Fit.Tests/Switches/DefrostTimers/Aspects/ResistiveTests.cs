@@ -33,4 +33,19 @@ public sealed class ResistiveTests : DefrostTimerAspectTests<Resistive, ContactA
     [InlineData("heaterAmps=25 A", "Unknown Site loadVolts")]
     [InlineData("heaterAmps=25 A; fanVolts=120 V", "Unknown Site loadVolts")]
     public void Its_own_volts_are_asked_for(string site, string answer) => Answer("ratedVolts=240 V; resistiveAmps=30 A", site, "ratedVolts=240 V; resistiveAmps=40 A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")]
+    [InlineData("", "", "", "Unknown Site heaterAmps")]
+    [InlineData("fullLoadAmps=20 A; pilotDuty=A300", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")] // ratings of its other contacts say nothing of the heaters
+    [InlineData("contactsFor=heater, fans", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")]
+    [InlineData("", "contactsNeeded=fans", "", "Meets")]
+    [InlineData("", "loads=motor", "", "Meets")]
+    [InlineData("resistiveAmps=40 A", "", "resistiveAmps=40 A", "Meets")]
+    [InlineData("resistiveAmps=40 A", "", "", "Unknown Part resistiveAmps")]
+    public void Heaters_that_nobody_named_are_open_unless_none_are_wired(string plate, string site, string part, string answer)
+    {
+        static string Rated(string spec) => spec.Contains("resistiveAmps", StringComparison.Ordinal) ? $"ratedVolts=240 V; {spec}" : spec;
+        Answer(Rated(plate), site, Rated(part)).ShouldBe(answer);
+    }
 }
