@@ -38,6 +38,10 @@ public abstract record ContactSite : Site
     [Field("Heaters' power", "All heaters together, where the amps are not known.", Group = Switched, Example = "6 kW")]
     public Power? HeaterPower { get; init; }
 
+    /// <summary>The heaters' own volts.</summary>
+    [Field("Heaters' own volts", "On their plate, beside their power: at other volts they take other amps.", Group = Switched, Example = "240 V")]
+    public ElectricPotential? HeaterOwnVolts { get; init; }
+
     /// <summary>VA of the coils.</summary>
     [Field("Coils' VA", "All coils that it switches together, holding (sealed) VA.", Group = Switched, Example = "24 VA")]
     public ElectricApparentPower? CoilsVa { get; init; }

@@ -14,7 +14,7 @@ public static class DefrostTimerDeductions
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
-        Deducing.Apply(site, HeaterAmps, ScaledMinutes, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")
@@ -33,15 +33,7 @@ public static class DefrostTimerDeductions
         if (spec.ReleaseVolts is not null) yield return new(Side.Plate, "endedBy", Deducing.Text(new Choices<DefrostEnd>(DefrostEnd.Temperature)), "it has a release solenoid", ["releaseVolts"], DefrostTimerSources.EndedBy);
     }
 
-    /// <summary>Amps at the volts there: P / V at the heaters' own volts, on three phases P / (√3 · V), times the volts there over their own.</summary>
-    private static IEnumerable<Deduction> HeaterAmps(DefrostTimerSite site)
-    {
-        if (site is not { HeaterPower: { } power, HeaterOwnVolts: { } own, LoadVolts: { } there, LoadPhase: { } phases }) yield break;
-        var amps = (double)power.Watts / (own.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1)) * (there.Volts / own.Volts);
-        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "their watts over their volts, at the volts there", ["heaterPower", "heaterOwnVolts", "loadVolts", "loadPhase"], DefrostTimerSources.HeatByVolts);
-    }
-
-    /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there.</summary>
+    /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there. Asked before own volts are taken for those there: minutes that somebody timed are not to rest on that.</summary>
     private static IEnumerable<Deduction> ScaledMinutes(DefrostTimerSite site)
     {
         if (site is not { MinutesAtHeaterVolts: { } minutes, HeaterOwnVolts: { } own, LoadVolts: { } there }) yield break;

@@ -40,10 +40,6 @@ public sealed record DefrostTimerSite : ContactSite
     [Field("Ended there by", "Time alone, a temperature switch on the coil wired to the release terminal, or pressure.", Group = Defrost)]
     public DefrostEnd? EndedThereBy { get; init; }
 
-    /// <summary>The heaters' own volts.</summary>
-    [Field("Heaters' own volts", "On their plate, beside their power.", Group = Defrost, Example = "240 V")]
-    public ElectricPotential? HeaterOwnVolts { get; init; }
-
     /// <summary>What its contacts are needed for.</summary>
     [Field("Contacts needed for", "Heaters, fans, compressor, fan delay, pump-down: what is wired to it.", Group = Others)]
     public Choices<TimerContact>? ContactsNeeded { get; init; }

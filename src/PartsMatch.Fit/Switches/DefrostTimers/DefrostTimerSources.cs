@@ -27,7 +27,7 @@ public static class DefrostTimerSources
     public static Source FailSafe { get; } = new("The fail-safe is at least as long as the longest defrost", SourceStatus.Practice);
 
     /// <summary>Heat and volts.</summary>
-    public static Source HeatByVolts { get; } = new("P = V²/R: the heat of a heater goes with the square of its volts, and the minutes that it takes against it; its amps go with its volts", SourceStatus.Derived);
+    public static Source HeatByVolts { get; } = new("P = V²/R: the heat of a heater goes with the square of its volts, and the minutes that it takes against it", SourceStatus.Derived);
 
     /// <summary>What a clock counts.</summary>
     public static Source ClockCounts { get; } = new("A clock for the hours of the day must never stop; one for running time stops with the compressor", SourceStatus.Practice);

@@ -22,7 +22,8 @@ public sealed class DefrostTimerRulesTests
     [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=single-phase", "heaterAmps=25 A")]
     [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=204 V; loadPhase=single-phase", "heaterAmps=21.25 A")]
     [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=three-phase", "heaterAmps=14.43 A")]
-    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "")]
+    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "heaterOwnVolts=240 V; heaterAmps=25 A")]
+    [InlineData("heaterPower=6 kW; minutesAtHeaterVolts=30 min; loadVolts=204 V; loadPhase=single-phase", "heaterOwnVolts=204 V; heaterAmps=29.41 A")] // minutes rest on no such taking
     [InlineData("minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V", "minutesNeeded=41.5 min")]
     [InlineData("minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=240 V", "minutesNeeded=30 min")]
     public void Amps_go_with_the_volts_and_minutes_against_their_square(string site, string deduced) => OfSite("", site).ShouldBe(deduced);
@@ -65,6 +66,7 @@ public sealed class DefrostTimerRulesTests
     [InlineData("failSafe=4 to 110 min; starts=1 to 6 a day", "minutesNeeded=110 min; startsNeeded=6")]
     [InlineData("", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V; minutesNeeded=45 min")]
     [InlineData("contactsFor=heater, fans", "contactsNeeded=heater")]
+    [InlineData("", "heaterPower=6 kW; minutesAtHeaterVolts=30 min; loadVolts=204 V; minutesNeeded=45 min")]
     public void What_agrees_is_not(string plate, string site) => Read(plate, site).Contradictions.ShouldBeEmpty();
 
     [Theory]
