@@ -13,6 +13,13 @@ public static class DefrostTimerChanges
         HowTo = "Its diagram shows the leads or the link of the clock motor for each voltage; insulate the lead that is not used.",
     };
 
+    /// <summary>Connect the release solenoid for the volts there are.</summary>
+    public static ChangeKind ConnectRelease { get; } = new("connectRelease", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Its diagram shows the leads or the link of the release solenoid for each voltage, which are not those of the clock; on the lower voltage's tap the higher one burns it.",
+    };
+
     /// <summary>Feed the clock anew.</summary>
     public static ChangeKind FeedClock { get; } = new("feedClock", 0.4)
     {

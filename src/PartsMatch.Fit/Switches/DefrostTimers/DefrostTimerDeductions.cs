@@ -20,11 +20,11 @@ public static class DefrostTimerDeductions
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")
         : ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, "threePhaseHorsepower");
 
-    /// <summary>Clock and release solenoid hang on the same line in most timers.</summary>
+    /// <summary>Clock and release solenoid hang on the same line in most timers. What a clock that is connected for one of two voltages says of the solenoid is not known: that may be for one of them alone.</summary>
     private static IEnumerable<Deduction> Release(DefrostTimerSpec spec)
     {
         if (spec.ReleaseVolts is null && spec.EndedBy?.Contains(DefrostEnd.Temperature) != true) yield break;
-        if (spec is { ReleaseVolts: null, ClockVolts: { } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
+        if (spec is { ReleaseVolts: null, ClockVolts: { Count: 1 } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
         if (spec is { ReleaseFrequency: null, ClockFrequency: { } hertz }) yield return new(Side.Plate, "releaseFrequency", Deducing.Text(hertz), "its clock's frequency", ["clockFrequency"], DefrostTimerSources.Release);
     }
 

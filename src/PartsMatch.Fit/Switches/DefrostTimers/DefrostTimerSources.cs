@@ -9,7 +9,7 @@ public static class DefrostTimerSources
     public static Source Clock { get; } = new("A timer's clock runs from 90 to 110 % of its volts, and keeps time at its own frequency alone", SourceStatus.Practice);
 
     /// <summary>Volts of the release.</summary>
-    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of the clock", SourceStatus.Practice);
+    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of a clock that is for one voltage", SourceStatus.Practice);
 
     /// <summary>What ends a defrost.</summary>
     public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time", SourceStatus.Practice);

@@ -11,6 +11,7 @@ public sealed class DefrostTimerRulesTests
     [Theory]
     [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseVolts=240 V; releaseFrequency=60 Hz")]
     [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=time", "")]
+    [InlineData("clockVolts=120/240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseFrequency=60 Hz")]
     [InlineData("releaseVolts=24 V", "endedBy=temperature")]
     [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "")]
     [InlineData("ratedVolts=240 V; singlePhaseHorsepower=2 hp", "fullLoadAmps=12 A")] // NFPA 70 table 430.248
