@@ -41,6 +41,13 @@ public static class DefrostTimerChanges
         HowTo = "Follow each wire from its terminal to what it feeds. Where one goes to what the new one has no contact for, say what the contacts are needed for, and ask again.",
     };
 
+    /// <summary>See that pressure does not end the defrost.</summary>
+    public static ChangeKind PutOutPressure { get; } = new("putOutPressure", 0.3, IsCheck: true)
+    {
+        Stage = Stage.Bench,
+        HowTo = "Where it cannot be put out of use, it ends each defrost as soon as the suction pressure comes to its setting, and the timer does not go in.",
+    };
+
     /// <summary>Put fans and compressor on one contact.</summary>
     public static ChangeKind ShareContact { get; } = new("shareTimerContact", 0.3)
     {

@@ -12,7 +12,7 @@ public static class DefrostTimerSources
     public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of a clock that is for one voltage", SourceStatus.Practice);
 
     /// <summary>What ends a defrost.</summary>
-    public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time", SourceStatus.Practice);
+    public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time; a pressure element ends it whatever is wired", SourceStatus.Practice);
 
     /// <summary>Contacts.</summary>
     public static Source ContactsFor { get; } = new("Heaters hang on a contact that closes in defrost, fans, or the compressor in timers of running time, on one that opens; fan delay and pump-down are there where they are used, which the old one's wires tell", SourceStatus.Practice);
