@@ -71,6 +71,14 @@ public sealed record Finding
     /// <param name="where">What it is said of; formed only when it is shown.</param>
     public Finding On(object where) => this with { Reason = $"On {where}: {new Clause(Reason)}" };
 
+    /// <summary>The same answer, where what is missing stands in other fields.</summary>
+    /// <param name="field">The field that each stands in.</param>
+    public Finding Asking(Func<Missing, Missing> field) => this with { Missing = [.. Missing.Select(field)] };
+
+    /// <summary>The less favourable of this answer and another: by verdict, and where that is the same by shortfall.</summary>
+    /// <param name="other">The other one.</param>
+    public Finding OrWorse(Finding other) => other.Verdict > Verdict || (other.Verdict == Verdict && other.Shortfall > Shortfall) ? other : this;
+
     /// <summary>The part meets the aspect as it is.</summary>
     public static Finding Meets(FormattableString sentence) => new(Verdict.Meets, sentence);
 

@@ -25,27 +25,28 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, LockedRotorFacet>("Locked-rotor amps", isDeciding: true, ContactSources.LockedRotor, new(0.6, 0.5, 0.8))
+public abstract class LockedRotorAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, LockedRotorFacet>(LockedRotorQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class LockedRotorQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<LockedRotorFacet> Asked { get; } = new(
+        "Locked-rotor amps",
+        ContactSources.LockedRotor,
+        new(0.6, 0.5, 0.8),
+        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        LockedRotorFacet.Of,
+        Judge);
 
-    /// <inheritdoc/>
-    public override LockedRotorFacet Read(TSpec part) => LockedRotorFacet.Of(part);
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, LockedRotorFacet facet)
+    private static Finding Judge(OnTheContact on, LockedRotorFacet facet) => on.HasMotor switch
     {
-        var on = OnTheContact.Of(need);
-        return on.HasMotor switch
-        {
-            false => Finding.Meets($"No motor is on it."),
-            true => AgainstLoad(on, facet),
-            null => ContactAmps.LockedRotor.AgainstOld(on, OldOf(need), facet.Rows, isAsked: on.AsksForMotors),
-        };
-    }
+        false => Finding.Meets($"No motor is on it."),
+        true => AgainstLoad(on, facet),
+        null => ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors),
+    };
 
     private static Finding AgainstLoad(OnTheContact on, LockedRotorFacet facet)
     {
@@ -54,8 +55,4 @@ public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, L
         if (!on.IsLockedRotorGiven) return Finding.Unknown(Side.Site, "motors", $"Six times the full-load amps would be {on.LockedRotor} A with the rotor locked, more than it bears: the motors' own locked-rotor amps are not known.");
         return facet.Marked.Count > 0 ? found : Finding.Unknown(Side.Part, "lockedRotorAmps", $"{on.LockedRotor} locked-rotor amps are on it, more than six times its full-load amps: its own are not known.");
     }
-
-    private static Sequence<AmpsAt> OldOf(Need<TSpec, TSite> need) => need.Once(static need => new Remembered(LockedRotorFacet.Of(need.Plate).Rows)).Rows;
-
-    private sealed record Remembered(Sequence<AmpsAt> Rows);
 }

@@ -19,27 +19,28 @@ public readonly record struct PilotDutyFacet(double? MakeVa, double? BreakVa, do
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, PilotDutyFacet>("Pilot duty", isDeciding: true, ContactSources.PilotDuty, new(0.4, 0.5, 0.8))
+public abstract class PilotLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, PilotDutyFacet>(PilotLoadQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class PilotLoadQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<PilotDutyFacet> Asked { get; } = new(
+        "Pilot duty",
+        ContactSources.PilotDuty,
+        new(0.4, 0.5, 0.8),
+        new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads"] },
+        PilotDutyFacet.Of,
+        Judge);
 
-    /// <inheritdoc/>
-    public override PilotDutyFacet Read(TSpec part) => PilotDutyFacet.Of(part);
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, PilotDutyFacet facet)
+    private static Finding Judge(OnTheContact on, PilotDutyFacet facet) => on.Has(ContactLoad.Coil) switch
     {
-        var on = OnTheContact.Of(need);
-        return on.Has(ContactLoad.Coil) switch
-        {
-            false => Finding.Meets($"No coil is on it."),
-            true => AgainstLoad(on, facet),
-            null => AgainstOld(PilotDutyFacet.Of(need.Plate), facet, on.AsksForCoils),
-        };
-    }
+        false => Finding.Meets($"No coil is on it."),
+        true => AgainstLoad(on, facet),
+        null => AgainstOld(on.OldPilot, facet, on.AsksForCoils),
+    };
 
     private static Finding AgainstLoad(OnTheContact on, PilotDutyFacet facet)
     {

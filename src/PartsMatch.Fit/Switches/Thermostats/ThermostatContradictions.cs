@@ -8,10 +8,27 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatContradictions
 {
     /// <summary>All that disagrees on the plate.</summary>
-    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
+    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+
+    private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
+
+    /// <summary>Fans of an old one with three wires against its fans' contacts; one of another function has none.</summary>
+    private static IEnumerable<Contradiction> OfFans(ThermostatSpec plate, ThermostatSite site) => (plate.Function, site) switch
+    {
+        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ContactAgreement.OfLoads(plate.FansContact ?? plate, site.FansContact, "fans' contact").Select(one => OnFans(one, plate)),
+        (null, _) or (_, { FanMotors: null, FanCoilsVa: null, FanCoilsInrushVa: null }) => [],
+        _ => [new(["function"], $"A {Deducing.Text(plate.Function!.Value)} has no contacts of their own for fans: what is on its one contact is given as motors or coils.", ContactSources.LoadsNamed) { SiteFields = [site.FanMotors is not null ? "fanMotors" : site.FanCoilsVa is not null ? "fanCoilsVa" : "fanCoilsInrushVa"] }],
+    };
+
+    /// <summary>What disagrees of the fans' contacts, by their own fields.</summary>
+    private static Contradiction OnFans(Contradiction one, ThermostatSpec plate) => one with
+    {
+        Fields = [.. one.Fields.Select(field => plate.FansContact is null || (field == "ratedVolts" && plate.FanRatedVolts is null) ? field : FansFields.InSpec(field))],
+        SiteFields = [.. one.SiteFields.Select(FansFields.InSite)],
+    };
 
     private static IEnumerable<Contradiction> FunctionAndAction(ThermostatSpec plate)
     {

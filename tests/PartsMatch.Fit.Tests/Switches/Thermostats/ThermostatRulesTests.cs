@@ -49,6 +49,11 @@ public sealed class ThermostatRulesTests
     [InlineData("action=opens on rise", "cutOutNeeded=55 °F; cutInNeeded=104 °F", "action", "is not above the cut-in of 104 °F")]
     [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
+    [InlineData("fanRatedVolts=120/240 V; fanFullLoadAmps=10/5/2 A", "", "fanRatedVolts, fanFullLoadAmps", "3 figures stand beside 2 rated volts")]
+    [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]
+    [InlineData("function=fan delay and defrost end; ratedVolts=240 V; fanFullLoadAmps=8 A", "fanVolts=480 V", "ratedVolts", "fans' contact is rated up to 240 V, and 480 V are switched")]
+    [InlineData("function=fan delay and defrost end; fanRatedVolts=120 V; fanFullLoadAmps=8 A", "fanMotors=9/40 A; fanVolts=120 V", "fanFullLoadAmps", "fans' contact carried 8 A at 120 V, and 9 A are on it")]
+    [InlineData("function=fan delay", "fanMotors=9/40 A", "function", "has no contacts of their own for fans")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {
         var found = Read(plate, site).Contradictions.ShouldHaveSingleItem();

@@ -21,7 +21,6 @@ public sealed class FanPoints() : Aspect<ThermostatSpec, ThermostatSite, Tempera
         if (wanted.Fans.OnFall is not { } starts) return Finding.Unknown(Side.Site, "fanCutInNeeded", $"At which temperature the fans are to start is not known.");
         var start = TemperatureRule.Against(starts, facet.Fans.OnFall, facet, Moving.OnFall, "fanCutIn", "The fans' contacts");
         if (wanted.Fans.OnRise is not { } stops || facet.Fans.OnRise is null) return start;
-        var stop = TemperatureRule.Against(stops, facet.Fans.OnRise, facet, Moving.OnRise, "fanCutOut", "The fans' contacts");
-        return stop.Verdict > start.Verdict || (stop.Verdict == start.Verdict && stop.Shortfall > start.Shortfall) ? stop : start;
+        return start.OrWorse(TemperatureRule.Against(stops, facet.Fans.OnRise, facet, Moving.OnRise, "fanCutOut", "The fans' contacts"));
     }
 }
