@@ -48,6 +48,13 @@ public static class DefrostTimerChanges
         HowTo = "Where it cannot be put out of use, it ends each defrost as soon as the suction pressure comes to its setting, and the timer does not go in.",
     };
 
+    /// <summary>See how many lines were switched.</summary>
+    public static ChangeKind CheckPoles { get; } = new("checkTimerPoles", 0.1, IsCheck: true)
+    {
+        Stage = Stage.NoteWhatIsThere,
+        HowTo = "Count the common terminals that have a line on them: each is a pole. A heater of which both lines were opened must not stay live on one of them.",
+    };
+
     /// <summary>Put fans and compressor on one contact.</summary>
     public static ChangeKind ShareContact { get; } = new("shareTimerContact", 0.3)
     {

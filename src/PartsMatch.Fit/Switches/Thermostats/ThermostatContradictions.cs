@@ -76,10 +76,11 @@ public static class ThermostatContradictions
         }
     }
 
-    /// <summary>Where one of them is the old one's own, that is complained of beside the other.</summary>
+    /// <summary>Where the old one's own are both known, one that is needed is complained of beside its own.</summary>
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
-        if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes || opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn))) yield break;
+        if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
+        if (plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
         if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["action"], $"It opens on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
         if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["action"], $"It closes on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
     }

@@ -48,6 +48,7 @@ public sealed class ThermostatRulesTests
     [InlineData("cutOut=35 °F", "cutOutNeeded=40.1 °F", "cutOut", "moved at 35 °F, and 40.1 °F")]
     [InlineData("action=opens on rise", "cutOutNeeded=55 °F; cutInNeeded=104 °F", "action", "is not above the cut-in of 104 °F")]
     [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
+    [InlineData("function=defrost end; action=opens on rise; cutOut=25 °F", "cutInNeeded=55 °F", "action", "is not above the cut-in of 55 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
     [InlineData("fanRatedVolts=120/240 V; fanFullLoadAmps=10/5/2 A", "", "fanRatedVolts, fanFullLoadAmps", "3 figures stand beside 2 rated volts")]
     [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]

@@ -18,6 +18,9 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("hazard=A2L", "", "Unknown Part contacts")]
     [InlineData("hazard=class I division 2", "contacts=sealed", "Unknown Part hazards")]
     [InlineData("hazard=class I division 2", "hazards=C1D1; contacts=sealed", "Meets")]
+    [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=sealed", "Meets")]
+    [InlineData("hazard=class I division 1", "hazards=C1D2; contacts=sealed", "Unknown Part hazards")]
+    [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=open", "Fails")]
     [InlineData("hazard=none", "contacts=open", "Meets")]
     public void Open_contacts_spark(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 
@@ -27,4 +30,8 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("contacts=sealed", "contacts=sealed", "Meets")]
     [InlineData("hazards=A2L; contacts=sealed", "contacts=sealed", "Unknown Site hazard")]
     public void Where_no_hazard_is_named_the_old_one_tells(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Fact]
+    public void A_place_of_which_nothing_is_said_is_told_to_be_taken_for_an_ordinary_one() =>
+        Judge("", "", "contacts=open").Sentence.ShouldStartWith("Taken for an ordinary place, since nothing says otherwise");
 }

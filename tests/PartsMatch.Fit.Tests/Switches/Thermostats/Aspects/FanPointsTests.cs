@@ -15,6 +15,8 @@ public sealed class FanPointsTests : ThermostatAspectTests<FanPoints, Temperatur
     [InlineData(Old + "fanCutIn=25 °F; fanCutOut=40 °F", "fanCutIn=25 °F; fanCutOut=50.1 °F", "Fails")]
     [InlineData(Old + "fanCutIn=25 °F", "fanCutIn=25 °F; fanCutOut=50.1 °F", "Meets")]
     [InlineData(Old + "fanCutIn=25 °F", "", "Unknown Part fanCutIn")]
+    [InlineData(Old + "fanCutIn=25 °F; fanCutOut=40 °F", "fanCutIn=25 °F", "Unknown Part fanCutOut")]
+    [InlineData(Old + "fanCutIn=25 °F; fanCutOut=40 °F", "fanCutIn=36 °F", "Fails")]
     [InlineData(Old, "fanCutIn=25 °F", "Unknown Site fanCutInNeeded")]
     [InlineData("function=fan delay", "", "Meets")]
     [InlineData("", "", "Unknown Plate function")]
