@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -9,6 +10,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 public abstract record ContactSite : Site
 {
     private const string Switched = "On the contact";
+    private const string Around = "Round it";
 
     /// <summary>The kinds of load.</summary>
     [Field("What is on it", "Compressor, motors, heaters, coils: all that the contact switches.", Group = Switched)]
@@ -50,8 +52,12 @@ public abstract record ContactSite : Site
     [Field("Coils' inrush VA", "The same as they pull in; about ten times the holding VA.", Group = Switched, Example = "240 VA")]
     public ElectricApparentPower? CoilsInrushVa { get; init; }
 
+    /// <summary>Refrigerant.</summary>
+    [Field("Refrigerant", "On the unit's plate: one that burns allows no contacts that spark.", Group = Around)]
+    public Refrigerant? Refrigerant { get; init; }
+
     /// <summary>Hazard.</summary>
-    [Field("Hazard", "Flammable refrigerant in the same space, or a classified area.", Group = Switched)]
+    [Field("Hazard", "Flammable refrigerant in the same space, or a classified area; none where the refrigerant burns, but cannot reach it.", Group = Around)]
     public Hazard? Hazard { get; init; }
 
     /// <summary>The volts that a kind of load is switched at: one figure for all, unless the kinds hang on contacts of their own.</summary>

@@ -36,7 +36,7 @@ public readonly record struct IgnitionFacet(ContactEnclosure? Contacts, bool A2L
 
 /// <summary>Is the switch no source of ignition where something could burn?</summary>
 /// <remarks>
-/// Open contacts fail where anything could burn, whatever is marked; a marking for the place meets; sealed contacts, or none, are a check of the listing beside flammable refrigerant, and in a classified area need the marking; what is not marked is unknown.
+/// Open contacts fail where anything could burn, whatever is marked; a marking for the place meets; sealed contacts, or none, are a check of the listing beside flammable refrigerant, and in a classified area need the marking; what is not marked is unknown. A refrigerant that burns is such a hazard, unless it is said that it cannot reach the switch.
 /// Where nobody said anything of a hazard, an old part that was marked or sealed asks for the same again. Beside any other it is taken for an ordinary place, which the finding says:
 /// so are nearly all, and a reading nobody took must not leave every part open.
 /// </remarks>
@@ -49,7 +49,7 @@ public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Igniti
     private static readonly Hazard[] All = [.. Enum.GetValues<Hazard>().Where(hazard => hazard != Hazard.None)];
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["contacts", "hazards"], ["hazard"]);
+    public override LookedAt Fields { get; } = new(["contacts", "hazards"], ["hazard", "refrigerant"]);
 
     /// <inheritdoc/>
     public override IgnitionFacet Read(TSpec part) => IgnitionFacet.Of(part);

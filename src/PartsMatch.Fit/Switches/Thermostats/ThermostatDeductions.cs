@@ -13,7 +13,7 @@ public static class ThermostatDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
     /// <summary>What opens above where it closes opens on rise: asked of a defrost end, whose function does not tell. Of one whose function is not known it may be three wires, of which the temperatures tell nothing.</summary>
     private static IEnumerable<Deduction> ActionByTemperatures(ThermostatSpec spec)
