@@ -36,6 +36,11 @@ public static class ThermostatContradictions
         {
             yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
         }
+
+        if (plate is { Function: ThermostatFunction.Box, Action: ThermostatAction.OpensOnRise, CutOut: { } opens, CutIn: { } closes })
+        {
+            yield return new(["function", "cutOut", "cutIn"], $"A box thermostat that opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)} is one for heat: one that cools closes at the higher of the two.", ThermostatSources.ActionOfFunction);
+        }
     }
 
     private static IEnumerable<Contradiction> WrongWayRound(ThermostatSpec plate)

@@ -12,6 +12,8 @@ public sealed class ThermostatRulesTests
     private const string Automatic = "; poles=1; reset=automatic";
 
     [Theory]
+    [InlineData("function=box thermostat; cutOut=75 °F; cutIn=70 °F", "action=opens on rise" + Automatic)] // one for heat
+    [InlineData("function=fan delay and defrost end; cutOut=45 °F; cutIn=55 °F", "action=change-over" + Automatic)]
     [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutIn=39 °F")]
     [InlineData("function=box thermostat; cutIn=39 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutOut=35 °F")]
     [InlineData("function=box thermostat; cutIn=4 °C; differential=2 K", "action=closes on rise" + Automatic + "; cutOut=2 °C")]
@@ -42,6 +44,7 @@ public sealed class ThermostatRulesTests
     [InlineData("function=low limit; action=opens on rise", "", "function, action", "A low limit does not open on rise")]
     [InlineData("action=opens on rise; cutOut=35 °F; cutIn=55 °F", "", "cutOut, cutIn", "is not above its cut-in")]
     [InlineData("action=closes on rise; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "is not below its cut-in")]
+    [InlineData("function=box thermostat; cutOut=45 °F; cutIn=40 °F", "", "function, cutOut, cutIn", "is one for heat")]
     [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]
