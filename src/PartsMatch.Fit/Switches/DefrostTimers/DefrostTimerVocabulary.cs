@@ -10,7 +10,7 @@ public static class DefrostTimerVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(
     [
-        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM"),
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM") { Past = "clockFrequency" },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
         new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
         new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST") { ByUnit = true, Unit = "min" },
