@@ -92,10 +92,11 @@ public static class ThermostatLines
         };
     }
 
+    /// <summary>Those with another common than a red lead rate both contacts alike; those with one are made for larger fans.</summary>
     private static ThermostatSpec OfThreeWires(Draw draw)
     {
         var (ends, fans) = (draw.Of((50.0, 3), (55, 5), (60, 2)), draw.Of((20.0, 2), (25, 4), (30, 3)));
-        return Disc(draw) with
+        var alike = Disc(draw) with
         {
             Function = ThermostatFunction.FanDelayAndDefrostEnd,
             Action = ThermostatAction.ChangeOver,
@@ -105,6 +106,7 @@ public static class ThermostatLines
             FanCutIn = Fahrenheit(fans),
             FanCutOut = Fahrenheit(fans + draw.Of((10, 3), (15, 3))),
         };
+        return alike.Common == CommonMark.Red ? alike with { FanRatedVolts = alike.RatedVolts, FanFullLoadAmps = Amps(16, 8), FanLockedRotorAmps = Amps(96, 48), FanPilotDuty = alike.PilotDuty } : alike;
     }
 
     private static ThermostatSpec OfFreezeLimit(Draw draw)

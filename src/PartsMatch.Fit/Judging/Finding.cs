@@ -71,6 +71,18 @@ public sealed record Finding
     /// <param name="where">What it is said of; formed only when it is shown.</param>
     public Finding On(object where) => this with { Reason = $"On {where}: {new Clause(Reason)}" };
 
+    /// <summary>The same answer with a further sentence behind it: what it rests on.</summary>
+    /// <param name="further">The sentence.</param>
+    public Finding Then(FormattableString further) => this with { Reason = $"{new Formed(Reason)} {new Formed(further)}" };
+
+    /// <summary>The same answer, where what is missing stands in other fields.</summary>
+    /// <param name="field">The field that each stands in.</param>
+    public Finding Asking(Func<Missing, Missing> field) => this with { Missing = [.. Missing.Select(field)] };
+
+    /// <summary>The less favourable of this answer and another: by verdict, and where that is the same by shortfall.</summary>
+    /// <param name="other">The other one.</param>
+    public Finding OrWorse(Finding other) => other.Verdict > Verdict || (other.Verdict == Verdict && other.Shortfall > Shortfall) ? other : this;
+
     /// <summary>The part meets the aspect as it is.</summary>
     public static Finding Meets(FormattableString sentence) => new(Verdict.Meets, sentence);
 
@@ -89,6 +101,12 @@ public sealed record Finding
 
     /// <summary>The part does not meet the aspect, by so much.</summary>
     public static Finding Fails(Margin by, FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = by };
+
+    /// <summary>A sentence beside another.</summary>
+    private sealed record Formed(FormattableString Sentence)
+    {
+        public override string ToString() => FormattableString.Invariant(Sentence);
+    }
 
     /// <summary>A sentence inside another: it starts without its capital.</summary>
     private sealed record Clause(FormattableString Sentence)

@@ -22,7 +22,7 @@ internal static class MotorSteps
             MotorFinishSteps.Of(need, part))
         {
             Kit = [.. discharges.Count > 0 ? (KitItem[])[SafeSteps.Resistor] : [], SafeSteps.Connectors(Joints(need, part)), SafeSteps.LockAndTag, SafeSteps.Meter],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. Burning(need.Site.Hazard), SafeSteps.BladesStart],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart],
             Diagram = change => MotorConnections.Diagram(need, part, change),
         };
     }
@@ -73,11 +73,4 @@ internal static class MotorSteps
     private static int Joints(MotorNeed need, MotorSpec part) =>
         ((part.Phase ?? need.Site.SupplyPhase) == Phases.Single ? 2 : 3)
         + MotorConnections.ForTap(need, part).Select(connection => connection.Joined.Count).DefaultIfEmpty(0).Max();
-
-    private static IEnumerable<Caution> Burning(Hazard? hazard) => hazard switch
-    {
-        Hazard.A2L or Hazard.A3 => [new(Stage.MakeSafe, "Flammable refrigerant is there: air the place, and prove with a detector that none has leaked before anything is switched, metered or filed. No flame. The refrigerant circuit stays closed: this job does not open it.")],
-        Hazard.ClassOneDivisionOne or Hazard.ClassOneDivisionTwo => [new(Stage.MakeSafe, "The area is classified: nothing is opened, metered live or filed there before whoever is responsible for it has cleared it.")],
-        _ => [],
-    };
 }

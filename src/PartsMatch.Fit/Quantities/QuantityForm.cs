@@ -9,7 +9,11 @@ namespace PartsMatch.Fit.Quantities;
 /// <param name="Digits">Digits behind the point when a value is converted into it.</param>
 /// <param name="Fractions">Whether the trade writes fractions in it: 1/4 hp, 7/16 in.</param>
 /// <param name="Spellings">How else it is spelt, in any case of letters.</param>
-public sealed record UnitText(Enum Unit, string Symbol, int Digits, bool Fractions = false, params string[] Spellings);
+public sealed record UnitText(Enum Unit, string Symbol, int Digits, bool Fractions = false, params string[] Spellings)
+{
+    /// <summary>Whether its figures count downwards, with a sign or without: 20 in Hg of vacuum is 20 in Hg under zero.</summary>
+    public bool CountsDown { get; init; }
+}
 
 /// <summary>How a quantity is read and written: a number, then a unit.</summary>
 /// <typeparam name="T">A UnitsNet quantity.</typeparam>
@@ -117,8 +121,8 @@ public sealed class QuantityForm<T> : TextForm<T>
         }
 
         var value = (T)(default(T).Value.IsDecimal
-            ? Quantity.From(number.Decimal, unit.Unit)
-            : Quantity.From(Kept(number.Double), unit.Unit));
+            ? Quantity.From(unit.CountsDown ? -Math.Abs(number.Decimal) : number.Decimal, unit.Unit)
+            : Quantity.From(unit.CountsDown ? -Math.Abs(Kept(number.Double)) : Kept(number.Double), unit.Unit));
         var inSi = value.As(Si.Unit);
         return inSi >= Least && inSi <= Most
             ? TextReading<T>.Of(value)
@@ -135,7 +139,9 @@ public sealed class QuantityForm<T> : TextForm<T>
     };
 
     /// <summary>The number of a value in a unit: exact as given, rounded to the trade's precision when converted.</summary>
-    internal string WriteNumber(T value, UnitText unit, Units units)
+    internal string WriteNumber(T value, UnitText unit, Units units) => unit.CountsDown ? SignedNumber(value, unit, units).TrimStart('-') : SignedNumber(value, unit, units);
+
+    private string SignedNumber(T value, UnitText unit, Units units)
     {
         if (unit.Unit.Equals(value.Unit))
         {

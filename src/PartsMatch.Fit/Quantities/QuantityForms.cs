@@ -84,7 +84,8 @@ public static class QuantityForms
         us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psig", "lb/in²", "lbf/in²", "#"),
         si: new(PressureUnit.Kilopascal, "kPa", 0, false, "kPag"),
         new UnitText(PressureUnit.Bar, "bar", 2, false, "barg", "bar g"),
-        new UnitText(PressureUnit.Megapascal, "MPa", 3));
+        new UnitText(PressureUnit.Megapascal, "MPa", 3),
+        new UnitText(PressureUnit.InchOfMercury, "inHg", 1, false, "in Hg", "in. Hg", "inHg vac", "in Hg vac", "inHg vacuum", "in Hg vacuum") { CountsDown = true });
 
     /// <summary>Volts that a meter shows: zero, too.</summary>
     public static QuantityForm<ElectricPotential> MeteredVolts { get; } = Metered(Volts);

@@ -36,17 +36,18 @@ internal sealed class SpanForm<T, TQuantity>(QuantityForm<TQuantity> one, string
         if (joined == 0) return Refused(text);
         rest = rest[joined..].TrimStart();
         if (!one.TryReadNumber(rest, out var last, out length)) return Refused(text);
-        return one.UnitOf(rest[length..].Trim()) is { } unit && (firstUnit is null || firstUnit == unit) ? Of(first, last, unit, text) : Refused(text);
+        return one.UnitOf(rest[length..].Trim()) is { } unit && (firstUnit is null || firstUnit == unit || firstUnit.CountsDown) ? Of(first, last, unit, text, firstUnit) : Refused(text);
     }
 
     /// <inheritdoc/>
     public override string Write(T value, Units units = Units.AsGiven)
     {
         var (least, most) = ends(value);
-        var unit = one.UnitFor(least, units);
+        var (unit, other) = (one.UnitFor(least, units), one.UnitFor(most, units));
+        if (!unit.CountsDown) other = unit;
         var low = one.WriteNumber(least, unit, units);
-        var high = one.WriteNumber(most, unit, units);
-        return low == high ? $"{low} {unit.Symbol}" : $"{low} to {high} {unit.Symbol}";
+        var high = one.WriteNumber(most, other, units);
+        return unit != other ? $"{low} {unit.Symbol} to {high} {other.Symbol}" : low == high ? $"{low} {unit.Symbol}" : $"{low} to {high} {unit.Symbol}";
     }
 
     /// <summary>A unit that stands behind the first figure as well: 30 °F to 90 °F.</summary>
@@ -69,9 +70,10 @@ internal sealed class SpanForm<T, TQuantity>(QuantityForm<TQuantity> one, string
         _ => 0,
     };
 
-    private TextReading<T> Of(TradeNumber first, TradeNumber last, UnitText unit, string text)
+    /// <summary>The two ends; a vacuum stands in its own unit before a pressure, 20 in Hg to 100 psi.</summary>
+    private TextReading<T> Of(TradeNumber first, TradeNumber last, UnitText unit, string text, UnitText? firstUnit = null)
     {
-        var (low, high) = (one.Make(first, unit, text), one.Make(last, unit, text));
+        var (low, high) = (one.Make(first, firstUnit ?? unit, text), one.Make(last, unit, text));
         if (!low.IsRead) return TextReading<T>.Refused(low.Wrong);
         if (!high.IsRead) return TextReading<T>.Refused(high.Wrong);
         return low.Value.As(one.Si.Unit) <= high.Value.As(one.Si.Unit)

@@ -19,12 +19,6 @@ internal static class ValveSteps
         Stage.MakeSafe,
         "Refrigerant under pressure freezes, bursts and suffocates: glasses and gloves on, the place aired. Circuits are opened only by those certified for it, and refrigerant is recovered, never let out.");
 
-    /// <summary>A refrigerant that burns.</summary>
-    /// <param name="refrigerant">It.</param>
-    public static Caution Burns(Refrigerant refrigerant) => new(
-        Stage.MakeSafe,
-        $"{refrigerant.Name} burns (class {refrigerant.SafetyClass}): recover it, flush with nitrogen, air the place and keep flames away before anything is opened or brazed.");
-
     /// <summary>To flow through while brazing, and to test with.</summary>
     public static KitItem Nitrogen { get; } = new($"dry nitrogen with its regulator");
 

@@ -26,6 +26,7 @@ internal sealed class Lexicon
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
+        Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -54,6 +55,9 @@ internal sealed class Lexicon
 
     /// <summary>Fields whose figures stand side by side before the label of the last.</summary>
     public IReadOnlyList<IReadOnlyList<Field>> Pairs { get; }
+
+    /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
+    public IReadOnlyList<Field> Past { get; }
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }

@@ -56,6 +56,7 @@ internal sealed class PlacementSearch
 
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
+        AddFigurePastOther(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
     }
 
@@ -109,6 +110,33 @@ internal sealed class PlacementSearch
                         }
                     }
                 }
+            }
+        }
+    }
+
+    /// <summary>230 V 60 HZ MOTOR: between a figure and its label stands one of another field, each with its unit.</summary>
+    private void AddFigurePastOther(int from)
+    {
+        foreach (var field in lexicon.Past)
+        {
+            foreach (var end in reach.Ends(from))
+            {
+                if (reach.UnitEnd(field, end) is not { } second || second == plate.Count || !plate.SameLine(second)) continue;
+                foreach (var last in reach.Ends(second)) AddPast(field, from, second, last);
+            }
+        }
+    }
+
+    private void AddPast(Field field, int from, int second, int last)
+    {
+        for (var at = last + 1; at < Math.Min(last + LongestSecond, plate.Count); at++)
+        {
+            foreach (var match in matches[at])
+            {
+                if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past is not null) is not { Label.Past: { } name } || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
+                var other = lexicon.FieldOf(name);
+                if (reach.UnitEnd(other, last) != at || reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(other, plate.Slice(second, at), null) is not { } between) continue;
+                simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
             }
         }
     }

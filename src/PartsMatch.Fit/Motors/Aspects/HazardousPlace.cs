@@ -25,8 +25,8 @@ public readonly record struct HazardFacet(bool IsMarked, bool MildlyFlammable, b
 /// <summary>Is the motor marked for what could burn in its place?</summary>
 /// <remarks>
 /// Marked for it meets, unmarked is unknown, marked for ordinary places or for something less fails, and so does an open start switch, whatever is marked.
-/// Where nobody said anything of a hazard, only an old motor that was marked for one asks for the same again: every other part meets, since the question is put wherever a need is entered,
-/// and a reading nobody took must not leave every part open.
+/// Where nobody said anything of a hazard, only an old motor that was marked for one asks for the same again. Beside any other it is taken for an ordinary place, which the finding says:
+/// so are nearly all, and a reading nobody took must not leave every part open.
 /// </remarks>
 public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>("Hazard", isDeciding: true, CircuitSources.Hazard, new(0.5, 0, 1))
 {
@@ -58,7 +58,7 @@ public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>
     private static Finding AsTheOldOne(HazardFacet old, HazardFacet facet) =>
         Array.Exists(All, hazard => hazard != Hazard.None && old.Covers(hazard) && !facet.Covers(hazard))
             ? Finding.Unknown(Side.Site, "hazard", $"The old motor was marked for a place where something could burn, and this one is not marked for the same.")
-            : Finding.Meets($"No hazard was named, and this motor is marked for all that the old one was.");
+            : Finding.Meets($"Taken for an ordinary place, since nothing says otherwise: no hazard is named, and this motor is marked for all that the old one was.");
 
     private static HazardFacet Of(MotorSpec motor)
     {

@@ -17,7 +17,7 @@ public static class ContactorDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
-        Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> MainPolesClose(ContactorSpec spec)
     {

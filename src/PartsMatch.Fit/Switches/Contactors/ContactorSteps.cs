@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors.Aspects;
@@ -33,7 +34,7 @@ internal static class ContactorSteps
         ])
         {
             Kit = [SafeSteps.Resistor, SafeSteps.LockAndTag, SafeSteps.Meter],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, SafeSteps.BladesStart],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart],
         };
     }
 

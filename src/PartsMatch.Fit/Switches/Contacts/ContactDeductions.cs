@@ -37,12 +37,36 @@ internal static class ContactDeductions
         if (named.Count > 0) yield return new(Side.Site, "loads", Deducing.Text(new Choices<ContactLoad>(named)), "what is named is on it, and nothing else", ["motors", "heaterAmps", "coilsVa"], ContactSources.LoadsNamed);
     }
 
-    /// <summary>Amps of heaters follow from watts and volts.</summary>
+    /// <summary>A refrigerant that burns is taken to reach the switch, until somebody says that it cannot. Ammonia, which burns too (B2L), is not: whether its room is classified follows from how that is aired and watched.</summary>
+    public static IEnumerable<Deduction> Hazard(ContactSite site)
+    {
+        Hazard? hazard = site.Refrigerant?.SafetyClass switch
+        {
+            "A2L" => Motors.Hazard.A2L,
+            "A2" or "A3" => Motors.Hazard.A3,
+            _ => null,
+        };
+        if (hazard is { } burns) yield return new(Side.Site, "hazard", Deducing.Text(burns), $"{site.Refrigerant!.Name} is of class {site.Refrigerant.SafetyClass} and burns", ["refrigerant"], ContactSources.Hazard);
+    }
+
+    /// <summary>Heaters of which no own volts are given are taken for ones that are made for the volts there; said as a deduction, so that whoever knows better can say so.</summary>
+    public static IEnumerable<Deduction> HeaterVolts(ContactSite site)
+    {
+        if (site is { HeaterAmps: null, HeaterPower: not null, LoadVolts: { } there }) yield return new(Side.Site, "heaterOwnVolts", Deducing.Text(there), "no others are given: taken for the volts there", ["loadVolts"], ContactSources.HeaterVolts);
+    }
+
+    /// <summary>Amps of heaters follow from their watts and own volts, P / V, on three phases P / (√3 · V), and go with the volts there.</summary>
     public static IEnumerable<Deduction> HeaterAmps(ContactSite site)
     {
-        if (site.HeaterPower is not { } power || site.LoadVolts is not { } volts || site.LoadPhase is not { } phases) yield break;
-        var amps = (double)power.Watts / (volts.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1));
-        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "its watts over its volts", ["heaterPower", "loadVolts", "loadPhase"], ContactSources.HeaterAmps);
+        if (site is not { HeaterPower: { } power, HeaterOwnVolts: { } own, LoadVolts: { } there, LoadPhase: { } phases }) yield break;
+        var amps = (double)power.Watts / (own.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1)) * (there.Volts / own.Volts);
+        yield return new(
+            Side.Site,
+            "heaterAmps",
+            Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))),
+            $"{Deducing.Text(power)} over their own {Deducing.Text(own)}, at the {Deducing.Text(there)} there",
+            ["heaterPower", "heaterOwnVolts", "loadVolts", "loadPhase"],
+            ContactSources.HeaterAmps);
     }
 
     private static ElectricCurrent? Amps(Phases phases, Power power, double volts)

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
+using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -9,6 +10,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 public abstract record ContactSite : Site
 {
     private const string Switched = "On the contact";
+    private const string Around = "Round it";
 
     /// <summary>The kinds of load.</summary>
     [Field("What is on it", "Compressor, motors, heaters, coils: all that the contact switches.", Group = Switched)]
@@ -38,6 +40,10 @@ public abstract record ContactSite : Site
     [Field("Heaters' power", "All heaters together, where the amps are not known.", Group = Switched, Example = "6 kW")]
     public Power? HeaterPower { get; init; }
 
+    /// <summary>The heaters' own volts.</summary>
+    [Field("Heaters' own volts", "On their plate, beside their power: at other volts they take other amps.", Group = Switched, Example = "240 V")]
+    public ElectricPotential? HeaterOwnVolts { get; init; }
+
     /// <summary>VA of the coils.</summary>
     [Field("Coils' VA", "All coils that it switches together, holding (sealed) VA.", Group = Switched, Example = "24 VA")]
     public ElectricApparentPower? CoilsVa { get; init; }
@@ -46,13 +52,21 @@ public abstract record ContactSite : Site
     [Field("Coils' inrush VA", "The same as they pull in; about ten times the holding VA.", Group = Switched, Example = "240 VA")]
     public ElectricApparentPower? CoilsInrushVa { get; init; }
 
+    /// <summary>Refrigerant.</summary>
+    [Field("Refrigerant", "On the unit's plate: one that burns allows no contacts that spark.", Group = Around)]
+    public Refrigerant? Refrigerant { get; init; }
+
     /// <summary>Hazard.</summary>
-    [Field("Hazard", "Flammable refrigerant in the same space, or a classified area.", Group = Switched)]
+    [Field("Hazard", "Flammable refrigerant in the same space, or a classified area; none where the refrigerant burns, but cannot reach it.", Group = Around)]
     public Hazard? Hazard { get; init; }
 
     /// <summary>The volts that a kind of load is switched at: one figure for all, unless the kinds hang on contacts of their own.</summary>
     /// <param name="load">The kind of load.</param>
     public virtual SwitchedVolts VoltsOf(ContactLoad load) => new("loadVolts", LoadVolts);
+
+    /// <summary>Whether a kind of load is there for certain though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
+    /// <param name="load">The kind of load.</param>
+    public virtual bool IsWiredFor(ContactLoad load) => false;
 }
 
 /// <summary>Volts that a contact switches, and where they stand.</summary>

@@ -27,7 +27,10 @@ public static class ContactSources
     public static Source HorsepowerInAmps { get; } = new("UL 60947-4-1: a horsepower rating stands for the full-load amps of NFPA 70 tables 430.248 and 430.250", SourceStatus.Memory);
 
     /// <summary>Amps of a heater.</summary>
-    public static Source HeaterAmps { get; } = new("Amps of a heater = W / V, and on three phases W / (√3 · V)", SourceStatus.Derived);
+    public static Source HeaterAmps { get; } = new("Amps of a heater = W / V at its own volts, on three phases W / (√3 · V); at other volts they go with these: amps × V there / own V", SourceStatus.Derived);
+
+    /// <summary>Own volts of a heater.</summary>
+    public static Source HeaterVolts { get; } = new("Heaters of which nothing else is said are made for the volts there", SourceStatus.Practice);
 
     /// <summary>What is named is all.</summary>
     public static Source LoadsNamed { get; } = new("What is named is what is on the contact", SourceStatus.Practice);

@@ -13,25 +13,26 @@ public readonly record struct ContactAmpsFacet(Sequence<AmpsAt> Rows);
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class FullLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Full-load amps", isDeciding: true, ContactSources.FullLoad, new(0.8, 0.5, 1))
+public abstract class FullLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, ContactAmpsFacet>(FullLoadQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class FullLoadQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<ContactAmpsFacet> Asked { get; } = new(
+        "Full-load amps",
+        ContactSources.FullLoad,
+        new(0.8, 0.5, 1),
+        new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        part => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps)),
+        Judge);
 
-    /// <inheritdoc/>
-    public override ContactAmpsFacet Read(TSpec part) => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps));
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, ContactAmpsFacet facet)
+    private static Finding Judge(OnTheContact on, ContactAmpsFacet facet) => on.HasMotor switch
     {
-        var on = OnTheContact.Of(need);
-        return on.HasMotor switch
-        {
-            false => Finding.Meets($"No motor is on it."),
-            true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Rows),
-            null => ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Rows, isAsked: need.Plate is { ResistiveAmps: null, PilotDuty: null }),
-        };
-    }
+        false => Finding.Meets($"No motor is on it."),
+        true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Rows),
+        null => ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Rows, isAsked: on.AsksForMotors),
+    };
 }

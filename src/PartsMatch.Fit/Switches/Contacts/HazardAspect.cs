@@ -36,8 +36,9 @@ public readonly record struct IgnitionFacet(ContactEnclosure? Contacts, bool A2L
 
 /// <summary>Is the switch no source of ignition where something could burn?</summary>
 /// <remarks>
-/// Open contacts fail where anything could burn, whatever is marked; a marking for the place meets; sealed contacts, or none, are a check of the listing beside flammable refrigerant, and in a classified area need the marking; what is not marked is unknown.
-/// Where nobody said anything of a hazard, an old part that was marked or sealed asks for the same again.
+/// Open contacts fail where anything could burn, whatever is marked; a marking for the place meets; sealed contacts, or none, are a check of the listing beside flammable refrigerant, and in a classified area need the marking; what is not marked is unknown. A refrigerant that burns is such a hazard, unless it is said that it cannot reach the switch.
+/// Where nobody said anything of a hazard, an old part that was marked or sealed asks for the same again. Beside any other it is taken for an ordinary place, which the finding says:
+/// so are nearly all, and a reading nobody took must not leave every part open.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
@@ -48,7 +49,7 @@ public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Igniti
     private static readonly Hazard[] All = [.. Enum.GetValues<Hazard>().Where(hazard => hazard != Hazard.None)];
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["contacts", "hazards"], ["hazard"]);
+    public override LookedAt Fields { get; } = new(["contacts", "hazards"], ["hazard", "refrigerant"]);
 
     /// <inheritdoc/>
     public override IgnitionFacet Read(TSpec part) => IgnitionFacet.Of(part);
@@ -77,7 +78,7 @@ public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Igniti
         if (Array.Exists(All, hazard => old.Covers(hazard) && !facet.Covers(hazard))) return Finding.Unknown(Side.Site, "hazard", $"The old part was marked for a place where something could burn, and this one is not marked for the same.");
         return old.Contacts is ContactEnclosure.Sealed or ContactEnclosure.SolidState && facet.Contacts is not (ContactEnclosure.Sealed or ContactEnclosure.SolidState)
             ? Finding.Unknown(Side.Site, "hazard", $"The old part had no open contacts, and this one's are not known to be sealed: whether something could burn there is not known.")
-            : Finding.Meets($"No hazard was named, and the old part was not sealed or marked for one without this one being so, too.");
+            : Finding.Meets($"Taken for an ordinary place, since nothing says otherwise: no hazard is named, and the old part was not sealed or marked for one without this one being so, too.");
     }
 
     private static string Place(Hazard hazard) => hazard switch

@@ -12,21 +12,26 @@ public readonly record struct KindOfLoadFacet(bool MotorLoads, bool Resistance, 
 /// <remarks>Marked for coils or heaters alone it fails for a motor; their amounts are asked for by aspects of their own. Where nobody named what is on it, nothing is asked here.</remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class KindOfLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, KindOfLoadFacet>("Kind of load", isDeciding: true, ContactSources.KindOfLoad, new(0.3, 0.5, 0.5))
+public abstract class KindOfLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, KindOfLoadFacet>(KindOfLoadQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class KindOfLoadQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["pilotDuty", "fullLoadAmps", "resistiveAmps"], ["loads"]) { Besides = ["lockedRotorAmps", "singlePhaseHorsepower", "threePhaseHorsepower"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<KindOfLoadFacet> Asked { get; } = new(
+        "Kind of load",
+        ContactSources.KindOfLoad,
+        new(0.3, 0.5, 0.5),
+        new(["pilotDuty", "fullLoadAmps", "resistiveAmps"], ["loads"]) { Besides = ["lockedRotorAmps", "singlePhaseHorsepower", "threePhaseHorsepower"] },
+        part => new(
+            part.FullLoadAmps is not null || part.LockedRotorAmps is not null || part.SinglePhaseHorsepower is not null || part.ThreePhaseHorsepower is not null,
+            part.ResistiveAmps is not null,
+            part.PilotDuty is not null),
+        Judge);
 
-    /// <inheritdoc/>
-    public override KindOfLoadFacet Read(TSpec part) => new(
-        part.FullLoadAmps is not null || part.LockedRotorAmps is not null || part.SinglePhaseHorsepower is not null || part.ThreePhaseHorsepower is not null,
-        part.ResistiveAmps is not null,
-        part.PilotDuty is not null);
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, KindOfLoadFacet facet) => (OnTheContact.Of(need).HasMotor, facet) switch
+    private static Finding Judge(OnTheContact on, KindOfLoadFacet facet) => (on.HasMotor, facet) switch
     {
         (null, _) => Finding.Meets($"What is on it was not named: its ratings are held against the old one's."),
         (false, _) => Finding.Meets($"No motor is on it."),

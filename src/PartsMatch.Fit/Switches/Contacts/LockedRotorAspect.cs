@@ -21,41 +21,47 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
 
 /// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
 /// <remarks>
-/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken: what is enough by them meets, what is not stays unknown until they are read.
+/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken, which the finding says: what is enough by them meets, what is not stays unknown until they are read.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class LockedRotorAspect<TSpec, TSite>() : Aspect<TSpec, TSite, LockedRotorFacet>("Locked-rotor amps", isDeciding: true, ContactSources.LockedRotor, new(0.6, 0.5, 0.8))
+public abstract class LockedRotorAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, LockedRotorFacet>(LockedRotorQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class LockedRotorQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<LockedRotorFacet> Asked { get; } = new(
+        "Locked-rotor amps",
+        ContactSources.LockedRotor,
+        new(0.6, 0.5, 0.8),
+        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        LockedRotorFacet.Of,
+        Judge);
 
-    /// <inheritdoc/>
-    public override LockedRotorFacet Read(TSpec part) => LockedRotorFacet.Of(part);
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, LockedRotorFacet facet)
+    private static Finding Judge(OnTheContact on, LockedRotorFacet facet) => on.HasMotor switch
     {
-        var on = OnTheContact.Of(need);
-        return on.HasMotor switch
-        {
-            false => Finding.Meets($"No motor is on it."),
-            true => AgainstLoad(on, facet),
-            null => ContactAmps.LockedRotor.AgainstOld(on, OldOf(need), facet.Rows, isAsked: need.Plate is { ResistiveAmps: null, PilotDuty: null }),
-        };
-    }
+        false => Finding.Meets($"No motor is on it."),
+        true => AgainstLoad(on, facet),
+        null => Told(ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors), facet, isOfLoad: false),
+    };
 
     private static Finding AgainstLoad(OnTheContact on, LockedRotorFacet facet)
     {
         var found = ContactAmps.LockedRotor.AgainstLoad(on, on.LockedRotor, facet.Rows);
-        if (found.Verdict != Verdict.Fails || found.Margin is null) return found;
+        if (found.Verdict != Verdict.Fails || found.Margin is null) return Told(found, facet, isOfLoad: on is { LockedRotor: not null, IsLockedRotorGiven: false });
         if (!on.IsLockedRotorGiven) return Finding.Unknown(Side.Site, "motors", $"Six times the full-load amps would be {on.LockedRotor} A with the rotor locked, more than it bears: the motors' own locked-rotor amps are not known.");
         return facet.Marked.Count > 0 ? found : Finding.Unknown(Side.Part, "lockedRotorAmps", $"{on.LockedRotor} locked-rotor amps are on it, more than six times its full-load amps: its own are not known.");
     }
 
-    private static Sequence<AmpsAt> OldOf(Need<TSpec, TSite> need) => need.Once(static need => new Remembered(LockedRotorFacet.Of(need.Plate).Rows)).Rows;
-
-    private sealed record Remembered(Sequence<AmpsAt> Rows);
+    /// <summary>An answer that rests on six times the full-load amps says so.</summary>
+    private static Finding Told(Finding found, LockedRotorFacet facet, bool isOfLoad) => (found.Verdict == Verdict.Meets, facet is { Marked.Count: 0, FullLoad.Count: > 0 }, isOfLoad) switch
+    {
+        (true, true, true) => found.Then($"Neither its own nor the motors' are marked: six times the full-load amps are taken for both."),
+        (true, true, false) => found.Then($"Its own are not marked: six times its full-load amps are taken for them."),
+        (true, false, true) => found.Then($"The motors' are not all given: six times their full-load amps are taken for them."),
+        _ => found,
+    };
 }

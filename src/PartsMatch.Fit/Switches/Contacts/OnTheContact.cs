@@ -32,8 +32,10 @@ internal sealed record OnTheContact
         InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
         IsInrushGiven = site.CoilsInrushVa is not null;
         OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
-        OldLockedRotor = RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps);
+        OldLockedRotor = LockedRotorFacet.Of(plate).Rows;
         OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
+        OldPilot = PilotDutyFacet.Of(plate);
+        AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
     }
 
     /// <summary>The kinds of load; null when nobody named any.</summary>
@@ -69,11 +71,14 @@ internal sealed record OnTheContact
     /// <summary>What the old contact was rated for, at full load.</summary>
     public Sequence<AmpsAt> OldFullLoad { get; }
 
-    /// <summary>The same with the rotor locked.</summary>
+    /// <summary>The same with the rotor locked, where not marked six times full load.</summary>
     public Sequence<AmpsAt> OldLockedRotor { get; }
 
     /// <summary>The same for heaters.</summary>
     public Sequence<AmpsAt> OldResistive { get; }
+
+    /// <summary>The same for coils.</summary>
+    public PilotDutyFacet OldPilot { get; }
 
     /// <summary>Whether a kind of load is on it: as the list has it, or, without a list, because its amount was named; null when nobody said.</summary>
     public bool? Has(ContactLoad load) => Loads?.Contains(load) ?? (IsNamed(load) ? true : null);
@@ -81,13 +86,25 @@ internal sealed record OnTheContact
     /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
 
+    /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
+    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater);
+
+    /// <summary>The same of motors: where any are wired for certain (a compressor's contact may feed its contactor's coil alone, which pilot duty answers for), or the old contact was marked for nothing.</summary>
+    public bool AsksForMotors { get; }
+
+    /// <summary>The same of coils.</summary>
+    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil);
+
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
 
     /// <summary>What a need's contact is asked to switch.</summary>
     public static OnTheContact Of<TSpec, TSite>(Need<TSpec, TSite> need)
         where TSpec : ContactSpec
-        where TSite : ContactSite => need.Once(static need => new OnTheContact(need.Plate, need.Site));
+        where TSite : ContactSite => need.Once(static need => Of(need.Plate, need.Site));
+
+    /// <summary>What a contact is asked to switch that was as the plate has it.</summary>
+    public static OnTheContact Of(ContactSpec plate, ContactSite site) => new(plate, site);
 
     private bool IsNamed(ContactLoad load) => load switch
     {

@@ -19,27 +19,28 @@ public readonly record struct PilotDutyFacet(double? MakeVa, double? BreakVa, do
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, PilotDutyFacet>("Pilot duty", isDeciding: true, ContactSources.PilotDuty, new(0.4, 0.5, 0.8))
+public abstract class PilotLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, PilotDutyFacet>(PilotLoadQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class PilotLoadQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<PilotDutyFacet> Asked { get; } = new(
+        "Pilot duty",
+        ContactSources.PilotDuty,
+        new(0.4, 0.5, 0.8),
+        new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads"] },
+        PilotDutyFacet.Of,
+        Judge);
 
-    /// <inheritdoc/>
-    public override PilotDutyFacet Read(TSpec part) => PilotDutyFacet.Of(part);
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, PilotDutyFacet facet)
+    private static Finding Judge(OnTheContact on, PilotDutyFacet facet) => on.Has(ContactLoad.Coil) switch
     {
-        var on = OnTheContact.Of(need);
-        return on.Has(ContactLoad.Coil) switch
-        {
-            false => Finding.Meets($"No coil is on it."),
-            true => AgainstLoad(on, facet),
-            null => AgainstOld(PilotDutyFacet.Of(need.Plate), facet),
-        };
-    }
+        false => Finding.Meets($"No coil is on it."),
+        true => AgainstLoad(on, facet),
+        null => AgainstOld(on.OldPilot, facet, on.AsksForCoils),
+    };
 
     private static Finding AgainstLoad(OnTheContact on, PilotDutyFacet facet)
     {
@@ -63,9 +64,15 @@ public abstract class PilotLoadAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Pil
             : Finding.Meets($"At {volts} V it opens {opens:0.#} VA of coils and closes on {closes:0.#} VA; {holding} VA are on it, {inrush} VA as they pull in.") with { Shortfall = Math.Max(holding / opens, inrush / closes), Margin = new(opens - holding, "VA") };
     }
 
-    private static Finding AgainstOld(PilotDutyFacet old, PilotDutyFacet facet)
+    private static Finding AgainstOld(PilotDutyFacet old, PilotDutyFacet facet, bool isAsked)
     {
-        if (old is not { BreakVa: { } had, MakeVa: { } made, MostVolts: { } upTo }) return Finding.Meets($"No coil is named, and the old part was not marked for pilot duty.");
+        if (old is not { BreakVa: { } had, MakeVa: { } made, MostVolts: { } upTo })
+        {
+            return isAsked
+                ? Finding.Unknown(Side.Site, "coilsVa", $"Coils are wired to it; what they take, and what the old part was rated for, is not known.")
+                : Finding.Meets($"No coil is named, and the old part was not marked for pilot duty.");
+        }
+
         if (facet is not { MakeVa: { } make, BreakVa: { } open, MostVolts: { } most }) return Finding.Unknown(Side.Part, "pilotDuty", $"The old part opened {had} VA of coils up to {upTo} V; this one's pilot duty is not known.");
         return Within.AtLeast(open, had) && Within.AtLeast(make, made) && Within.AtLeast(most, upTo)
             ? Finding.Meets($"It opens {open} VA of coils up to {most} V; the old part opened {had} VA up to {upTo} V.")

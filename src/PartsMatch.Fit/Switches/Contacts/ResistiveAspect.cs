@@ -11,7 +11,7 @@ public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Con
     where TSite : ContactSite
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadPhase"] };
+    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadPhase", "heaterOwnVolts"] };
 
     /// <inheritdoc/>
     public override ContactAmpsFacet Read(TSpec part) => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps));
@@ -24,7 +24,7 @@ public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Con
         {
             false => Finding.Meets($"No heater is on it."),
             true => ContactAmps.Resistive.AgainstLoad(on, on.Heater, facet.Rows),
-            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: false),
+            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: on.AsksForHeaters),
         };
     }
 }

@@ -13,6 +13,13 @@ public static class DefrostTimerChanges
         HowTo = "Its diagram shows the leads or the link of the clock motor for each voltage; insulate the lead that is not used.",
     };
 
+    /// <summary>Connect the release solenoid for the volts there are.</summary>
+    public static ChangeKind ConnectRelease { get; } = new("connectRelease", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Its diagram shows the leads or the link of the release solenoid for each voltage, which are not those of the clock; on the lower voltage's tap the higher one burns it.",
+    };
+
     /// <summary>Feed the clock anew.</summary>
     public static ChangeKind FeedClock { get; } = new("feedClock", 0.4)
     {
@@ -25,6 +32,27 @@ public static class DefrostTimerChanges
     {
         Stage = Stage.Wire,
         HowTo = "Leave its release terminal without wire; then the fail-safe alone ends each defrost, so set it to what the coil takes.",
+    };
+
+    /// <summary>See what is wired.</summary>
+    public static ChangeKind CheckContacts { get; } = new("checkTimerContacts", 0.1, IsCheck: true)
+    {
+        Stage = Stage.NoteWhatIsThere,
+        HowTo = "Follow each wire from its terminal to what it feeds. Where one goes to what the new one has no contact for, say what the contacts are needed for, and ask again.",
+    };
+
+    /// <summary>See that pressure does not end the defrost.</summary>
+    public static ChangeKind PutOutPressure { get; } = new("putOutPressure", 0.3, IsCheck: true)
+    {
+        Stage = Stage.Bench,
+        HowTo = "Where it cannot be put out of use, it ends each defrost as soon as the suction pressure comes to its setting, and the timer does not go in.",
+    };
+
+    /// <summary>See how many lines were switched.</summary>
+    public static ChangeKind CheckPoles { get; } = new("checkTimerPoles", 0.1, IsCheck: true)
+    {
+        Stage = Stage.NoteWhatIsThere,
+        HowTo = "Count the common terminals that have a line on them: each is a pole. A heater of which both lines were opened must not stay live on one of them.",
     };
 
     /// <summary>Put fans and compressor on one contact.</summary>

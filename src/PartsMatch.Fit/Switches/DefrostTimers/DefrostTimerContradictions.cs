@@ -51,10 +51,10 @@ public static class DefrostTimerContradictions
         if (plate.FailSafe is { Figures: var span } && site.MinutesNeeded is { Figure: var minutes } && !Within.AtMost(minutes, span.High)) yield return new(["failSafe"], FormattableString.Invariant($"The old one's fail-safe went up to {span.High:0.#} min, and {minutes:0.#} min are needed: it may never have cleared the coil."), DefrostTimerSources.FailSafe) { SiteFields = ["minutesNeeded"] };
     }
 
-    /// <summary>Minutes as timed there against those that follow from the volts: a tenth apart is measuring (practice).</summary>
+    /// <summary>Minutes as timed there against those that follow from the volts: a tenth apart is measuring (practice). Own volts that are those there may have been taken for them.</summary>
     private static IEnumerable<Contradiction> Scaled(DefrostTimerSite site)
     {
-        if (site is not { MinutesNeeded: { } needed, MinutesAtHeaterVolts: { } minutes, HeaterOwnVolts: { } own, LoadVolts: { } there }) yield break;
+        if (site is not { MinutesNeeded: { } needed, MinutesAtHeaterVolts: { } minutes, HeaterOwnVolts: { } own, LoadVolts: { } there } || own.Equals(there, ElectricPotential.Zero)) yield break;
         var scaled = minutes.Value.Minutes * Math.Pow(own.Volts / there.Volts, 2);
         if (!Within.Ratio(scaled, needed.Value.Minutes, 1.1)) yield return new([], FormattableString.Invariant($"{minutes.Figure:0.#} min at the heaters' own volts are {scaled:0.#} min at the volts there, and {needed.Figure:0.#} min are said to be needed: what is needed is judged by."), DefrostTimerSources.HeatByVolts) { SiteFields = ["minutesNeeded", "minutesAtHeaterVolts"] };
     }

@@ -9,22 +9,22 @@ namespace PartsMatch.Fit.Switches.DefrostTimers;
 /// <summary>What follows from a defrost timer's plate, and for its place.</summary>
 public static class DefrostTimerDeductions
 {
-    /// <summary>What follows from its release solenoid, its contacts' ratings and its horsepower.</summary>
-    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease, ContactsFor);
+    /// <summary>What follows from its release solenoid and its horsepower.</summary>
+    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease);
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
-        Deducing.Apply(site, HeaterAmps, ScaledMinutes, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")
         : ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, "threePhaseHorsepower");
 
-    /// <summary>Clock and release solenoid hang on the same line in most timers.</summary>
+    /// <summary>Clock and release solenoid hang on the same line in most timers. What a clock that is connected for one of two voltages says of the solenoid is not known: that may be for one of them alone.</summary>
     private static IEnumerable<Deduction> Release(DefrostTimerSpec spec)
     {
         if (spec.ReleaseVolts is null && spec.EndedBy?.Contains(DefrostEnd.Temperature) != true) yield break;
-        if (spec is { ReleaseVolts: null, ClockVolts: { } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
+        if (spec is { ReleaseVolts: null, ClockVolts: { Count: 1 } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
         if (spec is { ReleaseFrequency: null, ClockFrequency: { } hertz }) yield return new(Side.Plate, "releaseFrequency", Deducing.Text(hertz), "its clock's frequency", ["clockFrequency"], DefrostTimerSources.Release);
     }
 
@@ -33,23 +33,7 @@ public static class DefrostTimerDeductions
         if (spec.ReleaseVolts is not null) yield return new(Side.Plate, "endedBy", Deducing.Text(new Choices<DefrostEnd>(DefrostEnd.Temperature)), "it has a release solenoid", ["releaseVolts"], DefrostTimerSources.EndedBy);
     }
 
-    /// <summary>Hardly a timer is without both; those that count running time mostly hold the compressor on their second contact.</summary>
-    private static IEnumerable<Deduction> ContactsFor(DefrostTimerSpec spec)
-    {
-        if (spec is { ClockVolts: null, Poles: null, ResistiveAmps: null, FullLoadAmps: null, LockedRotorAmps: null }) yield break;
-        var opens = spec.Clock == ClockKind.RunningTime ? TimerContact.Compressor : TimerContact.Fans;
-        yield return new(Side.Plate, "contactsFor", Deducing.Text(new Choices<TimerContact>(TimerContact.Heater, opens)), "it does not say otherwise", ["clockVolts", "poles", "resistiveAmps", "fullLoadAmps"], DefrostTimerSources.ContactsFor);
-    }
-
-    /// <summary>Amps at the volts there: P / V at the heaters' own volts, on three phases P / (√3 · V), times the volts there over their own.</summary>
-    private static IEnumerable<Deduction> HeaterAmps(DefrostTimerSite site)
-    {
-        if (site is not { HeaterPower: { } power, HeaterOwnVolts: { } own, LoadVolts: { } there, LoadPhase: { } phases }) yield break;
-        var amps = (double)power.Watts / (own.Volts * (phases == Phases.Three ? Math.Sqrt(3) : 1)) * (there.Volts / own.Volts);
-        yield return new(Side.Site, "heaterAmps", Deducing.Text(ElectricCurrent.FromAmperes(Math.Round(amps, 2))), "their watts over their volts, at the volts there", ["heaterPower", "heaterOwnVolts", "loadVolts", "loadPhase"], DefrostTimerSources.HeatByVolts);
-    }
-
-    /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there.</summary>
+    /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there. Asked before own volts are taken for those there: minutes that somebody timed are not to rest on that.</summary>
     private static IEnumerable<Deduction> ScaledMinutes(DefrostTimerSite site)
     {
         if (site is not { MinutesAtHeaterVolts: { } minutes, HeaterOwnVolts: { } own, LoadVolts: { } there }) yield break;

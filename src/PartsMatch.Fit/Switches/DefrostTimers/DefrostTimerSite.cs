@@ -40,10 +40,6 @@ public sealed record DefrostTimerSite : ContactSite
     [Field("Ended there by", "Time alone, a temperature switch on the coil wired to the release terminal, or pressure.", Group = Defrost)]
     public DefrostEnd? EndedThereBy { get; init; }
 
-    /// <summary>The heaters' own volts.</summary>
-    [Field("Heaters' own volts", "On their plate, beside their power.", Group = Defrost, Example = "240 V")]
-    public ElectricPotential? HeaterOwnVolts { get; init; }
-
     /// <summary>What its contacts are needed for.</summary>
     [Field("Contacts needed for", "Heaters, fans, compressor, fan delay, pump-down: what is wired to it.", Group = Others)]
     public Choices<TimerContact>? ContactsNeeded { get; init; }
@@ -62,5 +58,15 @@ public sealed record DefrostTimerSite : ContactSite
         ContactLoad.Motor or ContactLoad.Compressor => new("fanVolts", FanVolts),
         ContactLoad.Coil => new("coilVolts", CoilVolts),
         _ => base.VoltsOf(load),
+    };
+
+    /// <inheritdoc/>
+    /// <remarks>Hardly a defrost timer is without heaters, so that they are there unless its contacts are said to be for others alone.</remarks>
+    public override bool IsWiredFor(ContactLoad load) => load switch
+    {
+        ContactLoad.Heater => ContactsNeeded?.Contains(TimerContact.Heater) != false,
+        ContactLoad.Motor => ContactsNeeded?.Contains(TimerContact.Fans) == true,
+        ContactLoad.Compressor => ContactsNeeded?.Contains(TimerContact.Compressor) == true,
+        _ => ContactsNeeded?.Contains(TimerContact.PumpDown) == true,
     };
 }

@@ -9,13 +9,13 @@ public static class DefrostTimerSources
     public static Source Clock { get; } = new("A timer's clock runs from 90 to 110 % of its volts, and keeps time at its own frequency alone", SourceStatus.Practice);
 
     /// <summary>Volts of the release.</summary>
-    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of the clock", SourceStatus.Practice);
+    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of a clock that is for one voltage", SourceStatus.Practice);
 
     /// <summary>What ends a defrost.</summary>
-    public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time", SourceStatus.Practice);
+    public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time; a pressure element ends it whatever is wired", SourceStatus.Practice);
 
     /// <summary>Contacts.</summary>
-    public static Source ContactsFor { get; } = new("Heaters hang on a contact that closes in defrost, fans, or the compressor in timers of running time, on one that opens, unless it says otherwise; fan delay and pump-down are there where they are used", SourceStatus.Practice);
+    public static Source ContactsFor { get; } = new("Heaters hang on a contact that closes in defrost, fans, or the compressor in timers of running time, on one that opens; fan delay and pump-down are there where they are used, which the old one's wires tell", SourceStatus.Practice);
 
     /// <summary>Poles.</summary>
     public static Source PolesOfTimer { get; } = new("As many poles as the old timer; one too many stays unused", SourceStatus.Practice);
@@ -27,7 +27,7 @@ public static class DefrostTimerSources
     public static Source FailSafe { get; } = new("The fail-safe is at least as long as the longest defrost", SourceStatus.Practice);
 
     /// <summary>Heat and volts.</summary>
-    public static Source HeatByVolts { get; } = new("P = V²/R: the heat of a heater goes with the square of its volts, and the minutes that it takes against it; its amps go with its volts", SourceStatus.Derived);
+    public static Source HeatByVolts { get; } = new("P = V²/R: the heat of a heater goes with the square of its volts, and the minutes that it takes against it", SourceStatus.Derived);
 
     /// <summary>What a clock counts.</summary>
     public static Source ClockCounts { get; } = new("A clock for the hours of the day must never stop; one for running time stops with the compressor", SourceStatus.Practice);

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 
@@ -24,7 +25,7 @@ internal static class DefrostTimerSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter],
-        Cautions = [SafeSteps.CodesFirst, SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
+        Cautions = [SafeSteps.CodesFirst, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
     };
 
     private static string Starts(DefrostTimerNeed need) => need.Site.StartsNeeded is { } starts ? FormattableString.Invariant($" to {starts} a day") : " as the old one's were";

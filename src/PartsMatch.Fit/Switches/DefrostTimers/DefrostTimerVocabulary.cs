@@ -10,7 +10,7 @@ public static class DefrostTimerVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(
     [
-        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM"),
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM") { Past = "clockFrequency" },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
         new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
         new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST") { ByUnit = true, Unit = "min" },
@@ -23,7 +23,7 @@ public static class DefrostTimerVocabulary
         new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE", "AT") { ByUnit = true },
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
-        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "AMPS RES"),
+        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES"),
         new("singlePhaseHorsepower", "HP", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
         new("pilotDuty", "PILOT DUTY", "PILOT"),

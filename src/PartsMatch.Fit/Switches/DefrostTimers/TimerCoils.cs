@@ -27,8 +27,16 @@ internal static class TimerCoils
     /// <summary>What the volts and frequencies of a clock or solenoid are as a facet.</summary>
     public static CoilFacet Of(Taps? volts, Figures<Frequency>? hertz) => CoilFacet.Of(volts, CoilCurrent.Alternating, hertz, null);
 
-    /// <summary>The answer of an aspect.</summary>
-    public static Finding Judge(CoilFacet facet, TimerFeed feed, CoilWindow window, CoilNames names)
+    /// <summary>The answer of an aspect. One made for two voltages is connected for one of them: a change.</summary>
+    public static Finding Judge(CoilFacet facet, TimerFeed feed, CoilWindow window, CoilNames names, ChangeKind connect)
+    {
+        var found = OnFeed(facet, feed, window, names);
+        if (found.Verdict != Verdict.Meets || facet.Own.Count < 2) return found;
+        var right = feed.Volts is { } volts ? facet.Own.First(coil => CoilOnSupply.FitsVolts(coil, volts, window)) : (CoilMade?)null;
+        return found.With([new(connect, right is { } coil ? $"connect its {names.Noun} for {coil}" : (FormattableString)$"connect its {names.Noun} for the volts there, which are to be measured")]);
+    }
+
+    private static Finding OnFeed(CoilFacet facet, TimerFeed feed, CoilWindow window, CoilNames names)
     {
         if (feed.Volts is not null || feed.Old.Count == 0) return CoilOnSupply.Judge(facet, new(feed.Volts, feed.Hertz, CoilCurrent.Alternating), window, names, null);
         Finding? worst = null;

@@ -12,7 +12,7 @@ public static class PressureControlDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (PressureControlSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(PressureControlSpec plate, PressureControlSite site) =>
-        Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> Action(PressureControlSpec spec)
     {
@@ -50,5 +50,10 @@ public static class PressureControlDeductions
 
     private static bool IsOne(PressureSpan span) => span.Low.Equals(span.High, Pressure.Zero);
 
-    private static Pressure Sum(Pressure from, int sign, Pressure by) => Pressure.From(Math.Round((double)from.Value + (sign * by.As(from.Unit)), 6), from.Unit);
+    /// <summary>In the setting's unit; beside a vacuum in the differential's, for what comes out may be above zero, where nobody counts in inches of mercury.</summary>
+    private static Pressure Sum(Pressure from, int sign, Pressure by)
+    {
+        var unit = from.Unit == UnitsNet.Units.PressureUnit.InchOfMercury ? by.Unit : from.Unit;
+        return Pressure.From(Math.Round(from.As(unit) + (sign * by.As(unit)), 6), unit);
+    }
 }

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
@@ -30,8 +29,4 @@ public sealed record PressureControlSite : ContactSite
     /// <summary>Test pressure of its side.</summary>
     [Field("Test pressure", "On the unit's plate, of the side that it sits on.", Group = Circuit, Example = "475 psi")]
     public Pressure? TestPressure { get; init; }
-
-    /// <summary>Refrigerant.</summary>
-    [Field("Refrigerant", "On the unit's plate.", Group = Circuit)]
-    public Refrigerant? Refrigerant { get; init; }
 }

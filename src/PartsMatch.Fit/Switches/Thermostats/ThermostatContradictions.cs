@@ -8,16 +8,38 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatContradictions
 {
     /// <summary>All that disagrees on the plate.</summary>
-    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
+    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+
+    private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
+
+    /// <summary>Fans of an old one with three wires against its fans' contacts; one of another function has none.</summary>
+    private static IEnumerable<Contradiction> OfFans(ThermostatSpec plate, ThermostatSite site) => (plate.Function, site) switch
+    {
+        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ContactAgreement.OfLoads(plate.FansContact ?? plate, site.FansContact, "fans' contact").Select(one => OnFans(one, plate)),
+        (null, _) or (_, { FanMotors: null, FanCoilsVa: null, FanCoilsInrushVa: null }) => [],
+        _ => [new(["function"], $"A {Deducing.Text(plate.Function!.Value)} has no contacts of their own for fans: what is on its one contact is given as motors or coils.", ContactSources.LoadsNamed) { SiteFields = [site.FanMotors is not null ? "fanMotors" : site.FanCoilsVa is not null ? "fanCoilsVa" : "fanCoilsInrushVa"] }],
+    };
+
+    /// <summary>What disagrees of the fans' contacts, by their own fields.</summary>
+    private static Contradiction OnFans(Contradiction one, ThermostatSpec plate) => one with
+    {
+        Fields = [.. one.Fields.Select(field => plate.FansContact is null || (field == "ratedVolts" && plate.FanRatedVolts is null) ? field : FansFields.InSpec(field))],
+        SiteFields = [.. one.SiteFields.Select(FansFields.InSite)],
+    };
 
     private static IEnumerable<Contradiction> FunctionAndAction(ThermostatSpec plate)
     {
         if ((plate.Function, plate.Action) is (ThermostatFunction.FanDelay or ThermostatFunction.HighLimit, ThermostatAction.ClosesOnRise) or (ThermostatFunction.LowLimit, ThermostatAction.OpensOnRise))
         {
             yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
+        }
+
+        if (plate is { Function: ThermostatFunction.Box, Action: ThermostatAction.OpensOnRise, CutOut: { } opens, CutIn: { } closes })
+        {
+            yield return new(["function", "cutOut", "cutIn"], $"A box thermostat that opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)} is one for heat: one that cools closes at the higher of the two.", ThermostatSources.ActionOfFunction);
         }
     }
 
@@ -59,10 +81,11 @@ public static class ThermostatContradictions
         }
     }
 
-    /// <summary>Where one of them is the old one's own, that is complained of beside the other.</summary>
+    /// <summary>Where the old one's own are both known, one that is needed is complained of beside its own.</summary>
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
-        if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes || opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn))) yield break;
+        if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
+        if (plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
         if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["action"], $"It opens on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
         if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["action"], $"It closes on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
     }

@@ -9,16 +9,16 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatDeductions
 {
     /// <summary>What follows from its function and its temperatures; of cut-in, cut-out and differential two tell the third.</summary>
-    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ActionByFunction, ActionByTemperatures, ByDefault, CannotBeSet, Third);
+    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ActionByTemperatures, ActionByFunction, ByDefault, CannotBeSet, Third);
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
-    /// <summary>What opens above where it closes opens on rise: asked of a defrost end, whose function does not tell. Of one whose function is not known it may be three wires, of which the temperatures tell nothing.</summary>
+    /// <summary>What opens above where it closes opens on rise, whatever its function mostly does: a thermostat may be for heat. Of three wires, or one whose function is not known and may be such, the temperatures tell nothing.</summary>
     private static IEnumerable<Deduction> ActionByTemperatures(ThermostatSpec spec)
     {
-        if (spec.Function is null) yield break;
+        if (spec.Function is null or ThermostatFunction.FanDelayAndDefrostEnd) yield break;
         if (Degrees.In(spec.CutOut) is not { } opens || Degrees.In(spec.CutIn) is not { } closes || opens.Equals(closes)) yield break;
         yield return new(Side.Plate, "action", Deducing.Text(opens > closes ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise), "where it opens and closes", ["cutOut", "cutIn"], ThermostatSources.Differential);
     }

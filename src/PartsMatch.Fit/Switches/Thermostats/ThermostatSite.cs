@@ -4,11 +4,12 @@ using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
 
-/// <summary>What a thermostat will meet where it is put in. Null is unknown.</summary>
+/// <summary>What a thermostat will meet where it is put in. What is on the contact is, with three wires, on the one that ends the defrost; the fans hang on contacts of their own. Null is unknown.</summary>
 public sealed record ThermostatSite : ContactSite
 {
     private const string Setting = "Setting there";
     private const string Place = "At the bulb";
+    private const string Fans = "On the fans' contacts";
 
     /// <summary>Where it is to open.</summary>
     [Field("Opens at, needed", "Where its contacts are to open: the temperature that is wanted, where it stops the cooling.", Group = Setting, Example = "35 °F")]
@@ -37,4 +38,41 @@ public sealed record ThermostatSite : ContactSite
     /// <summary>Capillary that is needed.</summary>
     [Field("Reach of the capillary", "Along the way that it is led, from the body to the bulb's place.", Group = Place, Tool = Tool.Tape, Example = "60 in")]
     public Length? CapillaryReach { get; init; }
+
+    /// <summary>Amps of the fans.</summary>
+    [Field("Fans' amps", "With three wires: full-load over locked-rotor amps of each fan on the fans' contacts, with a plus between: 2 x 1.4/7 A.", Group = Fans)]
+    public MotorLoads? FanMotors { get; init; }
+
+    /// <summary>Volts of the fans.</summary>
+    [Field("Fans' volts", "With three wires: what the fans' contacts switch.", Group = Fans, Tool = Tool.Meter, Example = "208 V")]
+    public ElectricPotential? FanVolts { get; init; }
+
+    /// <summary>VA of a fan contactor's coil.</summary>
+    [Field("Fan contactor's VA", "With three wires, where a contactor switches the fans: its coil's holding VA.", Group = Fans, Example = "9 VA")]
+    public ElectricApparentPower? FanCoilsVa { get; init; }
+
+    /// <summary>The same as it pulls in.</summary>
+    [Field("Fan contactor's inrush VA", "The same as it pulls in; about ten times the holding VA.", Group = Fans, Example = "90 VA")]
+    public ElectricApparentPower? FanCoilsInrushVa { get; init; }
+
+    /// <summary>What the fans' contacts are to switch, as the site of a switch of their own: what is named of it is all.</summary>
+    internal ThermostatSite FansContact
+    {
+        get
+        {
+            var (motors, coils) = (FanMotors is not null, FanCoilsVa is not null || FanCoilsInrushVa is not null);
+            return this with
+            {
+                Loads = motors || coils ? new([.. motors ? (ContactLoad[])[ContactLoad.Motor] : [], .. coils ? (ContactLoad[])[ContactLoad.Coil] : []]) : null,
+                LoadVolts = FanVolts,
+                LoadPhase = null,
+                Motors = FanMotors,
+                MotorPower = null,
+                HeaterAmps = null,
+                HeaterPower = null,
+                CoilsVa = FanCoilsVa,
+                CoilsInrushVa = FanCoilsInrushVa,
+            };
+        }
+    }
 }

@@ -1,15 +1,19 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
 
-/// <summary>What a thermostat, fan-delay or defrost-end switch is: a plate, or a catalogue entry. Null is unknown.</summary>
+/// <summary>
+/// What a thermostat, fan-delay or defrost-end switch is: a plate, or a catalogue entry. One set of contact ratings stands for all its contacts, unless the fans' contacts of a switch with three wires have their own. Null is unknown.
+/// </summary>
 public sealed record ThermostatSpec : ContactSpec
 {
     private const string Does = "What it does";
     private const string Setting = "Setting";
     private const string Body = "Bulb and body";
+    private const string FansRatings = "Ratings of the fans' contacts";
 
     /// <summary>Its function.</summary>
     [Field("Function", "Box thermostat, fan delay, defrost end, both of these in one switch with three wires, or a limit.", Group = Does)]
@@ -74,4 +78,34 @@ public sealed record ThermostatSpec : ContactSpec
     /// <summary>How its wires go on.</summary>
     [Field("Terminals", "Leads, quick-connects, or screws.", Group = Body)]
     public ThermostatEnds? Terminals { get; init; }
+
+    /// <summary>Volts that the fans' contacts are rated at.</summary>
+    [Field("Fans' rated volts", "With three wires: volts that the fans' contacts are rated at, where they have ratings of their own.", Group = FansRatings, Example = "120 V")]
+    public Figures<ElectricPotential>? FanRatedVolts { get; init; }
+
+    /// <summary>Full-load amps of the fans' contacts at those volts.</summary>
+    [Field("Fans' full-load amps", "With three wires: FLA of the fans' contacts, where they are not those of the other.", Group = FansRatings, Example = "10 A")]
+    public Figures<ElectricCurrent>? FanFullLoadAmps { get; init; }
+
+    /// <summary>Locked-rotor amps of the fans' contacts at those volts.</summary>
+    [Field("Fans' locked-rotor amps", "With three wires: LRA of the fans' contacts, where they are not those of the other.", Group = FansRatings, Example = "60 A")]
+    public Figures<ElectricCurrent>? FanLockedRotorAmps { get; init; }
+
+    /// <summary>Pilot duty of the fans' contacts.</summary>
+    [Field("Fans' pilot duty", "With three wires: of the fans' contacts, for a fan contactor's coil.", Group = FansRatings)]
+    public PilotDuty? FanPilotDuty { get; init; }
+
+    /// <summary>Its fans' contacts as a switch of their own; null where they have no ratings of their own, so that one set stands for both.</summary>
+    internal ThermostatSpec? FansContact => this is { FanRatedVolts: null, FanFullLoadAmps: null, FanLockedRotorAmps: null, FanPilotDuty: null }
+        ? null
+        : this with
+        {
+            RatedVolts = FanRatedVolts ?? RatedVolts,
+            FullLoadAmps = FanFullLoadAmps,
+            LockedRotorAmps = FanLockedRotorAmps,
+            PilotDuty = FanPilotDuty,
+            ResistiveAmps = null,
+            SinglePhaseHorsepower = null,
+            ThreePhaseHorsepower = null,
+        };
 }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -31,7 +32,7 @@ internal static class ThermostatSteps
             ])
         {
             Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, new($"thermometer with a probe for a bulb")],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, SafeSteps.BladesStart, .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
         };
     }
 

@@ -33,6 +33,10 @@ public static class ThermostatVocabulary
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
         new("pilotDuty", "PILOT DUTY", "PILOT"),
         new("contacts", "CONTACT TYPE"),
+        new("fanRatedVolts", "FAN RATED VOLTS", "FAN VOLTS", "FAN CONTACT VOLTS"),
+        new("fanFullLoadAmps", "FAN FLA", "FANS FLA", "FAN FULL LOAD AMPS", "FAN AMPS"),
+        new("fanLockedRotorAmps", "FAN LRA", "FANS LRA", "FAN LOCKED ROTOR AMPS"),
+        new("fanPilotDuty", "FAN PILOT DUTY", "FAN PILOT"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
     ],
     [
@@ -65,6 +69,9 @@ public static class ThermostatVocabulary
             Amps("fullLoadAmps", 0.1, 100),
             Amps("resistiveAmps", 0.1, 100),
             Amps("lockedRotorAmps", 0.5, 600),
+            PlateLimit.Of<Figures<ElectricPotential>>("fanRatedVolts", "from 20 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 20, 750))),
+            Amps("fanFullLoadAmps", 0.1, 100),
+            Amps("fanLockedRotorAmps", 0.5, 600),
         ],
     };
 

@@ -55,6 +55,10 @@ public sealed class HazardousPlaceTests : MotorAspectTests<HazardousPlace>
     public void Where_nothing_was_said_any_motor_meets_without_a_caution() => Meets(part: "type=split phase; enclosure=ODP").Caution.ShouldBeNull();
 
     [Fact]
+    public void A_place_of_which_nothing_is_said_is_told_to_be_taken_for_an_ordinary_one() =>
+        Meets(part: "type=split phase; enclosure=ODP").Sentence.ShouldStartWith("Taken for an ordinary place, since nothing says otherwise");
+
+    [Fact]
     public void An_old_motor_that_was_marked_asks_for_the_same_until_the_place_is_known()
     {
         Meets(plate: "hazards=A2L", part: "hazards=A2L, A3");

@@ -27,14 +27,23 @@ public sealed class ContactorDeductionsTests
     [Theory]
     [InlineData("poleCount=2P; auxiliaries=1 NO; coilFrequency=60 Hz", "", "linesSwitched=2; auxiliariesUsed=1 NO; controlFrequency=60 Hz")]
     [InlineData("poleCount=1P with shunt; coilFrequency=50/60 Hz", "", "linesSwitched=1")]
-    [InlineData("", "heaterPower=6 kW; loadVolts=240 V; loadPhase=1", "heaterAmps=25 A; loads=heater")] // 6000 W / 240 V
-    [InlineData("", "heaterPower=18 kW; loadVolts=480 V; loadPhase=3", "heaterAmps=21.65 A; loads=heater")] // 18000 W / (√3 · 480 V)
+    [InlineData("", "heaterPower=6 kW; loadVolts=240 V; loadPhase=1", "heaterOwnVolts=240 V; heaterAmps=25 A; loads=heater")] // 6000 W / 240 V
+    [InlineData("", "heaterPower=18 kW; loadVolts=480 V; loadPhase=3", "heaterOwnVolts=480 V; heaterAmps=21.65 A; loads=heater")] // 18000 W / (√3 · 480 V)
     [InlineData("", "motors=14/73 A; coilsVa=20 VA", "loads=motor, coil")]
     [InlineData("", "loads=compressor; motors=14/73 A", "")]
     public void The_place_follows_from_the_old_one_and_from_what_is_named(string plate, string site, string deduced)
     {
         var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
         string.Join("; ", need.Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
+    }
+
+    [Theory]
+    [InlineData("heaterOwnVolts=208 V", "6 kW over their own 208 V, at the 240 V there")]
+    [InlineData("", "no others are given: taken for the volts there; 6 kW over their own 240 V, at the 240 V there")]
+    public void The_volts_that_heaters_are_taken_for_are_told(string own, string because)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, [], Named.Texts($"heaterPower=6 kW; loadVolts=240 V; loadPhase=1; {own}")));
+        string.Join("; ", need.Deductions.Where(one => one.Field.StartsWith("heater", StringComparison.Ordinal)).Select(one => one.Because)).ShouldBe(because);
     }
 
     private static string Deduced(string plate) =>

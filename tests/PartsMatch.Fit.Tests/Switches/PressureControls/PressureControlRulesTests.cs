@@ -51,6 +51,10 @@ public sealed class PressureControlRulesTests
     [InlineData("100-400 PSIG", "100 to 400 psi")]
     [InlineData("-0.3 to 7 bar", "-0.3 to 7 bar")]
     [InlineData("20 psi", "20 psi")]
+    [InlineData("20 in Hg to 100 psi", "20 inHg to 100 psi")]
+    [InlineData("20 in. Hg-100 psig", "20 inHg to 100 psi")]
+    [InlineData("20 to 10 inHg vac", "20 to 10 inHg")]
+    [InlineData("10 in Hg", "10 inHg")]
     public void Pressures_are_read_from_one_to_another(string text, string written)
     {
         PressureSpan.Form.Write(PressureSpan.Form.Read(text).Value!).ShouldBe(written);
@@ -59,6 +63,9 @@ public sealed class PressureControlRulesTests
 
     [Theory]
     [InlineData("400 to 100 psi", "the lower pressure stands first")]
+    [InlineData("10 to 20 in Hg", "the lower pressure stands first")]
+    [InlineData("30 in Hg", "outside")] // 29.92 in Hg are all there is
+    [InlineData("5 bar to 100 psi", "not gauge pressures")]
     [InlineData("100 to 400", "not gauge pressures")]
     [InlineData("psi", "not gauge pressures")]
     [InlineData("1 to 99999 psi", "outside")]
@@ -77,4 +84,18 @@ public sealed class PressureControlRulesTests
     }
 
     private static NeedReading Read(string plate, string site = "") => PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+
+    /// <summary>1 in Hg = 3.386 kPa (published: ISO 80000-4), so that 20 in Hg of vacuum are 67.7 kPa, or 9.8 psi, under the air: worked by hand.</summary>
+    [Theory]
+    [InlineData("20 in Hg", -67.7)]
+    [InlineData("-20 inHg", -67.7)]
+    [InlineData("0 inHg", 0)]
+    public void Inches_of_mercury_are_a_vacuum(string text, double kilopascals)
+    {
+        var cutOut = Named.Record<PressureControlSpec>($"cutOut={text}").CutOut!.Value;
+        cutOut.Kilopascals.ShouldBe(kilopascals, 0.05);
+        Deduced($"function=low pressure; cutOut={text}; differential=20 psi").ShouldContain(text == "0 inHg" ? "cutIn=20 psi" : "cutIn=10.1"); // 20 − 9.82 = 10.18 psi
+    }
+
+    private static string Deduced(string plate) => string.Join("; ", PressureControlFamily.PressureControl.Deduce(Named.Record<PressureControlSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}"));
 }

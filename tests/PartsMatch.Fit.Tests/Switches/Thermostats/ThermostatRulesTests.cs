@@ -12,6 +12,8 @@ public sealed class ThermostatRulesTests
     private const string Automatic = "; poles=1; reset=automatic";
 
     [Theory]
+    [InlineData("function=box thermostat; cutOut=75 °F; cutIn=70 °F", "action=opens on rise" + Automatic)] // one for heat
+    [InlineData("function=fan delay and defrost end; cutOut=45 °F; cutIn=55 °F", "action=change-over" + Automatic)]
     [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutIn=39 °F")]
     [InlineData("function=box thermostat; cutIn=39 °F; differential=4 °F", "action=closes on rise" + Automatic + "; cutOut=35 °F")]
     [InlineData("function=box thermostat; cutIn=4 °C; differential=2 K", "action=closes on rise" + Automatic + "; cutOut=2 °C")]
@@ -42,13 +44,20 @@ public sealed class ThermostatRulesTests
     [InlineData("function=low limit; action=opens on rise", "", "function, action", "A low limit does not open on rise")]
     [InlineData("action=opens on rise; cutOut=35 °F; cutIn=55 °F", "", "cutOut, cutIn", "is not above its cut-in")]
     [InlineData("action=closes on rise; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "is not below its cut-in")]
+    [InlineData("function=box thermostat; cutOut=45 °F; cutIn=40 °F", "", "function, cutOut, cutIn", "is one for heat")]
     [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]
     [InlineData("cutOut=35 °F", "cutOutNeeded=40.1 °F", "cutOut", "moved at 35 °F, and 40.1 °F")]
     [InlineData("action=opens on rise", "cutOutNeeded=55 °F; cutInNeeded=104 °F", "action", "is not above the cut-in of 104 °F")]
     [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
+    [InlineData("function=defrost end; action=opens on rise; cutOut=25 °F", "cutInNeeded=55 °F", "action", "is not above the cut-in of 55 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
+    [InlineData("fanRatedVolts=120/240 V; fanFullLoadAmps=10/5/2 A", "", "fanRatedVolts, fanFullLoadAmps", "3 figures stand beside 2 rated volts")]
+    [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]
+    [InlineData("function=fan delay and defrost end; ratedVolts=240 V; fanFullLoadAmps=8 A", "fanVolts=480 V", "ratedVolts", "fans' contact is rated up to 240 V, and 480 V are switched")]
+    [InlineData("function=fan delay and defrost end; fanRatedVolts=120 V; fanFullLoadAmps=8 A", "fanMotors=9/40 A; fanVolts=120 V", "fanFullLoadAmps", "fans' contact carried 8 A at 120 V, and 9 A are on it")]
+    [InlineData("function=fan delay", "fanMotors=9/40 A", "function", "has no contacts of their own for fans")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {
         var found = Read(plate, site).Contradictions.ShouldHaveSingleItem();

@@ -16,14 +16,7 @@ public sealed class ClockSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSite,
     public override CoilFacet Read(DefrostTimerSpec part) => TimerCoils.Of(part.ClockVolts, part.ClockFrequency);
 
     /// <inheritdoc/>
-    public override Finding Judge(DefrostTimerNeed need, CoilFacet facet)
-    {
-        var feed = need.Once(Feed);
-        var found = TimerCoils.Judge(facet, feed, TimerCoils.Clock, Names);
-        if (found.Verdict != Verdict.Meets || facet.Own.Count < 2) return found;
-        var right = feed.Volts is { } volts ? facet.Own.First(coil => CoilOnSupply.FitsVolts(coil, volts, TimerCoils.Clock)) : (CoilMade?)null;
-        return found.With([new(DefrostTimerChanges.ConnectClock, right is { } coil ? $"connect its clock for {coil}" : (FormattableString)$"connect its clock for the volts there, which are to be measured")]);
-    }
+    public override Finding Judge(DefrostTimerNeed need, CoilFacet facet) => TimerCoils.Judge(facet, need.Once(Feed), TimerCoils.Clock, Names, DefrostTimerChanges.ConnectClock);
 
     private static TimerFeed Feed(DefrostTimerNeed need) => TimerFeed.Of(need.Site.ClockSupplyVolts, need.Site.ClockSupplyFrequency, need.Plate.ClockVolts, need.Plate.ClockFrequency);
 }

@@ -9,7 +9,8 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public readonly record struct TimerContactsFacet(ChoiceSet<TimerContact> For);
 
 /// <summary>Has it a contact for everything that is wired to it?</summary>
-/// <remarks>Fans and compressor share a contact that opens in defrost, and a fan delay can be added at the coil: changes. No heater contact, no contact that opens, or no pump-down fails.</remarks>
+/// <remarks>Fans and compressor share a contact that opens in defrost, and a fan delay can be added at the coil: changes. No heater contact, no contact that opens, or no pump-down fails.
+/// Where nobody said what is wired, one with a heater contact and one that opens is taken, which hardly a timer is without; what it lacks besides is looked for at the old one: a check.</remarks>
 public sealed class ContactsThere() : Aspect<DefrostTimerSpec, DefrostTimerSite, TimerContactsFacet>("Contacts", isDeciding: true, DefrostTimerSources.ContactsFor, new(0.3, 0.7, 1))
 {
     /// <inheritdoc/>
@@ -22,7 +23,7 @@ public sealed class ContactsThere() : Aspect<DefrostTimerSpec, DefrostTimerSite,
     public override Finding Judge(DefrostTimerNeed need, TimerContactsFacet facet)
     {
         var needed = ChoiceSet<TimerContact>.Of(need.Site.ContactsNeeded);
-        if (needed.IsUnknown) return Finding.Unknown(Side.Site, "contactsNeeded", $"What is wired to its contacts is not known.");
+        if (needed.IsUnknown) return AsUsual(facet);
         if (facet.For.IsUnknown) return Finding.Unknown(Side.Part, "contactsFor", $"Contacts are needed for {new Joined(needed)}; what this one's are for is not known.");
         var changes = new List<Change>();
         foreach (var lacking in need.Site.ContactsNeeded!)
@@ -33,6 +34,22 @@ public sealed class ContactsThere() : Aspect<DefrostTimerSpec, DefrostTimerSite,
         }
 
         return Finding.MeetsWith(changes, $"Contacts are needed for {new Joined(needed)}; this one has them for {new Joined(facet.For)}.");
+    }
+
+    private static Finding AsUsual(TimerContactsFacet facet)
+    {
+        if (facet.For.IsUnknown) return Finding.Unknown(Side.Part, "contactsFor", $"What is wired to the old one's contacts, and what this one's are for, is not known.");
+        if (!facet.For.Has(TimerContact.Heater) || !(facet.For.Has(TimerContact.Fans) || facet.For.Has(TimerContact.Compressor)))
+        {
+            return Finding.Unknown(Side.Site, "contactsNeeded", $"It has contacts for {new Joined(facet.For)} alone; what is wired to the old one's is not known.");
+        }
+
+        var lacking = ChoiceSet<TimerContact>.Of(new(Enum.GetValues<TimerContact>().Where(kind => !facet.For.Has(kind))));
+        return lacking.IsUnknown
+            ? Finding.Meets($"It has contacts for {new Joined(facet.For)}: for all that can be wired to a timer.")
+            : Finding.MeetsWith(
+                [new(DefrostTimerChanges.CheckContacts, $"see that no contact for {lacking} is in use on the old one: nothing says so")],
+                $"It has contacts for {new Joined(facet.For)}, as hardly a timer is without; what is wired to the old one's is not known.");
     }
 
     private static Change? Instead(TimerContact lacking, TimerContactsFacet facet) => lacking switch

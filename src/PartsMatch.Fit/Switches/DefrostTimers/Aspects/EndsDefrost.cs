@@ -9,7 +9,10 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public readonly record struct DefrostEndFacet(ChoiceSet<DefrostEnd> Ends);
 
 /// <summary>Does it end a defrost as it is ended there?</summary>
-/// <remarks>Time is what every fail-safe ends by, with nothing wired to the release: a change. Temperature and pressure are among what it takes, or it fails.</remarks>
+/// <remarks>
+/// Time is what every fail-safe ends by, with nothing wired to the release: a change. Temperature and pressure are among what it takes, or it fails.
+/// A pressure element feels the suction pressure whatever is wired: where something else ends the defrost, one that ends by pressure too is a check, and one that has no other end than pressure fails.
+/// </remarks>
 public sealed class EndsDefrost() : Aspect<DefrostTimerSpec, DefrostTimerSite, DefrostEndFacet>("End of defrost", isDeciding: true, DefrostTimerSources.EndedBy, new(0.3, 0.5, 1.5))
 {
     /// <inheritdoc/>
@@ -25,16 +28,21 @@ public sealed class EndsDefrost() : Aspect<DefrostTimerSpec, DefrostTimerSite, D
         if (need.Plate.EndedBy is not { } old) return Finding.Unknown(Side.Site, "endedThereBy", $"What ends a defrost there is not known.");
         if (facet.Ends.IsUnknown) return Finding.Unknown(Side.Part, "endedBy", $"The old one ended by {ChoiceSet<DefrostEnd>.Of(old)}; what ends it with this one is not known.");
         return old.All(facet.Ends.Has)
-            ? Finding.Meets($"It ends by {facet.Ends}, as the old one could.")
+            ? Ends(old.Contains(DefrostEnd.Pressure), facet, $"It ends by {facet.Ends}, as the old one could.")
             : Finding.Unknown(Side.Site, "endedThereBy", $"It ends by {facet.Ends}, the old one by {ChoiceSet<DefrostEnd>.Of(old)}; which of these is used there is not known.");
     }
 
     private static Finding Against(DefrostEnd end, DefrostEndFacet facet)
     {
         if (facet.Ends.IsUnknown) return Finding.Unknown(Side.Part, "endedBy", $"A defrost is ended by {new Spelt<DefrostEnd>(end)} there; what ends it with this one is not known.");
-        if (facet.Ends.Has(end)) return Finding.Meets($"A defrost is ended by {new Spelt<DefrostEnd>(end)} there, and so it does.");
-        return end == DefrostEnd.Time
+        if (facet.Ends.Has(end)) return Ends(end == DefrostEnd.Pressure, facet, $"A defrost is ended by {new Spelt<DefrostEnd>(end)} there; this one ends by {facet.Ends}.");
+        return end == DefrostEnd.Time && !facet.Ends.Has(DefrostEnd.Pressure)
             ? Finding.MeetsWith([new(DefrostTimerChanges.LeaveRelease, $"leave its release without wire: the fail-safe ends each defrost, by time")], $"A defrost is ended by time there; this one ends by {facet.Ends}, and else by its fail-safe.")
             : Finding.Fails($"A defrost is ended by {new Spelt<DefrostEnd>(end)} there; this one ends by {facet.Ends} alone.");
     }
+
+    /// <summary>It ends by what is wanted; one that feels pressure does so unasked.</summary>
+    private static Finding Ends(bool isPressureWanted, DefrostEndFacet facet, FormattableString sentence) => isPressureWanted || !facet.Ends.Has(DefrostEnd.Pressure)
+        ? Finding.Meets(sentence)
+        : Finding.MeetsWith([new(DefrostTimerChanges.PutOutPressure, $"see by its diagram that its pressure element can be put out of use: it ends a defrost whatever is wired")], sentence);
 }

@@ -26,6 +26,6 @@ public static class DefrostTimerProof
     }
 
     private static MendFirst? OpenHeater(DefrostTimerCase one) => HeaterAmps.Of(one) is { Share: > 0 and < 1 - HeaterAmps.Off and var share }
-        ? new("heaterOpen", FormattableString.Invariant($"The heaters take {share * 100:0} % of their amps."), "Find the heater that is open, by ohms with its wires off: a coil that is heated in part ices up, whatever the timer.", DefrostTimerReadingSources.DefrostHeaterAmps)
+        ? new("heaterOpen", FormattableString.Invariant($"The heaters take {share * 100:0} % of their amps."), "See on their plates that they are made for the volts there, and find the heater that is open, by ohms with its wires off: a coil that is heated in part ices up, whatever the timer.", DefrostTimerReadingSources.DefrostHeaterAmps)
         : null;
 }

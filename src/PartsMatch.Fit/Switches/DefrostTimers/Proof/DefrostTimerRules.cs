@@ -95,8 +95,8 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
         FormattableString limit = $"{amps.Due:0.##} A within a tenth";
         if (Within.Span(amps.Share, 1 - Off, 1 + Off)) return Ruling.Good($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are their watts over their volts, at the volts there.", limit);
         return amps.Share < 1
-            ? Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: one of them is open, or a contact before it.", limit)
-            : Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: more hangs on the contact than was named.", limit);
+            ? Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: one of them is open or made for higher volts, or a contact before it is open.", limit)
+            : Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: more hangs on the contact than was named, or they are made for lower volts.", limit);
     }
 
     /// <summary>Amps there, amps due, and the one over the other; null when one is not known.</summary>

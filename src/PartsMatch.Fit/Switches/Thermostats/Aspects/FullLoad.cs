@@ -2,5 +2,5 @@ using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 
-/// <summary>Does the thermostat carry the full-load amps of all motors on it?</summary>
-public sealed class FullLoad : FullLoadAspect<ThermostatSpec, ThermostatSite>;
+/// <summary>Does each of the thermostat's contacts carry the full-load amps of all motors on it?</summary>
+public sealed class FullLoad() : EachContactAspect<ContactAmpsFacet>(FullLoadQuestion.Asked);

@@ -3,4 +3,4 @@ using PartsMatch.Fit.Switches.Contacts;
 namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 /// <summary>Does the thermostat bear the locked-rotor amps of all motors on it?</summary>
-public sealed class LockedRotor : LockedRotorAspect<ThermostatSpec, ThermostatSite>;
+public sealed class LockedRotor() : EachContactAspect<LockedRotorFacet>(LockedRotorQuestion.Asked);

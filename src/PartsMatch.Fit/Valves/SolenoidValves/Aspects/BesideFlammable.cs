@@ -30,7 +30,7 @@ public sealed class BesideFlammable() : Aspect<SolenoidValveSpec, SolenoidValveS
 
     private static Finding Minding(Finding finding, Physics.Refrigerant burns) => finding with
     {
-        CautionWords = $"{burns.Name} burns (class {burns.SafetyClass}): recover it, flush with nitrogen, air the place and keep flames away before anything is opened or brazed.",
+        CautionWords = SafeSteps.BurnsWords(burns),
         CautionAt = Stage.MakeSafe,
     };
 }

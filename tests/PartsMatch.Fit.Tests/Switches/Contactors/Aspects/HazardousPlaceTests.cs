@@ -18,6 +18,9 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("hazard=A2L", "", "Unknown Part contacts")]
     [InlineData("hazard=class I division 2", "contacts=sealed", "Unknown Part hazards")]
     [InlineData("hazard=class I division 2", "hazards=C1D1; contacts=sealed", "Meets")]
+    [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=sealed", "Meets")]
+    [InlineData("hazard=class I division 1", "hazards=C1D2; contacts=sealed", "Unknown Part hazards")]
+    [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=open", "Fails")]
     [InlineData("hazard=none", "contacts=open", "Meets")]
     public void Open_contacts_spark(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 
@@ -27,4 +30,21 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("contacts=sealed", "contacts=sealed", "Meets")]
     [InlineData("hazards=A2L; contacts=sealed", "contacts=sealed", "Unknown Site hazard")]
     public void Where_no_hazard_is_named_the_old_one_tells(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Fact]
+    public void A_place_of_which_nothing_is_said_is_told_to_be_taken_for_an_ordinary_one() =>
+        Judge("", "", "contacts=open").Sentence.ShouldStartWith("Taken for an ordinary place, since nothing says otherwise");
+
+    /// <summary>ASHRAE 34: R-404A is A1, R-32 A2L, R-290 A3, R-717 B2L (published).</summary>
+    [Theory]
+    [InlineData("refrigerant=R-404A", "contacts=open", "Meets")]
+    [InlineData("refrigerant=R-32", "contacts=open", "Fails")]
+    [InlineData("refrigerant=R-32", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-32", "contacts=sealed; hazards=A2L", "Meets")]
+    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A3", "Meets")]
+    [InlineData("refrigerant=R-290", "", "Unknown Part contacts")]
+    [InlineData("refrigerant=R-290; hazard=none", "contacts=open", "Meets")] // it cannot reach the switch
+    [InlineData("refrigerant=R-717", "contacts=open", "Meets")] // its room is classified or not, which is said by itself
+    public void A_refrigerant_that_burns_allows_no_open_contacts(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }

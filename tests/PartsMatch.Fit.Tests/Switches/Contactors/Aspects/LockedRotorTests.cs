@@ -44,4 +44,15 @@ public sealed class LockedRotorTests : ContactorAspectTests<LockedRotor, LockedR
     [InlineData("ratedVolts=240 V; resistiveAmps=50 A")]
     [InlineData("pilotDuty=A300")]
     public void Neither_resistive_amps_nor_pilot_duty_stand_in(string part) => Answer("", "motors=5/25 A; loadVolts=240 V", part).ShouldBe("Unknown Part lockedRotorAmps");
+
+    [Theory]
+    [InlineData("motors=5/30 A", "fullLoadAmps=5 A", "Its own are not marked: six times its full-load amps are taken for them.")]
+    [InlineData("motors=5 A", "fullLoadAmps=5 A; lockedRotorAmps=30 A", "The motors' are not all given: six times their full-load amps are taken for them.")]
+    [InlineData("motors=5 A", "fullLoadAmps=5 A", "Neither its own nor the motors' are marked: six times the full-load amps are taken for both.")]
+    [InlineData("motors=5/30 A", "fullLoadAmps=5 A; lockedRotorAmps=30 A", "30 A are on it.")]
+    public void What_is_taken_for_amps_that_are_not_marked_is_told(string site, string part, string says)
+    {
+        Answer("", $"{site}; loadVolts=240 V", $"ratedVolts=240 V; {part}").ShouldBe("Meets");
+        Judge("", $"{site}; loadVolts=240 V", $"ratedVolts=240 V; {part}").Sentence.ShouldEndWith(says);
+    }
 }

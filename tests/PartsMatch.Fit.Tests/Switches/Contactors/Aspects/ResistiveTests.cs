@@ -30,4 +30,13 @@ public sealed class ResistiveTests : ContactorAspectTests<Resistive, ContactAmps
     [InlineData("ratedVolts=240 V; resistiveAmps=50.1 A", "Unknown Site heaterAmps")]
     [InlineData("ratedVolts=240 V; fullLoadAmps=40 A", "Meets")]
     public void Where_nobody_named_what_is_on_it_the_old_rating_is_enough(string plate, string answer) => Answer(plate, "", "ratedVolts=240 V; resistiveAmps=50 A").ShouldBe(answer);
+
+    /// <summary>6000 / 208 = 28.846; × 240 / 208 = 33.28. 6000 / (√3 × 208) = 16.654; × 240 / 208 = 19.22: worked by hand.</summary>
+    [Theory]
+    [InlineData("single-phase", "33.28 A", "Meets")]
+    [InlineData("single-phase", "33.27 A", "Fails")]
+    [InlineData("three-phase", "19.22 A", "Meets")]
+    [InlineData("three-phase", "19.21 A", "Fails")]
+    public void Heaters_made_for_208_volts_take_more_on_240(string phase, string amps, string answer) =>
+        Answer("", $"heaterPower=6 kW; heaterOwnVolts=208 V; loadVolts=240 V; loadPhase={phase}", $"ratedVolts=240 V; resistiveAmps={amps}").ShouldBe(answer);
 }

@@ -59,4 +59,17 @@ public sealed class ClockSuppliedTests : DefrostTimerAspectTests<ClockSupplied, 
     public void Volts_near_the_limit_cost_more_than_volts_in_the_middle() =>
         Judge("", "clockSupplyVolts=210 V; clockSupplyFrequency=60 Hz", "clockVolts=230 V; clockFrequency=60 Hz").Shortfall
             .ShouldBeGreaterThan(Judge("", "clockSupplyVolts=225 V; clockSupplyFrequency=60 Hz", "clockVolts=230 V; clockFrequency=60 Hz").Shortfall + 0.5);
+
+    /// <summary>Mains keep within 2 % of their frequency (practice): 0.98 × 60 = 58.8, 1.02 × 60 = 61.2, of the frequency that is there.</summary>
+    [Theory]
+    [InlineData("60 Hz", "58.7 Hz", "Fails")]
+    [InlineData("60 Hz", "58.8 Hz", "Meets")]
+    [InlineData("60 Hz", "58.9 Hz", "Meets")]
+    [InlineData("60 Hz", "61.1 Hz", "Meets")]
+    [InlineData("60 Hz", "61.2 Hz", "Meets")]
+    [InlineData("60 Hz", "61.3 Hz", "Fails")]
+    [InlineData("50 Hz", "51 Hz", "Meets")]
+    [InlineData("50 Hz", "51.1 Hz", "Fails")]
+    public void A_frequency_is_its_own_within_two_percent(string there, string clock, string answer) =>
+        Answer("", $"clockSupplyVolts=230 V; clockSupplyFrequency={there}", $"clockVolts=230 V; clockFrequency={clock}").ShouldBe(answer);
 }

@@ -17,11 +17,23 @@ public sealed class ContactsThereTests : DefrostTimerAspectTests<ContactsThere, 
     [InlineData("", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans", "Fails")]
     [InlineData("", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans, pump-down", "Meets")]
     [InlineData("", "contactsNeeded=heater", "", "Unknown Part contactsFor")]
-    [InlineData("", "", "contactsFor=heater, fans", "Unknown Site contactsNeeded")]
-    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "", "resistiveAmps=30 A; fullLoadAmps=16 A", "Meets")]
-    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "", "contactsFor=heater", "Fails")]
+    [InlineData("contactsFor=heater, fans", "", "contactsFor=heater, fans", "Meets")]
+    [InlineData("contactsFor=heater, fans", "", "contactsFor=heater", "Fails")]
     public void Everything_that_is_wired_has_its_contact(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Fact]
     public void A_fan_delay_is_brought_along() => Judge("", "contactsNeeded=heater, fan delay", "contactsFor=heater, fans").Changes.ShouldHaveSingleItem().Kit.ShouldHaveSingleItem().What.ShouldContain("fan-delay switch");
+
+    [Theory]
+    [InlineData("", "contactsFor=heater, fans", "MeetsWithChanges checkTimerContacts")]
+    [InlineData("", "contactsFor=heater, compressor", "MeetsWithChanges checkTimerContacts")]
+    [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "contactsFor=heater, fans, fan delay, pump-down", "MeetsWithChanges checkTimerContacts")]
+    [InlineData("", "contactsFor=heater, fans, compressor, fan delay, pump-down", "Meets")]
+    [InlineData("", "contactsFor=heater", "Unknown Site contactsNeeded")]
+    [InlineData("", "contactsFor=fans, compressor", "Unknown Site contactsNeeded")]
+    [InlineData("clockVolts=240 V", "clockVolts=240 V; resistiveAmps=40 A; fullLoadAmps=20 A", "Unknown Part contactsFor")]
+    public void What_nobody_said_of_the_old_ones_wires_is_looked_for(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Fact]
+    public void The_check_names_what_the_new_one_lacks() => Judge("", "", "contactsFor=heater, fans, fan delay").Changes.ShouldHaveSingleItem().Text.ShouldContain("no contact for compressor or pump-down");
 }

@@ -22,4 +22,17 @@ public sealed class FullLoadTests : DefrostTimerAspectTests<FullLoad, ContactAmp
     [InlineData("motors=12/60 A; fanVolts=230 V", "Meets")]
     [InlineData("motors=12.1/60 A; fanVolts=230 V", "Fails")]
     public void Horsepower_stands_for_the_amps_of_the_codes_table(string site, string answer) => Answer("", site, "ratedVolts=240 V; singlePhaseHorsepower=2 hp").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("contactsFor=heater, fans; resistiveAmps=40 A", "", "Unknown Site motors")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, fans", "Unknown Site motors")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, compressor", "Unknown Site motors")]
+    [InlineData("resistiveAmps=40 A; pilotDuty=A300", "contactsNeeded=heater, compressor", "Meets")] // its contactor's coil, by what the old one was marked for
+    [InlineData("resistiveAmps=40 A; pilotDuty=A300", "contactsNeeded=heater, fans", "Unknown Site motors")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, fans; loads=heater", "Meets")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater", "Meets")]
+    [InlineData("resistiveAmps=40 A", "", "Meets")] // whether anything else is wired is a check of its contacts
+    [InlineData("resistiveAmps=40 A; ratedVolts=240 V; fullLoadAmps=10 A", "contactsNeeded=heater, fans", "Meets")]
+    [InlineData("", "", "Unknown Site motors")]
+    public void Fans_that_are_wired_are_open_until_their_amps_are_known(string plate, string site, string answer) => Answer(plate, site, "ratedVolts=240 V; fullLoadAmps=10 A; lockedRotorAmps=60 A").ShouldBe(answer);
 }

@@ -30,4 +30,15 @@ public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSuppli
     [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "", "Unknown Part releaseVolts")]
     [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=240 V", "Unknown Part releaseFrequency")]
     public void It_matters_where_temperature_ends_the_defrost(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("releaseSupplyVolts=240 V", "releaseVolts=120/240 V; releaseFrequency=60 Hz", "MeetsWithChanges connectRelease")]
+    [InlineData("releaseSupplyVolts=180 V", "releaseVolts=120/240 V; releaseFrequency=60 Hz", "Fails")]
+    [InlineData("releaseSupplyVolts=240 V", "clockVolts=120/240 V; clockFrequency=60 Hz; endedBy=temperature", "Unknown Part releaseVolts")] // what the clock is connected for says nothing of it
+    [InlineData("releaseSupplyVolts=240 V", "clockVolts=208-240 V; clockFrequency=60 Hz; endedBy=temperature", "Meets")]
+    public void A_solenoid_for_two_voltages_is_connected_for_one(string site, string part, string answer) => Answer("", $"endedThereBy=temperature; clockSupplyFrequency=60 Hz; {site}", part).ShouldBe(answer);
+
+    [Fact]
+    public void The_change_names_the_volts() =>
+        Judge("", "endedThereBy=temperature; releaseSupplyVolts=236 V; clockSupplyFrequency=60 Hz", "releaseVolts=120/240 V; releaseFrequency=60 Hz").Changes.ShouldHaveSingleItem().Text.ShouldBe("connect its release solenoid for 240 V 60 Hz");
 }

@@ -28,9 +28,34 @@ public sealed class ResistiveTests : DefrostTimerAspectTests<Resistive, ContactA
         Answer("", $"heaterPower=6 kW; heaterOwnVolts=240 V; loadPhase=three-phase; {there}", $"ratedVolts=240 V; resistiveAmps={amps}").ShouldBe(answer);
 
     [Theory]
-    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "Unknown Site heaterAmps")] // their own volts are not known
+    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", "Meets")] // their own volts are taken for those there
+    [InlineData("heaterPower=6 kW; loadVolts=240 V", "Unknown Site heaterAmps")]
     [InlineData("motors=10/50 A; fanVolts=120 V", "Meets")] // the old one's 30 A are carried
     [InlineData("heaterAmps=25 A", "Unknown Site loadVolts")]
     [InlineData("heaterAmps=25 A; fanVolts=120 V", "Unknown Site loadVolts")]
     public void Its_own_volts_are_asked_for(string site, string answer) => Answer("ratedVolts=240 V; resistiveAmps=30 A", site, "ratedVolts=240 V; resistiveAmps=40 A").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")]
+    [InlineData("", "", "", "Unknown Site heaterAmps")]
+    [InlineData("fullLoadAmps=20 A; pilotDuty=A300", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")] // ratings of its other contacts say nothing of the heaters
+    [InlineData("contactsFor=heater, fans", "", "resistiveAmps=40 A", "Unknown Site heaterAmps")]
+    [InlineData("", "contactsNeeded=fans", "", "Meets")]
+    [InlineData("", "loads=motor", "", "Meets")]
+    [InlineData("resistiveAmps=40 A", "", "resistiveAmps=40 A", "Meets")]
+    [InlineData("resistiveAmps=40 A", "", "", "Unknown Part resistiveAmps")]
+    public void Heaters_that_nobody_named_are_open_unless_none_are_wired(string plate, string site, string part, string answer)
+    {
+        static string Rated(string spec) => spec.Contains("resistiveAmps", StringComparison.Ordinal) ? $"ratedVolts=240 V; {spec}" : spec;
+        Answer(Rated(plate), site, Rated(part)).ShouldBe(answer);
+    }
+
+    /// <summary>6000 / 208 = 28.846; × 240 / 208 = 33.28. 6000 / (√3 × 208) = 16.654; × 240 / 208 = 19.22: worked by hand.</summary>
+    [Theory]
+    [InlineData("single-phase", "33.28 A", "Meets")]
+    [InlineData("single-phase", "33.27 A", "Fails")]
+    [InlineData("three-phase", "19.22 A", "Meets")]
+    [InlineData("three-phase", "19.21 A", "Fails")]
+    public void Heaters_made_for_208_volts_take_more_on_240(string phase, string amps, string answer) =>
+        Answer("", $"heaterPower=6 kW; heaterOwnVolts=208 V; loadVolts=240 V; loadPhase={phase}", $"ratedVolts=240 V; resistiveAmps={amps}").ShouldBe(answer);
 }

@@ -23,5 +23,6 @@ public sealed class ContactsDoTests : ThermostatAspectTests<ContactsDo, Thermost
     [InlineData("function=defrost end; action=opens on rise", "", "function=fan delay and defrost end", "Fails")]
     [InlineData("function=defrost end; action=opens on rise", "", "function=defrost end; action=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("function=fan delay", "", "", "Unknown Part action")]
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "", "function=box thermostat; cutOut=39 °F; cutIn=35 °F", "Fails")] // one for heat
     public void They_do_as_the_old_ones_did(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }

@@ -12,6 +12,14 @@ public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSp
     [InlineData("38 °F", "5.1 °F", "MeetsWithChanges checkThermostatDifferential")]
     [InlineData("38 °F", "8 °F", "MeetsWithChanges checkThermostatDifferential")]
     [InlineData("38 °F", "8.1 °F", "Fails")]
+    [InlineData("38 °F", "4.9 °F", "Meets")] // 3 °F between
+    [InlineData("38 °F", "7.9 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("45 °F", "8.1 °F", "Meets")] // 10 °F between, the low side of both limits
+    [InlineData("45 °F", "8 °F", "Meets")]
+    [InlineData("45 °F", "7.9 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("45 °F", "5.1 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("45 °F", "5 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("45 °F", "4.9 °F", "Fails")]
     [InlineData("75 °F", "3 to 36 °F", "MeetsWithChanges checkThermostatDifferential")] // 40 °F between, 4 °F more than the most
     [InlineData("39 °F", "", "Unknown Part differential")]
     public void It_reaches_from_cut_out_to_cut_in(string cutIn, string differential, string answer) =>

@@ -8,7 +8,13 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
 {
     [Theory]
     [InlineData("cutOut=55 °F; cutIn=40 °F", "Meets")]
+    [InlineData("cutOut=55 °F; cutIn=39.9 °F", "Meets")]
     [InlineData("cutOut=55 °F; cutIn=40.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=55 °F; cutIn=44.9 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=55 °F; cutIn=45 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=55 °F; cutIn=45.1 °F", "Fails")]
+    [InlineData("cutOut=55 °F; cutIn=30 °F", "Meets")]
+    [InlineData("cutOut=55 °F; cutIn=29.9 °F", "MeetsWithChanges checkSwitchingTemperature")]
     [InlineData("cutOut=55 °F; cutIn=25 °F", "MeetsWithChanges checkSwitchingTemperature")]
     [InlineData("cutOut=55 °F; cutIn=24.9 °F", "Fails")]
     [InlineData("action=opens on rise; cutOut=55 °F", "Unknown Part cutIn")]
