@@ -2,21 +2,17 @@ using System.Globalization;
 using PartsMatch.Demo;
 using PartsMatch.Demo.Writing;
 
-const string usage = """
-    Usage: PartsMatch.Demo [folder]             writes the demo catalogue into the folder (seed-data when none is named)
-           PartsMatch.Demo --outcomes <file>    writes what became of invented installations as a table to import
-    """;
+const string usage = "Usage: PartsMatch.Demo [folder]: writes the demo data into the folder (seed-data when none is named).";
 
 var catalogue = DemoCatalogue.Make();
 switch (args)
 {
-    case ["--outcomes", var file]: return Write(() => OutcomeFile.Write(catalogue, file), file);
     case [] or [not ['-', ..]]:
         var folder = args is [var named] ? named : "seed-data";
         if (Write(() => SeedFolder.Write(catalogue, folder), folder) is var failed and not 0) return failed;
         foreach (var (family, parts) in catalogue.Families)
         {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{SeedFolder.FileOf(family)}: {parts.Count} parts, {parts.Count(part => part.IsDiscontinued)} discontinued"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{SeedFolder.FileOf(family)}: {parts.Count} parts, {parts.Count(part => part.IsDiscontinued)} discontinued; {family.Outcomes} outcomes"));
         }
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"supersessions.csv: {catalogue.Supersessions.Count}"));

@@ -44,7 +44,7 @@ internal static class MotorTruth
             SupplyFrequency = motor.Frequency?[0],
             FanKind = isBlower ? FanKind.BlowerWheel : FanKind.Propeller,
             Drive = isBlower ? Drive.Belt : Drive.Direct,
-            ShaftRoom = motor.ShaftLength + Length.FromMillimeters(draw.Whole(15, 80)),
+            ShaftRoom = motor.ShaftLength is { } shaft ? Length.FromMillimeters(Math.Round(shaft.Millimeters) + draw.Whole(15, 80)) : null,
             Surroundings = place.IsWet && !isOpen ? Surroundings.Rain : Surroundings.Dry,
             AirMost = motor.AmbientMost is { } most ? Temperature.FromDegreesCelsius(Math.Min(place.AirMost, most.DegreesCelsius)) : Temperature.FromDegreesCelsius(place.AirMost),
             Hazard = Hazard.None,

@@ -42,7 +42,7 @@ public sealed class District
         truth = family.Truth(draw);
         parts = [.. made.Parts.Select(part => new PartFigures(family, part))];
         quality = [.. parts.Select(_ => draw.Chance(0.05) ? draw.Between(0.2, 0.9) : draw.Between(0, 0.02))];
-        var looks = family.Shape.Fields.Select(field => family.Looks.GetValueOrDefault(field.Name, Look.Usual)).ToArray();
+        var looks = family.Shape.Fields.Select((field, at) => (Field: at, Look: family.Looks.GetValueOrDefault(field.Name, Look.Usual))).OrderByDescending(one => one.Look.Weight).ToArray();
         var likest = parts.AsParallel().AsOrdered().Select(old => MostAlike(old, looks)).ToList();
         var nearEnough = likest.Select(some => some[Math.Min(5, some.Length) - 1].Off).Order().ElementAt(likest.Count / 3);
         alike = [.. likest.Select(some => some.Where(one => one.Off <= nearEnough).Select(one => one.Part).ToArray())];
@@ -94,23 +94,38 @@ public sealed class District
         return new(FormattableString.Invariant($"{family.Kind}-{index + 1:00000}"), day, place.Name, parts[failed].Part.Number, parts[chosen].Part.Number, site, result, reason, chances.Right);
     }
 
-    private (int Part, double Off)[] MostAlike(PartFigures old, Look[] looks)
+    /// <summary>The parts that look most like one, the likest first, with how far off each is.</summary>
+    private (int Part, double Off)[] MostAlike(PartFigures old, (int Field, Look Look)[] looks)
     {
-        return [.. parts.Index().Where(one => one.Item != old && !one.Item.Part.IsDiscontinued)
-            .Select(one => (Part: one.Index, Off: OffOf(one.Item)))
-            .OrderBy(one => one.Off).ThenBy(one => one.Part).Take(Alike)];
-
-        double OffOf(PartFigures part)
+        // The farthest off of those kept is taken out first; ties go to the part that stands later.
+        var kept = new PriorityQueue<int, (double Off, int Part)>(Comparer<(double Off, int Part)>.Create((one, other) => other.CompareTo(one)));
+        for (var part = 0; part < parts.Count; part++)
         {
-            var off = 0.0;
-            for (var field = 0; field < looks.Length; field++)
-            {
-                // What a catalogue does not say nobody trusts to be alike.
-                var isNotSaid = old.TextAt(field) is not null && part.TextAt(field) is null;
-                off += looks[field].Weight * (isNotSaid ? NotSaid : FieldTruth.Off(old, part, field) * (part.NumberAt(field) < old.NumberAt(field) ? looks[field].Less : 1));
-            }
-
-            return off;
+            if (parts[part] == old || parts[part].Part.IsDiscontinued) continue;
+            var most = kept.Count < Alike || !kept.TryPeek(out _, out var farthest) ? double.PositiveInfinity : farthest.Off;
+            var off = OffOf(old, parts[part], looks, most);
+            if (off >= most) continue;
+            kept.Enqueue(part, (off, part));
+            if (kept.Count > Alike) kept.Dequeue();
         }
+
+        return [.. kept.UnorderedItems.Select(one => (Part: one.Element, one.Priority.Off)).OrderBy(one => one.Off).ThenBy(one => one.Part)];
+    }
+
+    /// <summary>How far off one part is from another, or as much of it as is more than it may be.</summary>
+    private static double OffOf(PartFigures old, PartFigures part, (int Field, Look Look)[] looks, double most)
+    {
+        var off = 0.0;
+        foreach (var (field, look) in looks)
+        {
+            if (off >= most) break;
+            if (old.SaysAs(part, field)) continue;
+
+            // What a catalogue does not say nobody trusts to be alike.
+            var isNotSaid = old.TextAt(field) is not null && part.TextAt(field) is null;
+            off += look.Weight * (isNotSaid ? NotSaid : FieldTruth.Off(old, part, field) * (part.NumberAt(field) < old.NumberAt(field) ? look.Less : 1));
+        }
+
+        return off;
     }
 }

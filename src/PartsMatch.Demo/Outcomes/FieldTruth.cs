@@ -17,7 +17,8 @@ internal static class FieldTruth
     public static double Off(PartFigures old, PartFigures part, int field)
     {
         if (old.TextAt(field) is not { } before || part.TextAt(field) is not { } after || before == after) return 0;
-        return old.NumberAt(field) is > 0 and var one && part.NumberAt(field) is > 0 and var other ? Math.Min(2, Math.Abs(Math.Log(other / one))) : 1;
+        var ratio = Math.Abs(part.LogarithmAt(field) - old.LogarithmAt(field));
+        return double.IsNaN(ratio) ? 1 : Math.Min(2, ratio);
     }
 
     private static HiddenRule RuleOf(int field, Draw draw) => new(

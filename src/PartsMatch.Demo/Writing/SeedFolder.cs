@@ -25,6 +25,7 @@ public static class SeedFolder
             Path.Combine(folder, "stock.csv"),
             ["number", "price", "currency", "onHand"],
             InOrder(catalogue.Parts).Select(part => new[] { part.Number, part.Price.ToString("0.00", CultureInfo.InvariantCulture), "USD", part.OnHand.ToString(CultureInfo.InvariantCulture) }));
+        OutcomeFile.Write(catalogue, Path.Combine(folder, "outcomes.csv"));
         File.WriteAllText(Path.Combine(folder, "README.md"), SeedReadme.Of(catalogue), Plain);
     }
 

@@ -22,6 +22,12 @@ public static class SeedReadme
 
         The generator knows nothing of the rules that judge the parts.
 
+        ## What became of installations
+
+        **These outcomes are invented like all the rest, and what is learnt from them says nothing of any real part.** They are drawn from a hidden truth: for motors a hazard of volts off the tap, load near the power, heat, wet, turn, shaft and what is forgotten at the bench; for each other family how much each field matters is itself drawn. Each way to fail begins softly at a threshold, some are worse together, places are harsher or milder, technicians know more or less, one part in twenty is worse than it should be, and from September 2025 on everything is a little harder. No file holds any of that, and no model that ranks has its form.
+
+        The records are as skewed as real ones. People mostly put in what looks most like the old part and is at hand; those who know the work keep weak parts out of harsh places, and no record says so. So parts that rank high were tried often and others never, and some parts were put in that do not fit.
+
         ## Files
 
         | file | rows | columns |
@@ -29,6 +35,8 @@ public static class SeedReadme
         {FamilyRows(catalogue)}
         | supersessions.csv | {catalogue.Supersessions.Count} | number (the old part), supersededBy, saidBy (maker, counter or technician), on (the day it was said) |
         | stock.csv | {catalogue.Parts.Count()} | number, price, currency, onHand (at the counter); kept apart because it changes hourly and makes no part fit |
+
+        | outcomes.csv | {catalogue.Families.Sum(family => family.Family.Outcomes)} | what became of installations: id, kind, on, place, oldPart, plate, site, part, result, reason, note, corrects |
 
         Text is UTF-8 with line feeds, quoted where a comma asks for it; rows stand in the order of part numbers. Spec fields are written as the trade writes them, with their units: 1/4 hp, 208-230 V, 5.6 in. What stands side by side (1725/1140 rpm beside 5.4/2.8 A) belongs together by position.
         A rotation names the end it is seen from, some makers the shaft end and some the lead end; a reversible part's rotation is the one it ships with. A start capacitor's rating is the middle of its marked range.
