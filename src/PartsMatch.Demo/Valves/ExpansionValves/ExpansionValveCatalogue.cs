@@ -33,12 +33,6 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
             LowStartingTorque = false,
             FlowReverses = false,
             DesignPressure = valve.WorkingPressure * draw.Between(0.75, 0.98),
-            Load = valve.RatedCapacity is { } capacity ? new CoolingLoad(Power.FromWatts(Math.Round((double)capacity.Value.Watts * draw.Between(0.6, 0.85)))) : null,
-            EvaporatingAt = valve.RatedEvaporatingAt,
-            CondensingLeast = Temperature.FromDegreesFahrenheit(draw.Whole(70, 85)),
-            CondensingMost = Temperature.FromDegreesFahrenheit(draw.Whole(100, 115)),
-            Subcooling = TemperatureDelta.FromDegreesFahrenheit(draw.Whole(5, 15)),
-            LineLoss = new(Pressure.FromPoundsForcePerSquareInch(draw.Whole(0, 8))),
         });
     }
 
