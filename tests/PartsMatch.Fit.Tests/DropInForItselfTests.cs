@@ -158,7 +158,8 @@ public sealed class DropInForItselfTests
         && valve is { Joint: not null, InletSize: not null, OutletSize: not null, Charge: not null, EvaporatingLeast: not null, EvaporatingMost: not null, Capillary: not null };
 
     private static bool IsFullySpecified(ContactorSpec contactor) =>
-        contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilFrequency: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
+        contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
+        && (contactor.CoilFrequency is not null || contactor.CoilCurrent == CoilCurrent.Direct)
         && (contactor.HasInterlock is not null && contactor.TakesAuxiliaries is not null);
 
     private static bool IsFullySpecified(PressureControlSpec control) =>

@@ -36,6 +36,7 @@ public sealed class ContactorCatalogue : FamilyCatalogue
             LoadPhase = contactor.PoleCount is PoleCount.Three or PoleCount.Four ? Phases.Three : Phases.Single,
             ControlVolts = contactor.CoilVolts is { } volts ? ElectricPotential.FromVolts(Math.Round(volts[0].Last.Volts * (1 + place.VoltsOff), 1)) : null,
             ControlFrequency = contactor.CoilFrequency?[0],
+            ControlCurrent = contactor.CoilCurrent,
             TransformerVa = contactor.CoilVa * 4,
             OtherCoilsVa = contactor.CoilVa,
             LinesSwitched = contactor.PoleCount switch { PoleCount.Two => 2, PoleCount.Three => 3, PoleCount.Four => 4, _ => 1 },

@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Trade;
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors;
@@ -144,10 +145,11 @@ public static class ContactorLines
         };
     }
 
+    /// <summary>Those of the lowest pilot duty with a coil for 24 V are for direct current, as electronic controls give it.</summary>
     private static ContactorSpec OfControl(Draw draw)
     {
         var poles = draw.Of((PoleCount.One, 2), (PoleCount.Two, 6), (PoleCount.Three, 2));
-        return Coiled(draw, draw.Of(("24 V", 5), ("120 V", 4), ("208-240 V", 1)), 1.8) with
+        var relay = Coiled(draw, draw.Of(("24 V", 5), ("120 V", 4), ("208-240 V", 1)), 1.8) with
         {
             PoleCount = poles,
             ContactAction = ContactAction.ChangeOver,
@@ -161,6 +163,7 @@ public static class ContactorLines
             Mounts = new(draw.Of((ContactorMount.Socket, 7), (ContactorMount.Bracket, 3))),
             Terminals = new(draw.Of((TerminalKind.Pins, 7), (TerminalKind.QuickConnects, 3))),
         };
+        return relay.PilotDuty!.Designation == "D300" && relay.CoilVolts![0].First.Volts < 30 ? relay with { CoilFrequency = null, CoilCurrent = CoilCurrent.Direct } : relay;
     }
 
     /// <summary>Ohms of a coil go with the square of its volts over its VA; its wire has about a quarter of the impedance that holds it in (practice).</summary>

@@ -38,3 +38,11 @@ public readonly record struct CoilFacet(Sequence<CoilMade> Own, Sequence<CoilMad
         volts is null ? default : [.. volts.Select(tap => CoilMade.Of(tap, current, frequency, string.Empty))],
         further is null ? default : [.. further.Select(CoilMade.Of)]);
 }
+
+/// <summary>The voltages of a coil in words; formed only when they are shown.</summary>
+/// <param name="Coils">The voltages; empty where they are not given.</param>
+internal readonly record struct ListedCoils(Sequence<CoilMade> Coils)
+{
+    /// <inheritdoc/>
+    public override string ToString() => Coils.Count == 0 ? "volts that are not given" : string.Join(" or ", Coils.Select(coil => coil.ToString()));
+}

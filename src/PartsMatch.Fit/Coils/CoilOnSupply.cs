@@ -7,13 +7,14 @@ namespace PartsMatch.Fit.Coils;
 /// <param name="Least">From here on it pulls in, hot.</param>
 /// <param name="Easy">Up to here nobody would give it a thought.</param>
 /// <param name="Most">Up to here it lasts, with a caution.</param>
-public readonly record struct CoilWindow(double Least, double Easy, double Most);
+public readonly record struct CoilWindow(double Least, double Easy, double Most)
+{
+    /// <summary>How far the frequency may be off the marked one, as a share of it: mains keep theirs far closer than 2 %, and 50 and 60 Hz are told apart (practice).</summary>
+    public double HertzOff { get; init; } = 0.02;
 
-/// <summary>What is there to drive a coil.</summary>
-/// <param name="Volts">Volts; null where not known.</param>
-/// <param name="Hertz">Frequency; null where not known, and for direct current.</param>
-/// <param name="Current">What kind; null where not known.</param>
-internal readonly record struct CoilSupply(double? Volts, double? Hertz, CoilCurrent? Current);
+    /// <summary>The volts that a coil takes.</summary>
+    internal Band Of(CoilMade coil) => new(Least * coil.Low, Most * coil.High);
+}
 
 /// <summary>What a winding is called, and the fields that it and what feeds it stand in.</summary>
 /// <param name="Noun">What it is: "coil".</param>
@@ -21,98 +22,122 @@ internal readonly record struct CoilSupply(double? Volts, double? Hertz, CoilCur
 /// <param name="PartHertz">The part's field of its frequencies.</param>
 /// <param name="SiteVolts">The site's field of the volts there.</param>
 /// <param name="SiteHertz">The site's field of the frequency there.</param>
-internal sealed record CoilNames(string Noun, string PartVolts, string PartHertz, string SiteVolts, string SiteHertz);
+internal sealed record CoilNames(string Noun, string PartVolts, string PartHertz, string SiteVolts, string SiteHertz)
+{
+    /// <summary>The kind of change that puts another one on; null where a part takes no other.</summary>
+    public ChangeKind? Change { get; init; }
 
-/// <summary>Does a coil that the part has, or that its body takes, suit what is there to drive it?</summary>
-/// <remarks>A coil for one frequency alone fails on the other: on a lower one it burns, on a higher one it does not pull. A wrong coil on a body that takes a right one is a change.</remarks>
+    /// <summary>The kind of change that connects one made for several voltages for one of them; null where that is no change.</summary>
+    public ChangeKind? Connect { get; init; }
+}
+
+/// <summary>Does a winding that the part has, or that its body takes, suit what is there to drive it? The one judgement of coils, release solenoids and clocks.</summary>
+/// <remarks>
+/// A coil for one frequency alone fails on the other: on a lower one it burns, on a higher one it does not pull. A wrong coil on a body that takes a right one is a change, and so is connecting one for two voltages.
+/// Where no volts were measured, a coil for all that the old one was marked for meets, and one that nothing could feed that fed the old one fails.
+/// </remarks>
 internal static class CoilOnSupply
 {
-    /// <summary>Mains keep their frequency far closer than this; 50 and 60 Hz are told apart (practice).</summary>
-    private const double HertzOff = 0.02;
-
     /// <summary>The answer of an aspect.</summary>
     /// <param name="facet">The part's coils.</param>
     /// <param name="supply">What is there.</param>
     /// <param name="window">How far its volts may be off.</param>
-    /// <param name="names">What it is called, and where it stands.</param>
-    /// <param name="change">The kind of change that puts another one on; null where a part takes no other.</param>
-    public static Finding Judge(CoilFacet facet, CoilSupply supply, CoilWindow window, CoilNames names, ChangeKind? change)
+    /// <param name="names">What it is called, where it stands, and what is changed about it.</param>
+    public static Finding Judge(CoilFacet facet, CoilSupply supply, CoilWindow window, CoilNames names)
     {
         if (facet.Own.Count == 0 && facet.Further.Count == 0) return Finding.Unknown(Side.Part, names.PartVolts, $"The volts of its {names.Noun} are not given.");
-        if (supply.Volts is not { } volts) return Finding.Unknown(Side.Site, names.SiteVolts, $"Its {names.Noun} is for {new Listed(facet.Own)}; the volts that will drive it are not known.");
-        CoilMade? nearest = null;
-        foreach (var coil in facet.Own.AsSpan())
+        var own = supply.Runs(facet.Own, window);
+        if (own == true) return On(facet.Own, supply, window, names);
+        if (Further(facet, supply, window, names, runs: true) is { } right)
         {
-            if (Suits(coil, volts, supply, window) && HertzKnown(coil, supply)) return On(coil, volts, window, names);
-            if (nearest is not { } before || Off(coil, volts) < Off(before, volts)) nearest = coil;
+            return own is null && facet.Own.Count > 0
+                ? Open(facet.Own, supply, window, names, [Put(right, facet, names)])
+                : Finding.MeetsWith([Put(right, facet, names)], $"Its own {names.Noun} is for {new ListedCoils(facet.Own)}; its body takes {names.Noun} {new string([.. right.Number])}, {right}, for {new There(supply)}.");
         }
 
-        foreach (var coil in facet.Own.AsSpan())
-        {
-            if (Suits(coil, volts, supply, window)) return Open(coil, supply, names);
-        }
-
-        foreach (var coil in facet.Further.AsSpan())
-        {
-            if (change is null || !Suits(coil, volts, supply, window) || !HertzKnown(coil, supply)) continue;
-            var number = new string([.. coil.Number]);
-            return Finding.MeetsWith(
-                [new(change, $"put on coil {number}, {coil}, in place of the one for {new Listed(facet.Own)}") { Kit = [new($"coil {number}, {coil}")] }],
-                $"Its own coil is for {new Listed(facet.Own)}; its body takes coil {number}, {coil}, for the {volts:0.#} V there.");
-        }
-
-        foreach (var coil in facet.Further.AsSpan())
-        {
-            if (Suits(coil, volts, supply, window)) return Open(coil, supply, names);
-        }
-
-        return nearest is not { } own ? Finding.Unknown(Side.Part, names.PartVolts, $"The volts of its own {names.Noun} are not given, and none of the others is for {volts:0.#} V.")
-            : FitsVolts(own, volts, window) ? Finding.Fails($"{new There(supply)}; its {names.Noun} is for {own}{new NoOther(change)}.")
-            : Finding.Fails(new(own.Low < own.High || volts < own.Low ? volts - (own.Low * window.Least) : (own.High * window.Most) - volts, "V"), $"{volts:0.#} V there; its {names.Noun}, {own}, takes {own.Low * window.Least:0.#} to {own.High * window.Most:0.#} V{new NoOther(change)}.");
+        if (own is null && facet.Own.Count > 0) return Open(facet.Own, supply, window, names, []);
+        if (Further(facet, supply, window, names, runs: null) is { } perhaps) return Open([perhaps], supply, window, names, [Put(perhaps, facet, names)]);
+        return facet.Own.Count == 0
+            ? Finding.Unknown(Side.Part, names.PartVolts, $"The volts of its own {names.Noun} are not given, and none of the others is for {new There(supply)}.")
+            : Fails(facet.Own, supply, window, names);
     }
 
     /// <summary>Whether a coil takes the volts.</summary>
-    internal static bool FitsVolts(CoilMade coil, double volts, CoilWindow window) => Within.Span(volts, coil.Low * window.Least, coil.High * window.Most);
+    internal static bool FitsVolts(CoilMade coil, double volts, CoilWindow window) => window.Of(coil).Holds(volts);
 
-    private static bool Suits(CoilMade coil, double volts, CoilSupply supply, CoilWindow window) =>
-        FitsVolts(coil, volts, window)
-        && (coil.Current is not { } current || supply.Current is not { } there || current == there)
-        && (coil.Hertz.Count == 0 || supply.Hertz is not { } hertz || HasHertz(coil, hertz));
-
-    /// <summary>Both mains frequencies are taken, or the one there is, or it is direct current.</summary>
-    private static bool HertzKnown(CoilMade coil, CoilSupply supply) =>
-        coil.Current == CoilCurrent.Direct
-            ? supply.Current == CoilCurrent.Direct
-            : coil.Hertz.Count > 0 && (supply.Hertz is not null || (HasHertz(coil, 50) && HasHertz(coil, 60))) && supply.Current != CoilCurrent.Direct;
-
-    private static bool HasHertz(CoilMade coil, double hertz)
+    private static CoilMade? Further(CoilFacet facet, CoilSupply supply, CoilWindow window, CoilNames names, bool? runs)
     {
-        foreach (var made in coil.Hertz.AsSpan())
+        if (names.Change is null) return null;
+        foreach (var coil in facet.Further.AsSpan())
         {
-            if (Within.AtMost(Math.Abs(made - hertz) / hertz, HertzOff)) return true;
+            if (supply.Runs([coil], window) == runs) return coil;
         }
 
-        return false;
+        return null;
     }
 
-    private static double Off(CoilMade coil, double volts) => volts < coil.Low ? 1 - (volts / coil.Low) : volts > coil.High ? (volts / coil.High) - 1 : 0;
-
-    private static Finding On(CoilMade coil, double volts, CoilWindow window, CoilNames names)
+    private static Change Put(CoilMade coil, CoilFacet facet, CoilNames names)
     {
-        var (low, high) = (volts / coil.Low, volts / coil.High);
-        var shortfall = low < 1 ? (1 - low) / (1 - window.Least) : high > 1 ? (high - 1) / (window.Most - 1) : 0;
-        return Finding.Meets($"{volts:0.#} V there; its {names.Noun}, {coil}, takes {coil.Low * window.Least:0.#} to {coil.High * window.Most:0.#} V.") with
+        var number = new string([.. coil.Number]);
+        return new(names.Change!, $"put on {names.Noun} {number}, {coil}, in place of the one for {new ListedCoils(facet.Own)}") { Kit = [new($"{names.Noun} {number}, {coil}")] };
+    }
+
+    private static Finding On(Sequence<CoilMade> own, CoilSupply supply, CoilWindow window, CoilNames names)
+    {
+        var right = supply.Volts is { } volts ? own.First(coil => FitsVolts(coil, volts, window)) : (CoilMade?)null;
+        var found = right is { } coil ? OnVolts(coil, supply.Volts!.Value, window, names)
+            : Finding.Meets($"Its {names.Noun}, {new ListedCoils(own)}, takes all that the old one's, {new ListedCoils(supply.Old)}, could be fed.") with { Shortfall = supply.Old.Max(old => Math.Max(Shortfall(own, old.Low, window), Shortfall(own, old.High, window))) };
+        if (names.Connect is null || own.Count < 2) return found;
+        return found.With([new(names.Connect, right is { } one ? $"connect its {names.Noun} for {one}" : (FormattableString)$"connect its {names.Noun} for the volts there, which are to be measured")]);
+    }
+
+    private static Finding OnVolts(CoilMade coil, double volts, CoilWindow window, CoilNames names)
+    {
+        var takes = window.Of(coil);
+        return Finding.Meets($"{volts:0.#} V there; its {names.Noun}, {coil}, takes {takes.Low:0.#} to {takes.High:0.#} V.") with
         {
-            Shortfall = Math.Max(0, shortfall),
-            Margin = new(Math.Min(volts - (coil.Low * window.Least), (coil.High * window.Most) - volts), "V"),
+            Shortfall = Shortfall([coil], volts, window),
+            Margin = new(Math.Min(volts - takes.Low, takes.High - volts), "V"),
             CautionWords = Within.AtMost(volts, coil.High * window.Easy) ? null : (FormattableString)$"At {volts:0.#} V its {names.Noun} runs hotter than at the {coil.High * window.Easy:0.#} V it is meant for: it lasts less long.",
         };
     }
 
-    private static Finding Open(CoilMade coil, CoilSupply supply, CoilNames names) =>
-        coil.Hertz.Count == 0 && coil.Current != CoilCurrent.Direct
-            ? Finding.Unknown(Side.Part, names.PartHertz, $"Its {names.Noun}, {coil}, takes the {supply.Volts:0.#} V there; the frequency it is made for is not given.")
-            : Finding.Unknown(Side.Site, names.SiteHertz, $"Its {names.Noun}, {coil}, takes the {supply.Volts:0.#} V there; {(supply.Current == CoilCurrent.Alternating ? "of what frequency they are" : "whether that is direct current, or of what frequency,")} is not known.");
+    /// <summary>0 at its marked volts, 1 at the limit, of the voltage that takes them best.</summary>
+    private static double Shortfall(Sequence<CoilMade> coils, double volts, CoilWindow window)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var coil in coils.AsSpan())
+        {
+            var (low, high) = (volts / coil.Low, volts / coil.High);
+            least = Math.Min(least, low < 1 ? (1 - low) / (1 - window.Least) : high > 1 ? (high - 1) / (window.Most - 1) : 0);
+        }
+
+        return least;
+    }
+
+    /// <summary>What is missing: the volts there, else the part's own gap, else a reading of the frequency.</summary>
+    private static Finding Open(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names, IReadOnlyList<Change> likely)
+    {
+        if (supply.Feeds(coil, window) is null)
+        {
+            return supply.Old.Count == 0
+                ? Finding.Unknown(Side.Site, names.SiteVolts, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}; the volts that will drive it are not known.")
+                : Finding.Unknown(Side.Site, names.SiteVolts, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}, the old one's for {new ListedCoils(supply.Old)}; which volts are there is not known.");
+        }
+
+        return coil[0].Hertz.Count == 0 && coil[0].Current != CoilCurrent.Direct
+            ? Finding.Unknown(Side.Part, names.PartHertz, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; the frequency it is made for is not given.")
+            : Finding.Unknown(Side.Site, names.SiteHertz, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; {(supply.Current == CoilCurrent.Alternating ? "of what frequency they are" : "whether that is direct current, or of what frequency,")} is not known.");
+    }
+
+    private static Finding Fails(Sequence<CoilMade> own, CoilSupply supply, CoilWindow window, CoilNames names)
+    {
+        if (supply.Feeds(own, window) != false) return Finding.Fails($"Its {names.Noun} is for {new ListedCoils(own)}, and not for {new There(supply)}{new NoOther(names.Change)}.");
+        if (supply.Volts is not { } volts) return Finding.Fails($"Its {names.Noun}, {new ListedCoils(own)}, takes nothing that the old one's, {new ListedCoils(supply.Old)}, could be fed{new NoOther(names.Change)}.");
+        var nearest = own.MinBy(coil => Shortfall([coil], volts, window));
+        var takes = window.Of(nearest);
+        return Finding.Fails(new(volts < nearest.Low ? volts - takes.Low : takes.High - volts, "V"), $"{volts:0.#} V there; its {names.Noun}, {nearest}, takes {takes.Low:0.#} to {takes.High:0.#} V{new NoOther(names.Change)}.");
+    }
 
     /// <summary>That no other one goes on; formed only when it is shown, and only where another one could.</summary>
     private readonly record struct NoOther(ChangeKind? Change)
@@ -123,12 +148,10 @@ internal static class CoilOnSupply
     /// <summary>What is there; formed only when it is shown.</summary>
     private readonly record struct There(CoilSupply Supply)
     {
-        public override string ToString() => FormattableString.Invariant($"{Supply.Volts:0.#} V{(Supply.Current == CoilCurrent.Direct ? " DC" : Supply.Hertz is { } hertz ? FormattableString.Invariant($" {hertz:0.##} Hz") : string.Empty)} there");
-    }
-
-    /// <summary>A coil's voltages; formed only when it is shown.</summary>
-    private readonly record struct Listed(Sequence<CoilMade> Coils)
-    {
-        public override string ToString() => Coils.Count == 0 ? "volts that are not given" : string.Join(" or ", Coils.Select(coil => coil.ToString()));
+        public override string ToString()
+        {
+            if (Supply.Volts is not { } volts) return Supply.Old.Count == 0 ? FormattableString.Invariant($"the {Supply.Hertz:0.##} Hz there") : $"what the old one's, {new ListedCoils(Supply.Old)}, was fed{(Supply.Hertz is { } known ? FormattableString.Invariant($", at {known:0.##} Hz") : string.Empty)}";
+            return FormattableString.Invariant($"the {volts:0.#} V{(Supply.Current == CoilCurrent.Direct ? " DC" : Supply.Hertz is { } hertz ? FormattableString.Invariant($" {hertz:0.##} Hz") : string.Empty)} there");
+        }
     }
 }

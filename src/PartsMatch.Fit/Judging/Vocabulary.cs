@@ -27,6 +27,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>The field that its figure goes to where the plate gives another figure of its own field: P1 120 W beside P2 75 W is the input power. Null when two figures contradict one another.</summary>
     public string? YieldsTo { get; init; }
 
+    /// <summary>What a word of another field may say right behind the figure at these labels: the DC in COIL 24 V DC. Null when nothing.</summary>
+    public NamedText? SaidBehind { get; init; }
+
     /// <summary>A field whose figure may stand between the label and its own figure, each with its unit: the hertz in 230 V 60 HZ MOTOR. Null when there is none.</summary>
     public string? Past { get; init; }
 

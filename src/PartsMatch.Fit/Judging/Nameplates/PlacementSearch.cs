@@ -68,8 +68,20 @@ internal sealed class PlacementSearch
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
             foreach (var found in values.At(match.End, label))
             {
-                if (Gaps.FromLabel(plate, from, match.End, found.To) is { } cost) AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost) continue;
+                AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
+                if (label.Label.SaidBehind is { } said && found.To < plate.Count && plate.SameLine(found.To)) AddWithWord(label.Field, said, new(from, found.To), found.Text, cost);
             }
+        }
+    }
+
+    /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
+    private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)
+    {
+        var other = lexicon.FieldOf(said.Name);
+        foreach (var match in matches[labelled.To])
+        {
+            if (match.Node.Words.Find(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text) is { } word && Gaps.ToLabel(plate, labelled.From, labelled.To, match.End) is 0) simple.Add(new(labelled.From, match.End, LabelStands.Before, cost, new(field, text, labelled), Value(word, labelled.To, match.End)));
         }
     }
 

@@ -13,6 +13,13 @@ public static class ContactorChanges
         HowTo = "Take it apart with the power off, lay the parts in their order, change the coil, and see that the armature moves freely and its faces are clean.",
     };
 
+    /// <summary>Connect a coil that is made for two voltages.</summary>
+    public static ChangeKind ConnectCoil { get; } = new("connectContactorCoil", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Its diagram shows the terminals or the link for each voltage; on the lower one's the higher volts burn it.",
+    };
+
     /// <summary>Leave a pole unused.</summary>
     public static ChangeKind LeavePoleUnused { get; } = new("leavePoleUnused", 0.05)
     {

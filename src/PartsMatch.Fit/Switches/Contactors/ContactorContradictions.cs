@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
@@ -11,11 +12,11 @@ namespace PartsMatch.Fit.Switches.Contactors;
 public static class ContactorContradictions
 {
     /// <summary>All that disagrees on the plate.</summary>
-    public static IReadOnlyList<Contradiction> Find(ContactorSpec plate) => [.. ContactAgreement.OfRatings(plate), .. Categories(plate), .. Sizes(plate)];
+    public static IReadOnlyList<Contradiction> Find(ContactorSpec plate) => [.. ContactAgreement.OfRatings(plate), .. DirectWithFrequency(plate), .. Categories(plate), .. Sizes(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(ContactorSpec plate, ContactorSite site) =>
-        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site)];
+        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site)];
 
     private static IEnumerable<Contradiction> Categories(ContactorSpec plate)
     {
@@ -35,15 +36,25 @@ public static class ContactorContradictions
 
     private static IEnumerable<Contradiction> ControlVolts(ContactorSpec plate, ContactorSite site)
     {
-        var old = CoilFigures.Own(plate).Volts;
-        if (Rounded.Volts(site.ControlVolts) is not { } volts || old.Count == 0 || old.Any(span => span.Window.Holds(volts))) yield break;
-        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is marked {string.Join('/', old)} V, and {volts:0.#} V are there: that may have killed it, it was a wrong one, or one of the two is misread."), ContactorSources.Coil) { SiteFields = ["controlVolts"] };
+        var old = ContactorCoils.Own(plate);
+        if (Rounded.Volts(site.ControlVolts) is not { } volts || old.Count == 0 || old.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window))) yield break;
+        yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is marked {Deducing.Text(plate.CoilVolts!)}, and {volts:0.#} V are there: that may have killed it, it was a wrong one, or one of the two is misread."), ContactorSources.Coil) { SiteFields = ["controlVolts"] };
     }
 
     private static IEnumerable<Contradiction> ControlFrequency(ContactorSpec plate, ContactorSite site)
     {
-        if (plate.CoilFrequency is not { } marked || site.ControlFrequency is not { } there || marked.Any(one => Within.AtMost(Math.Abs(one.Hertz - there.Hertz), 0.05 * one.Hertz))) yield break;
+        if (plate.CoilFrequency is not { } marked || site.ControlFrequency is not { } there || marked.Any(one => Within.AtMost(Math.Abs(one.Hertz - there.Hertz), ContactorCoils.Window.HertzOff * one.Hertz))) yield break;
         yield return new(["coilFrequency"], $"The old coil is marked {Deducing.Text(marked)}, and the control circuit has {Deducing.Text(there)}: check which of the two is true.", ContactorSources.Coil) { SiteFields = ["controlFrequency"] };
+    }
+
+    private static IEnumerable<Contradiction> DirectWithFrequency(ContactorSpec plate)
+    {
+        if (plate is { CoilCurrent: CoilCurrent.Direct, CoilFrequency: { } hertz }) yield return new(["coilCurrent", "coilFrequency"], $"Its coil is said to be for direct current, and {Deducing.Text(hertz)} is marked on it.", ContactorSources.Coil);
+    }
+
+    private static IEnumerable<Contradiction> ControlCurrent(ContactorSpec plate, ContactorSite site)
+    {
+        if (plate.CoilCurrent is { } made && site.ControlCurrent is { } there && made != there) yield return new(["coilCurrent"], $"The old coil is for {Deducing.Text(made)}, and the control circuit is said to be {Deducing.Text(there)}: one of the two is misread.", ContactorSources.Coil) { SiteFields = ["controlCurrent"] };
     }
 
     private static IEnumerable<Contradiction> Lines(ContactorSpec plate, ContactorSite site)

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Published;
@@ -13,11 +14,21 @@ public static class ContactorDeductions
 {
     /// <summary>What follows from its size, its category and its horsepower.</summary>
     public static (ContactorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ContactorSpec spec) =>
-        Deducing.Apply(spec, MainPolesClose, SizeCarries, SizeRates, Categories, HorsepowerInAmps);
+        Deducing.Apply(spec, MainPolesClose, Alternating, SizeCarries, SizeRates, Categories, HorsepowerInAmps);
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, AlternatingThere, _ => AsTheOldOne(plate));
+
+    private static IEnumerable<Deduction> Alternating(ContactorSpec spec)
+    {
+        if (spec.CoilFrequency is not null) yield return new(Side.Plate, "coilCurrent", Deducing.Text(CoilCurrent.Alternating), "its coil has a frequency", ["coilFrequency"], ContactorSources.CoilFrequency);
+    }
+
+    private static IEnumerable<Deduction> AlternatingThere(ContactorSite site)
+    {
+        if (site.ControlFrequency is not null) yield return new(Side.Site, "controlCurrent", Deducing.Text(CoilCurrent.Alternating), "the control circuit has a frequency", ["controlFrequency"], ContactorSources.CoilFrequency);
+    }
 
     private static IEnumerable<Deduction> MainPolesClose(ContactorSpec spec)
     {
@@ -59,6 +70,7 @@ public static class ContactorDeductions
     {
         if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], ContactSources.AsTheOldOne);
         if (plate.Auxiliaries is { } auxiliaries) yield return new(Side.Site, "auxiliariesUsed", Deducing.Text(auxiliaries), "the old one's auxiliary contacts", ["auxiliaries"], ContactSources.AsTheOldOne);
+        if (plate.CoilCurrent is { } current) yield return new(Side.Site, "controlCurrent", Deducing.Text(current), "the old coil's", ["coilCurrent"], ContactSources.AsTheOldOne);
         if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], ContactSources.AsTheOldOne);
     }
 

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Quantities;
@@ -19,7 +20,7 @@ public static class ContactorDrawings
         [
             .. new[]
             {
-                CoilScale(Chosen(need, part), Rounded.Volts(need.Site.ControlVolts)),
+                CoilScale(ContactorCoils.Chosen(need, part), Rounded.Volts(need.Site.ControlVolts)),
                 AmpsScale("fullLoadAmps", "Full-load amps", on, on.FullLoad, RatedAmps.Of(part.RatedVolts, part.FullLoadAmps)),
                 AmpsScale("lockedRotorAmps", "Locked-rotor amps", on, on.LockedRotor, RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps)),
                 AmpsScale("resistiveAmps", "Resistive amps", on, on.Heater, RatedAmps.Of(part.RatedVolts, part.ResistiveAmps)),
@@ -27,25 +28,17 @@ public static class ContactorDrawings
         ];
     }
 
-    /// <summary>The coil that a part runs on: its own, or the first that its body takes and the control circuit feeds.</summary>
-    internal static CoilFigures Chosen(ContactorNeed need, ContactorSpec part)
-    {
-        var (control, own) = (ControlCircuit.Of(need), CoilFigures.Own(part));
-        if (control.Feeds(own) != false || part.FurtherCoils is not { } further) return own;
-        return further.Select(CoilFigures.Of).Where(coil => control.Feeds(coil) == true && control.Suits(coil) != false).Append(own).First();
-    }
-
     /// <summary>Volts in the window of a coil; null where either is not known.</summary>
-    internal static Scale? CoilScale(CoilFigures coil, double? volts)
+    internal static Scale? CoilScale(Sequence<CoilMade> coil, double? volts)
     {
-        if (volts is not { } there || coil.Volts.Count == 0) return null;
-        var span = coil.Volts.OrderBy(one => Math.Abs(there - ((one.Low + one.High) / 2))).First();
-        var good = span.Window;
+        if (volts is not { } there || coil.Count == 0) return null;
+        var made = coil.OrderBy(one => Math.Abs(there - ((one.Low + one.High) / 2))).First();
+        var good = ContactorCoils.Window.Of(made);
         var range = new Band(Math.Min(there, good.Low) * 0.9, Math.Max(there, good.High) * 1.05);
         return new(
             "coilVolts",
             "Volts at the coil",
-            FormattableString.Invariant($"The coil for {span} V works from {good.Low:0.#} to {good.High:0.#} V; {there:0.#} V are there, {(good.Holds(there) ? "within them" : "outside them")}."),
+            FormattableString.Invariant($"The coil for {made} works from {good.Low:0.#} to {good.High:0.#} V; {there:0.#} V are there, {(good.Holds(there) ? "within them" : "outside them")}."),
             "V",
             range,
             [new("too low", Role.Bad, new(range.Low, good.Low)), new("pulls in and holds", Role.Good, good), new("too high", Role.Bad, new(good.High, range.High))],

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
@@ -17,6 +18,10 @@ public sealed record ContactorSite : ContactSite
     /// <summary>Frequency of the control circuit.</summary>
     [Field("Control frequency", "60 Hz or 50 Hz.", Group = Control)]
     public Frequency? ControlFrequency { get; init; }
+
+    /// <summary>Current of the control circuit.</summary>
+    [Field("Control current", "AC behind a transformer, DC behind a rectifier or an electronic control.", Group = Control)]
+    public CoilCurrent? ControlCurrent { get; init; }
 
     /// <summary>The control transformer's VA.</summary>
     [Field("Transformer's VA", "On the transformer that feeds the coil.", Group = Control, Example = "40 VA")]

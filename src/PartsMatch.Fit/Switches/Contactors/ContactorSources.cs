@@ -17,6 +17,9 @@ public static class ContactorSources
     /// <summary>85 to 110 %.</summary>
     public static Source Coil { get; } = new("IEC 60947-4-1, NEMA ICS 2: a contactor's coil works from 85 to 110 % of its volts, at its frequency; within 5 % of it by practice", SourceStatus.Memory);
 
+    /// <summary>What drives a coil.</summary>
+    public static Source CoilFrequency { get; } = new("What has a frequency is alternating current; a coil for one kind of current never takes the other", SourceStatus.Practice);
+
     /// <summary>Categories are not crossed.</summary>
     public static Source Duty { get; } = new("IEC 60947-4-1 table 1: AC-1 for resistance, AC-3 for motors, AC-8a and AC-8b for hermetic compressors; contacts marked with locked-rotor amps are for such compressors, too (practice)", SourceStatus.Published);
 

@@ -42,6 +42,10 @@ public sealed record ContactorSpec : ContactSpec
     [Field("Coil frequency", "50/60 Hz, 60 Hz, on the coil.", Group = Coil)]
     public Figures<Frequency>? CoilFrequency { get; init; }
 
+    /// <summary>What drives the coil.</summary>
+    [Field("Coil current", "AC or DC; a coil with a frequency is for AC.", Group = Coil)]
+    public CoilCurrent? CoilCurrent { get; init; }
+
     /// <summary>What the coil takes as it holds.</summary>
     [Field("Coil VA", "VA as it holds (sealed), not as it pulls in.", Group = Coil)]
     public ElectricApparentPower? CoilVa { get; init; }

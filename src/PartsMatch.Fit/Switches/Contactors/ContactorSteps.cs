@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
@@ -11,7 +13,7 @@ internal static class ContactorSteps
     /// <summary>What every contactor's job is made of.</summary>
     public static JobSteps Of(ContactorNeed need, ContactorSpec part)
     {
-        var coil = ContactorDrawings.Chosen(need, part);
+        var coil = ContactorCoils.Chosen(need, part);
         return new(
         [
             SafeSteps.LockOut,
@@ -20,7 +22,7 @@ internal static class ContactorSteps
             new(
                 Stage.ProveThePart,
                 "measure the ohms of the old coil, wires off",
-                $"{Window(CoilFigures.Own(need.Plate), "Volts at its coil, read with the call on before the lock went on")}. Volts there and it did not pull in: the contactor. No volts there: look up the circuit, the contactor is not the part."),
+                $"{Window(ContactorCoils.Own(need.Plate), "Volts at its coil, read with the call on before the lock went on")}. Volts there and it did not pull in: the contactor. No volts there: look up the circuit, the contactor is not the part."),
             new(Stage.NoteWhatIsThere, "photograph it, and mark each wire: line, load, coil, auxiliaries", "See for what killed it: insects, a loose terminal, low control volts, short cycling."),
         ],
         [
@@ -38,9 +40,9 @@ internal static class ContactorSteps
         };
     }
 
-    private static string Window(CoilFigures coil, string what) => coil.Volts.Count == 0
+    private static string Window(Sequence<CoilMade> coil, string what) => coil.Count == 0
         ? $"{what}: 85 to 110 % of its marked volts"
-        : $"{what}: {string.Join(" or ", coil.Volts.Select(span => FormattableString.Invariant($"{span.Window.Low:0.#} to {span.Window.High:0.#} V")))} are right";
+        : $"{what}: {string.Join(" or ", coil.Select(ContactorCoils.Window.Of).Select(takes => FormattableString.Invariant($"{takes.Low:0.#} to {takes.High:0.#} V")))} are right";
 
     private static string Lines(ContactorSpec part) => part.PoleCount is { } poles && Poles.Switched(poles) == 3 ? ", the three lines in their order: two changed over turn three-phase motors backwards" : string.Empty;
 

@@ -13,7 +13,9 @@ public static class ContactorVocabulary
         new("poleCount", "POLES", "POLE", "NO OF POLES"),
         new("contactAction", "CONTACTS", "CONTACT", "CONTACT FORM"),
         new("auxiliaries", "AUX", "AUX CONTACT", "AUX CONTACTS", "AUXILIARY", "AUXILIARY CONTACTS", "AUXILIARIES"),
-        new("coilVolts", "COIL", "COIL VOLTS", "COIL VOLTAGE", "COIL V", "COIL VAC", "CONTROL VOLTS", "UC", "US", "BOBINE", "SPULE"),
+        new("coilVolts", "COIL", "COIL VOLTS", "COIL VOLTAGE", "COIL V", "COIL VAC", "CONTROL VOLTS", "UC", "US", "BOBINE", "SPULE") { SaidBehind = new("coilCurrent", "DC") },
+        new("coilVolts", "COIL VDC", "VDC COIL", "COIL DC", "DC COIL") { Says = new("coilCurrent", "DC") },
+        new("coilCurrent", "COIL CURRENT"),
         new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },
         new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true },
         new("coilOhms", "COIL OHMS", "COIL RES", "RESISTANCE", "COIL RESISTANCE") { ByUnit = true },
@@ -48,7 +50,7 @@ public static class ContactorVocabulary
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =
         [
-            "none", "open", "sealed", "screw", "lug", "lugs", "panel", "rail", "DIN", "bracket", "socket", "tabs", "QC", "CO", "NO", "NC", "N.O.", "N.C.", "normally open", "normally closed", "00", "0", "1", "1P", "2", "3",
+            "AC", "VAC", "ALTERNATING", "DC", "VDC", "DIRECT CURRENT", "none", "open", "sealed", "screw", "lug", "lugs", "panel", "rail", "DIN", "bracket", "socket", "tabs", "QC", "CO", "NO", "NC", "N.O.", "N.C.", "normally open", "normally closed", "00", "0", "1", "1P", "2", "3",
             .. from count in Enumerable.Range(1, 4) from action in (string[])["NO", "NC"] select FormattableString.Invariant($"{count} {action}"),
         ],
         Strangers =

@@ -37,7 +37,16 @@ public static class DefrostTimerContradictions
 
     private static IEnumerable<Contradiction> Frequency(DefrostTimerSpec plate, DefrostTimerSite site)
     {
-        if (plate.ClockFrequency is { } marked && site.ClockSupplyFrequency is { } there && !marked.Any(one => Math.Abs(one.Hertz - there.Hertz) < 1)) yield return new(["clockFrequency"], $"The old clock was for {Deducing.Text(marked)}, and {Deducing.Text(there)} are there: one of the two is misread.", DefrostTimerSources.Clock) { SiteFields = ["clockSupplyFrequency"] };
+        if (site.ClockSupplyFrequency is not { } there) yield break;
+        foreach (var (marked, what, field, window, source) in new[]
+        {
+            (plate.ClockFrequency, "clock", "clockFrequency", TimerCoils.Clock, DefrostTimerSources.Clock),
+            (plate.ReleaseFrequency, "release solenoid", "releaseFrequency", TimerCoils.Release, DefrostTimerSources.Release),
+        })
+        {
+            if (marked is null || marked.Any(one => Within.AtMost(Math.Abs(one.Hertz - there.Hertz), window.HertzOff * one.Hertz)) || (field == "releaseFrequency" && marked.Equals(plate.ClockFrequency))) continue;
+            yield return new([field], $"The old {what} was for {Deducing.Text(marked)}, and {Deducing.Text(there)} are there: one of the two is misread.", source) { SiteFields = ["clockSupplyFrequency"] };
+        }
     }
 
     private static IEnumerable<Contradiction> Ended(DefrostTimerSpec plate, DefrostTimerSite site)

@@ -33,7 +33,7 @@ public sealed record PressureControlSpec : ContactSpec
     public bool? IsAdjustable { get; init; }
 
     /// <summary>Pressures that it can be set to.</summary>
-    [Field("Range", "From the lowest to the highest setting, gauge pressure.", Group = Setting)]
+    [Field("Range", "From the lowest to the highest setting, gauge pressure; a vacuum in inches of mercury: 20 in Hg to 100 psi.", Group = Setting)]
     public PressureSpan? Range { get; init; }
 
     /// <summary>Differentials that it can be set to.</summary>

@@ -47,6 +47,7 @@ public sealed class DefrostTimerRulesTests
     [InlineData("fullLoadAmps=20 A; lockedRotorAmps=10 A", "", "fullLoadAmps, lockedRotorAmps", "less than the full-load")]
     [InlineData("clockVolts=230 V", "clockSupplyVolts=206.9 V", "clockVolts", "206.9 V are there")]
     [InlineData("clockFrequency=60 Hz", "clockSupplyFrequency=50 Hz", "clockFrequency", "50 Hz are there")]
+    [InlineData("releaseVolts=240 V; releaseFrequency=60 Hz", "clockSupplyFrequency=50 Hz", "releaseFrequency", "old release solenoid was for 60 Hz")]
     [InlineData("endedBy=time", "endedThereBy=temperature", "endedBy", "temperature is said to end it there")]
     [InlineData("starts=1 to 4 a day", "startsNeeded=6", "starts", "6 are said to be needed")]
     [InlineData("failSafe=4 to 40 min", "minutesNeeded=41.5 min", "failSafe", "may never have cleared the coil")]

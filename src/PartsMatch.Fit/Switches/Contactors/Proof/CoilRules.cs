@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 
@@ -27,17 +28,12 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
                 : Ruling.CantTell($"{volts:0.#} V at the coil are none.").ThenRead("circuitCalls", "There are no volts at the coil: is it called for at all?");
         }
 
-        if (one.Coil.Volts.Count == 0) return Ruling.CantTell($"{volts:0.#} V at the coil; what it is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate);
-        FormattableString limit = $"{new Windows(one.Coil)}";
-        if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {one.Coil} it works {new Windows(one.Coil)}.", limit);
-        return volts < one.Coil.Volts.Min(span => span.Window.Low)
-            ? Ruling.Bad($"{volts:0.#} V at the coil are too low; for {one.Coil} it works {new Windows(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit).NotThePart()
-            : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {one.Coil} it works {new Windows(one.Coil)}.", limit);
-    }
-
-    private readonly record struct Windows(CoilFigures Coil)
-    {
-        public override string ToString() => string.Join(" or ", Coil.Volts.Select(span => FormattableString.Invariant($"from {span.Window.Low:0.##} to {span.Window.High:0.##} V")));
+        if (one.Coil.Count == 0) return Ruling.CantTell($"{volts:0.#} V at the coil; what it is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate);
+        FormattableString limit = $"{new WorkingVolts(one.Coil)}";
+        if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
+        return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
+            ? Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit).NotThePart()
+            : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 }
 
@@ -54,7 +50,7 @@ public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil"
     {
         if (one.Readings.CoilOhms is not { } ohms) return null;
         if (ohms.IsOpen) return Ruling.Bad($"The coil is open: change it, or the contactor.", $"not open").ThePartHasFailed();
-        if (one.Measured.CoilOhms is { IsOpen: false } marked && one.Coil.Number.Count == 0)
+        if (one.Measured.CoilOhms is { IsOpen: false } marked && one.Coil is [] or [{ Number.Count: 0 }, ..])
         {
             var (low, high) = (marked.Value * (1 - (PercentOff / 100)), marked.Value * (1 + (PercentOff / 100)));
             FormattableString limit = $"{low:0.##} to {high:0.##} Ω";

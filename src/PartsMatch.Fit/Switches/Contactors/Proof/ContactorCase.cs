@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
@@ -15,16 +17,16 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     public ContactorSpec Measured => New ?? Need.Plate;
 
     /// <summary>The coil that is in it.</summary>
-    internal CoilFigures Coil => New is null ? CoilFigures.Own(Need.Plate) : ContactorDrawings.Chosen(Need, New);
+    internal Sequence<CoilMade> Coil => New is null ? ContactorCoils.Own(Need.Plate) : ContactorCoils.Chosen(Need, New);
 
     /// <summary>Volts at the coil, V; null when not read.</summary>
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
     /// <summary>Whether there are practically none at the coil; null when not read, or when its volts are not known.</summary>
-    internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Volts.Count == 0 ? null : volts < NoVoltsShare * Coil.Volts.Min(span => span.Low);
+    internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : volts < NoVoltsShare * Coil.Min(one => one.Low);
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
-    internal bool? IsFed => Volts is not { } volts || Coil.Volts.Count == 0 ? null : Coil.Volts.Any(span => span.Window.Holds(volts));
+    internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
 
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
     internal double? Carries => RatedAmps.Of(Measured.RatedVolts, Measured.FullLoadAmps) is { Count: > 0 } rows

@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 /// <remarks>From 85 to 110 % of its volts, edges included, at its frequency; one for two voltages is connected for one: a change. Of no matter where time or pressure ends the defrost.</remarks>
 public sealed class ReleaseSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSite, CoilFacet>("Release solenoid", isDeciding: true, DefrostTimerSources.Release, new(0.5, 0.5, 1))
 {
-    private static readonly CoilNames Names = new("release solenoid", "releaseVolts", "releaseFrequency", "releaseSupplyVolts", "clockSupplyFrequency");
+    private static readonly CoilNames Names = new("release solenoid", "releaseVolts", "releaseFrequency", "releaseSupplyVolts", "clockSupplyFrequency") { Connect = DefrostTimerChanges.ConnectRelease };
 
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["releaseVolts", "releaseFrequency"], ["releaseSupplyVolts", "clockSupplyFrequency"]) { Besides = ["endedThereBy", "endedBy"] };
@@ -25,7 +25,7 @@ public sealed class ReleaseSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSit
         return found.Verdict == Verdict.Fails ? Finding.Unknown(Side.Site, "endedThereBy", $"Its release solenoid is not for what fed the old one's; whether a switch on the coil feeds it is not known.") : found;
     }
 
-    private static Finding Supplied(DefrostTimerNeed need, CoilFacet facet) => TimerCoils.Judge(facet, need.Once(Feed), TimerCoils.Release, Names, DefrostTimerChanges.ConnectRelease);
+    private static Finding Supplied(DefrostTimerNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, need.Once(Feed), TimerCoils.Release, Names);
 
-    private static TimerFeed Feed(DefrostTimerNeed need) => TimerFeed.Of(need.Site.ReleaseSupplyVolts, need.Site.ClockSupplyFrequency, need.Plate.ReleaseVolts, need.Plate.ReleaseFrequency);
+    private static CoilSupply Feed(DefrostTimerNeed need) => TimerCoils.Feed(need.Site.ReleaseSupplyVolts, need.Site.ClockSupplyFrequency, need.Plate.ReleaseVolts, need.Plate.ReleaseFrequency);
 }

@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 /// <remarks>85 to 105 % of the marked volts, to 110 % with a caution, edges included.</remarks>
 public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, SolenoidValveSources.CoilVolts, new(0.8, 0.8, 1.5))
 {
-    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency");
+    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { Change = SolenoidValveChanges.ChangeCoil };
 
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"]) { Besides = ["coilCurrent"] };
@@ -17,7 +17,7 @@ public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite
     public override CoilFacet Read(SolenoidValveSpec part) => CoilFacet.Of(part.CoilVolts, part.CoilCurrent, part.CoilFrequency, part.FurtherCoils);
 
     /// <inheritdoc/>
-    public override Finding Judge(SolenoidNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, need.Once(Supply), SolenoidLimits.Coil, Names, SolenoidValveChanges.ChangeCoil);
+    public override Finding Judge(SolenoidNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, need.Once(Supply), SolenoidLimits.Coil, Names);
 
-    private static CoilSupply Supply(SolenoidNeed need) => new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent);
+    private static CoilSupply Supply(SolenoidNeed need) => new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent, []);
 }

@@ -1,8 +1,9 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Switches.Contactors.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
 
-/// <summary>85 to 110 %: IEC 60947-4-1, NEMA ICS 2, from memory; 0.85 x 24 = 20.4, 1.1 x 24 = 26.4, 0.85 x 208 = 176.8, 1.1 x 240 = 264 V and 0.95 x 60 = 57 Hz worked by hand. 5 % of the frequency: practice.</summary>
+/// <summary>85 to 110 %: IEC 60947-4-1, NEMA ICS 2, from memory; 0.85 x 24 = 20.4, 1.1 x 24 = 26.4, 0.85 x 208 = 176.8, 1.1 x 240 = 264 V and 0.95 x 60 = 57 Hz, 1.05 x 60 = 63 Hz worked by hand. 5 % of the frequency: practice.</summary>
 [Trait("Source", "contactor.coil")]
 public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
 {
@@ -16,12 +17,17 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     [InlineData("208-240 V", "264 V", "Meets")]
     [InlineData("208-240 V", "264.1 V", "Fails")]
     [InlineData("120 V", "24 V", "Fails")]
-    [InlineData("120/240 V", "240 V", "Meets")]
+    [InlineData("120/240 V", "240 V", "MeetsWithChanges connectContactorCoil")]
+    [InlineData("120/240 V", "180 V", "Fails")]
     public void A_coil_works_from_85_to_110_percent(string coil, string volts, string answer) => Answer("", $"controlVolts={volts}; controlFrequency=60 Hz", $"coilVolts={coil}; coilFrequency=50/60 Hz").ShouldBe(answer);
 
     [Theory]
     [InlineData("60 Hz", "60 Hz", "Meets")]
     [InlineData("60 Hz", "57 Hz", "Meets")]
+    [InlineData("60 Hz", "57.1 Hz", "Meets")]
+    [InlineData("60 Hz", "62.9 Hz", "Meets")]
+    [InlineData("60 Hz", "63 Hz", "Meets")]
+    [InlineData("60 Hz", "63.1 Hz", "Fails")]
     [InlineData("60 Hz", "56.9 Hz", "Fails")]
     [InlineData("60 Hz", "50 Hz", "Fails")]
     [InlineData("50 Hz", "60 Hz", "Fails")]
@@ -34,6 +40,9 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     [InlineData("coilVolts=208-240 V; coilFrequency=60 Hz", "", "coilVolts=277 V; coilFrequency=60 Hz", "Unknown Site controlVolts")] // 235.5 to 304.7 V
     [InlineData("coilVolts=24 V; coilFrequency=60 Hz", "", "coilVolts=120 V; coilFrequency=60 Hz", "Fails")]
     [InlineData("", "", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlVolts")]
+    [InlineData("coilVolts=24 V", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Meets")] // for any mains
+    [InlineData("coilVolts=120/240 V; coilFrequency=60 Hz", "", "coilVolts=120/240 V; coilFrequency=60 Hz", "MeetsWithChanges connectContactorCoil")]
+    [InlineData("coilVolts=120/240 V; coilFrequency=60 Hz", "", "coilVolts=120 V; coilFrequency=60 Hz", "Unknown Site controlVolts")]
     [InlineData("coilVolts=24 V; coilFrequency=50/60 Hz", "", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlFrequency")]
     [InlineData("coilVolts=24 V", "controlVolts=24 V", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlFrequency")]
     [InlineData("coilVolts=24 V; coilFrequency=60 Hz", "", "coilFrequency=60 Hz", "Unknown Part coilVolts")]
@@ -53,7 +62,7 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     public void Its_number_goes_into_the_kit()
     {
         var change = Judge("", "controlVolts=24 V; controlFrequency=60 Hz", "coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz = QV-24").Changes.ShouldHaveSingleItem();
-        change.Text.ShouldBe("put coil QV-24, for 24 V 60 Hz, into its body");
+        change.Text.ShouldBe("put on coil QV-24, 24 V 60 Hz, in place of the one for 120 V 60 Hz");
         change.Kit.ShouldHaveSingleItem().What.ShouldBe("coil QV-24, 24 V 60 Hz");
     }
 
@@ -61,8 +70,19 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     public void The_sentence_names_the_window_and_the_shortfall_is_1_at_its_edge()
     {
         var edge = Judge("", "controlVolts=20.4 V; controlFrequency=60 Hz", "coilVolts=24 V; coilFrequency=60 Hz");
-        edge.Sentence.ShouldBe("Its coil for 24 V 60 Hz works from 20.4 to 26.4 V; 20.4 V are there.");
+        edge.Sentence.ShouldBe("20.4 V there; its coil, 24 V 60 Hz, takes 20.4 to 26.4 V.");
         edge.Shortfall.ShouldBe(1, 1e-9);
         Judge("", "controlVolts=24 V; controlFrequency=60 Hz", "coilVolts=24 V; coilFrequency=60 Hz").Shortfall.ShouldBe(0);
     }
+
+    [Theory]
+    [InlineData("", "controlVolts=24 V; controlCurrent=DC", "coilVolts=24 V; coilCurrent=DC", "Meets")]
+    [InlineData("", "controlVolts=24 V; controlCurrent=DC", "coilVolts=24 V; coilFrequency=60 Hz", "Fails")]
+    [InlineData("", "controlVolts=24 V; controlFrequency=60 Hz", "coilVolts=24 V; coilCurrent=DC", "Fails")]
+    [InlineData("", "controlVolts=24 V", "coilVolts=24 V; coilCurrent=DC", "Unknown Site controlFrequency")]
+    [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilCurrent=DC", "Meets")]
+    [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Fails")]
+    [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=24 V DC = QV-24D", "MeetsWithChanges changeContactorCoil")]
+    [InlineData("coilVolts=24 V; coilFrequency=60 Hz", "", "coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V DC = QV-24D", "Fails")]
+    public void A_coil_is_for_its_kind_of_current(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
