@@ -53,7 +53,7 @@ public static class Trainer
         progress?.Report(new(FoldCount + 1, FoldCount + 2, "training on all of it"));
         var gate = AdoptionGate.Of(gains);
         var model = gate.IsOpen ? Model.Trained(examples, columns, cancel) : Model.Rescaled(examples, columns);
-        var training = new Training(examples.Count, examples.Min(example => example.Outcome.On), examples.Max(example => example.Outcome.On), FiguresOf(gate, told));
+        var training = new Training(examples.Count, examples.Min(example => example.Outcome.On), examples.Max(example => example.Outcome.On), FiguresOf(gate, told)) { Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
         var weights = columns.WeightsOf(model.Costs, model.Records, today, training);
         progress?.Report(new(FoldCount + 2, FoldCount + 2, "done"));
         return (new(weights, gate.IsOpen, gate.Reason, outcomes.Count - examples.Count), null);

@@ -24,6 +24,6 @@ internal sealed class ToldAgainst
     public double CalibrationError => Calibration.Sum(bin => bin.Count * Math.Abs(bin.Told - bin.Is)) / all.Count;
 
     /// <summary>By tenths of what was told.</summary>
-    public IEnumerable<(double Told, double Is, int Count)> Calibration => all.GroupBy(one => Math.Min(Bins - 1, (int)(one.Told * Bins))).OrderBy(bin => bin.Key)
-        .Select(bin => (bin.Average(one => one.Told), bin.Average(one => one.Is), bin.Count()));
+    public IEnumerable<(int Tenth, double Told, double Is, int Count)> Calibration => all.GroupBy(one => Math.Min(Bins - 1, (int)(one.Told * Bins))).OrderBy(bin => bin.Key)
+        .Select(bin => (bin.Key, bin.Average(one => one.Told), bin.Average(one => one.Is), bin.Count()));
 }

@@ -50,7 +50,7 @@ internal static class UnknownsCommand
         Write(
             console,
             ["told", "by nearness, as shown: told", "is", "likelihoods", "agree or not: told", "is", "likelihoods"],
-            [.. told.Shown.Calibration.Zip(told.ByAgreement.Calibration, (one, other) => (string[])[string.Empty, Figure(one.Told), Figure(one.Is), Whole(one.Count), Figure(other.Told), Figure(other.Is), Whole(other.Count)])]);
+            [.. told.Shown.Calibration.Join(told.ByAgreement.Calibration, one => one.Tenth, other => other.Tenth, (one, other) => (string[])[Invariant($"{10 * one.Tenth} to {10 * (one.Tenth + 1)} %"), Figure(one.Told), Figure(one.Is), Whole(one.Count), Figure(other.Told), Figure(other.Is), Whole(other.Count)])]);
         Times(console, drawn, catalogue, weights, most, told.BruteForce);
     }
 
