@@ -45,7 +45,7 @@ public static class Trainer
         }
 
         var (model, gate, told) = Fit(examples, columns, progress, cancel);
-        var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told));
+        var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told)) { Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
         var weights = columns.WeightsOf(model.Costs, model.Records, today, training);
         progress?.Report(new(Steps, Steps, "done"));
         return (new(weights, gate.IsOpen, gate.Reason, judged.Count - examples.Count), null);

@@ -51,11 +51,11 @@ public sealed record Explained(FitSheet Sheet, IReadOnlyList<Contribution> Contr
         var passing = answers.Aggregate(completions.Everything, (asked, answer) => answer.Passing(asked));
         List<(int Index, int Weight)> passed = [.. completions.All.Select((completion, index) => (index, completion.Weight)).Where(one => (passing >> one.index & 1) == 1)];
         var sum = passed.Sum(one => one.Weight * weights.ShareOf(new Score(answers.Sum(answer => answer.Contributions[one.Index])) + PartTerms.Of(weights, answers, one.Index, number)));
-        var likelihood = sheet.Fit == PartFit.DoesntFit ? null : weights.Shown(new MeanLikelihood(sum, completions.Machines).Percent, completions.Machines);
+        var likelihood = sheet.Fit == PartFit.DoesntFit ? null : weights.Shown(new MeanLikelihood(sum, completions.Weight).Percent, completions.Machines);
 
         // A part that no completion passes has nothing to take a mean of: it is explained by the need as it is.
         if (passed.Count == 0 || likelihood is null) return Of(sheet, weights, number) with { Likelihood = likelihood };
-        var machines = passed.Sum(one => one.Weight);
+        var weight = passed.Sum(one => one.Weight);
         List<Contribution> contributions =
         [
             .. sheet.Findings.Zip(answers, (one, answer) => Contribution.Of(one.Aspect, Mean(each => answer.Contributions[each]))),
@@ -63,7 +63,7 @@ public sealed record Explained(FitSheet Sheet, IReadOnlyList<Contribution> Contr
         ];
         return new(sheet, contributions, contributions.Aggregate(Score.Zero, (score, one) => score + one.Amount), likelihood);
 
-        Score Mean(Func<int, long> ofCompletion) => new((long)Math.Round(passed.Sum(each => each.Weight * ofCompletion(each.Index)) / (double)machines));
+        Score Mean(Func<int, long> ofCompletion) => new((long)Math.Round(passed.Sum(each => each.Weight * ofCompletion(each.Index)) / (double)weight));
     }
 
     /// <summary>What belongs to no aspect alone, where it takes anything.</summary>

@@ -30,15 +30,12 @@ public readonly record struct Score(long Millionths)
 /// <param name="Machines">Over how many known machines it was averaged, since the plate does not tell enough; 0 when it is the need's own.</param>
 public sealed record Likelihood(int Percent, bool IsHandSet, int Machines = 0);
 
-/// <summary>The mean of a likelihood over known machines, those that the part fails counting as nothing.</summary>
-/// <param name="Sum">Over all that it passes, in billionths of a machine.</param>
-/// <param name="Machines">How many machines there are.</param>
+/// <summary>The mean of a likelihood over known machines by what they count, nothing for those that the part fails.</summary>
+/// <param name="Sum">Over all that it passes: what each counts, times its likelihood in billionths.</param>
+/// <param name="Weight">What all of them count.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct MeanLikelihood(long Sum, int Machines)
+internal readonly record struct MeanLikelihood(long Sum, int Weight)
 {
-    /// <summary>A certain likelihood, in billionths.</summary>
-    public const double Whole = 1e9;
-
     /// <summary>In whole percent, halves up, 1 to 99.</summary>
-    public int Percent => Machines == 0 ? 1 : (int)Math.Clamp(((200 * Sum / Machines) + (long)Whole) / (2 * (long)Whole), 1, 99);
+    public int Percent => Weight == 0 ? 1 : (int)Math.Clamp(((200 * Sum / Weight) + (long)Logistic.Whole) / (2 * (long)Logistic.Whole), 1, 99);
 }

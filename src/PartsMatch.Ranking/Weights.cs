@@ -116,8 +116,8 @@ public sealed class Weights
 
     internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines);
 
-    /// <summary>The logistic of intercept and score in billionths: whole numbers, so that a mean does not depend on the order in which it is summed.</summary>
-    internal long ShareOf(Score score) => (long)Math.Round(MeanLikelihood.Whole / (1 + Math.Exp(-(Intercept + score.Value))));
+    /// <summary>The logistic of intercept and score in billionths.</summary>
+    internal long ShareOf(Score score) => Logistic.BillionthsOf(Intercept + score.Value);
 
     /// <summary>The least score that shows as so many percent or more: what cannot reach it need not be looked at.</summary>
     internal Score LeastScoreOf(int percent) => leastScores[percent];

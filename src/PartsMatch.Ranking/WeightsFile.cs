@@ -59,7 +59,23 @@ public static class WeightsFile
         json.WriteString("from", training.From.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         json.WriteString("to", training.To.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         WriteNumbers(json, "figures", training.Figures);
+        if (training.Calibration.Count > 0) Write(json, training.Calibration);
         json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, IReadOnlyList<CalibrationPoint> calibration)
+    {
+        json.WriteStartArray("calibration");
+        foreach (var point in calibration)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("told", point.Told);
+            json.WriteNumber("happened", point.Happened);
+            json.WriteNumber("outcomes", point.Outcomes);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteNumbers(Utf8JsonWriter json, string name, IEnumerable<KeyValuePair<string, double>> numbers)

@@ -39,4 +39,18 @@ public sealed record PairCost(AspectPair Pair, int One, int Other, double Cost)
 /// <param name="From">The day of the first.</param>
 /// <param name="To">The day of the last.</param>
 /// <param name="Figures">What was measured, by name: docs/weights.md says what each is.</param>
-public sealed record Training(int Outcomes, DateOnly From, DateOnly To, IReadOnlyDictionary<string, double> Figures);
+public sealed record Training(int Outcomes, DateOnly From, DateOnly To, IReadOnlyDictionary<string, double> Figures)
+{
+    /// <summary>What trained weights told beside what happened, on outcomes held out, the least likely first; empty where nobody kept it.</summary>
+    public IReadOnlyList<CalibrationPoint> Calibration { get; init; } = [];
+}
+
+/// <summary>What was told of some outcomes of much the same likelihood, beside what happened.</summary>
+/// <param name="Told">Their mean likelihood as told, 0 to 1.</param>
+/// <param name="Happened">The share of them that was right the first time.</param>
+/// <param name="Outcomes">How many, 1 or more.</param>
+public sealed record CalibrationPoint(double Told, double Happened, int Outcomes)
+{
+    /// <summary>How far what happens lies from what was told by chance alone, on the mean, if that is true: √(2p(1 − p) / πn).</summary>
+    public double Floor => Math.Sqrt(2 * Told * (1 - Told) / (Math.PI * Outcomes));
+}

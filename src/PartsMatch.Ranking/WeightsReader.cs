@@ -11,7 +11,8 @@ internal sealed class WeightsReader(Family family)
 {
     private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects", "pairs", "records", "training"];
     private static readonly string[] FeatureNames = ["shortfall", "effort", "unknown"];
-    private static readonly string[] TrainingNames = ["outcomes", "from", "to", "figures"];
+    private static readonly string[] TrainingNames = ["outcomes", "from", "to", "figures", "calibration"];
+    private static readonly string[] PointNames = ["told", "happened", "outcomes"];
 
     private readonly List<Complaint> complaints = [];
 
@@ -86,7 +87,24 @@ internal sealed class WeightsReader(Family family)
         var (from, to) = (Required(members, place, "from"), Required(members, place, "to"));
         var figures = Required(members, place, "figures") is { } measured ? (Members(measured, At(place, "figures"), names: null) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, $"{place}.figures.{one.Key}", double.IsFinite, "a number")) : [];
         var (first, last) = (from is { } start ? Day(start, At(place, "from")) : null, to is { } end ? Day(end, At(place, "to")) : null);
-        return new((int)outcomes, first ?? default, last ?? default, figures);
+        return new((int)outcomes, first ?? default, last ?? default, figures) { Calibration = members.TryGetValue("calibration", out var points) ? Points(points, At(place, "calibration")) : [] };
+    }
+
+    private List<CalibrationPoint> Points(JsonElement element, string place)
+    {
+        if (element.ValueKind == JsonValueKind.Array) return [.. element.EnumerateArray().Select((point, at) => Point(point, string.Create(CultureInfo.InvariantCulture, $"{place}[{at}]"))).OfType<CalibrationPoint>()];
+        Complain(place, element, "must be a list in brackets");
+        return [];
+    }
+
+    private CalibrationPoint? Point(JsonElement element, string place)
+    {
+        if (Members(element, place, PointNames) is not { } members) return null;
+        var (told, happened) = (Share("told"), Share("happened"));
+        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 1 and <= int.MaxValue && double.IsInteger(number), "a whole number, 1 or more") : 1;
+        return new(told, happened, (int)outcomes);
+
+        double Share(string name) => Required(members, place, name) is { } share ? Number(share, At(place, name), number => number is >= 0 and <= 1, 0, 1) : 0;
     }
 
     private DateOnly? Day(JsonElement element, string place)

@@ -6,6 +6,7 @@ using PartsMatch.Benchmarks.Learning;
 using PartsMatch.Benchmarks.Lists;
 using PartsMatch.Benchmarks.Serving;
 using PartsMatch.Benchmarks.Starting;
+using PartsMatch.Benchmarks.Unknowns;
 using Spectre.Console;
 
 // What the program is measured by: each command prints what it found, and the machine it ran on. Run them in Release, with nothing else going on.
@@ -13,7 +14,7 @@ var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsole
 console.Profile.Width = 400;
 Command[] commands =
 [
-    EngineCommand.Make(console), ColumnsCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ServiceCommand.Make(console), StartCommand.Make(console), LoadCommand.Make(), ModelCommand.Make(console), TrainingCommand.Make(console),
+    EngineCommand.Make(console), ColumnsCommand.Make(console), JudgingCommand.Make(console), ListsCommand.Make(console), ServiceCommand.Make(console), StartCommand.Make(console), LoadCommand.Make(), ModelCommand.Make(console), TrainingCommand.Make(console), UnknownsCommand.Make(console),
 ];
 var root = new RootCommand("PartsMatch.Benchmarks: how fast it is, beside what else could be used.");
 foreach (var command in commands) root.Add(command);

@@ -30,6 +30,18 @@ public sealed class TrainerTests
     }
 
     [Fact]
+    public void What_was_told_of_outcomes_held_out_is_kept_in_ten_bins_and_its_error_is_the_one_that_is_told()
+    {
+        var training = Train(Outcomes(2_000, seed: 5, SteepInBore)).Trained!.Weights.Training!;
+
+        training.Calibration.Count.ShouldBe(10);
+        training.Calibration.Sum(point => point.Outcomes).ShouldBe(training.Outcomes);
+        training.Calibration.Select(point => point.Told).ShouldBeInOrder();
+        (training.Calibration.Sum(point => point.Outcomes * Math.Abs(point.Told - point.Happened)) / training.Outcomes).ShouldBe(training.Figures["calibrationError"], 1e-12);
+        (training.Calibration.Sum(point => point.Outcomes * point.Floor) / training.Outcomes).ShouldBe(training.Figures["calibrationFloor"], 1e-12);
+    }
+
+    [Fact]
     public void What_outcomes_say_of_an_aspect_is_learnt_and_what_they_do_not_say_stays_as_it_was_by_hand()
     {
         var weights = Train(Outcomes(6_000, seed: 2, SteepInBore)).Trained!.Weights;

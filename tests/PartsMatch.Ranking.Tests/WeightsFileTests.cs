@@ -45,6 +45,7 @@ public sealed class WeightsFileTests
         weights.Pairs.Single(pair => pair.Pair.Name == "bore+hardness").Cost.ShouldBe(0.5);
         weights.Records.ShouldBe(new Dictionary<string, double> { ["QX-17"] = 0.31 });
         weights.Training!.Outcomes.ShouldBe(2400);
+        weights.Training.Calibration.ShouldBe([new(0.71, 0.69, 240)]);
         weights.Aspects["hardness"].ShouldBe(new(2, 0.1, 0.7));
         weights.Aspects["colour"].ShouldBe(new(0.4, 0, 0));
     }
@@ -103,6 +104,28 @@ public sealed class WeightsFileTests
             "EMPTY training.to: training.to is missing.",
             "UNREADABLE training.figures.logLoss: training.figures.logLoss must be a number, not null.",
         ]);
+
+    [Fact]
+    public void What_was_told_beside_what_happened_is_kept_with_a_training_and_may_be_left_out()
+    {
+        List<CalibrationPoint> points = [new(0.5, 0.25, 40), new(0.97, 1, 41)];
+        Calibration(points).ShouldBe(points);
+        Calibration([]).ShouldBeEmpty();
+
+        static IReadOnlyList<CalibrationPoint> Calibration(IReadOnlyList<CalibrationPoint> points)
+        {
+            var training = new Training(81, new(2026, 1, 2), new(2026, 3, 4), new Dictionary<string, double>()) { Calibration = points };
+            return Read(WeightsFile.Write(Weights.Of(Family, new(WeightsOrigin.Trained, 3) { Training = training }))).Training!.Calibration;
+        }
+    }
+
+    [Theory]
+    [InlineData("{}", "UNREADABLE training.calibration: training.calibration must be a list in brackets, not {}.")]
+    [InlineData("[1]", "UNREADABLE training.calibration[0]: training.calibration[0] must be an object in braces, not 1.")]
+    [InlineData("[{\"told\": 1.01, \"happened\": -0.01, \"outcomes\": 0}]", "UNREADABLE training.calibration[0].told: training.calibration[0].told must be a number from 0 to 1, not 1.01. | UNREADABLE training.calibration[0].happened: training.calibration[0].happened must be a number from 0 to 1, not -0.01. | UNREADABLE training.calibration[0].outcomes: training.calibration[0].outcomes must be a whole number, 1 or more, not 0.")]
+    [InlineData("[{\"told\": 0, \"happened\": 1}]", "EMPTY training.calibration[0].outcomes: training.calibration[0].outcomes is missing.")]
+    public void A_calibration_that_is_none_is_refused(string calibration, string said) =>
+        string.Join(" | ", Complaints($$"""{ "version": 2, "kind": "gasket", "origin": "trained", "intercept": 0, "training": { "outcomes": 1, "from": "2026-01-02", "to": "2026-01-02", "figures": {}, "calibration": {{calibration}} } }""")).ShouldBe(said);
 
     [Theory]
     [InlineData(" ", "EMPTY : The weights file is empty; docs/weights.md shows one.")]

@@ -11,6 +11,7 @@ public static class CapacitorFamily
     public static Family<CapacitorSpec, CapacitorSite, CapacitorReadings> Capacitor { get; } = new("capacitor", "run capacitor", new FamilyRules<CapacitorSpec, CapacitorSite, CapacitorReadings>
     {
         Aspects = CapacitorAspects.All,
+        Pairs = [new("capacitance", "temperatureRating", "a can that runs hot loses capacitance, and one that is off has none to lose")],
         Vocabulary = CapacitorVocabulary.All,
         Deduce = CapacitorDeductions.Deduce,
         DeduceSite = CapacitorDeductions.DeduceSite,

@@ -37,6 +37,9 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
     /// <remarks>What a plate leaves open is averaged over known machines; this is for readings of the site, and for what no known machine tells: docs/decisions/0004-unknowns-before-completions.md and 0005.</remarks>
     public virtual double OpenReadingPenalty => 1;
 
+    /// <summary>What its shortfall is in its own unit; null where it is none of one figure alone.</summary>
+    public virtual OwnMeasure? Measure => null;
+
     /// <summary>The fields that it looks at, the most telling first: old and new are shown beside each other by them.</summary>
     public abstract LookedAt Fields { get; }
 

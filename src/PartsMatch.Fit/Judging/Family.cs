@@ -199,7 +199,12 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     /// <inheritdoc/>
     public override Need Complete(Need need, Spec machine)
     {
-        var plate = Shape<TSpec>.Of.Filled((TSpec)need.Plate, (TSpec)machine);
+        var plate = (TSpec)(need.Plate with { });
+        foreach (var field in Typed(need).Once(static known => SpecGaps(known.Plate)))
+        {
+            if (field.Get(machine) is { } value) field.Set(plate, value);
+        }
+
         return new(plate, rules.DeduceSite(plate, (TSite)need.Site).Site);
     }
 
@@ -221,6 +226,8 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     public override AfterSwapReport AfterSwap(Need need, Spec part, Readings readings) => rules.AfterSwap(Typed(need), rules.Deduce((TSpec)part).Spec, (TReadings)readings);
 
     private static Need<TSpec, TSite> Typed(Need need) => new(need);
+
+    private static Field[] SpecGaps(TSpec spec) => [.. Shape<TSpec>.Of.Fields.Where(field => field.Get(spec) is null)];
 
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles and 9999 V are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)

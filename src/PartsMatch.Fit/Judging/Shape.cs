@@ -90,12 +90,4 @@ public sealed class Shape<T> : Shape
         var record = new T();
         return (record, Fill(record, texts));
     }
-
-    /// <summary>A new record that knows what one knows, and what another knows besides.</summary>
-    public T Filled(T known, T other)
-    {
-        var record = new T();
-        foreach (var field in Fields) field.Set(record, field.Get(known) ?? field.Get(other));
-        return record;
-    }
 }

@@ -34,6 +34,13 @@ internal sealed class CapacitorRatingForm : TextForm<CapacitorRating>
         return value.Volts is { } volts ? $"{microfarads} {QuantityForms.Volts.Write(volts, units)}" : microfarads;
     }
 
+    public override IReadOnlyList<double> StepsOf(object value)
+    {
+        var rating = (CapacitorRating)value;
+        IEnumerable<ElectricCapacitance?> sections = [rating.Capacitance, rating.SecondSection];
+        return [.. sections.OfType<ElectricCapacitance>().SelectMany(section => QuantityForms.Capacitance.StepsOf(section)), .. rating.Volts is { } volts ? QuantityForms.Volts.StepsOf(volts) : []];
+    }
+
     /// <summary>The sections come first, then the volts; of 370/440 V the greater is the rating, the lesser is served as well.</summary>
     private static CapacitorRating? Rating(IReadOnlyList<MarkedFigure> figures)
     {

@@ -60,6 +60,9 @@ public sealed class FiguresForm<T>(QuantityForm<T> one, string example) : TextFo
     /// <inheritdoc/>
     public override Figure? FigureOf(object value, Units units) => value is Figures<T> { Count: 1 } single ? one.FigureOf(single[0], units) : null;
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> StepsOf(object value) => [.. ((Figures<T>)value).SelectMany(figure => one.StepsOf(figure))];
+
     private bool TryScan(string text, bool fractions, out List<FigureScan.Joined> figures, [NotNullWhen(true)] out UnitText? unit)
     {
         unit = FigureScan.TryRead(text, fractions, spelling => one.UnitOf(spelling) is not null, out figures, out var spelt) ? one.UnitOf(spelt) : null;

@@ -36,4 +36,7 @@ internal sealed class OwnQuantityForm<T, TQuantity>(QuantityForm<TQuantity> form
 
     /// <inheritdoc/>
     public override Figure? FigureOf(object value, Units units) => form.FigureOf(quantity((T)value), units);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> StepsOf(object value) => form.StepsOf(quantity((T)value));
 }

@@ -60,6 +60,9 @@ public sealed class QuantityForm<T> : TextForm<T>
     /// <summary>Digits behind the point that are kept of a number; null to keep all. 1/64 in has six.</summary>
     public int? MostDigits { get; init; }
 
+    /// <summary>How much is a step on its scale, in the SI unit of the form; null where a quarter more is (<see cref="Steps"/>).</summary>
+    public double? Step { get; init; }
+
     /// <summary>A bare number is read in the quantity's only everyday unit (V, A, Hz, rpm, µF); lengths, powers and temperatures need theirs said.</summary>
     public UnitText? Bare => Us == Si ? Us : null;
 
@@ -92,6 +95,9 @@ public sealed class QuantityForm<T> : TextForm<T>
         var unit = UnitFor(quantity, units);
         return new(unit.Unit.Equals(quantity.Unit) && units == Units.AsGiven ? Kept((double)quantity.Value) : Math.Round(quantity.As(unit.Unit), unit.Digits), unit.Symbol);
     }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> StepsOf(object value) => Steps.Of(((T)value).As(Si.Unit), Step);
 
     /// <summary>A text in plain signs, its vulgar fractions spelt out as this quantity's units allow it; empty when they cannot be.</summary>
     internal string Plain(string text) => VulgarFractions.SpeltOut(PlainSigns.In(text), Us.Fractions) ?? string.Empty;

@@ -50,6 +50,13 @@ internal sealed class SpanForm<T, TQuantity>(QuantityForm<TQuantity> one, string
         return unit != other ? $"{low} {unit.Symbol} to {high} {other.Symbol}" : low == high ? $"{low} {unit.Symbol}" : $"{low} to {high} {unit.Symbol}";
     }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> StepsOf(object value)
+    {
+        var (least, most) = ends((T)value);
+        return [.. one.StepsOf(least), .. one.StepsOf(most)];
+    }
+
     /// <summary>A unit that stands behind the first figure as well: 30 °F to 90 °F.</summary>
     private UnitText? UnitBeforeJoiner(ref ReadOnlySpan<char> text)
     {

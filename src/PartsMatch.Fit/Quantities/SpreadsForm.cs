@@ -72,6 +72,9 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
     public override Figure? FigureOf(object value, Units units) =>
         value is Figures<Spread<T>> { Count: 1 } single && !single[0].HasTwoEnds ? one.FigureOf(single[0].First, units) : null;
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<double> StepsOf(object value) => [.. ((Figures<Spread<T>>)value).SelectMany(spread => (IEnumerable<double>)[.. one.StepsOf(spread.First), .. one.StepsOf(spread.Last)])];
+
     private string WriteSpread(Spread<T> spread, UnitText unit, Units units)
     {
         var first = one.WriteNumber(spread.First, unit, units);

@@ -46,6 +46,9 @@ public abstract class TextForm
 
     /// <summary>A value that is a single number, as one; null for a choice, words, or several numbers.</summary>
     public virtual Figure? FigureOf(object value, Units units) => null;
+
+    /// <summary>Where each of a value's figures stands on its own scale, as <see cref="Steps"/> count; none of words, which are alike or not.</summary>
+    public virtual IReadOnlyList<double> StepsOf(object value) => FigureOf(value, Units.Si) is { } figure ? Steps.Of(figure.Value) : [];
 }
 
 /// <summary>How values of <typeparamref name="T"/> are read from and written as text.</summary>

@@ -11,6 +11,7 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution,
     private readonly double[] shortfalls = isPaired ? new double[groups.Length] : [];
     private ulong judged;
     private ulong passing;
+    private ulong taking;
 
     /// <summary>Of every completion that was asked about, what the facet takes from the score, in millionths.</summary>
     public long[] Contributions { get; } = new long[groups.Length];
@@ -23,6 +24,9 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution,
         return asked & passing;
     }
 
+    /// <summary>Whether the facet takes anything from the score of any of some completions that were asked about.</summary>
+    public bool TakesFrom(ulong asked) => (taking & asked) != 0;
+
     /// <summary>How far the facet falls short for a completion that was asked about.</summary>
     public double ShortfallOf(int completion) => shortfalls[completion];
 
@@ -34,6 +38,7 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution,
             if (groups[other] != groups[completion]) continue;
             judged |= 1UL << other;
             if (passes) passing |= 1UL << other;
+            if (contribution != 0) taking |= 1UL << other;
             Contributions[other] = contribution;
             if (isPaired) shortfalls[other] = shortfall;
         }

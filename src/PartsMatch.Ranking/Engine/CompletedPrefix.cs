@@ -8,32 +8,53 @@ namespace PartsMatch.Ranking.Engine;
 [StructLayout(LayoutKind.Auto)]
 internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weights, int aspects) : IPrefix
 {
-    /// <summary>A share that nobody asked for yet.</summary>
-    private const long NotKnown = -1;
+    /// <summary>A share or percent that nobody asked for yet.</summary>
+    private const int NotKnown = -1;
 
     private readonly int count = answers.Completions.All.Count;
-    private readonly int machines = answers.Completions.Machines;
+    private readonly int weightOfAll = answers.Completions.Weight;
     private readonly int[] weightOf = answers.Completions.Weights;
     private readonly long[] sums = new long[(aspects + 2) * answers.Completions.All.Count];
-    private readonly long[] shares = AllNotKnown((aspects + 2) * answers.Completions.All.Count);
+    private readonly long[] shares = AllNotKnown<long>((aspects + 2) * answers.Completions.All.Count);
     private readonly ulong[] passing = [answers.Completions.Everything, .. new ulong[aspects + 1]];
     private readonly PartFit[] fits = new PartFit[aspects + 2];
+
+    /// <summary>Of every depth, where its sums begin: a facet that takes nothing from any completion leaves them where they are.</summary>
+    private readonly int[] sumsOf = new int[aspects + 2];
+
+    private readonly int[] percents = AllNotKnown<int>(aspects + 2);
+
+    /// <summary>The facets entered, and behind them how many of these still stand: of parts that are judged one after the other many begin alike.</summary>
+    private readonly int[] entered = new int[aspects + 2];
 
     /// <inheritdoc/>
     public PartFit Enter(int depth, int aspect, int code)
     {
+        ref var standing = ref entered[^1];
+        if (depth < standing && entered[depth] == code) return fits[depth + 1];
         // What fails the need as it is fails every completion of it.
         var fit = answers.ByNeed.At(aspect, code).Fit;
         if (fit == PartFit.DoesntFit) return fit;
+        (entered[depth], standing) = (code, depth + 1);
         var answer = answers.At(aspect, code);
         passing[depth + 1] = answer.Passing(passing[depth]);
-        for (var left = passing[depth + 1]; left != 0; left &= left - 1)
+        if (answer.TakesFrom(passing[depth + 1]))
         {
-            var completion = BitOperations.TrailingZeroCount(left);
-            var contribution = answer.Contributions[completion];
-            var (from, to) = ((depth * count) + completion, ((depth + 1) * count) + completion);
-            sums[to] = sums[from] + contribution;
-            shares[to] = contribution == 0 ? shares[from] : NotKnown;
+            var (from, to) = (sumsOf[depth], sumsOf[depth + 1] = (depth + 1) * count);
+            for (var left = passing[depth + 1]; left != 0; left &= left - 1)
+            {
+                var completion = BitOperations.TrailingZeroCount(left);
+                var contribution = answer.Contributions[completion];
+                sums[to + completion] = sums[from + completion] + contribution;
+                shares[to + completion] = contribution == 0 ? shares[from + completion] : NotKnown;
+            }
+
+            percents[depth + 1] = NotKnown;
+        }
+        else
+        {
+            sumsOf[depth + 1] = sumsOf[depth];
+            percents[depth + 1] = passing[depth + 1] == passing[depth] ? percents[depth] : NotKnown;
         }
 
         return fits[depth + 1] = fit > fits[depth] ? fit : fits[depth];
@@ -44,12 +65,14 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
     {
         passing[depth + 1] = passing[depth];
         fits[depth + 1] = fits[depth];
+        percents[depth + 1] = NotKnown;
+        var (from, to) = (sumsOf[depth], sumsOf[depth + 1] = (depth + 1) * count);
         var (of, number) = (answers.AnswersAt(place), answers.Catalogue.NumberAt(place));
         for (var left = passing[depth]; left != 0; left &= left - 1)
         {
             var completion = BitOperations.TrailingZeroCount(left);
-            sums[((depth + 1) * count) + completion] = sums[(depth * count) + completion] + PartTerms.Of(weights, of, completion, number).Millionths;
-            shares[((depth + 1) * count) + completion] = NotKnown;
+            sums[to + completion] = sums[from + completion] + PartTerms.Of(weights, of, completion, number).Millionths;
+            shares[to + completion] = NotKnown;
         }
     }
 
@@ -60,40 +83,29 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
     public bool TakeUp(int depth, Begun known) => depth == 0;
 
     /// <inheritdoc/>
-    public bool MayShow(int depth, int percent)
-    {
-        // As if all that still pass were as good as the best of them; only where that does not settle it is the mean worked out.
-        var (weight, best) = (0, long.MinValue);
-        for (var left = passing[depth]; left != 0; left &= left - 1)
-        {
-            var completion = BitOperations.TrailingZeroCount(left);
-            weight += weightOf[completion];
-            best = Math.Max(best, sums[(depth * count) + completion]);
-        }
-
-        var most = weight == 0 ? default : new MeanLikelihood(weights.ShareOf(new(best)) * weight, machines);
-        return most.Percent >= percent && PercentAt(depth) >= percent;
-    }
+    public bool MayShow(int depth, int percent) => PercentAt(depth) >= percent;
 
     /// <inheritdoc/>
     public int PercentAt(int depth)
     {
-        var sum = 0L;
+        if (percents[depth] != NotKnown) return percents[depth];
+        var (sum, from) = (0L, sumsOf[depth]);
         for (var left = passing[depth]; left != 0; left &= left - 1)
         {
             var completion = BitOperations.TrailingZeroCount(left);
-            ref var share = ref shares[(depth * count) + completion];
-            if (share == NotKnown) share = weights.ShareOf(new(sums[(depth * count) + completion]));
+            ref var share = ref shares[from + completion];
+            if (share == NotKnown) share = weights.ShareOf(new(sums[from + completion]));
             sum += weightOf[completion] * share;
         }
 
-        return new MeanLikelihood(sum, machines).Percent;
+        return percents[depth] = new MeanLikelihood(sum, weightOfAll).Percent;
     }
 
-    private static long[] AllNotKnown(int length)
+    private static T[] AllNotKnown<T>(int length)
+        where T : INumber<T>
     {
-        var all = new long[length];
-        Array.Fill(all, NotKnown);
+        var all = new T[length];
+        Array.Fill(all, T.CreateChecked(NotKnown));
         return all;
     }
 }

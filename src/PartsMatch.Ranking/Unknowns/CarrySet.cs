@@ -8,9 +8,9 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <summary>One part to carry.</summary>
 /// <param name="Number">Its number.</param>
 /// <param name="Stock">What is at hand, at what price.</param>
-/// <param name="Machines">How many of the machines it fits.</param>
+/// <param name="Share">The share of the machines that it fits, by what they count, 0 to 1.</param>
 /// <param name="For">What the need may be where it fits.</param>
-public sealed record CarriedPart(string Number, Stock Stock, int Machines, IReadOnlyList<Need> For)
+public sealed record CarriedPart(string Number, Stock Stock, double Share, IReadOnlyList<Need> For)
 {
     /// <summary>What to bring besides for any of the needs that it is carried for; equal things once.</summary>
     /// <param name="family">Its family.</param>
@@ -20,9 +20,9 @@ public sealed record CarriedPart(string Number, Stock Stock, int Machines, IRead
 }
 
 /// <summary>What to carry when the plate cannot be read: the smallest set of parts of which one fits nearly whatever the old part was.</summary>
-/// <param name="Parts">The parts, the one that fits most machines first. Empty when nothing is open, or nothing fits.</param>
+/// <param name="Parts">The parts, the one that fits most first. Empty when nothing is open, or nothing fits.</param>
 /// <param name="Machines">How many known machines it rests on.</param>
-/// <param name="Reached">The share of them that one of the parts fits.</param>
+/// <param name="Reached">The share of them that one of the parts fits, by what they count.</param>
 /// <param name="IsSmallest">Whether there is surely no smaller set. Else the parts looked at were a choice of very many, or it is at most 1 + ln(machines) times as large as those need (<see cref="Cover"/>).</param>
 public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, double Reached, bool IsSmallest)
 {
@@ -55,15 +55,15 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
             .SelectMany(index => alike.Keys.Where(bits => (bits >> index & 1) == 1).OrderByDescending(BitOperations.PopCount).ThenBy(bits => bits).Take(MostKinds)).ToHashSet();
         isChoice |= chosenKinds.Count < alike.Count;
         List<(ulong Passing, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].Taken()).Select(one => (answers.PassingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
-        List<int> machines = [.. completions.All.Select(completion => completion.Weight)];
-        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Passing)], machines, (int)Math.Ceiling((atLeast * completions.Machines) - 1e-9));
-        var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Passing))).OrderByDescending(part => part.Machines);
+        List<int> counts = [.. completions.All.Select(completion => completion.Weight)];
+        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Passing)], counts, (int)Math.Ceiling((atLeast * completions.Weight) - 1e-9));
+        var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Passing))).OrderByDescending(part => part.Share);
         var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Passing);
-        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => machines[index]) / (double)completions.Machines, isSmallest && !isChoice);
+        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => counts[index]) / (double)completions.Weight, isSmallest && !isChoice);
 
-        IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, machines.Count).Where(index => (bits >> index & 1) == 1);
+        IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, counts.Count).Where(index => (bits >> index & 1) == 1);
 
         CarriedPart Carried(string number, IEnumerable<int> indexes) =>
-            new(number, catalogue.StockOf(number), indexes.Sum(index => machines[index]), [.. indexes.Select(index => completions.All[index].Need)]);
+            new(number, catalogue.StockOf(number), indexes.Sum(index => counts[index]) / (double)completions.Weight, [.. indexes.Select(index => completions.All[index].Need)]);
     }
 }

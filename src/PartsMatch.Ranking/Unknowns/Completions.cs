@@ -3,43 +3,57 @@ using PartsMatch.Ranking.Engine;
 
 namespace PartsMatch.Ranking.Unknowns;
 
-/// <summary>What a need with unknowns may be in full: known machines that agree with what is known, those that aspects cannot tell apart counted together. For one thread at a time.</summary>
+/// <summary>What a need with unknowns may be in full: known machines, each counting the more, the nearer it comes to what is known, those that aspects cannot tell apart counted together. For one thread at a time.</summary>
 public sealed class Completions
 {
-    /// <summary>The most that are told apart in one query: shares are then known to about 6 of 100 at worst (half of √(1/64)), and passing is one bit of a word each.</summary>
+    /// <summary>The most that are told apart in one query: passing is one bit of a word each. Of more machines that differ some stand for their like (<see cref="Standing"/>).</summary>
     public const int Most = 64;
 
-    /// <summary>From so many agreeing machines on nothing known is given up to find more (practice).</summary>
-    public const int Enough = 20;
+    /// <summary>So many are told apart where nobody asks for more: what a query costs grows with them, and a likelihood is told to a few of 100 (docs/performance.md).</summary>
+    public const int Usual = 24;
 
+    private readonly Nearness? nearness;
     private CompletedAnswers? answers;
 
-    private Completions(IReadOnlyList<Completion> all, int agreeing, IReadOnlyList<Field> givenUp, IReadOnlyList<int[]> groupsByAspect) =>
-        (All, Agreeing, GivenUp, GroupsByAspect, Machines, Weights) = (all, agreeing, givenUp, groupsByAspect, all.Sum(completion => completion.Weight), [.. all.Select(completion => completion.Weight)]);
+    private Completions(IReadOnlyList<Completion> all, IReadOnlyList<int> open, IReadOnlyList<int[]> groupsByAspect, Nearness? nearness)
+    {
+        (All, Open, GroupsByAspect, this.nearness) = (all, open, groupsByAspect, nearness);
+        Machines = nearness?.Weights.Count(weight => weight > 0) ?? 0;
+        (Weight, Weights) = (all.Sum(completion => completion.Weight), [.. all.Select(completion => completion.Weight)]);
+    }
 
     /// <summary>For a need in which nothing is open that a plate could tell.</summary>
-    public static Completions None { get; } = new([], 0, [], []);
+    public static Completions None { get; } = new([], [], [], null);
 
-    /// <summary>The completions, the first machine's first.</summary>
+    /// <summary>The completions.</summary>
     public IReadOnlyList<Completion> All { get; }
 
     /// <summary>Whether the need is taken as it is.</summary>
     public bool IsNone => All.Count == 0;
 
-    /// <summary>How many machines agree with what is known, those beyond the first <see cref="Machines"/> among them.</summary>
-    public int Agreeing { get; }
-
-    /// <summary>How many machines the completions stand for.</summary>
+    /// <summary>How many known machines count at all.</summary>
     public int Machines { get; }
 
-    /// <summary>What is known and was given up, the first first, since too few machines agreed with it.</summary>
-    public IReadOnlyList<Field> GivenUp { get; }
+    /// <summary>How many known machines say nothing else than what is known.</summary>
+    public int Agreeing => nearness?.Agreeing() ?? 0;
 
-    /// <summary>For how many machines each completion stands.</summary>
+    /// <summary>As how many alike machines they count together: a few near ones may count more than hundreds far off.</summary>
+    public double Effective => nearness?.Effective ?? 0;
+
+    /// <summary>What is known, and is another thing in most of what counts.</summary>
+    public IReadOnlyList<Field> Differing => nearness?.Differing() ?? [];
+
+    /// <summary>What all completions count together.</summary>
+    internal int Weight { get; }
+
+    /// <summary>What each completion counts.</summary>
     internal int[] Weights { get; }
 
     /// <summary>A bit for every completion.</summary>
     internal ulong Everything => All.Count == 0 ? 0 : ulong.MaxValue >> (Most - All.Count);
+
+    /// <summary>The places of the fields that the need leaves open and some aspect reads, the most telling first.</summary>
+    internal IReadOnlyList<int> Open { get; }
 
     /// <summary>Of every aspect and completion: which completions the aspect cannot tell apart carry the same number, from 0 on.</summary>
     internal IReadOnlyList<int[]> GroupsByAspect { get; }
@@ -58,26 +72,28 @@ public sealed class Completions
         GroupsByAspect[index],
         weights.IsPaired(index));
 
-    internal static Completions Of(Family family, Need need, int[] said, FieldCodes codes, IReadOnlyList<Machine> agreeing, IReadOnlyList<Field> givenUp, int most)
+    /// <summary>Completes a need.</summary>
+    /// <param name="family">The family.</param>
+    /// <param name="need">The need.</param>
+    /// <param name="codes">The codes of what machines say.</param>
+    /// <param name="machines">The known machines; at least one.</param>
+    /// <param name="known">What is known of the need.</param>
+    /// <param name="most">How many different completions at most.</param>
+    internal static Completions Of(Family family, Need need, FieldCodes codes, MachineTable machines, IReadOnlyList<KnownField> known, int most)
     {
         ArgumentOutOfRangeException.ThrowIfGreaterThan(most, Most);
-        List<int> open = [.. codes.ReadBy.SelectMany(fields => fields).Distinct().Where(at => said[at] == FieldCodes.Unknown)];
-        var (all, seen) = (new List<Completion>(), new Dictionary<string, int>(StringComparer.Ordinal));
+        List<int> open = [.. codes.Read.Where(at => codes.ValueOf(need, at) is null)];
+        var near = Nearness.Of(machines, known);
+        var kept = Standing.Of(Alike(machines.All, near.Weights, open), most, open, codes);
         var values = new Dictionary<(int At, object Value), int>();
-        foreach (var machine in agreeing)
+        List<Completion> all = [.. kept.Select(one =>
         {
-            var key = string.Join(',', open.Select(at => machine.Codes[at]));
-            if (seen.TryGetValue(key, out var index)) all[index] = all[index] with { Weight = all[index].Weight + 1 };
-            else if (all.Count == most) break;
-            else
-            {
-                seen.Add(key, all.Count);
-                var completed = family.Complete(need, machine.Spec);
-                all.Add(new(completed, 1, open.ToDictionary(at => at, at => at < codes.SpecFields ? machine.Codes[at] : CodeOf(completed, at))));
-            }
-        }
-
-        return new(all, agreeing.Count, givenUp, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Intersect(open)]))]);
+            var completed = family.Complete(need, one.Machine.Spec);
+            int[] said = [.. one.Machine.Codes];
+            foreach (var at in open.Where(at => at >= codes.SpecFields)) said[at] = CodeOf(completed, at);
+            return new Completion(completed, one.Weight, said);
+        })];
+        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Intersect(open)]))], near);
 
         // What follows for the site follows from plate and machine together, and may be what no machine alone says.
         int CodeOf(Need completed, int at)
@@ -88,21 +104,64 @@ public sealed class Completions
         }
     }
 
-    private static int[] Groups(List<Completion> all, int[] fields)
+    /// <summary>The machines that count, those together that say the same wherever the need says nothing.</summary>
+    private static List<Standing> Alike(IReadOnlyList<Machine> machines, int[] weights, List<int> open)
     {
-        var (groups, numbers) = (new int[all.Count], new Dictionary<string, int>(StringComparer.Ordinal));
-        foreach (var (index, completion) in all.Index())
+        var (all, seen) = (new List<Standing>(), new Dictionary<int[], int>(new SameCodes(open)));
+        for (var index = 0; index < weights.Length; index++)
         {
-            var key = string.Join(',', fields.Select(at => completion.Codes[at]));
-            if (!numbers.TryGetValue(key, out groups[index])) numbers.Add(key, groups[index] = numbers.Count);
+            if (weights[index] == 0) continue;
+            var machine = machines[index];
+            if (seen.TryAdd(machine.Codes, all.Count)) all.Add(new(machine, weights[index]));
+            else all[seen[machine.Codes]] = all[seen[machine.Codes]] with { Weight = all[seen[machine.Codes]].Weight + weights[index] };
+        }
+
+        return all;
+    }
+
+    private static int[] Groups(List<Completion> all, List<int> fields)
+    {
+        var groups = new int[all.Count];
+        if (fields.Count == 0) return groups;
+        var numbers = new Dictionary<int[], int>(new SameCodes(fields));
+        for (var index = 0; index < groups.Length; index++)
+        {
+            if (!numbers.TryGetValue(all[index].Codes, out groups[index])) numbers.Add(all[index].Codes, groups[index] = numbers.Count);
         }
 
         return groups;
+    }
+
+    /// <summary>Machines are the same when they say the same in some fields.</summary>
+    private sealed class SameCodes(List<int> fields) : IEqualityComparer<int[]>
+    {
+        public bool Equals(int[]? one, int[]? other)
+        {
+            foreach (var at in fields)
+            {
+                if (one![at] != other![at]) return false;
+            }
+
+            return true;
+        }
+
+        public int GetHashCode(int[] codes)
+        {
+            var hash = 0;
+            foreach (var at in fields) hash = (hash * 31) + codes[at];
+            return hash;
+        }
     }
 }
 
 /// <summary>One thing that a need may be.</summary>
 /// <param name="Need">The need, with what the machines say.</param>
-/// <param name="Weight">How many machines say so.</param>
-/// <param name="Codes">For every open field, by its place, a code of what it says.</param>
-public sealed record Completion(Need Need, int Weight, IReadOnlyDictionary<int, int> Codes);
+/// <param name="Weight">How much they count.</param>
+public sealed record Completion(Need Need, int Weight)
+{
+    internal Completion(Need need, int weight, int[] codes)
+        : this(need, weight) => Codes = codes;
+
+    /// <summary>Of every open field, by its place, a code of what it says.</summary>
+    internal int[] Codes { get; } = [];
+}

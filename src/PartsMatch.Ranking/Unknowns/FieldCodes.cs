@@ -10,23 +10,27 @@ internal sealed class FieldCodes
     /// <summary>The code of what is not known.</summary>
     public const int Unknown = 0;
 
-    private const int SaidByNone = -1;
-
     private readonly Family family;
-    private readonly Dictionary<(int Field, string Text), int> codes = [];
+    private readonly Field[] fields;
+    private readonly SaidValues[] said;
+    private readonly Need blank;
+    private readonly Lock growing = new();
 
     public FieldCodes(Family family)
     {
         this.family = family;
-        Blank = new(family.ReadSpec([]).Spec, family.ReadSite([]).Site);
-        List<string> telling = [.. family.Aspects.OrderBy(aspect => !aspect.IsDeciding).SelectMany(aspect => aspect.Fields.Spec.Concat(aspect.Fields.Site)).Distinct(StringComparer.Ordinal)];
-        Telling = [.. telling.Select(Find)];
+        blank = new(family.ReadSpec([]).Spec, family.ReadSite([]).Site);
+        fields = [.. family.SpecShape.Fields, .. family.SiteShape.Fields];
+        said = [.. fields.Select(field => new SaidValues(field.Form))];
+        Telling = [.. family.Aspects.OrderBy(aspect => !aspect.IsDeciding)
+            .SelectMany(aspect => aspect.Fields.Spec.Concat(aspect.Fields.Site), (aspect, name) => new TellingField(FieldOf(name), Find(name), aspect.IsDeciding)).DistinctBy(field => field.At)];
         Deciding = [.. family.Aspects.Where(aspect => aspect.IsDeciding).Select(aspect => (aspect, aspect.Fields.All.Select(family.SpecShape.Find).OfType<Field>().ToArray()))];
-        ReadBy = [.. family.Aspects.Select(aspect => aspect.Fields.All.Distinct(StringComparer.Ordinal).Select(name => Find(name).At).ToArray())];
+        ReadBy = [.. family.Aspects.Select(aspect => aspect.Fields.All.Distinct(StringComparer.Ordinal).Select(Find).ToArray())];
+        Read = [.. Telling.Select(field => field.At).Concat(ReadBy.SelectMany(places => places)).Distinct()];
     }
 
     /// <summary>The fields that machines are compared by, the most telling first: those of deciding aspects before the others, in the family's order.</summary>
-    public IReadOnlyList<(Field Field, int At)> Telling { get; }
+    public IReadOnlyList<TellingField> Telling { get; }
 
     /// <summary>The deciding aspects, and the fields of the plate that each answer may follow from.</summary>
     public IReadOnlyList<(Aspect Aspect, Field[] Plate)> Deciding { get; }
@@ -34,38 +38,51 @@ internal sealed class FieldCodes
     /// <summary>Of every aspect, the places of all fields that its answer may follow from.</summary>
     public IReadOnlyList<int[]> ReadBy { get; }
 
+    /// <summary>The places of all fields that any answer may follow from, the most telling first.</summary>
+    public IReadOnlyList<int> Read { get; }
+
     /// <summary>How many fields the plate has.</summary>
     public int SpecFields => family.SpecShape.Fields.Count;
-
-    private Need Blank { get; }
 
     /// <summary>The codes of a machine: of its plate, and of the site that follows from it.</summary>
     public int[] Of(Spec machine)
     {
-        var texts = Texts(family.Complete(Blank, machine));
-        lock (codes) return Coded(texts, (at, text) => codes.TryGetValue((at, text), out var code) ? code : codes[(at, text)] = codes.Count + 1);
+        var alone = family.Complete(blank, machine);
+        var values = fields.Select((_, at) => ValueOf(alone, at)).ToArray();
+        var texts = values.Select((value, at) => value is null ? null : TextOf(value, at)).ToArray();
+        lock (growing) return [.. texts.Select((text, at) => text is null ? Unknown : said[at].CodeOf(text, values[at]!))];
     }
 
-    /// <summary>The codes of all that a need says; what no machine says has a code that none carries.</summary>
-    public int[] Said(Need need)
+    /// <summary>Of every code of a field, how far what it stands for lies from a value, as <see cref="SaidValues.Apart"/> tells.</summary>
+    public int[] Apart(int at, object value)
     {
-        var texts = Texts(need);
-        lock (codes) return Coded(texts, (at, text) => codes.GetValueOrDefault((at, text), SaidByNone));
+        var text = TextOf(value, at);
+        lock (growing) return said[at].Apart(text, value);
+    }
+
+    /// <summary>Of every code of a field, where it stands among the others: like values beside each other, and the same whatever was read first.</summary>
+    public double[] Places(int at)
+    {
+        lock (growing) return said[at].Places();
     }
 
     /// <summary>The value of a field of plate or site; null when it is not known.</summary>
-    public object? ValueOf(Need need, int at) => at < SpecFields ? family.SpecShape.Fields[at].Get(need.Plate) : family.SiteShape.Fields[at - SpecFields].Get(need.Site);
+    public object? ValueOf(Need need, int at) => fields[at].Get(at < SpecFields ? need.Plate : need.Site);
 
-    private static int[] Coded(string?[] texts, Func<int, string, int> codeOf) => [.. texts.Select((text, at) => text is null ? Unknown : codeOf(at, text))];
+    private string TextOf(object value, int at) => fields[at].Form.WriteAny(value, Units.Si);
 
-    /// <summary>What all fields say, written while no one waits.</summary>
-    private string?[] Texts(Need need) =>
-        [.. family.SpecShape.Fields.Select(field => field.TextOf(need.Plate, Units.Si)), .. family.SiteShape.Fields.Select(field => field.TextOf(need.Site, Units.Si))];
+    private Field FieldOf(string name) => fields[Find(name)];
 
-    private (Field Field, int At) Find(string name)
+    private int Find(string name)
     {
-        if (family.SpecShape.Find(name) is { } field) return (field, family.SpecShape.Fields.Index().Single(one => one.Item == field).Index);
+        if (family.SpecShape.Find(name) is { } field) return Array.IndexOf(fields, field);
         var ofSite = family.SiteShape.Find(name) ?? throw new ArgumentException($"{family.Kind} has no field {name}.", nameof(name));
-        return (ofSite, SpecFields + family.SiteShape.Fields.Index().Single(one => one.Item == ofSite).Index);
+        return Array.IndexOf(fields, ofSite);
     }
 }
+
+/// <summary>A field that machines are compared by.</summary>
+/// <param name="Field">The field.</param>
+/// <param name="At">Its place among all fields.</param>
+/// <param name="IsDeciding">Whether a deciding aspect looks at it.</param>
+internal sealed record TellingField(Field Field, int At, bool IsDeciding);

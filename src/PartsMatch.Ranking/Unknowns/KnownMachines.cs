@@ -20,7 +20,7 @@ public sealed class KnownMachines
     private readonly ImmutableArray<SampledMachine> sample;
     private readonly FieldCodes codes;
     private readonly Lock reading = new();
-    private ImmutableArray<Machine> read;
+    private MachineTable? read;
 
     private KnownMachines(Family family, IEnumerable<SampledMachine> candidates, FieldCodes codes)
     {
@@ -63,23 +63,20 @@ public sealed class KnownMachines
     }
 
     /// <summary>
-    /// What a need with unknowns may be: the machines that agree with what is known of it. None when no deciding aspect is open for want of the plate, or when no machine is known.
+    /// What a need with unknowns may be: known machines, by how near they come to what is known of it. None when no deciding aspect is open for want of the plate, or when no machine is known.
     /// </summary>
     /// <param name="need">The need.</param>
     /// <param name="most">How many different completions at most; <see cref="Completions.Most"/> at most.</param>
-    public Completions Complete(Need need, int most = Completions.Most)
-    {
-        if (sample.IsEmpty || !IsOpen(need)) return Completions.None;
-        var all = All();
-        var said = codes.Said(need);
-        List<(Field Field, int At)> known = [.. codes.Telling.Where(one => said[one.At] != FieldCodes.Unknown)];
-        var (agreed, with) = (new int[all.Length], new int[known.Count + 1]);
-        for (var index = 0; index < agreed.Length; index++) with[agreed[index] = Agreed(all[index], known, said)]++;
+    public Completions Complete(Need need, int most = Completions.Usual) =>
+        sample.IsEmpty || !IsOpen(need) ? Completions.None : Completed(need, All(), most);
 
-        // Fewer than enough agree with all of it: what tells least is given up first.
-        var (kept, enough) = (known.Count, with[^1]);
-        while (kept > 0 && enough < Math.Min(Completions.Enough, all.Length)) enough += with[--kept];
-        return Completions.Of(family, need, said, codes, [.. all.Where((_, index) => agreed[index] >= kept)], [.. known.Skip(kept).Select(one => one.Field).Reverse()], most);
+    /// <summary>All machines that count for a need, whether anything is open in it or not, each by itself: what <see cref="Complete"/> sums up.</summary>
+    public IReadOnlyList<NearMachine> Near(Need need)
+    {
+        if (sample.IsEmpty) return [];
+        var all = All();
+        var weights = Nearness.Of(all, Known(need)).Weights;
+        return [.. all.All.Select((machine, index) => new NearMachine(machine.Number, machine.Spec, weights[index])).Where(machine => machine.Weight > 0)];
     }
 
     /// <summary>Whether a deciding aspect cannot be answered even of the old part itself, and the plate could tell.</summary>
@@ -91,22 +88,16 @@ public sealed class KnownMachines
         return asked.Exists(one => one.Aspect.Judge(need, one.Aspect.FacetOf(plate)).Verdict == Verdict.Unknown);
     }
 
-    /// <summary>With how many of the known fields a machine agrees, from the most telling on. A gap in its spec contradicts nothing.</summary>
-    private static int Agreed(Machine machine, List<(Field Field, int At)> known, int[] said)
-    {
-        var count = 0;
-        while (count < known.Count && (machine.Codes[known[count].At] == said[known[count].At] || machine.Codes[known[count].At] == FieldCodes.Unknown)) count++;
-        return count;
-    }
+    private Completions Completed(Need need, MachineTable all, int most) => Completions.Of(family, need, codes, all, Known(need), most);
+
+    /// <summary>What is known of a need, once all machines are read: there are codes for all that they say.</summary>
+    private List<KnownField> Known(Need need) =>
+        [.. codes.Telling.Select(field => (field, value: codes.ValueOf(need, field.At))).Where(one => one.value is not null).Select(one => new KnownField(one.field, codes.Apart(one.field.At, one.value!)))];
 
     /// <summary>All of them, in the order of their hashes. What one snapshot has read the others need not.</summary>
-    private ImmutableArray<Machine> All()
+    private MachineTable All()
     {
-        lock (reading)
-        {
-            if (read.IsDefault) read = [.. sample.AsParallel().AsOrdered().Select(machine => machine.Read.Value)];
-            return read;
-        }
+        lock (reading) return read ??= new([.. sample.AsParallel().AsOrdered().Select(machine => machine.Read.Value)], codes);
     }
 
     private static SampledMachine Sampled(Family family, string number, Func<string, CataloguePart> read, FieldCodes codes)

@@ -8,3 +8,9 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <param name="Spec">What is known of it, with deductions.</param>
 /// <param name="Codes">A code for every field of plate and site, as <see cref="FieldCodes"/> gives them.</param>
 internal sealed record Machine(string Number, ulong Order, Spec Spec, int[] Codes);
+
+/// <summary>A known machine beside a need.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Spec">What is known of it, with deductions.</param>
+/// <param name="Weight">How much it counts, 1 to 1000: what is nearest to the need counts in full.</param>
+public sealed record NearMachine(string Number, Spec Spec, int Weight);

@@ -33,7 +33,7 @@ public static class NextReadings
         if (!completions.IsNone)
         {
             var chances = new Chances(catalogue, weights, need, completions, [.. page.Parts.Select(part => part.Number)]);
-            advice.AddRange(family.SpecShape.Fields.Index().Where(one => completions.All[0].Codes.ContainsKey(one.Index))
+            advice.AddRange(family.SpecShape.Fields.Index().Where(one => completions.Open.Contains(one.Index))
                 .Select(one => chances.Advice(one.Item, completion => completion.Codes[one.Index])));
         }
 
@@ -97,7 +97,7 @@ public static class NextReadings
 
         private int WeightOf(List<int> group) => group.Sum(completion => completions.All[completion].Weight);
 
-        private double Share(List<int> group) => WeightOf(group) / (double)completions.Machines;
+        private double Share(List<int> group) => WeightOf(group) / (double)completions.Weight;
 
         private double Passes(ulong bits, List<int> group) => WeightOf([.. group.Where(completion => (bits >> completion & 1) == 1)]) / (double)WeightOf(group);
 

@@ -94,20 +94,23 @@ internal static class Wording
 
     public static string LikelihoodFrom(Likelihood likelihood) => likelihood.IsHandSet ? "from hand-set weights, not yet from outcomes" : "from outcomes of past installations";
 
-    /// <summary>On how many known machines a likelihood rests, and what was given up to find as many; null when it is the need's own.</summary>
+    /// <summary>On how many known machines a likelihood rests, and how near they come; null when it is the need's own.</summary>
     public static string? RestsOn(Completions completions)
     {
         if (completions.IsNone) return null;
-        var many = completions.Machines == completions.Agreeing ? $"{completions.Machines}" : $"{completions.Machines} of {completions.Agreeing}";
-        var without = completions.GivenUp.Count == 0 ? string.Empty : $" in all but {string.Join(", ", completions.GivenUp.Select(field => Words.Small(field.Label)))}";
-        return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {many} known machines that agree with what is known{without}.");
+        var agreeing = completions.Agreeing switch { 0 => "None of them agrees", 1 => "One of them agrees", var many => FormattableString.Invariant($"{many} of them agree") };
+        var differing = completions.Differing.Count == 0 ? string.Empty : $" Most of what counts differs in {string.Join(", ", completions.Differing.Select(field => Words.Small(field.Label)))}.";
+        return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {completions.Machines} known machines, and the nearer one comes to what is known, the more it counts. {agreeing} with all of it; together they count as {completions.Effective:0} alike ones.{differing}");
     }
+
+    /// <summary>How much of what the old part may be a part to carry fits.</summary>
+    public static string Fits(CarriedPart part) => FormattableString.Invariant($"fits {100 * part.Share:0} %");
 
     /// <summary>What a carry set promises, in one or two sentences.</summary>
     public static string Of(CarrySet set)
     {
         var parts = set.Parts.Count == 1 ? "This part fits" : FormattableString.Invariant($"One of these {set.Parts.Count} parts fits");
-        var promise = FormattableString.Invariant($"{parts} {100 * set.Reached:0} % of the {set.Machines} known machines that the old one may be.");
+        var promise = FormattableString.Invariant($"{parts} {100 * set.Reached:0} % of what the old one may be, by {set.Machines} known machines.");
         return !set.IsSmallest ? promise : set.Reached + 1e-9 < CarrySet.UsualShare ? $"{promise} No choice of parts does better." : $"{promise} Fewer parts do not get as far.";
     }
 

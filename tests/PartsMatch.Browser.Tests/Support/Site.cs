@@ -35,6 +35,7 @@ public class Site : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        SomethingLived.WriteWeights(_data);
         var starting = RunningService.StartAsync([$"--data={_data.Path}", "--urls=http://127.0.0.1:0", .. Settings]);
         _playwright = await Playwright.CreateAsync();
         _browser = await Chromium.StartAsync(_playwright, Chromium.Place);
@@ -42,7 +43,11 @@ public class Site : IAsyncLifetime
         Origin = new Uri(_service.Address);
         Key = _service.Output.Split("shown this once: ")[1].Split('\n')[0].Trim();
         await KeepSignedInAsync();
+        await LiveAsync();
     }
+
+    /// <summary>What happens before anybody visits.</summary>
+    protected virtual Task LiveAsync() => SomethingLived.RecordAsync(Origin, Key);
 
     /// <summary>Lets a new visitor, with no cookie and no history, do something; then asks what every visit has to keep: no error, nothing failed, nothing asked of another server.</summary>
     public Task VisitAsync(Look look, Func<Visitor, Task> visit) => VisitAsync(look, hasKey: false, visit);

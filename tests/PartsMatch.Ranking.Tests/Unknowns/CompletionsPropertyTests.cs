@@ -7,7 +7,7 @@ using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking.Tests.Unknowns;
 
-/// <summary>With every completion kept, ranking a need with unknowns is judging every part for every machine that agrees.</summary>
+/// <summary>With every completion kept, ranking a need with unknowns is judging every part for every known machine, each by how near it comes.</summary>
 public sealed class CompletionsPropertyTests
 {
     /// <summary>Some old parts of every family, each with the forty parts of the demo catalogue that say most fields alike.</summary>
@@ -45,9 +45,9 @@ public sealed class CompletionsPropertyTests
     public Property The_list_is_that_of_judging_every_part_for_every_machine() => Prop.ForAll(Asked.ToArbitrary(), asked =>
     {
         var (family, parts, need, weights, stock) = asked;
-        var completions = KnownMachines.Of(family, parts).Complete(need);
+        var completions = KnownMachines.Of(family, parts).Complete(need, Completions.Most);
         if (completions.IsNone) return;
-        var all = Machines.Agreeing(family, need, parts);
+        var all = Machines.Near(family, need, parts);
         completions.Machines.ShouldBe(all.Count);
         var expected = parts.Select(part => (part.Number, Fit: family.Judge(need, part.Spec).Fit, Likelihood: Machines.Likelihood(family, weights, all, part.Spec)))
             .Where(one => one.Fit != PartFit.DoesntFit).ToDictionary(one => one.Number);
@@ -66,6 +66,59 @@ public sealed class CompletionsPropertyTests
         }
 
         page.Parts.ShouldBe(page.Parts.OrderByDescending(part => part.Likelihood.Percent).ThenByDescending(part => part.Stock.OnHand > 0).ThenBy(part => part.Stock.Price).ThenBy(part => part.Number, StringComparer.Ordinal));
+    });
+
+    [Property(MaxTest = 40)]
+    public Property A_machine_that_comes_nearer_never_counts_less_and_one_that_agrees_with_all_that_is_known_counts_in_full() => Prop.ForAll(Asked.ToArbitrary(), asked =>
+    {
+        var (family, parts, need, _, _) = asked;
+        if (parts.Count == 0) return;
+        var blank = new Need(family.ReadSpec([]).Spec, family.ReadSite([]).Site);
+        var weights = KnownMachines.Of(family, parts).Near(need).ToDictionary(machine => machine.Number, machine => machine.Weight);
+        var machines = parts.Select(part => (Apart: Machines.Apart(family, need, family.Complete(blank, family.Deduce(part.Spec).Spec)), Weight: weights.GetValueOrDefault(part.Number))).OrderBy(machine => machine.Apart).ToList();
+
+        machines[0].Weight.ShouldBe(1000);
+        foreach (var (nearer, further) in machines.Zip(machines.Skip(1))) nearer.Weight.ShouldBeGreaterThanOrEqualTo(further.Weight);
+        foreach (var (nearer, further) in machines.Zip(machines.Skip(1)).Where(two => two.First.Apart == two.Second.Apart)) nearer.Weight.ShouldBe(further.Weight);
+        machines.Where(machine => machine.Apart == 0).ShouldAllBe(machine => machine.Weight == 1000);
+    });
+
+    [Property(MaxTest = 40)]
+    public Property However_likely_a_part_is_for_the_machines_that_it_passes_those_that_it_fails_count_as_nothing() => Prop.ForAll(Asked.ToArbitrary(), asked =>
+    {
+        var (family, parts, need, weights, _) = asked;
+        var completions = KnownMachines.Of(family, parts).Complete(need);
+        if (completions.IsNone) return;
+        var all = completions.All.Sum(completion => (double)completion.Weight);
+        foreach (var part in parts)
+        {
+            var passed = completions.All.Where(completion => family.Judge(completion.Need, part.Spec).Fit != PartFit.DoesntFit).Sum(completion => completion.Weight);
+            var likelihood = Ranker.Explain(family, weights, need, completions, part.Spec).Likelihood;
+            if (family.Judge(need, part.Spec).Fit == PartFit.DoesntFit) likelihood.ShouldBeNull();
+            else ((double)likelihood!.Percent).ShouldBeLessThanOrEqualTo(Math.Max(1, (100 * passed / all) + 0.5));
+        }
+    });
+
+    [Property(MaxTest = 40)]
+    public Property Of_more_machines_than_are_told_apart_those_taken_stand_for_all() => Prop.ForAll(Asked.Zip(Gen.Choose(1, 12)).ToArbitrary(), given =>
+    {
+        var ((family, parts, need, _, _), most) = given;
+        var (few, all) = (KnownMachines.Of(family, parts).Complete(need, most), KnownMachines.Of(family, parts).Complete(need, Completions.Most));
+        if (all.IsNone) return;
+
+        few.All.Count.ShouldBeInRange(1, most);
+        (few.Machines, few.Agreeing, few.Effective).ShouldBe((all.Machines, all.Agreeing, all.Effective));
+        few.All.Select(one => one.Need).ShouldBeSubsetOf(all.All.Select(one => one.Need));
+        if (all.All.Count <= most) few.All.Select(one => (one.Need, one.Weight)).ShouldBe(all.All.Select(one => (one.Need, one.Weight)));
+
+        // What counts more than one of equal lengths is taken, and stands for its own length to within one of them.
+        var (ofFew, ofAll) = (few.All.Sum(one => (double)one.Weight), all.All.Sum(one => (double)one.Weight));
+        foreach (var one in all.All.GroupBy(one => one.Need).Select(same => (Need: same.Key, Share: same.Sum(each => each.Weight) / ofAll)))
+        {
+            if (one.Share > 1.0 / most) few.All.ShouldContain(taken => taken.Need == one.Need);
+        }
+
+        few.All.Sum(one => one.Weight / ofFew).ShouldBe(1, 1e-9);
     });
 
     [Property(MaxTest = 40)]

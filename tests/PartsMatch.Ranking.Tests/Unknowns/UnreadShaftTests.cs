@@ -21,9 +21,9 @@ public sealed class UnreadShaftTests
     [Fact]
     public void Motors_that_cannot_be_told_apart_are_counted_together()
     {
-        Completions.All.Select(one => one.Weight).ShouldBe([1, 3], ignoreOrder: true);
-        Completions.Machines.ShouldBe(4);
-        Completions.GivenUp.ShouldBeEmpty();
+        Completions.All.Select(one => one.Weight).ShouldBe([1000, 3000], ignoreOrder: true);
+        (Completions.Machines, Completions.Agreeing, Completions.Effective).ShouldBe((4, 4, 4.0));
+        Completions.Differing.ShouldBeEmpty();
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public sealed class UnreadShaftTests
 
         var thick = page.Parts.Single(part => part.Number == "THICK-2");
         thick.Likelihood.Machines.ShouldBe(4);
-        var alone = Ranker.Explain(Family, Weights, Completions.All.Single(one => one.Weight == 3).Need, Parts[2].Spec);
+        var alone = Ranker.Explain(Family, Weights, Completions.All.Single(one => one.Weight == 3000).Need, Parts[2].Spec);
         ((double)thick.Likelihood.Percent).ShouldBe(75.0 / (1 + Math.Exp(-3.5 - alone.Score.Value)), 0.5);
         thick.Explained.Score.ShouldBe(alone.Score);
 
@@ -62,7 +62,7 @@ public sealed class UnreadShaftTests
         var set = CarrySet.Of(Catalogue, Weights, Need, Completions);
 
         var part = set.Parts.ShouldHaveSingleItem();
-        (part.Number, part.Machines, set.Reached, set.IsSmallest).ShouldBe(("THIN", 4, 1.0, true));
+        (part.Number, part.Share, set.Reached, set.IsSmallest).ShouldBe(("THIN", 1.0, 1.0, true));
         part.Kit(Family, Parts[0].Spec).Select(item => item.What).ShouldContain(text => text.Contains("bushing", StringComparison.Ordinal));
     }
 

@@ -50,6 +50,9 @@ public sealed class ModelPageTests
         var body = visitor.Page.Body;
         body.ShouldContain("These weights were learnt from 400 outcomes from 2025-01-01 to 2025-12-31.");
         body.ShouldContain("To what then happened, on outcomes that were held out place by place, learnt weights gave ");
+        body.ShouldContain("<title id=\"drawing-calibration-title\">Likelihood told, and how many were right</title>");
+        body.ShouldContain("<th scope=\"col\">By chance alone</th>");
+        body.Split("<th scope=\"row\">").Length.ShouldBe(11, "ten bins");
         body.ShouldContain("<a href=\"/parts/QN-200\">QN-200</a>");
         body.ShouldContain("by first: <strong>learnt weights were taken</strong>. 403 outcomes, 3 of them teach nothing");
         (await visitor.GetAsync("/replacements?kind=motor&text=HP+1/4+RPM+1075+V+230+PH+1+HZ+60&site.volts=230")).Body.ShouldContain("Likelihood <a href=\"/model?kind=motor\">from outcomes of past installations</a>.");

@@ -48,6 +48,19 @@ public sealed class UnitPagesTests(SharedService shared) : IClassFixture<SharedS
         (await GetAsync("/?kind=motor&plate.frame=48", "us")).ShouldContain("Taken as 1/2 in");
     }
 
+    [Theory]
+    [InlineData("given", "A shaft 1/8 in (3.18 mm) shorter than the old one ", "; at 1/4 in (6.35 mm), its limit, ")]
+    [InlineData("us", "A shaft 0.125 in shorter than the old one ", "; at 0.25 in, its limit, ")]
+    [InlineData("si", "A shaft 3.18 mm shorter than the old one ", "; at 6.35 mm, its limit, ")]
+    public async Task How_far_a_part_falls_short_is_told_in_them_where_the_question_has_a_figure_of_its_own(string units, string half, string limit)
+    {
+        var body = await GetAsync("/model?kind=motor", units);
+        body.ShouldContain($"<p>{half}");
+        body.ShouldContain(limit);
+        body.ShouldContain("<p>A speed 3.5 % off the old one's ");
+        body.ShouldContain("<p>Half way to its limit it ");
+    }
+
     private async Task<string> GetAsync(string address, string units)
     {
         var answer = await shared.Service.SendAsync(new(HttpMethod.Get, address) { Headers = { { "Cookie", $"units={units}" } } });

@@ -16,6 +16,9 @@ public sealed class Strap() : Aspect<CapacitorSpec, CapacitorSite, CanFacet>("Ca
     private const double Tolerance = 1.59;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a can", "off the strap there", 0, Tolerance, "mm");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["can", "diameter"], ["strapHolds", "strapDiameter"]);
 
     /// <inheritdoc/>

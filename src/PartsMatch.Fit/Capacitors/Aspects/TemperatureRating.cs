@@ -17,6 +17,9 @@ public sealed class TemperatureRating() : Aspect<CapacitorSpec, CapacitorSite, T
     private const double Ample = 10;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("air", "below what it is made for", Ample, 0, "K");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["temperatureMost"], ["airMost"]);
 
     /// <inheritdoc/>

@@ -33,7 +33,7 @@ public sealed record Curve(string Label, Role Role, IReadOnlyList<Point> Points)
 public sealed record Area(string Label, Role Role, IReadOnlyList<Point> Lower, IReadOnlyList<Point> Upper);
 
 /// <summary>A point that a chart is about.</summary>
-/// <param name="Label">What it says, with its figure.</param>
+/// <param name="Label">What it says, with its figure; empty for a point of a curve, whose label tells.</param>
 /// <param name="Role">What it stands for.</param>
 /// <param name="At">Where it most likely lies.</param>
 /// <param name="AcrossX">From where to where it may lie along the horizontal axis.</param>

@@ -19,6 +19,9 @@ public sealed class BodyLength() : Aspect<MotorSpec, MotorSite, BodyLengthFacet>
     private const double MuchLonger = 25.4;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a body", "longer than the old one", 0, MuchLonger, "mm");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["bodyLength"], ["bodyRoom"]);
 
     /// <inheritdoc/>

@@ -14,6 +14,9 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("Output power", isDeciding: true, MotorSources.NotLessPower, new(0.8, 0.5, 1.2))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a power", "under the old motor's", 0, 100 * HorsepowerSeries.SameRating, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["power", "powerMeaning", "serviceFactor"], ["volts", "measuredAmps"]) { Besides = RatingFields.All };
 
     /// <inheritdoc/>

@@ -12,6 +12,9 @@ public readonly record struct DiameterFacet(double? Millimetres);
 public sealed class ShaftDiameter() : Aspect<MotorSpec, MotorSite, DiameterFacet>("Shaft diameter", isDeciding: true, BodySources.ShaftDiameter, new(0.3, 1, 1.2))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a shaft", "off the hub's bore", 0, ShaftBushings.Tolerance, "mm");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["shaftDiameter"], ["hubBore", "newBladeBore", "bladeStays"]);
 
     /// <inheritdoc/>

@@ -24,6 +24,9 @@ public sealed class ShaftLength() : Aspect<MotorSpec, MotorSite, LengthFacet>("S
     private const double LeastFlat = 12.7;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a shaft", "shorter than the old one", 0, Step, "mm");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["shaftLength", "shaftCanBeCut", "flatLength"], ["shaftLengthNeeded", "shaftRoom"]);
 
     /// <inheritdoc/>

@@ -27,6 +27,9 @@ public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds,
 public sealed class Speed() : Aspect<MotorSpec, MotorSite, SpeedFacet>("Speed", isDeciding: true, MotorSources.SameSpeed, new(1.5, 0.6, 1.2))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a speed", "off the old one's", 100 * HighSpeedMatch.Easy, 100 * HighSpeedMatch.Same, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["speed", "speeds", "poles"], ["supplyFrequency", "speedsUsed"]) { Besides = ["frequency", "power", "type", "speedMeans", "bladeStays", "drive"] };
 
     /// <inheritdoc/>

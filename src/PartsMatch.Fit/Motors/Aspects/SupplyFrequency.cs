@@ -36,6 +36,9 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
     private const double Off = SupplyWindows.MostFrequencyOff;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a frequency", "off its own", 100 * SupplyWindows.EasyFrequencyOff, 100 * Off, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["frequency"], ["supplyFrequency"]);
 
     /// <inheritdoc/>

@@ -17,6 +17,9 @@ public readonly record struct SupplyVoltageFacet(TapsFacet Connections, Sequence
 public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltageFacet>("Supply voltage", isDeciding: true, MotorSources.Running, new(1.5, 0.5, 1.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a voltage", "off its tap", 100 * SupplyWindows.EasyVoltsOff, 100 * SupplyWindows.MostVoltsOff, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["voltage", "connectedFor"], ["volts", "neutralVolts", "supplyArrangement"]) { Besides = ["phase", "supplyPhase"] };
 
     /// <inheritdoc/>

@@ -19,6 +19,9 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
     private const double Most = SupplyWindows.MostTogether;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a supply", "off in volts and frequency together", 100 * SupplyWindows.EasyVoltsOff, 100 * Most, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["voltage", "frequency"], ["volts", "supplyFrequency"]) { Besides = ["standard", "phase", "supplyPhase", "neutralVolts", "supplyArrangement"] };
 
     /// <inheritdoc/>

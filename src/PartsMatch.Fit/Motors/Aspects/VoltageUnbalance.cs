@@ -18,6 +18,9 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
     private static readonly Finding OnOnePhase = Finding.Meets($"A single-phase motor sees one voltage: there is nothing to be out of balance.");
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a supply", "out of balance", Easy, Most, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["phase"], ["volts"]);
 
     /// <inheritdoc/>

@@ -24,6 +24,7 @@ public static class CondensingPressureValveFamily
     public static Family<CondensingPressureValveSpec, CondensingPressureValveSite, CondensingPressureValveReadings> CondensingPressureValve { get; } = new("condensingPressureValve", "condensing-pressure valve", new FamilyRules<CondensingPressureValveSpec, CondensingPressureValveSite, CondensingPressureValveReadings>
     {
         Aspects = Aspects,
+        Pairs = [new("headSetting", "headCapacity", "a valve that is large for its load hunts, and does so about a pressure that is off")],
         Vocabulary = CondensingPressureValveVocabulary.All,
         Deduce = CondensingPressureValveDeductions.Deduce,
         DeduceSite = CondensingPressureValveDeductions.DeduceSite,

@@ -11,6 +11,7 @@ public static class ExpansionValveFamily
     public static Family<ExpansionValveSpec, ExpansionValveSite, ExpansionValveReadings> ExpansionValve { get; } = new("expansionValve", "expansion valve", new FamilyRules<ExpansionValveSpec, ExpansionValveSite, ExpansionValveReadings>
     {
         Aspects = ExpansionValveAspects.All,
+        Pairs = [new("capacityAtHeads", "expansionConnections", "a reducer before it takes pressure that a valve near its least capacity needs")],
         Vocabulary = ExpansionValveVocabulary.All,
         Deduce = ExpansionValveDeductions.Deduce,
         DeduceSite = ExpansionValveDeductions.DeduceSite,

@@ -11,6 +11,12 @@ public static class SolenoidValveFamily
     public static Family<SolenoidValveSpec, SolenoidValveSite, SolenoidValveReadings> SolenoidValve { get; } = new("solenoidValve", "solenoid valve", new FamilyRules<SolenoidValveSpec, SolenoidValveSite, SolenoidValveReadings>
     {
         Aspects = SolenoidValveAspects.All,
+        Pairs =
+        [
+            new("coilSupplied", "opensAgainst", "a coil on volts that are off pulls least where it must lift against most"),
+            new("flowCapacity", "opensAgainst", "a valve that hardly gets the drop it needs to lift has no force to spare against a pressure near its most"),
+            new("flowCapacity", "connections", "a reducer takes pressure that a valve near its largest drop cannot spare"),
+        ],
         Vocabulary = SolenoidValveVocabulary.All,
         Deduce = SolenoidValveDeductions.Deduce,
         DeduceSite = SolenoidValveDeductions.DeduceSite,

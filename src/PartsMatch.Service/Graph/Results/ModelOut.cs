@@ -116,6 +116,26 @@ internal sealed class TrainingOut(Training training)
 
     [Description("What was measured.")]
     public IEnumerable<FigureOut> Figures => FigureOut.AllOf(training.Figures);
+
+    [Description("What trained weights told beside what happened, on outcomes held out: ten bins of equally many, the least likely first; empty where nobody kept it.")]
+    public IEnumerable<CalibrationPointOut> Calibration => training.Calibration.Select(point => new CalibrationPointOut(point));
+}
+
+[Name("CalibrationPoint")]
+[Description("What was told of some outcomes of much the same likelihood, beside what happened.")]
+internal sealed class CalibrationPointOut(CalibrationPoint point)
+{
+    [Description("Their mean likelihood as told, 0 to 1.")]
+    public double Told => point.Told;
+
+    [Description("The share of them that was right the first time, 0 to 1.")]
+    public double Happened => point.Happened;
+
+    [Description("How many outcomes.")]
+    public int Outcomes => point.Outcomes;
+
+    [Description("How far the two would lie apart by chance alone, on the mean, if what was told is true.")]
+    public double Floor => point.Floor;
 }
 
 [Name("Figure")]

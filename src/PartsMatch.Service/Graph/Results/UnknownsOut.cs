@@ -42,13 +42,13 @@ internal sealed class ReadingAdviceOut(ReadingAdvice advice)
 [Description("The smallest set of parts of which one fits nearly whatever the old part was.")]
 internal sealed class CarrySetOut(PartsToCarry carry)
 {
-    [Description("The parts, the one that fits most machines first; empty when nothing is open, or nothing fits.")]
+    [Description("The parts, the one that fits most first; empty when nothing is open, or nothing fits.")]
     public IEnumerable<CarriedPartOut> Parts => carry.Parts.Select(one => new CarriedPartOut(one.Part, one.Carried, one.Kit));
 
     [Description("How many known machines it rests on; 0 when the plate leaves nothing open.")]
     public int Machines => carry.Set.Machines;
 
-    [Description("The share of these machines that one of the parts fits, 0 to 1.")]
+    [Description("The share of these machines that one of the parts fits, 0 to 1; the nearer a machine comes to what is known, the more it counts.")]
     public double Reached => carry.Set.Reached;
 
     [Description("Whether there is surely no smaller set; else it is at most 1 + ln(machines) times as large as needed.")]
@@ -62,8 +62,8 @@ internal sealed class CarriedPartOut(CatalogueEntry part, CarriedPart carried, I
     [Description("The part.")]
     public Part Part => new(part);
 
-    [Description("How many of the known machines it fits.")]
-    public int Machines => carried.Machines;
+    [Description("The share of the known machines that it fits, 0 to 1; the nearer a machine comes to what is known, the more it counts.")]
+    public double Share => carried.Share;
 
     [Description("What to bring besides it, for whichever of these machines it is.")]
     public IEnumerable<KitItemOut> Kit => kit.Select(item => new KitItemOut(item));

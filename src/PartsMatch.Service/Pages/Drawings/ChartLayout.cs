@@ -101,7 +101,7 @@ internal sealed class ChartLayout
     {
         List<LegendRow> rows = [];
         var y = Bottom + 56;
-        foreach (var mark in chart.Marks) Add(mark.Role, mark.Label, at => Signed(mark, 20, at), isPatch: false);
+        foreach (var mark in chart.Marks.Where(mark => mark.Label.Length > 0)) Add(mark.Role, mark.Label, at => Signed(mark, 20, at), isPatch: false);
         foreach (var area in chart.Bands) Add(area.Role, area.Label, _ => null, isPatch: true);
         return rows;
 

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Ranking;
 
 namespace PartsMatch.Service.Pages.Models;
@@ -8,7 +9,8 @@ namespace PartsMatch.Service.Pages.Models;
 /// <param name="aspect">The aspect.</param>
 /// <param name="cost">What it costs.</param>
 /// <param name="hour">What an hour's work usually costs; 0 where none costs anything.</param>
-public sealed class AspectTold(Aspect aspect, AspectCost cost, double hour)
+/// <param name="units">The units of whoever reads it.</param>
+public sealed class AspectTold(Aspect aspect, AspectCost cost, double hour, Units units)
 {
     private const double Width = 200;
     private const double Top = 4;
@@ -50,7 +52,9 @@ public sealed class AspectTold(Aspect aspect, AspectCost cost, double hour)
         if (Odds.Count(curve.Any)) yield return $"However little it falls short, it {Odds.Of(curve.Any)}.";
         var work = hour > 0 && Odds.Count(curve.At(1)) ? $", {Odds.InWork(curve.At(1), hour)}" : string.Empty;
         var beyond = Odds.Count(curve.Beyond) ? $"; twice as far it {Odds.Of(curve.At(Features.MostShortfall))}" : string.Empty;
-        yield return $"Half way to its limit it {Odds.Of(curve.At(0.5))}; at its limit it {Odds.Of(curve.At(1))}{work}{beyond}.";
+        yield return aspect.Measure is { } measure
+            ? $"{Wording.Capital(measure.Words(0.5, units))} {Odds.Of(curve.At(0.5))}; at {measure.Figure(1, units)}, its limit, it {Odds.Of(curve.At(1))}{work}{beyond}."
+            : $"Half way to its limit it {Odds.Of(curve.At(0.5))}; at its limit it {Odds.Of(curve.At(1))}{work}{beyond}.";
     }
 
     private IEnumerable<string> OfEffort()

@@ -17,7 +17,7 @@ internal static class ModelEndpoints
     public static void Map(WebApplication app)
     {
         app.MapGet(ModelAddress.Path, (HttpContext context, ModelTrainings trainings, Catalogues catalogues) =>
-            Show(FamilyIn(Typed.Of(context.Request.Query)), trainings, catalogues));
+            Show(context, FamilyIn(Typed.Of(context.Request.Query)), trainings, catalogues));
         MapAction(ModelAddress.Train, (trainings, family, by) =>
         {
             trainings.Begin(family, by);
@@ -34,7 +34,7 @@ internal static class ModelEndpoints
             app.MapPost(address, async (HttpContext context, IAntiforgery antiforgery, ModelTrainings trainings, Catalogues catalogues) =>
             {
                 var family = FamilyIn(await Typed.ReadAsync(context));
-                if (!await antiforgery.IsRequestValidAsync(context)) return Show(family, trainings, catalogues, SendAgain, StatusCodes.Status400BadRequest);
+                if (!await antiforgery.IsRequestValidAsync(context)) return Show(context, family, trainings, catalogues, SendAgain, StatusCodes.Status400BadRequest);
                 return act(trainings, family, Caller.Of(context).KeyLabel!) is { } refusals
                     ? ErrorModel.Page(StatusCodes.Status503ServiceUnavailable, refusals[0].Message)
                     : (IResult)new SeeOther(ModelAddress.Of(family));
@@ -43,6 +43,6 @@ internal static class ModelEndpoints
 
     private static Family FamilyIn(Typed typed) => Families.Find(typed[ModelAddress.Kind]) ?? Families.All[0];
 
-    private static RazorComponentResult<ModelPage> Show(Family family, ModelTrainings trainings, Catalogues catalogues, string? wrong = null, int status = StatusCodes.Status200OK) =>
-        PageSetup.Page<ModelPage>(new WeightsModel(trainings.Report(family), catalogues.Shelf, wrong), status);
+    private static RazorComponentResult<ModelPage> Show(HttpContext context, Family family, ModelTrainings trainings, Catalogues catalogues, string? wrong = null, int status = StatusCodes.Status200OK) =>
+        PageSetup.Page<ModelPage>(new WeightsModel(trainings.Report(family), catalogues.Shelf, UnitChoice.Of(context), wrong), status);
 }

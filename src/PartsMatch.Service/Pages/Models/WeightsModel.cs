@@ -1,5 +1,6 @@
 using System.Globalization;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Ranking;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Counter.Trainings;
@@ -15,11 +16,11 @@ public sealed class WeightsModel
     private readonly ModelReport _report;
     private readonly Weights _weights;
 
-    public WeightsModel(ModelReport report, Shelf shelf, string? wrong = null)
+    public WeightsModel(ModelReport report, Shelf shelf, Units units, string? wrong = null)
     {
         (_report, _weights, Wrong) = (report, report.Weights, wrong);
         Hour = Median(_weights.Aspects.Values.Select(cost => cost.Effort).Where(Odds.Count));
-        var aspects = report.Family.Aspects.Select(aspect => new AspectTold(aspect, _weights.Aspects[aspect.Name], Hour)).ToList();
+        var aspects = report.Family.Aspects.Select(aspect => new AspectTold(aspect, _weights.Aspects[aspect.Name], Hour, units)).ToList();
         (Aspects, CostNothing) = ([.. aspects.Where(one => one.Counts)], [.. aspects.Where(one => !one.Counts).Select(one => Words.Small(one.Title))]);
         Records = [.. report.Records.Take(MostRecords).Select(record => (record.Number, shelf.Find(record.Number), Wording.Capital(Odds.Of(record.Cost))))];
     }
@@ -59,6 +60,9 @@ public sealed class WeightsModel
     public IReadOnlyList<(string Name, string Value)> Figures => [.. (_weights.Training?.Figures ?? new Dictionary<string, double>())
         .Where(figure => figure.Key != "isTrained")
         .Select(figure => (NameOf(figure.Key), figure.Value.ToString("0.####", CultureInfo.InvariantCulture)))];
+
+    /// <summary>What was told beside what happened; null where nobody kept it.</summary>
+    public CalibrationTold? Calibration => _weights.Training is { Calibration.Count: > 1 } training ? new(training.Calibration) : null;
 
     /// <summary>The aspects that cost anything, in the family's order.</summary>
     public IReadOnlyList<AspectTold> Aspects { get; }

@@ -16,6 +16,9 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a pressure", "off the one needed", 0, HeadLimits.Near, "kPa");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]);
 
     /// <inheritdoc/>

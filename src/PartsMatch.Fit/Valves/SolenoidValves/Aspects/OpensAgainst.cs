@@ -15,6 +15,9 @@ public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite
     private const double Easy = 0.8;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a pressure difference", "of the most that it opens against", 100 * Easy, 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["openingDifferential"], ["inletMost", "outletLeast"]);
 
     /// <inheritdoc/>
