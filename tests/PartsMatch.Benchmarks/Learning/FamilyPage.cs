@@ -90,13 +90,15 @@ internal static class FamilyPage
     private static void Aims(ModelCard card, List<Standing> standings, List<Resampled> small, Split split)
     {
         var (rescaled, trained, trees, ceiling) = (Named(Teller.Rescaled), Named(Teller.Trained), Named(Teller.Trees), Named(Teller.Ceiling));
-        var closed = (rescaled.Expected - trained.Expected) / (rescaled.Expected - ceiling.Expected);
-        card.Paragraph("Aims:");
+        var (closed, ofOthers) = (Closed(ceiling), Closed(Named(Teller.CeilingOfOthers)));
+        card.Paragraph("Aims that were set:");
         Aim(trained.Ndcg.Mean >= trees.Ndcg.Mean * 0.99, $"NDCG@5 not under that of boosted trees by more than 1 %: {trained.Ndcg.Mean:0.0000} against {trees.Ndcg.Mean:0.0000}.");
-        Aim(closed >= 0.9, $"At least 90 % of the way from rescaled hand-set weights to the ceiling of the columns, in expected loss: {100 * closed:0} %.");
+        Aim(closed >= 0.9, $"At least 90 % of the way from rescaled hand-set weights to the ceiling of the columns, in expected loss: {100 * closed:0} %. The ceiling knows pairs of parts again by their figures, as a few thousand pairs fail again and again here, and costs that add up cannot; told of old parts that it has not seen, it leaves a gap of which {100 * ofOthers:0} % is closed.");
         Aim(small.All(one => one.Mean >= -0.002), $"No mean loss of more than 0.002 in NDCG@5 against hand-set weights at 50 to 500 outcomes: the worst mean is {Signed(small.Min(one => one.Mean))}, the worst sample {Signed(small.Min(one => one.Worst))}.");
         Aim(trained.CalibrationError <= 0.03 && split.HeldOut.Count >= 5_000, $"Calibration error at most 0.03 on at least 5,000: {trained.CalibrationError:0.0000} on {split.HeldOut.Count:#,0}.");
         card.Paragraph(string.Empty);
+
+        double? Closed(Standing to) => (rescaled.Expected - trained.Expected) / (rescaled.Expected - to.Expected);
 
         Standing Named(string name) => standings.First(one => one.Name == name);
 

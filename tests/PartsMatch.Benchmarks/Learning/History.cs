@@ -8,10 +8,11 @@ namespace PartsMatch.Benchmarks.Learning;
 
 /// <summary>A part for a need: what a model sees of it, and what only the generator knows.</summary>
 /// <param name="Example">What a model sees.</param>
+/// <param name="Old">The number of the part that had failed.</param>
 /// <param name="Right">How likely it is right first time by the hidden truth.</param>
 /// <param name="Price">What it costs, where that was asked.</param>
 /// <param name="Met">How many aspects it meets without a change, where that was asked.</param>
-internal sealed record Case(Example Example, double Right, decimal Price = 0, int Met = 0);
+internal sealed record Case(Example Example, string Old, double Right, decimal Price = 0, int Met = 0);
 
 /// <summary>An outcome that teaches something.</summary>
 /// <param name="Case">What was put in.</param>
@@ -61,7 +62,7 @@ internal sealed record History(FamilyParts Parts, FeatureColumns Columns, Distri
     {
         var (need, part) = (NeedOf(outcome), this[outcome.New]);
         return Columns.ExampleOf(new(outcome.On, outcome.Place, need, outcome.New, part.Spec, ResultOf(outcome))) is { } example
-            ? (new(new(example, outcome.Right), outcome), [])
+            ? (new(new(example, outcome.Old, outcome.Right), outcome), [])
             : (null, WhyOf(Family.Judge(need, part.Spec)));
     }
 

@@ -32,7 +32,7 @@ internal static class ModelCardWords
         | calibration error | how far what was told is off what happened, on the mean over ten bins of equally many; beside it what chance alone would make of it |
         | NDCG@5 | how near the first five are to the best order, each part worth what it is right by the truth |
         | regret | how much more often the best part is right than the first in the list |
-        | ceiling of the columns | boosted trees that learnt the truth's own probabilities, not outcomes, from all that may be learnt from: as good as anything can be that sees what the model sees. They may know a pair of parts again by its figures, as the same parts fail again and again |
+        | ceiling of the columns | boosted trees that learnt the truth's own probabilities, not outcomes, from all that may be learnt from: as good as anything can be that sees what the model sees. They may know a pair of parts again by its figures, as the same parts fail again and again; so there is a second one, told only of old parts that it has not seen |
 
         Made by `dotnet run --project tests/PartsMatch.Benchmarks -c Release -- model --card docs/model-card.md` on {machine}.
 

@@ -52,7 +52,7 @@ internal sealed record OfferedNeed(Lived Lived, Need Need, IReadOnlyList<Case> O
         {
             var demo = history[part.Number];
             if (history.Columns.ExampleOf(new(outcome.On, outcome.Place, need, part.Number, demo.Spec, Result.CameBack)) is not { } example) return null;
-            return new(example, history.District.Right(outcome.Old, part.Number, outcome.Place, outcome.On), demo.Price, part.Explained.Sheet.Findings.Count(one => one.Finding.Verdict == Verdict.Meets));
+            return new(example, outcome.Old, history.District.Right(outcome.Old, part.Number, outcome.Place, outcome.On), demo.Price, part.Explained.Sheet.Findings.Count(one => one.Finding.Verdict == Verdict.Meets));
         }
     }
 }

@@ -13,6 +13,10 @@ internal sealed record Teller(string Name, Func<Case, double> ScoreOf, bool Tell
     public const string Trained = "trained";
     public const string Trees = "boosted trees";
     public const string Ceiling = "ceiling of the columns";
+    public const string CeilingOfOthers = "ceiling of the columns, old parts that it has not seen";
+
+    /// <summary>In how many goes the latter is found.</summary>
+    private const int Goes = 3;
 
     /// <summary>Those who need no outcomes.</summary>
     public static IReadOnlyList<Teller> Untaught(FeatureColumns columns)
@@ -49,13 +53,17 @@ internal sealed record Teller(string Name, Func<Case, double> ScoreOf, bool Tell
         var count = history.Columns.Count;
         var learnt = split.Learnt.Select(one => one.Case).ToList();
         var (columns, parts) = (Rivals.Ceiling(learnt, count), Rivals.Ceiling(learnt, count, example => history.District.QualityOf(example.PartNumber)));
+        var others = Enumerable.Range(0, Goes).Select(go => Rivals.Ceiling([.. learnt.Where(one => GoOf(one.Old) != go)], count)).ToList();
         return
         [
             new(Ceiling, one => columns(one.Example)),
+            new(CeilingOfOthers, one => others[GoOf(one.Old)](one.Example)),
             new("ceiling of the columns and of every part's own quality", one => parts(one.Example)),
             new("the truth that outcomes were drawn from", one => Math.Log(one.Right / (1 - one.Right))),
         ];
     }
+
+    private static int GoOf(string old) => Folds.Of(old, Goes);
 
     /// <summary>As good as chance, and the same every time.</summary>
     private static double Spread(string number, DateOnly on) => new Random(Folds.Of(FormattableString.Invariant($"{number} {on:O}"), int.MaxValue)).NextDouble();

@@ -43,6 +43,20 @@ public sealed class SeedCatalogueTests : IDisposable
         }
     }
 
+    /// <summary>One row in twenty of all kinds, checked as strangers' tables are: none is refused.</summary>
+    [Fact]
+    public void The_invented_outcomes_go_with_the_invented_catalogue()
+    {
+        using var folder = new TestFolder();
+        var demo = Path.Combine(Repository.Root, "seed-data");
+        foreach (var table in Directory.GetFiles(demo, "*s.csv").Where(table => Path.GetFileName(table) != "outcomes.csv")) File.Copy(table, Path.Combine(folder.Path, Path.GetFileName(table)));
+        folder.Write("outcomes.csv", string.Join('\n', File.ReadLines(Path.Combine(demo, "outcomes.csv")).Where((_, at) => at % 20 == 0)) + "\n");
+
+        var outcomes = SeedCatalogue.Read(folder.Path).Outcomes;
+        outcomes.Count.ShouldBe(2_300);
+        outcomes.Select(outcome => outcome.Kind).Distinct().Order(StringComparer.Ordinal).ShouldBe(Families.All.Select(family => family.Kind).Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void Everything_that_is_wrong_is_told_with_its_file_row_and_column()
     {
