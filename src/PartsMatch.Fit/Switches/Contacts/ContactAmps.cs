@@ -60,7 +60,8 @@ internal sealed record ContactAmps(string Amps, string Load, ContactLoad Kind, s
         foreach (var row in old.AsSpan())
         {
             var volts = on.At(Kind).Figure ?? row.Volts!.Value;
-            if (RatedAmps.At(old, volts) is not { } needed || (RatedAmps.At(rows, volts) is { } carries && Within.AtMost(needed, carries))) continue;
+            var needed = RatedAmps.At(old, volts) ?? row.Amps;
+            if (RatedAmps.At(rows, volts) is { } carries && Within.AtMost(needed, carries)) continue;
             return Finding.Unknown(Side.Site, SiteField, $"At {volts} V the old part carried {needed} A of {Amps}, this one {new CarriedAt(rows, volts)}: whether that is enough is not known without what is on it.");
         }
 

@@ -10,11 +10,21 @@ namespace PartsMatch.Fit.Switches.DefrostTimers;
 public static class DefrostTimerDeductions
 {
     /// <summary>What follows from its release solenoid and its horsepower.</summary>
-    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, Release, EndsByRelease);
+    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, RatedAtTheClock, InAmps, Release, EndsByRelease);
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
         Deducing.Apply(site, ContactDeductions.Hazard, ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
+
+    /// <summary>On a plate with amps and a single voltage that is the contacts', too.</summary>
+    private static IEnumerable<Deduction> RatedAtTheClock(DefrostTimerSpec spec)
+    {
+        if (spec is { ResistiveAmps: null, FullLoadAmps: null, LockedRotorAmps: null }) yield break;
+        if (VoltsOfTheClock(spec) is { } volts) yield return new(Side.Plate, "ratedVolts", Deducing.Text(volts), "no other volts are marked than its clock's", ["clockVolts"], DefrostTimerSources.RatedVolts);
+    }
+
+    /// <summary>The volts that contacts are taken to be rated at where none are marked: the clock's, of a span the higher; null of a clock for two voltages.</summary>
+    internal static Figures<ElectricPotential>? VoltsOfTheClock(DefrostTimerSpec spec) => spec.ClockVolts is { Count: 1 } clock ? new(clock[0].Last) : null;
 
     private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")

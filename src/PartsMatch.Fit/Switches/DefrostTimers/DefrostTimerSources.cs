@@ -11,6 +11,9 @@ public static class DefrostTimerSources
     /// <summary>Volts of the release.</summary>
     public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of a clock that is for one voltage", SourceStatus.Practice);
 
+    /// <summary>Rated volts.</summary>
+    public static Source RatedVolts { get; } = new("A timer's contacts are rated at the volts that stand on its plate; where only one voltage does, clock and contacts hang on the same line", SourceStatus.Practice);
+
     /// <summary>What ends a defrost.</summary>
     public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time; a pressure element ends it whatever is wired", SourceStatus.Practice);
 

@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatContradictions
 {
     /// <summary>All that disagrees on the plate.</summary>
-    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
+    public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. FunctionAndTemperatures(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
@@ -37,10 +37,15 @@ public static class ThermostatContradictions
             yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
         }
 
-        if (plate is { Function: ThermostatFunction.Box, Action: ThermostatAction.OpensOnRise, CutOut: { } opens, CutIn: { } closes })
-        {
-            yield return new(["function", "cutOut", "cutIn"], $"A box thermostat that opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)} is one for heat: one that cools closes at the higher of the two.", ThermostatSources.ActionOfFunction);
-        }
+    }
+
+    /// <summary>Where it opens and closes outranks what its function mostly does: beside that it is told.</summary>
+    private static IEnumerable<Contradiction> FunctionAndTemperatures(ThermostatSpec plate)
+    {
+        if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || ThermostatDeductions.ActionOf(function) is not { } usual || usual == ThermostatAction.ChangeOver) yield break;
+        var higher = Degrees.In(opens) > Degrees.In(closes) ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise;
+        if (Degrees.In(opens).Equals(Degrees.In(closes)) || higher == usual) yield break;
+        yield return new(["function", "cutOut", "cutIn"], $"It opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)}; a {Deducing.Text(function)} mostly {(usual == ThermostatAction.OpensOnRise ? "opens" : "closes")} at the higher of the two{(function == ThermostatFunction.Box ? ", unless it is one for heat" : string.Empty)}.", ThermostatSources.ActionOfFunction);
     }
 
     private static IEnumerable<Contradiction> WrongWayRound(ThermostatSpec plate)

@@ -23,16 +23,18 @@ public static class ThermostatDeductions
         yield return new(Side.Plate, "action", Deducing.Text(opens > closes ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise), "where it opens and closes", ["cutOut", "cutIn"], ThermostatSources.Differential);
     }
 
+    /// <summary>What contacts of a function mostly do; null of a defrost end, which may open or close.</summary>
+    internal static ThermostatAction? ActionOf(ThermostatFunction? function) => function switch
+    {
+        ThermostatFunction.Box or ThermostatFunction.LowLimit => ThermostatAction.ClosesOnRise,
+        ThermostatFunction.FanDelay or ThermostatFunction.HighLimit => ThermostatAction.OpensOnRise,
+        ThermostatFunction.FanDelayAndDefrostEnd => ThermostatAction.ChangeOver,
+        _ => null,
+    };
+
     private static IEnumerable<Deduction> ActionByFunction(ThermostatSpec spec)
     {
-        ThermostatAction? action = spec.Function switch
-        {
-            ThermostatFunction.Box or ThermostatFunction.LowLimit => ThermostatAction.ClosesOnRise,
-            ThermostatFunction.FanDelay or ThermostatFunction.HighLimit => ThermostatAction.OpensOnRise,
-            ThermostatFunction.FanDelayAndDefrostEnd => ThermostatAction.ChangeOver,
-            _ => null,
-        };
-        if (action is { } known) yield return new(Side.Plate, "action", Deducing.Text(known), $"it is a {Deducing.Text(spec.Function!.Value)}", ["function"], ThermostatSources.ActionOfFunction);
+        if (ActionOf(spec.Function) is { } known) yield return new(Side.Plate, "action", Deducing.Text(known), $"it is a {Deducing.Text(spec.Function!.Value)}", ["function"], ThermostatSources.ActionOfFunction);
     }
 
     private static IEnumerable<Deduction> ByDefault(ThermostatSpec spec)

@@ -14,6 +14,9 @@ public sealed class DefrostTimerRulesTests
     [InlineData("clockVolts=120/240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseFrequency=60 Hz")]
     [InlineData("releaseVolts=24 V", "endedBy=temperature")]
     [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "")]
+    [InlineData("clockVolts=208-240 V; resistiveAmps=40 A", "ratedVolts=240 V")]
+    [InlineData("clockVolts=120/240 V; resistiveAmps=40 A", "")]
+    [InlineData("clockVolts=240 V; starts=4 a day", "")]
     [InlineData("ratedVolts=240 V; singlePhaseHorsepower=2 hp", "fullLoadAmps=12 A")] // NFPA 70 table 430.248
     public void What_a_plate_does_not_print_follows(string plate, string deduced) =>
         string.Join("; ", DefrostTimerFamily.DefrostTimer.Deduce(Named.Record<DefrostTimerSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
@@ -68,6 +71,7 @@ public sealed class DefrostTimerRulesTests
     [InlineData("failSafe=4 to 110 min; starts=1 to 6 a day", "minutesNeeded=110 min; startsNeeded=6")]
     [InlineData("", "minutesAtHeaterVolts=30 min; heaterOwnVolts=240 V; loadVolts=204 V; minutesNeeded=45 min")]
     [InlineData("contactsFor=heater, fans", "contactsNeeded=heater")]
+    [InlineData("clockVolts=120 V; resistiveAmps=40 A", "loadVolts=240 V")]
     [InlineData("", "heaterPower=6 kW; minutesAtHeaterVolts=30 min; loadVolts=204 V; minutesNeeded=45 min")]
     public void What_agrees_is_not(string plate, string site) => Read(plate, site).Contradictions.ShouldBeEmpty();
 

@@ -44,7 +44,7 @@ public sealed class ThermostatRulesTests
     [InlineData("function=low limit; action=opens on rise", "", "function, action", "A low limit does not open on rise")]
     [InlineData("action=opens on rise; cutOut=35 °F; cutIn=55 °F", "", "cutOut, cutIn", "is not above its cut-in")]
     [InlineData("action=closes on rise; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "is not below its cut-in")]
-    [InlineData("function=box thermostat; cutOut=45 °F; cutIn=40 °F", "", "function, cutOut, cutIn", "is one for heat")]
+    [InlineData("function=box thermostat; cutOut=45 °F; cutIn=40 °F", "", "function, cutOut, cutIn", "unless it is one for heat")]
     [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]

@@ -58,4 +58,12 @@ public sealed class ResistiveTests : DefrostTimerAspectTests<Resistive, ContactA
     [InlineData("three-phase", "19.21 A", "Fails")]
     public void Heaters_made_for_208_volts_take_more_on_240(string phase, string amps, string answer) =>
         Answer("", $"heaterPower=6 kW; heaterOwnVolts=208 V; loadVolts=240 V; loadPhase={phase}", $"ratedVolts=240 V; resistiveAmps={amps}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("clockVolts=230 V; resistiveAmps=30 A", "", "ratedVolts=120/240 V; resistiveAmps=30 A", "Meets")]
+    [InlineData("clockVolts=230 V; resistiveAmps=30 A", "", "ratedVolts=120/240 V; resistiveAmps=30/29.9 A", "Unknown Site heaterAmps")]
+    [InlineData("clockVolts=120/240 V; resistiveAmps=30 A", "", "ratedVolts=240 V; resistiveAmps=30 A", "Unknown Plate ratedVolts")]
+    [InlineData("clockVolts=120 V; resistiveAmps=30 A", "loadVolts=240 V", "ratedVolts=240 V; resistiveAmps=30 A", "Meets")]
+    [InlineData("clockVolts=120 V; resistiveAmps=30 A", "loadVolts=240 V", "ratedVolts=240 V; resistiveAmps=29.9 A", "Unknown Site heaterAmps")] // what it carried at more than its own volts
+    public void Amps_without_volts_are_at_the_only_volts_that_are_marked(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
