@@ -23,7 +23,7 @@ public sealed record CarriedPart(string Number, Stock Stock, double Share, IRead
 /// <param name="Parts">The parts, the one that fits most first. Empty when nothing is open, or nothing fits.</param>
 /// <param name="Machines">How many known machines it rests on.</param>
 /// <param name="Reached">The share of them that one of the parts fits, by what they count.</param>
-/// <param name="IsSmallest">Whether there is surely no smaller set. Else the parts looked at were a choice of very many, or it is at most 1 + ln(machines) times as large as those need (<see cref="Cover"/>).</param>
+/// <param name="IsSmallest">Whether there is surely no smaller set. Else the parts looked at were a choice of very many, or looking for fewer took too long (<see cref="Cover"/>).</param>
 public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, double Reached, bool IsSmallest)
 {
     /// <summary>The share of machines that is covered when nothing else is asked.</summary>

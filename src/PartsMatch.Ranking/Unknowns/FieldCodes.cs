@@ -14,7 +14,6 @@ internal sealed class FieldCodes
     private readonly Field[] fields;
     private readonly SaidValues[] said;
     private readonly Need blank;
-    private readonly Lock growing = new();
 
     public FieldCodes(Family family)
     {
@@ -48,23 +47,15 @@ internal sealed class FieldCodes
     public int[] Of(Spec machine)
     {
         var alone = family.Complete(blank, machine);
-        var values = fields.Select((_, at) => ValueOf(alone, at)).ToArray();
-        var texts = values.Select((value, at) => value is null ? null : TextOf(value, at)).ToArray();
-        lock (growing) return [.. texts.Select((text, at) => text is null ? Unknown : said[at].CodeOf(text, values[at]!))];
+        var values = fields.Select((_, at) => ValueOf(alone, at));
+        return [.. values.Select((value, at) => value is null ? Unknown : said[at].CodeOf(TextOf(value, at), value))];
     }
 
     /// <summary>Of every code of a field, how far what it stands for lies from a value, as <see cref="SaidValues.Apart"/> tells.</summary>
-    public int[] Apart(int at, object value)
-    {
-        var text = TextOf(value, at);
-        lock (growing) return said[at].Apart(text, value);
-    }
+    public int[] Apart(int at, object value) => said[at].Apart(TextOf(value, at), value);
 
     /// <summary>Of every code of a field, where it stands among the others: like values beside each other, and the same whatever was read first.</summary>
-    public double[] Places(int at)
-    {
-        lock (growing) return said[at].Places();
-    }
+    public double[] Places(int at) => said[at].Places();
 
     /// <summary>The value of a field of plate or site; null when it is not known.</summary>
     public object? ValueOf(Need need, int at) => fields[at].Get(at < SpecFields ? need.Plate : need.Site);

@@ -2,7 +2,7 @@ using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Ranking.Unknowns;
 
-/// <summary>The different values that machines give for one field, each with a code from 1 on. For one thread at a time.</summary>
+/// <summary>The different values that machines give for one field, each with a code from 1 on. Many threads may ask at once: what has a code keeps it, and only the codes are looked up one at a time.</summary>
 /// <param name="form">How the field's values are written.</param>
 internal sealed class SaidValues(TextForm form)
 {
@@ -13,31 +13,52 @@ internal sealed class SaidValues(TextForm form)
     public const int NotSaid = Step / 2;
 
     private readonly Dictionary<string, int> codes = new(StringComparer.Ordinal);
-    private readonly List<(double[] Steps, double Place)> values = [];
-    private double[] places = [double.NegativeInfinity];
+    private readonly Lock growing = new();
+
+    /// <summary>By code, those that have none yet behind the others.</summary>
+    private Value[] values = [new([], double.NegativeInfinity)];
 
     /// <summary>The code of a value, as it is written.</summary>
     public int CodeOf(string text, object value)
     {
-        if (codes.TryGetValue(text, out var code)) return code;
-        double[] steps = [.. form.StepsOf(value)];
-        values.Add((steps, steps.Length > 0 ? steps[0] : Beginning(text)));
-        return codes[text] = values.Count;
+        lock (growing)
+        {
+            if (codes.TryGetValue(text, out var code)) return code;
+            code = codes.Count + 1;
+            double[] steps = [.. form.StepsOf(value)];
+            if (code == values.Length) Array.Resize(ref values, 2 * code);
+            values[code] = new(steps, steps.Length > 0 ? steps[0] : Beginning(text));
+            return codes[text] = code;
+        }
     }
 
     /// <summary>Of every code, how far from a value what it stands for lies, in hundredths of a step: nothing of what is written alike, and at least one of all else.</summary>
     public int[] Apart(string text, object value)
     {
-        var (apart, steps) = (new int[values.Count + 1], form.StepsOf(value).ToArray());
+        var (known, count, same) = Known(text);
+        var (apart, steps) = (new int[count], form.StepsOf(value).ToArray());
+        for (var code = 1; code < apart.Length; code++) apart[code] = Math.Max(1, (int)Math.Round(Step * Steps.Apart(steps, known[code].Steps)));
+        apart[same] = 0;
         apart[FieldCodes.Unknown] = NotSaid;
-        for (var code = 1; code < apart.Length; code++) apart[code] = Math.Max(1, (int)Math.Round(Step * Steps.Apart(steps, values[code - 1].Steps)));
-        if (codes.TryGetValue(text, out var same)) apart[same] = 0;
         return apart;
     }
 
     /// <summary>Of every code, where its value stands among the others; what is not said stands first.</summary>
-    public double[] Places() => places.Length > values.Count ? places : places = [double.NegativeInfinity, .. values.Select(value => value.Place)];
+    public double[] Places()
+    {
+        var (known, count, _) = Known(string.Empty);
+        return [.. known.Take(count).Select(value => value.Place)];
+    }
+
+    /// <summary>All values that have a code, how many places they take, and the code of one as it is written; that of what is not known where it has none.</summary>
+    private (Value[] Values, int Count, int Same) Known(string text)
+    {
+        lock (growing) return (values, codes.Count + 1, codes.GetValueOrDefault(text, FieldCodes.Unknown));
+    }
 
     /// <summary>Words in the order of their first three letters.</summary>
     private static double Beginning(string text) => text.Take(3).Aggregate(0.0, (place, letter) => (place * 65_536) + letter) * Math.Pow(65_536, 3 - Math.Min(3, text.Length));
+
+    /// <summary>What a code stands for.</summary>
+    private sealed record Value(double[] Steps, double Place);
 }

@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Tests.Judging;

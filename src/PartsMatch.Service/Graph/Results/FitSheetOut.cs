@@ -25,7 +25,7 @@ internal sealed class FitSheetOut(JudgedPart judged) : NeedAnswer(judged.Need)
     [Description("What the likelihood is worked out from: hand-set weights, or outcomes of past installations; null when there is none.")]
     public string? LikelihoodFrom => judged.Explained.Likelihood is { } likelihood ? Words.From(likelihood) : null;
 
-    [Description("Over how many known machines the likelihood was averaged, since the plate does not tell enough; 0 when it is the need's own, null when there is none.")]
+    [Description("Over how many known machines the likelihood was averaged, the nearer to what is known the more each counts, since the plate does not tell enough; 0 when it is the need's own, null when there is none.")]
     public int? LikelihoodOver => judged.Explained.Likelihood?.Machines;
 
     [Description("The sum of the contributions, in units of log-odds; never positive.")]

@@ -50,7 +50,7 @@ internal sealed class Replacement(CatalogueEntry part, RankedPart ranked)
     [Description("What the likelihood is worked out from: hand-set weights, or outcomes of past installations.")]
     public string LikelihoodFrom => Words.From(ranked.Likelihood);
 
-    [Description("Over how many known machines the likelihood was averaged, since the plate does not tell enough; 0 when it is the need's own.")]
+    [Description("Over how many known machines the likelihood was averaged, the nearer to what is known the more each counts, since the plate does not tell enough; 0 when it is the need's own.")]
     public int LikelihoodOver => ranked.Likelihood.Machines;
 
     [Description("The sum of what each aspect takes, in units of log-odds; never positive.")]

@@ -51,7 +51,7 @@ internal sealed class CarrySetOut(PartsToCarry carry)
     [Description("The share of these machines that one of the parts fits, 0 to 1; the nearer a machine comes to what is known, the more it counts.")]
     public double Reached => carry.Set.Reached;
 
-    [Description("Whether there is surely no smaller set; else it is at most 1 + ln(machines) times as large as needed.")]
+    [Description("Whether there is surely no smaller set; else one may have been missed.")]
     public bool IsSmallest => carry.Set.IsSmallest;
 }
 
