@@ -24,5 +24,12 @@ public sealed class SwitchCautionsTests
         CautionsOf("thermostat", "refrigerant=R-290").ShouldContain("The refrigerant circuit stays closed");
     }
 
+    [Fact]
+    public void With_three_wires_fans_and_heaters_are_taken_for_two_circuits()
+    {
+        CautionsOf("thermostat", "fanVolts=120 V").ShouldContain("Fans and heaters may hang on two circuits");
+        CautionsOf("thermostat", "").ShouldNotContain("two circuits");
+    }
+
     private static string CautionsOf(string kind, string site) => string.Join(" ", NotesCases.Of(kind, "", site, "").Notes.Cautions.Select(caution => caution.Words));
 }

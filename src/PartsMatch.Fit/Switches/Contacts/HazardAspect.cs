@@ -55,12 +55,19 @@ public abstract class HazardAspect<TSpec, TSite>() : Aspect<TSpec, TSite, Igniti
     public override IgnitionFacet Read(TSpec part) => IgnitionFacet.Of(part);
 
     /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, IgnitionFacet facet) => need.Site.Hazard switch
+    public override Finding Judge(Need<TSpec, TSite> need, IgnitionFacet facet) => Strictest(need.Site) switch
     {
         Hazard.None => Finding.Meets($"Nothing there can burn: its contacts may be open."),
         { } hazard => InHazard(facet, hazard),
+        null when need.Site.Refrigerant is { IsFlammable: true } burns => AsTheOldOne(IgnitionFacet.Of(need.Plate), facet) with
+        {
+            CautionWords = $"{burns.Name} burns (class {burns.SafetyClass}): whether its room is a classified area, which allows no open contacts, stands in the building's papers.",
+        },
         null => AsTheOldOne(IgnitionFacet.Of(need.Plate), facet),
     };
+
+    /// <summary>A propane unit that somebody calls mildly flammable is one that burns well. That nothing of it can reach the switch is another matter, and whoever says so is believed.</summary>
+    private static Hazard? Strictest(TSite site) => ContactAgreement.IsUnderstated(site) ? Hazard.A3 : site.Hazard;
 
     private static Finding InHazard(IgnitionFacet facet, Hazard hazard) => facet.Contacts switch
     {

@@ -32,6 +32,9 @@ public abstract class LockedRotorAspect<TSpec, TSite>() : ContactAspect<TSpec, T
 /// <summary>The question of one contact.</summary>
 internal static class LockedRotorQuestion
 {
+    private const string OldOnes = "the old one's";
+    private const string Motors = "the motors'";
+
     /// <summary>The question.</summary>
     public static ContactQuestion<LockedRotorFacet> Asked { get; } = new(
         "Locked-rotor amps",
@@ -45,23 +48,27 @@ internal static class LockedRotorQuestion
     {
         false => Finding.Meets($"No motor is on it."),
         true => AgainstLoad(on, facet),
-        null => Told(ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors), facet, isOfLoad: false),
+        null => Told(ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors), facet, on.IsOldLockedRotorTaken ? OldOnes : null),
     };
 
     private static Finding AgainstLoad(OnTheContact on, LockedRotorFacet facet)
     {
         var found = ContactAmps.LockedRotor.AgainstLoad(on, on.LockedRotor, facet.Rows);
-        if (found.Verdict != Verdict.Fails || found.Margin is null) return Told(found, facet, isOfLoad: on is { LockedRotor: not null, IsLockedRotorGiven: false });
+        if (found.Verdict != Verdict.Fails || found.Margin is null) return Told(found, facet, on is { LockedRotor: not null, IsLockedRotorGiven: false } ? Motors : null);
         if (!on.IsLockedRotorGiven) return Finding.Unknown(Side.Site, "motors", $"Six times the full-load amps would be {on.LockedRotor} A with the rotor locked, more than it bears: the motors' own locked-rotor amps are not known.");
         return facet.Marked.Count > 0 ? found : Finding.Unknown(Side.Part, "lockedRotorAmps", $"{on.LockedRotor} locked-rotor amps are on it, more than six times its full-load amps: its own are not known.");
     }
 
     /// <summary>An answer that rests on six times the full-load amps says so.</summary>
-    private static Finding Told(Finding found, LockedRotorFacet facet, bool isOfLoad) => (found.Verdict == Verdict.Meets, facet is { Marked.Count: 0, FullLoad.Count: > 0 }, isOfLoad) switch
+    /// <param name="found">The answer.</param>
+    /// <param name="facet">The part.</param>
+    /// <param name="whose">Whose locked-rotor amps, of those that it must bear, were taken so; null when none were.</param>
+    private static Finding Told(Finding found, LockedRotorFacet facet, string? whose) => (found.Verdict == Verdict.Meets, facet is { Marked.Count: 0, FullLoad.Count: > 0 }, whose) switch
     {
-        (true, true, true) => found.Then($"Neither its own nor the motors' are marked: six times the full-load amps are taken for both."),
-        (true, true, false) => found.Then($"Its own are not marked: six times its full-load amps are taken for them."),
-        (true, false, true) => found.Then($"The motors' are not all given: six times their full-load amps are taken for them."),
+        (true, true, { } theirs) => found.Then($"Neither its own nor {theirs} are marked: six times the full-load amps are taken for both."),
+        (true, true, null) => found.Then($"Its own are not marked: six times its full-load amps are taken for them."),
+        (true, false, OldOnes) => found.Then($"The old one's are not marked: six times its full-load amps are taken for them."),
+        (true, false, Motors) => found.Then($"The motors' are not all given: six times their full-load amps are taken for them."),
         _ => found,
     };
 }

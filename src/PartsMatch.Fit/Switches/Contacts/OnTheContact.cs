@@ -33,6 +33,7 @@ internal sealed record OnTheContact
         IsInrushGiven = site.CoilsInrushVa is not null;
         OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
         OldLockedRotor = LockedRotorFacet.Of(plate).Rows;
+        IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
         OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
         OldPilot = PilotDutyFacet.Of(plate);
         AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
@@ -73,6 +74,9 @@ internal sealed record OnTheContact
 
     /// <summary>The same with the rotor locked, where not marked six times full load.</summary>
     public Sequence<AmpsAt> OldLockedRotor { get; }
+
+    /// <summary>Whether the old contact's locked-rotor amps are six times full load for want of its own.</summary>
+    public bool IsOldLockedRotorTaken { get; }
 
     /// <summary>The same for heaters.</summary>
     public Sequence<AmpsAt> OldResistive { get; }

@@ -32,9 +32,14 @@ internal static class ThermostatSteps
             ])
         {
             Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, new($"thermometer with a probe for a bulb")],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, .. FanWords(need), .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
         };
     }
+
+    /// <summary>With three wires the fans hang on a contact of their own, and may on another circuit.</summary>
+    private static IEnumerable<Caution> FanWords(ThermostatNeed need) => need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd || need.Site is not { FanMotors: null, FanVolts: null }
+        ? [new(Stage.MakeSafe, "Fans and heaters may hang on two circuits: both are locked, and both are proved dead.")]
+        : [];
 
     private static string At(UnitsNet.Temperature? temperature) => temperature is { } known ? $" at {QuantityForms.Temperature.Write(known)}" : string.Empty;
 }

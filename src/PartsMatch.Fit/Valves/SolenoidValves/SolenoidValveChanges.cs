@@ -13,6 +13,13 @@ public static class SolenoidValveChanges
         HowTo = "Swap it on the bench, power off; a coil that is energised off its stem burns within minutes. Mark the valve with the coil's volts.",
     };
 
+    /// <summary>Connect a coil that is made for two voltages.</summary>
+    public static ChangeKind ConnectCoil { get; } = new("connectValveCoil", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Its diagram shows the leads for each voltage; on the lower one's the higher volts burn it.",
+    };
+
     /// <summary>Whether it lifts at the least load.</summary>
     public static ChangeKind CheckLeastLoad { get; } = new("checkLeastLoad", 0.3, IsCheck: true)
     {

@@ -5,10 +5,10 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
 /// <summary>Does its coil, or another one for its body, suit the volts and frequency there?</summary>
-/// <remarks>85 to 105 % of the marked volts, to 110 % with a caution, edges included.</remarks>
+/// <remarks>85 to 105 % of the marked volts, to 110 % with a caution, edges included; one for two voltages is connected for one: a change.</remarks>
 public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, SolenoidValveSources.CoilVolts, new(0.8, 0.8, 1.5))
 {
-    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { Change = SolenoidValveChanges.ChangeCoil };
+    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { Change = SolenoidValveChanges.ChangeCoil, Connect = SolenoidValveChanges.ConnectCoil };
 
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"]) { Besides = ["coilCurrent"] };

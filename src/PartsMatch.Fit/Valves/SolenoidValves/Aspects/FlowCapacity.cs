@@ -68,6 +68,13 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         var ratio = kv / old;
         if (Within.AtLeast(ratio, LeastOfOld) && (Within.AtMost(ratio, MostOfOld) || facet.LeastDrop is 0))
         {
+            // One that lifted with less drop than this one needs says nothing of whether there is enough.
+            if (Rounded.Kilopascal(need.Plate.LeastDifferential) is { } lifted && facet.LeastDrop is not 0)
+            {
+                if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"It has Kv {kv}, the old one {old}, which lifted at {new ShownPressure(lifted)}; the drop that this one needs to lift is not given.");
+                if (!Within.AtMost(least, lifted)) return Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load, which has to be known.");
+            }
+
             return Finding.Meets($"It has Kv {kv}, the old one {old}: between {LeastOfOld * 100} and {MostOfOld * 100} % of it.") with { Shortfall = Math.Min(1, Math.Abs(ratio - 1) / (MostOfOld - 1)) };
         }
 

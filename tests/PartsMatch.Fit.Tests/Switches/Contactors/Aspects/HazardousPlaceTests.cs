@@ -43,8 +43,19 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("refrigerant=R-32", "contacts=sealed; hazards=A2L", "Meets")]
     [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")]
     [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A3", "Meets")]
+    [InlineData("refrigerant=R-290; hazard=A2L", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")] // the stricter of the two is taken
+    [InlineData("refrigerant=R-290; hazard=A2L", "contacts=sealed; hazards=A3", "Meets")]
     [InlineData("refrigerant=R-290", "", "Unknown Part contacts")]
     [InlineData("refrigerant=R-290; hazard=none", "contacts=open", "Meets")] // it cannot reach the switch
     [InlineData("refrigerant=R-717", "contacts=open", "Meets")] // its room is classified or not, which is said by itself
     public void A_refrigerant_that_burns_allows_no_open_contacts(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>R-717 is of class B2L (ASHRAE 34, published); what its room is follows from codes and is not computed.</summary>
+    [Fact]
+    public void Beside_ammonia_it_is_said_that_the_room_may_be_classified() =>
+        Judge("", "refrigerant=R-717", "contacts=open").Caution.ShouldNotBeNull().ShouldStartWith("R-717 burns (class B2L): whether its room is a classified area");
+
+    [Fact]
+    public void A_place_called_milder_than_its_refrigerant_is_a_contradiction() =>
+        Families.Find("contactor")!.ReadNeed(new(null, [], [new("refrigerant", "R-290"), new("hazard", "A2L")])).Contradictions.Single().Sentence.ShouldStartWith("R-290 is of class A3 and burns well");
 }

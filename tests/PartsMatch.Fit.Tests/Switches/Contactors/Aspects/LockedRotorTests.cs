@@ -40,6 +40,11 @@ public sealed class LockedRotorTests : ContactorAspectTests<LockedRotor, LockedR
     public void Where_nobody_named_what_is_on_it_the_old_rating_is_enough(string plate, string answer) =>
         Answer(plate, "", "ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps=150 A").ShouldBe(answer);
 
+    /// <summary>25 A × 6 = 150 A (from memory, as the rule has it).</summary>
+    [Fact]
+    public void What_is_taken_for_the_old_ones_is_told() =>
+        Judge("ratedVolts=240 V; fullLoadAmps=25 A", "", "ratedVolts=240 V; fullLoadAmps=30 A; lockedRotorAmps=150 A").Sentence.ShouldEndWith("The old one's are not marked: six times its full-load amps are taken for them.");
+
     [Theory]
     [InlineData("ratedVolts=240 V; resistiveAmps=50 A")]
     [InlineData("pilotDuty=A300")]

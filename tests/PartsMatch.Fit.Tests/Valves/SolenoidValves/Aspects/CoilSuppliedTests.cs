@@ -26,6 +26,7 @@ public sealed class CoilSuppliedTests : SolenoidAspectTests<CoilSupplied, CoilFa
 
     [Theory]
     [InlineData("", "coilSupplyVolts=202 V; coilSupplyFrequency=60 Hz", "coilVolts=208-240 V; coilFrequency=50/60 Hz", "Meets")]
+    [InlineData("", "coilSupplyVolts=240 V; coilSupplyFrequency=60 Hz", "coilVolts=120/240 V; coilFrequency=60 Hz", "MeetsWithChanges connectValveCoil")]
     [InlineData("", "coilSupplyVolts=120 V; coilSupplyFrequency=50 Hz", Coil120, "Fails")]
     [InlineData("", "coilSupplyVolts=120 V", Coil120, "Unknown Site coilSupplyFrequency")]
     [InlineData("", "coilSupplyVolts=120 V", "coilVolts=120 V; coilFrequency=50/60 Hz", "Meets")]

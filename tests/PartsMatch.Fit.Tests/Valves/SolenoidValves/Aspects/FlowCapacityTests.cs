@@ -54,6 +54,16 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     public void Without_a_load_much_the_same_as_the_old_one_meets(string kv, string least, string answer) =>
         Answer("flowCoefficient=1 Kv", "", $"flowCoefficient={kv}; leastDifferential={least}").ShouldBe(answer);
 
+    /// <summary>Practice: a valve that needs more drop to lift than the old one did may not lift.</summary>
+    [Theory]
+    [InlineData("leastDifferential=2 psi", "leastDifferential=2 psi", "Meets")]
+    [InlineData("leastDifferential=2 psi", "leastDifferential=3 psi", "Unknown Site refrigerant")]
+    [InlineData("leastDifferential=0 psi", "leastDifferential=1 psi", "Unknown Site refrigerant")]
+    [InlineData("leastDifferential=2 psi", "", "Unknown Part leastDifferential")]
+    [InlineData("leastDifferential=2 psi", "leastDifferential=0 psi", "Meets")]
+    public void Without_a_load_it_lifts_where_the_old_one_did(string old, string part, string answer) =>
+        Answer($"flowCoefficient=1 Kv; {old}", "", $"flowCoefficient=1 Kv; {part}").ShouldBe(answer);
+
     /// <summary>2 °F of saturation at 20 °F: R-404A's dew pressure there less that at 18 °F, 2.6 psi by the published equation.</summary>
     [Theory]
     [InlineData("5 Kv", "temperatureThere=30 °F", "Meets")]
