@@ -62,7 +62,10 @@ public static class QuantityForms
     public static QuantityForm<Temperature> Temperature { get; } = new(
         "a temperature", "60 °C", -100, 300,
         us: new(TemperatureUnit.DegreeFahrenheit, "°F", 1, false, "F", "degF", "deg F", "º F", "ºF", "° F"),
-        si: new(TemperatureUnit.DegreeCelsius, "°C", 1, false, "C", "degC", "deg C", "º C", "ºC", "° C")) { Step = 10 };
+        si: new(TemperatureUnit.DegreeCelsius, "°C", 1, false, "C", "degC", "deg C", "º C", "ºC", "° C"))
+    {
+        Step = 10,
+    };
 
     /// <summary>Angle of a blade; 0.1 to 360 degrees.</summary>
     public static QuantityForm<Angle> Angle { get; } = Single<Angle>(
@@ -85,7 +88,10 @@ public static class QuantityForms
         si: new(PressureUnit.Kilopascal, "kPa", 0, false, "kPag"),
         new UnitText(PressureUnit.Bar, "bar", 2, false, "barg", "bar g"),
         new UnitText(PressureUnit.Megapascal, "MPa", 3),
-        new UnitText(PressureUnit.InchOfMercury, "inHg", 1, false, "in Hg", "in. Hg", "inHg vac", "in Hg vac", "inHg vacuum", "in Hg vacuum") { CountsDown = true }) { Step = 100 };
+        new UnitText(PressureUnit.InchOfMercury, "inHg", 1, false, "in Hg", "in. Hg", "inHg vac", "in Hg vac", "inHg vacuum", "in Hg vacuum") { CountsDown = true })
+    {
+        Step = 100,
+    };
 
     /// <summary>Volts that a meter shows: zero, too.</summary>
     public static QuantityForm<ElectricPotential> MeteredVolts { get; } = Metered(Volts);
