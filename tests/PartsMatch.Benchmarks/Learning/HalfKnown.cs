@@ -1,6 +1,4 @@
 using PartsMatch.Demo.Trade;
-using PartsMatch.Fit.Judging;
-using PartsMatch.Learning;
 using PartsMatch.Ranking;
 using PartsMatch.Ranking.Unknowns;
 

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using PartsMatch.Demo;
-using PartsMatch.Learning;
 using Spectre.Console;
-using static System.FormattableString;
 
 namespace PartsMatch.Benchmarks.Learning;
 
