@@ -9,6 +9,9 @@ public static class OutcomeFile
 {
     private static readonly string[] Heads = ["id", "kind", "on", "place", "oldPart", "plate", "site", "part", "result", "reason", "note", "corrects"];
 
+    /// <summary>Stands in every record, and so wherever one is shown.</summary>
+    private const string Note = "invented";
+
     /// <summary>Writes those of all families; the same bytes every time.</summary>
     public static void Write(DemoCatalogue catalogue, string path) => SeedFolder.WriteTable(
         path,
@@ -17,7 +20,7 @@ public static class OutcomeFile
 
     private static string[] Row(string kind, DemoOutcome outcome) =>
     [
-        outcome.Id, kind, outcome.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), outcome.Place, outcome.Old, string.Empty, Cell(outcome.Site), outcome.New, outcome.Result, outcome.Reason, string.Empty, string.Empty,
+        outcome.Id, kind, outcome.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), outcome.Place, outcome.Old, string.Empty, Cell(outcome.Site), outcome.New, outcome.Result, outcome.Reason, Note, string.Empty,
     ];
 
     /// <summary>Named texts in one cell.</summary>
