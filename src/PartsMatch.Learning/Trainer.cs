@@ -36,7 +36,7 @@ public static class Trainer
     public static (Trained? Trained, string? TooFew) Train(FeatureColumns columns, ParallelQuery<Outcome> outcomes, DateOnly today, IProgress<Progress>? progress = null, CancellationToken cancel = default)
     {
         progress?.Report(new(0, Steps, "judging what was put in"));
-        List<Example?> judged = [.. outcomes.WithCancellation(cancel).Select(columns.ExampleOf)];
+        var judged = outcomes.WithExecutionMode(ParallelExecutionMode.ForceParallelism).WithCancellation(cancel).Select(columns.ExampleOf).ToList();
         List<Example> examples = [.. judged.OfType<Example>()];
         var worked = examples.Count(example => example.Worked);
         if (Math.Min(worked, examples.Count - worked) < LeastOutcomes / 5 || examples.Count < LeastOutcomes)
