@@ -5,9 +5,8 @@ namespace PartsMatch.Learning;
 /// <summary>How two models did on one fold that neither had seen.</summary>
 /// <param name="Rescaled">Mean loss of hand-set costs rescaled, nats.</param>
 /// <param name="Trained">Mean loss of trained ones, nats.</param>
-/// <param name="Outcomes">How many outcomes the fold has.</param>
 [StructLayout(LayoutKind.Auto)]
-public readonly record struct FoldGain(double Rescaled, double Trained, int Outcomes)
+public readonly record struct FoldGain(double Rescaled, double Trained)
 {
     /// <summary>How much less the trained ones lose.</summary>
     public double Gain => Rescaled - Trained;
@@ -32,10 +31,10 @@ public sealed record AdoptionGate(bool IsOpen, double Gain, double StandardError
 
     /// <summary>Why, in a sentence.</summary>
     public string Reason => FormattableString.Invariant(double.IsInfinity(StandardError)
-        ? (FormattableString)$"All outcomes are of one place, so that nothing could be held out: hand-set weights stay, rescaled."
+        ? (FormattableString)$"All outcomes are of one place, or of a few that are held out together, so that nothing is left to learn from: hand-set weights rank, rescaled."
         : IsOpen
             ? $"Trained weights lose {Gain:0.0000} nats less than rescaled hand-set ones on outcomes that they had not seen ({Trained:0.0000} against {Rescaled:0.0000}), more than one standard error of {StandardError:0.0000}: they are taken."
-            : (FormattableString)$"Trained weights lose {Math.Abs(Gain):0.0000} nats {(Gain >= 0 ? "less" : "more")} than rescaled hand-set ones on outcomes that they had not seen ({Trained:0.0000} against {Rescaled:0.0000}), and would have to lose more than {StandardError:0.0000} less, one standard error: hand-set weights stay, rescaled.");
+            : (FormattableString)$"Trained weights lose {Math.Abs(Gain):0.0000} nats {(Gain >= 0 ? "less" : "more")} than rescaled hand-set ones on outcomes that they had not seen ({Trained:0.0000} against {Rescaled:0.0000}), and would have to lose more than {StandardError:0.0000} less, one standard error: hand-set weights rank, rescaled.");
 
     /// <summary>What is kept with the weights.</summary>
     public IReadOnlyDictionary<string, double> Figures => new Dictionary<string, double>

@@ -16,13 +16,16 @@ public static class Folds
     public static IEnumerable<(IReadOnlyList<Example> Learnt, IReadOnlyList<Example> HeldOut)> Parted(IReadOnlyCollection<Example> examples, int folds)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
-        int[] foldOf = [.. examples.Select(example => FoldOf(example.Place))];
+        int[] foldOf = [.. examples.Select(example => FoldOf(PlaceOf(example)))];
         for (var fold = 0; fold < folds; fold++)
         {
             List<Example> heldOut = [.. examples.Where((_, at) => foldOf[at] == fold)];
             List<Example> learnt = [.. examples.Where((_, at) => foldOf[at] != fold)];
             if (heldOut.Count > 0 && learnt.Count > 0) yield return (learnt, heldOut);
         }
+
+        // Where nobody said which place it was, nothing says that two were one: those of a day and a part are.
+        static string PlaceOf(Example example) => example.Place.Length > 0 ? example.Place : FormattableString.Invariant($"{example.PartNumber} {example.On:O}");
 
         int FoldOf(string place) => places.TryGetValue(place, out var known) ? known : places[place] = Of(place, folds);
     }

@@ -4,7 +4,7 @@ namespace PartsMatch.Learning;
 /// How firmly hand-set costs are held: a height may well be off by half of itself and a little more. Held more loosely, as much is lost on outcomes, but the order of lists suffers: people put in what looks like the old
 /// part, and what outcomes say of those parts must not be carried over to parts that nobody has tried.
 /// </summary>
-/// <remarks>Chosen among nine widths on invented outcomes of six families, by the loss and by the order of whole lists: docs/model-card.md has both.</remarks>
+/// <remarks>Chosen among nine widths on invented outcomes, by the loss and by the order of whole lists: docs/decisions/0008-costs-learnt-about-hand-set-ones.md has both.</remarks>
 internal static class Held
 {
     private const double Share = 0.5;

@@ -1,7 +1,7 @@
 namespace PartsMatch.Learning;
 
 /// <summary>
-/// What single parts have come back more often than their specs explain. One step of Newton's method towards a part's own log-odds, held at 0 as if by four outcomes that were half and half:
+/// What single parts have come back more often than their specs explain. One step of Newton's method towards a part's own log-odds, held at 0 as if by sixteen outcomes that were half and half, of which each weighs a quarter:
 /// Σ(y − p) / (Σp(1 − p) + 4), where y is 1 of one that came back and p how likely that was. Only what speaks against a part is kept.
 /// </summary>
 public static class PartRecords

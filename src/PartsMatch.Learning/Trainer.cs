@@ -56,7 +56,7 @@ public static class Trainer
     /// <param name="columns">The family's columns.</param>
     /// <param name="progress">Is told of every step.</param>
     /// <param name="cancel">Gives up.</param>
-    /// <returns>The model; what decided; and what trained costs told of each example that they had not seen.</returns>
+    /// <returns>The model; what decided; and what costs of the model's kind told of each example that they had not seen, of none where nothing could be held out.</returns>
     public static (Model Model, AdoptionGate Gate, IReadOnlyList<HeldOut> Told) Fit(IReadOnlyList<Example> examples, FeatureColumns columns, IProgress<Progress>? progress = null, CancellationToken cancel = default)
     {
         progress?.Report(new(1, Steps, "training on all of it"));
@@ -67,14 +67,14 @@ public static class Trainer
             // From where all of it led it is a few steps to where nine tenths of it lead.
             var (byHand, byModel) = (Model.Rescaled(fold.Learnt, columns).TellOf(fold.HeldOut), Model.Trained(fold.Learnt, columns, trained.Costs, cancel).TellOf(fold.HeldOut));
             lock (telling) progress?.Report(new(++done, Steps, "holding out one place after the other"));
-            return (Gain: new FoldGain(Quality.LogLoss(byHand), Quality.LogLoss(byModel), fold.HeldOut.Count), Told: byModel);
+            return (Gain: new FoldGain(Quality.LogLoss(byHand), Quality.LogLoss(byModel)), ByHand: byHand, ByModel: byModel);
         }).ToList();
         var gate = AdoptionGate.Of([.. folds.Select(fold => fold.Gain)]);
-        return (gate.IsOpen ? trained : rescaled, gate, [.. folds.SelectMany(fold => fold.Told)]);
+        return (gate.IsOpen ? trained : rescaled, gate, [.. folds.SelectMany(fold => gate.IsOpen ? fold.ByModel : fold.ByHand)]);
     }
 
-    /// <summary>What is kept with the weights: how the trained ones did where they had not seen the outcome.</summary>
-    private static Dictionary<string, double> FiguresOf(AdoptionGate gate, IReadOnlyList<HeldOut> told) => new(gate.Figures)
+    /// <summary>What is kept with the weights: how those that rank from now on did where they had not seen the outcome.</summary>
+    private static IReadOnlyDictionary<string, double> FiguresOf(AdoptionGate gate, IReadOnlyList<HeldOut> told) => told.Count == 0 ? gate.Figures : new Dictionary<string, double>(gate.Figures)
     {
         ["auc"] = Quality.Auc(told),
         ["calibrationError"] = Quality.CalibrationError(told),

@@ -23,7 +23,16 @@ public sealed class DefrostTimerCatalogue : FamilyCatalogue
 
     public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {
-        ["clockVolts"] = new(30), ["clockFrequency"] = new(20), ["clock"] = new(15), ["starts"] = new(8, Less: 3), ["failSafe"] = new(4), ["endedBy"] = new(25), ["contactsFor"] = new(15), ["poles"] = new(12), ["body"] = new(4), ["resistiveAmps"] = new(6, Less: 3),
+        ["clockVolts"] = new(30),
+        ["clockFrequency"] = new(20),
+        ["clock"] = new(15),
+        ["starts"] = new(8, Less: 3),
+        ["failSafe"] = new(4),
+        ["endedBy"] = new(25),
+        ["contactsFor"] = new(15),
+        ["poles"] = new(12),
+        ["body"] = new(4),
+        ["resistiveAmps"] = new(6, Less: 3),
     };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)

@@ -24,7 +24,19 @@ public sealed class ThermostatCatalogue : FamilyCatalogue
 
     public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {
-        ["function"] = new(20), ["action"] = new(20), ["reset"] = new(15), ["poles"] = new(8), ["cutOut"] = new(20), ["cutIn"] = new(15), ["fanCutOut"] = new(20), ["fanCutIn"] = new(15), ["range"] = new(8), ["bulb"] = new(12), ["isAdjustable"] = new(4), ["pilotDuty"] = new(5), ["fullLoadAmps"] = new(4),
+        ["function"] = new(20),
+        ["action"] = new(20),
+        ["reset"] = new(15),
+        ["poles"] = new(8),
+        ["cutOut"] = new(20),
+        ["cutIn"] = new(15),
+        ["fanCutOut"] = new(20),
+        ["fanCutIn"] = new(15),
+        ["range"] = new(8),
+        ["bulb"] = new(12),
+        ["isAdjustable"] = new(4),
+        ["pilotDuty"] = new(5),
+        ["fullLoadAmps"] = new(4),
     };
 
     public override IReadOnlyList<NamedText> SiteOf(PartFigures old, Place place, Draw draw)

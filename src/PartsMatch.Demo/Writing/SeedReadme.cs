@@ -35,7 +35,6 @@ public static class SeedReadme
         {FamilyRows(catalogue)}
         | supersessions.csv | {catalogue.Supersessions.Count} | number (the old part), supersededBy, saidBy (maker, counter or technician), on (the day it was said) |
         | stock.csv | {catalogue.Parts.Count()} | number, price, currency, onHand (at the counter); kept apart because it changes hourly and makes no part fit |
-
         | outcomes.csv | {catalogue.Families.Sum(family => family.Family.Outcomes)} | what became of installations: id, kind, on, place, oldPart, plate, site, part, result, reason, note, corrects |
 
         Text is UTF-8 with line feeds, quoted where a comma asks for it; rows stand in the order of part numbers. Spec fields are written as the trade writes them, with their units: 1/4 hp, 208-230 V, 5.6 in. What stands side by side (1725/1140 rpm beside 5.4/2.8 A) belongs together by position.

@@ -6,12 +6,12 @@ namespace PartsMatch.Benchmarks.Learning;
 /// <param name="Name">Who.</param>
 /// <param name="Expected">Mean loss if every outcome that was held out happened again and again, by the truth: free of luck; null where no likelihood is told.</param>
 /// <param name="LogLoss">Mean loss on what did happen, nats.</param>
-/// <param name="Auc">Area under the curve.</param>
+/// <param name="Auc">Area under the curve; null of those who only put a list in order.</param>
 /// <param name="CalibrationError">How far what was told is off what happened.</param>
 /// <param name="CalibrationFloor">The same by chance alone.</param>
 /// <param name="Ndcg">How near the first five are to the best order, 0 to 1.</param>
 /// <param name="Regret">What the likeliest part is right more often than the first in the list.</param>
-internal sealed record Standing(string Name, double? Expected, double? LogLoss, double Auc, double? CalibrationError, double? CalibrationFloor, Bootstrap Ndcg, Bootstrap Regret);
+internal sealed record Standing(string Name, double? Expected, double? LogLoss, double? Auc, double? CalibrationError, double? CalibrationFloor, Bootstrap Ndcg, Bootstrap Regret);
 
 /// <summary>Losses after so many examples, by who told.</summary>
 /// <param name="Examples">How many were learnt from.</param>
@@ -40,7 +40,7 @@ internal static class Evaluation
             teller.Name,
             likely ? ExpectedLoss(split.HeldOut, teller.ScoreOf) : null,
             likely ? Quality.LogLoss(told) : null,
-            Quality.Auc(told),
+            likely ? Quality.Auc(told) : null,
             likely ? Quality.CalibrationError(told) : null,
             likely ? Quality.CalibrationFloor(told) : null,
             Bootstrap.Of(needs.Select(need => (need.Lived.Outcome.Place, need.Ndcg(teller.ScoreOf)))),

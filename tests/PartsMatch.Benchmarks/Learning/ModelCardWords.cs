@@ -14,7 +14,7 @@ internal static class ModelCardWords
 
         ## What it is for, and what it is not for
 
-        It puts parts that fit in order and says how likely each is right the first time. It never makes a part fit: a failed aspect is a gate that no cost opens. It is not for blame: what comes back has many reasons, and a part's record is held at nothing as if by four outcomes that were half and half, before it says anything. Outcomes of installations that should not have been tried, or with a reading open that decides, teach nothing and are left out; so are those in which the part was not at fault.
+        It puts parts that fit in order and says how likely each is right the first time. It never makes a part fit: a failed aspect is a gate that no cost opens. It is not for blame: what comes back has many reasons, and a part's record is held at nothing as if by sixteen outcomes that were half and half, before it says much. Outcomes of installations that should not have been tried, or with a reading open that decides, teach nothing and are left out; so are those in which the part was not at fault.
 
         ## What it was measured on
 
@@ -32,7 +32,7 @@ internal static class ModelCardWords
         | calibration error | how far what was told is off what happened, on the mean over ten bins of equally many; beside it what chance alone would make of it |
         | NDCG@5 | how near the first five are to the best order, each part worth what it is right by the truth |
         | regret | how much more often the best part is right than the first in the list |
-        | ceiling of the columns | boosted trees that learnt the truth's own probabilities, not outcomes, from all that may be learnt from: as good as anything can be that sees what the model sees. They may know a pair of parts again by its figures, as the same parts fail again and again; so there is a second one, told only of old parts that it has not seen |
+        | ceiling of the columns | boosted trees that learnt the truth's own probabilities, not outcomes, from all that may be learnt from: an estimate of the best that anything can tell that sees what the model sees; where trained weights lose less, the trees are not near it. They may know a pair of parts again by its figures, as the same parts fail again and again; so there is a second one, told only of old parts that it has not seen |
 
         Made by `dotnet run --project tests/PartsMatch.Benchmarks -c Release -- model --card docs/model-card.md` on {machine}.
 

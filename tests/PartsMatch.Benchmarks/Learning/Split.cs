@@ -4,7 +4,7 @@ namespace PartsMatch.Benchmarks.Learning;
 
 /// <summary>What is learnt from, and what is told: other places, later. Neither place nor day tells on the other side.</summary>
 /// <param name="Learnt">Outcomes of two places in three, up to <see cref="Until"/>, shuffled: the first so many are a fair sample.</param>
-/// <param name="HeldOut">Those of the third place, after it.</param>
+/// <param name="HeldOut">Those of the third place, after it; shuffled, too.</param>
 internal sealed record Split(IReadOnlyList<Lived> Learnt, IReadOnlyList<Lived> HeldOut)
 {
     private const int Parts = 3;
@@ -18,7 +18,9 @@ internal sealed record Split(IReadOnlyList<Lived> Learnt, IReadOnlyList<Lived> H
     {
         var learnt = history.Lived.Where(one => !IsFar(one) && one.Outcome.On <= Until).ToArray();
         new Random(Seed).Shuffle(learnt);
-        return new(learnt, [.. history.Lived.Where(one => IsFar(one) && one.Outcome.On > Until)]);
+        var heldOut = history.Lived.Where(one => IsFar(one) && one.Outcome.On > Until).ToArray();
+        new Random(Seed).Shuffle(heldOut);
+        return new(learnt, heldOut);
     }
 
     /// <summary>So many examples, in the order of their days; all where there are fewer.</summary>

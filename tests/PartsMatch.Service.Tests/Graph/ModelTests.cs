@@ -69,7 +69,7 @@ public sealed class ModelTests
         var model = await EndedAsync(service);
         model.Text("run.ended.end").ShouldBe("RESCALED", model.Body);
         (model.Text("origin"), model.Text("isRescaled"), model.Text("trainings.0.isAdopted")).ShouldBe(("TRAINED", "True", "False"));
-        model.Text("trainings.0.reason").ShouldEndWith("hand-set weights stay, rescaled.");
+        model.Text("trainings.0.reason").ShouldEndWith("hand-set weights rank, rescaled.");
     }
 
     [Fact]
