@@ -27,13 +27,10 @@ public sealed partial class PartFigures
     /// <summary>The part.</summary>
     public DemoPart Part { get; }
 
-    /// <summary>How many fields there are.</summary>
-    public int FieldCount => texts.Length;
-
     /// <summary>The first figure of a field, by the field's place in the shape; null where it has none.</summary>
     public double? NumberAt(int field) => numbers[field];
 
-    /// <summary>Whether two parts say the same of a field, or neither says anything: by what is quickly compared, nine million times.</summary>
+    /// <summary>Whether two parts say the same of a field, or neither says anything: by hashes, since nine million pairs of parts are compared.</summary>
     public bool SaysAs(PartFigures other, int field) => hashes[field] == other.hashes[field];
 
     /// <summary>The logarithm of that figure, by which parts are compared; not a number where it has none or is not above 0.</summary>
