@@ -4,12 +4,14 @@ WORKDIR /house
 COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
 COPY src/PartsMatch.Fit/PartsMatch.Fit.csproj src/PartsMatch.Fit/
 COPY src/PartsMatch.Ranking/PartsMatch.Ranking.csproj src/PartsMatch.Ranking/
+COPY src/PartsMatch.Learning/PartsMatch.Learning.csproj src/PartsMatch.Learning/
 COPY src/PartsMatch.Store/PartsMatch.Store.csproj src/PartsMatch.Store/
 COPY src/PartsMatch.Service/PartsMatch.Service.csproj src/PartsMatch.Service/
-RUN dotnet restore src/PartsMatch.Service
+RUN dotnet restore src/PartsMatch.Service --use-current-runtime -p:PublishReadyToRun=true
 COPY src src
 COPY seed-data seed-data
-RUN dotnet publish src/PartsMatch.Service --no-restore --configuration Release --output /published
+# Compiled before it runs: it answers in half the time after a start.
+RUN dotnet publish src/PartsMatch.Service --no-restore --configuration Release --use-current-runtime --self-contained false -p:PublishReadyToRun=true --output /published
 
 FROM mcr.microsoft.com/dotnet/aspnet:10.0
 # curl only for the health check below.

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Runtime.CompilerServices;
 
 namespace PartsMatch.Fit.Quantities;
 
@@ -7,16 +8,21 @@ namespace PartsMatch.Fit.Quantities;
 public sealed class Choices<T> : IReadOnlyList<T>, IEquatable<Choices<T>>
     where T : struct, Enum
 {
-    private readonly T[] all;
+    private readonly int[] all;
 
     /// <summary>Keeps the choices, each once, in the enum's order.</summary>
-    public Choices(params IEnumerable<T> choices) => all = [.. choices.Distinct().Order()];
+    public Choices(params IEnumerable<T> choices)
+    {
+        var numbers = new SortedSet<int>();
+        foreach (var choice in choices) numbers.Add(Unsafe.BitCast<T, int>(choice));
+        all = [.. numbers];
+    }
 
     /// <inheritdoc/>
     public int Count => all.Length;
 
     /// <inheritdoc/>
-    public T this[int index] => all[index];
+    public T this[int index] => Unsafe.BitCast<int, T>(all[index]);
 
     /// <inheritdoc/>
     public bool Equals(Choices<T>? other) => other is not null && all.AsSpan().SequenceEqual(other.all);
@@ -33,7 +39,10 @@ public sealed class Choices<T> : IReadOnlyList<T>, IEquatable<Choices<T>>
     }
 
     /// <inheritdoc/>
-    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)all).GetEnumerator();
+    public IEnumerator<T> GetEnumerator()
+    {
+        foreach (var choice in all) yield return Unsafe.BitCast<int, T>(choice);
+    }
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -55,12 +55,12 @@ public sealed record Turn(Direction Direction, MotorEnd? SeenFrom) : IHaveTextFo
         private static readonly EnumForm<MotorEnd> Ends = new();
 
         /// <summary>Longest first, so that CCW is not read as a C before a CW, nor CW of a "CWSE" as all there is.</summary>
-        private static readonly string[] DirectionWords = [.. EnumForm<Direction>.AllWords.Select(word => word.Word).OrderByDescending(word => word.Length)];
+        private static readonly string[] DirectionWords = [.. Directions.Words.OrderByDescending(word => word.Length)];
 
         private static readonly string[] Linkings = ["as seen facing", "seen from", "viewed from", "facing", "from", "the"];
 
-        public override IReadOnlyList<string> Words { get; } = [.. DirectionWords.SelectMany(direction => EnumForm<MotorEnd>.AllWords
-            .SelectMany(end => Linkings.Select(linking => $"{direction} {linking} {end.Word}").Append($"{direction} {end.Word}"))
+        public override IReadOnlyList<string> Words { get; } = [.. DirectionWords.SelectMany(direction => Ends.Words
+            .SelectMany(end => Linkings.Select(linking => $"{direction} {linking} {end}").Append($"{direction} {end}"))
             .Append(direction))];
 
         public override string Expected => "a turn with the end it is seen from, such as CW shaft end or CCW lead end";

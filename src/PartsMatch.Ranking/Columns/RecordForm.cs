@@ -1,32 +1,34 @@
-using System.Linq.Expressions;
 using System.Reflection;
+using System.Runtime.CompilerServices;
 
 namespace PartsMatch.Ranking.Columns;
 
-/// <summary>A record: what it is made of, one behind the other.</summary>
-internal sealed class RecordForm<T> : ValueForm<T>
-    where T : struct
+/// <summary>A record: all that it keeps, one behind the other, in the order in which it is declared.</summary>
+internal sealed class RecordForm : FacetForm
 {
-    private readonly Action<BinaryWriter, T> write;
-    private readonly Func<BinaryReader, T> read;
+    private readonly Type type;
+    private readonly (FieldInfo Field, FacetForm Form)[] kept;
 
-    public RecordForm()
+    /// <summary>Makes the form of a record.</summary>
+    /// <param name="type">A value type.</param>
+    /// <exception cref="NotSupportedException">It keeps what no facet may hold.</exception>
+    public RecordForm(Type type)
     {
-        var maker = typeof(T).GetConstructors().MaxBy(one => one.GetParameters().Length);
-        List<(PropertyInfo? Property, FacetForm Form)> parts = [.. maker?.GetParameters().Select(one => (typeof(T).GetProperty(one.Name!, one.ParameterType), Of(one.ParameterType))) ?? []];
-
-        // What is kept beside the parameters, or of them under another name, would be lost.
-        var kept = typeof(T).GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public).Length;
-        if (parts.Count != kept || parts.Exists(part => part.Property is null)) throw new NotSupportedException($"{typeof(T).Name} is not all that its parameters say.");
-        var (to, from, value) = (Expression.Parameter(typeof(BinaryWriter)), Expression.Parameter(typeof(BinaryReader)), Expression.Parameter(typeof(T)));
-        write = Expression.Lambda<Action<BinaryWriter, T>>(
-            Expression.Block(typeof(void), parts.Select(part => Expression.Call(Expression.Constant(part.Form), nameof(Write), null, to, Expression.Property(value, part.Property!)))), to, value).Compile();
-        read = Expression.Lambda<Func<BinaryReader, T>>(Expression.New(maker!, parts.Select(part => Expression.Call(Expression.Constant(part.Form), nameof(Read), null, from))), from).Compile();
+        this.type = type;
+        kept = [.. type.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.Public).OrderBy(field => field.MetadataToken).Select(field => (field, Of(field.FieldType)))];
     }
 
     /// <inheritdoc/>
-    public override void Write(BinaryWriter to, T value) => write(to, value);
+    public override void Write(BinaryWriter to, object? value)
+    {
+        foreach (var (field, form) in kept) form.Write(to, field.GetValue(value));
+    }
 
     /// <inheritdoc/>
-    public override T Read(BinaryReader from) => read(from);
+    public override object Read(BinaryReader from)
+    {
+        var record = RuntimeHelpers.GetUninitializedObject(type);
+        foreach (var (field, form) in kept) field.SetValue(record, form.Read(from));
+        return record;
+    }
 }

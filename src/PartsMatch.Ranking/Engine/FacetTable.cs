@@ -23,7 +23,7 @@ internal sealed class FacetTable(FacetForm form, Numbered all)
         {
             var kept = Volatile.Read(ref made);
             if (code >= kept.Length) kept = Grown(code);
-            return Volatile.Read(ref kept[code]) is { } facet ? facet : kept[code] = form.Read(all[code]);
+            return Volatile.Read(ref kept[code]) is { } facet ? facet : kept[code] = form.ReadWhole(all[code]);
         }
     }
 

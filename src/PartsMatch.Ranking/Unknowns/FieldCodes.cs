@@ -15,12 +15,27 @@ internal sealed class FieldCodes
     private readonly SaidValues[] said;
     private readonly Need blank;
 
+    /// <summary>None yet.</summary>
+    /// <param name="family">The family.</param>
     public FieldCodes(Family family)
+        : this(family, form => new(form))
+    {
+    }
+
+    /// <summary>Those that were written.</summary>
+    /// <param name="family">The family.</param>
+    /// <param name="from">Where <see cref="WriteTo"/> wrote them.</param>
+    public FieldCodes(Family family, BinaryReader from)
+        : this(family, form => new(form, from))
+    {
+    }
+
+    private FieldCodes(Family family, Func<TextForm, SaidValues> saidOf)
     {
         this.family = family;
         blank = new(family.ReadSpec([]).Spec, family.ReadSite([]).Site);
         fields = [.. family.SpecShape.Fields, .. family.SiteShape.Fields];
-        said = [.. fields.Select(field => new SaidValues(field.Form))];
+        said = [.. fields.Select(field => saidOf(field.Form))];
         Telling = [.. family.Aspects.OrderBy(aspect => !aspect.IsDeciding)
             .SelectMany(aspect => aspect.Fields.Spec.Concat(aspect.Fields.Site), (aspect, name) => new TellingField(FieldOf(name), Find(name), aspect.IsDeciding)).DistinctBy(field => field.At)];
         Deciding = [.. family.Aspects.Where(aspect => aspect.IsDeciding).Select(aspect => (aspect, aspect.Fields.All.Select(family.SpecShape.Find).OfType<Field>().ToArray()))];
@@ -42,6 +57,20 @@ internal sealed class FieldCodes
 
     /// <summary>How many fields the plate has.</summary>
     public int SpecFields => family.SpecShape.Fields.Count;
+
+    /// <summary>Writes all codes that there are now.</summary>
+    public void WriteTo(BinaryWriter to)
+    {
+        foreach (var values in said) values.WriteTo(to);
+    }
+
+    /// <summary>The codes of a machine that were written, field by field.</summary>
+    public int[] CodesFrom(BinaryReader from)
+    {
+        var codes = new int[fields.Length];
+        foreach (ref var code in codes.AsSpan()) code = from.Read7BitEncodedInt();
+        return codes;
+    }
 
     /// <summary>The codes of a machine: of its plate, and of the site that follows from it.</summary>
     public int[] Of(Spec machine)

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Columns;
 
 namespace PartsMatch.Ranking.Unknowns;
 
@@ -31,6 +32,12 @@ public sealed class KnownMachines
     /// <summary>How many there are.</summary>
     public int Count => sample.Length;
 
+    /// <summary>Whether most of them have been read, so that what was read is worth being kept.</summary>
+    public bool AreMostlyRead => 2 * sample.Count(machine => machine.Read.IsValueCreated) > sample.Length;
+
+    /// <summary>Whether they came out of what <see cref="WriteTo"/> wrote, and none was added since.</summary>
+    public bool AreAsWritten { get; private init; }
+
     /// <summary>The machines that a family's parts are.</summary>
     public static KnownMachines Of(Family family, IEnumerable<CataloguePart> parts) => new KnownMachines(family, [], new(family)).With(parts);
 
@@ -50,6 +57,54 @@ public sealed class KnownMachines
         var last = sorted.Length > Most ? sorted[Most - 1] : ulong.MaxValue;
         var (family, codes) = (catalogue.Family, new FieldCodes(catalogue.Family));
         return new(family, parts.Where((_, at) => orders[at] <= last).Select(part => Sampled(family, catalogue.NumberOf(part), read, codes)), codes);
+    }
+
+    /// <summary>The machines that were written; null when what is there is not whole, or was not written of this family by this code.</summary>
+    /// <param name="from">Stands at the first byte; nothing may follow the last.</param>
+    /// <param name="family">The family.</param>
+    /// <param name="read">Tells of a number what the part is, as in <see cref="Of(Catalogue, Func{string, CataloguePart})"/>: asked of those alone that a need is completed with.</param>
+    /// <returns>The machines, and what was said when they were written.</returns>
+    /// <exception cref="IOException">It cannot be read from.</exception>
+    public static (KnownMachines Machines, long AsOf)? ReadFrom(Stream from, Family family, Func<string, CataloguePart> read)
+    {
+        using var reader = new ColumnsReader(from, family);
+        if (reader.Refusal is not null) return null;
+        var (asOf, written) = (reader.NextFigure(), reader.Next<byte>());
+        if (!reader.IsWhole()) return null;
+        using var bytes = new BinaryReader(new MemoryStream(written));
+        var codes = new FieldCodes(family, bytes);
+        var machines = new SampledMachine[bytes.ReadInt32()];
+        foreach (ref var machine in machines.AsSpan())
+        {
+            var (number, order) = (bytes.ReadString(), bytes.ReadUInt64());
+            machine = new(order, number, new(new Machine(number, order, SpecOf(family, number, read), codes.CodesFrom(bytes))));
+        }
+
+        return (new(family, machines, codes) { AreAsWritten = true }, asOf);
+    }
+
+    /// <summary>Writes what all of them say, so that it need not be read of their specs again.</summary>
+    /// <param name="to">Nothing else may be written behind it.</param>
+    /// <param name="asOf">What the reader is to be told, such as of which parts they are.</param>
+    /// <exception cref="IOException">It cannot be written to.</exception>
+    public void WriteTo(Stream to, long asOf)
+    {
+        var all = All().All;
+        using var written = new MemoryStream();
+        using var bytes = new BinaryWriter(written);
+        codes.WriteTo(bytes);
+        bytes.Write(all.Length);
+        foreach (var machine in all)
+        {
+            bytes.Write(machine.Number);
+            bytes.Write(machine.Order);
+            foreach (var code in machine.Codes) bytes.Write7BitEncodedInt(code);
+        }
+
+        var writer = new ColumnsWriter();
+        writer.Add(asOf);
+        writer.Add<byte>(written.ToArray());
+        writer.WriteTo(to, family);
     }
 
     /// <summary>The same with machines added, or put in the place of those with the same number.</summary>
@@ -106,11 +161,13 @@ public sealed class KnownMachines
         return new(order, number, new(
             () =>
             {
-                var spec = family.Deduce(read(number).Spec).Spec;
-                return new(number, order, spec, codes.Of(spec));
+                var known = SpecOf(family, number, read);
+                return new(number, order, known, codes.Of(known.Value));
             },
             LazyThreadSafetyMode.PublicationOnly));
     }
+
+    private static Lazy<Spec> SpecOf(Family family, string number, Func<string, CataloguePart> read) => new(() => family.Deduce(read(number).Spec).Spec, LazyThreadSafetyMode.PublicationOnly);
 
     private static ulong OrderOf(string number)
     {

@@ -3,8 +3,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Ranking.Unknowns;
 
 /// <summary>The different values that machines give for one field, each with a code from 1 on. Many threads may ask at once: what has a code keeps it, and only the codes are looked up one at a time.</summary>
-/// <param name="form">How the field's values are written.</param>
-internal sealed class SaidValues(TextForm form)
+internal sealed class SaidValues
 {
     /// <summary>How far apart two different things are, in hundredths of a step: whole numbers, so that a sum does not hang on its order.</summary>
     public const int Step = 100;
@@ -12,24 +11,47 @@ internal sealed class SaidValues(TextForm form)
     /// <summary>A machine that does not say lies half a step from whatever is known: it neither agrees nor contradicts.</summary>
     public const int NotSaid = Step / 2;
 
+    private readonly TextForm form;
     private readonly Dictionary<string, int> codes = new(StringComparer.Ordinal);
     private readonly Lock growing = new();
 
     /// <summary>By code, those that have none yet behind the others.</summary>
     private Value[] values = [new([], double.NegativeInfinity)];
 
-    /// <summary>The code of a value, as it is written.</summary>
-    public int CodeOf(string text, object value)
+    /// <summary>None yet.</summary>
+    public SaidValues(TextForm form) => this.form = form;
+
+    /// <summary>Those that were written.</summary>
+    public SaidValues(TextForm form, BinaryReader from)
+        : this(form)
+    {
+        for (var count = from.Read7BitEncodedInt(); count > 0; count--)
+        {
+            var (text, steps) = (from.ReadString(), new double[from.Read7BitEncodedInt()]);
+            foreach (ref var step in steps.AsSpan()) step = from.ReadDouble();
+            Add(text, steps);
+        }
+    }
+
+    /// <summary>Writes all that have a code, in its order.</summary>
+    public void WriteTo(BinaryWriter to)
     {
         lock (growing)
         {
-            if (codes.TryGetValue(text, out var code)) return code;
-            code = codes.Count + 1;
-            double[] steps = [.. form.StepsOf(value)];
-            if (code == values.Length) Array.Resize(ref values, 2 * code);
-            values[code] = new(steps, steps.Length > 0 ? steps[0] : Beginning(text));
-            return codes[text] = code;
+            to.Write7BitEncodedInt(codes.Count);
+            foreach (var (text, code) in codes.OrderBy(one => one.Value))
+            {
+                to.Write(text);
+                to.Write7BitEncodedInt(values[code].Steps.Length);
+                foreach (var step in values[code].Steps) to.Write(step);
+            }
         }
+    }
+
+    /// <summary>The code of a value, as it is written.</summary>
+    public int CodeOf(string text, object value)
+    {
+        lock (growing) return codes.TryGetValue(text, out var code) ? code : Add(text, [.. form.StepsOf(value)]);
     }
 
     /// <summary>Of every code, how far from a value what it stands for lies, in hundredths of a step: nothing of what is written alike, and at least one of all else.</summary>
@@ -54,6 +76,14 @@ internal sealed class SaidValues(TextForm form)
     private (Value[] Values, int Count, int Same) Known(string text)
     {
         lock (growing) return (values, codes.Count + 1, codes.GetValueOrDefault(text, FieldCodes.Unknown));
+    }
+
+    private int Add(string text, double[] steps)
+    {
+        var code = codes.Count + 1;
+        if (code == values.Length) Array.Resize(ref values, 2 * code);
+        values[code] = new(steps, steps.Length > 0 ? steps[0] : Beginning(text));
+        return codes[text] = code;
     }
 
     /// <summary>Words in the order of their first three letters.</summary>

@@ -14,6 +14,7 @@ internal sealed class Catalogues : IDisposable
     private readonly HashSet<Family> _beingSorted = [];
     private volatile Shelf _shelf;
     private volatile bool _hasMissed;
+    private readonly long? _began;
     private long? _filed;
 
     public Catalogues(PartStore store)
@@ -22,6 +23,7 @@ internal sealed class Catalogues : IDisposable
         _files = new(store.Folder);
         (_shelf, var isRead) = Shelf.Of(store.Catalogue, _files);
         var (shelf, digest) = (_shelf, store.Catalogue.Digest);
+        _began = digest;
         if (isRead) _filed = digest;
         _filing = isRead ? Task.CompletedTask : Task.Run(() => Keep(shelf, digest));
         _store.Changed += Follow;
@@ -39,7 +41,9 @@ internal sealed class Catalogues : IDisposable
         _filing.Wait();
         _store.FileAsync().GetAwaiter().GetResult();
         _store.Changed -= Follow;
-        if (IsInStep && _store.Catalogue.Digest != _filed) Keep(_shelf, _store.Catalogue.Digest);
+        if (!IsInStep) return;
+        if (_store.Catalogue.Digest != _filed) Keep(_shelf, _store.Catalogue.Digest);
+        KeepMachines(_shelf, _store.Catalogue.Digest);
     }
 
     private void Keep(Shelf shelf, long? digest)
@@ -47,6 +51,16 @@ internal sealed class Catalogues : IDisposable
         if (digest is not { } its) return;
         foreach (var family in Families.All) _files.Write(shelf.Of(family), its);
         _filed = digest;
+    }
+
+    /// <summary>What known machines say is read when a need first asks for it: only what was asked for is kept, and not where it lies there already.</summary>
+    private void KeepMachines(Shelf shelf, long? digest)
+    {
+        if (digest is not { } its) return;
+        foreach (var family in Families.All)
+        {
+            if (shelf.MachinesOf(family) is { AreMostlyRead: true } machines && !(machines.AreAsWritten && its == _began)) _files.Write(family, machines, its);
+        }
     }
 
     private void Follow(object? sender, CatalogueChangedEventArgs change)

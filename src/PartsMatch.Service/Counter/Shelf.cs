@@ -49,10 +49,12 @@ public sealed class Shelf
         var (catalogues, machines, isRead) = (ImmutableDictionary.CreateBuilder<Family, Catalogue>(), ImmutableDictionary.CreateBuilder<Family, KnownMachines>(), true);
         foreach (var family in Families.All)
         {
-            var read = stored.Digest is { } digest ? files.Read(family, digest) : null;
+            var read = stored.Digest is { } digest ? files.ReadCatalogue(family, digest) : null;
             isRead = isRead && read is not null;
             catalogues[family] = read ?? InRanking(family, stored);
-            machines[family] = KnownMachines.Of(catalogues[family], number => InRanking(family, stored.Find(number)!));
+            machines[family] = (stored.Digest is { } its ? files.ReadMachines(family, its, Find) : null) ?? KnownMachines.Of(catalogues[family], Find);
+
+            CataloguePart Find(string number) => InRanking(family, stored.Find(number)!);
         }
 
         return (new(stored, catalogues.ToImmutable(), machines.ToImmutable()), isRead);

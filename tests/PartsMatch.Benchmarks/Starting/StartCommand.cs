@@ -38,13 +38,15 @@ internal static class StartCommand
         var table = new Table().Border(TableBorder.Markdown).AddColumns("start", "listens s", "first answer s", "processor s", "resident MB", "stops s");
         for (var run = 1; run <= runs; run++)
             Add(table, Invariant($"left in order, {run}"), await StartedService.RunAsync(executable, store.Folder, stop));
-        foreach (var derived in Directory.GetFiles(store.Folder, "*.columns")) File.Delete(derived);
+        foreach (var derived in RankingsFiles(store)) File.Delete(derived);
         Add(table, "ranking's files gone", await StartedService.RunAsync(executable, store.Folder, stop));
-        foreach (var derived in (string[])[.. Directory.GetFiles(store.Folder, "*.columns"), Path.Combine(store.Folder, "partsmatch.parts")]) File.Delete(derived);
+        foreach (var derived in (string[])[.. RankingsFiles(store), Path.Combine(store.Folder, "partsmatch.parts")]) File.Delete(derived);
         Add(table, "all derived files gone", await StartedService.RunAsync(executable, store.Folder, stop));
         console.Write(table);
         console.WriteLine(Aim);
     }
+
+    private static IEnumerable<string> RankingsFiles(MotorStore store) => ((string[])["*.columns", "*.machines"]).SelectMany(files => Directory.GetFiles(store.Folder, files));
 
     private static void Add(Table table, string what, StartedService.Run run)
     {

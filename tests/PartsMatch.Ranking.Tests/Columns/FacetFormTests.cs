@@ -63,10 +63,13 @@ public sealed class FacetFormTests
 
     [Theory]
     [InlineData(typeof(WithText))]
-    [InlineData(typeof(WithMore))]
+    [InlineData(typeof(WithList))]
     public void A_facet_that_could_not_come_back_whole_is_refused_at_once(Type facet) => Should.Throw<NotSupportedException>(() => FacetForm.Of(facet));
 
-    private static object ReadBack(Type type, object facet) => FacetForm.Of(type).Read(Written(type, facet));
+    [Fact]
+    public void What_a_facet_keeps_beside_its_parameters_comes_back_too() => ReadBack(typeof(WithMore), new WithMore(1) { More = 2 }).ShouldBe(new WithMore(1) { More = 2 });
+
+    private static object ReadBack(Type type, object facet) => FacetForm.Of(type).ReadWhole(Written(type, facet));
 
     private static byte[] Written(Type type, object facet)
     {
@@ -79,6 +82,8 @@ public sealed class FacetFormTests
     private readonly record struct Measured(double Number);
 
     private readonly record struct WithText(string Text);
+
+    private readonly record struct WithList(int Number, IReadOnlyList<int> Others);
 
     private readonly record struct WithMore(int Number)
     {

@@ -83,6 +83,55 @@ public sealed class KnownMachinesTests
         Said(machines).ShouldBe(Said(KnownMachines.Of(Family, few)));
     }
 
+    [Fact]
+    public void What_was_written_of_them_says_the_same_and_only_those_that_complete_a_need_are_read_of_their_parts()
+    {
+        var asked = new ConcurrentBag<string>();
+        var (parts, made) = (Read(Parts), KnownMachines.Of(Family, Parts));
+        var (machines, asOf) = KnownMachines.ReadFrom(Written(made, 7), Family, number =>
+        {
+            asked.Add(number);
+            return parts(number);
+        }).ShouldNotBeNull();
+
+        (asOf, machines.Count, machines.AreAsWritten, machines.AreMostlyRead).ShouldBe((7, KnownMachines.Most, true, true));
+        asked.ShouldBeEmpty();
+        Said(machines).ShouldBe(Said(made));
+        asked.Distinct().Count().ShouldBeInRange(1, Open.Count * Completions.Usual);
+
+        // And what is added to them stands beside them as beside those that were made.
+        List<CataloguePart> changed = [Parts[3] with { Spec = Parts[20].Spec }, Parts[9] with { Number = "ANOTHER" }];
+        var after = machines.With(changed);
+        Said(after).ShouldBe(Said(made.With(changed)));
+        after.AreAsWritten.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void Those_of_another_family_or_with_any_byte_changed_or_missing_are_not_read()
+    {
+        var few = KnownMachines.Of(Family, Parts.Take(60));
+        var whole = Written(few, 7).ToArray();
+        ShouldBeRefused(whole, Families.Find("motor")!);
+        foreach (var at in Enumerable.Range(0, 200).Select(part => part * (whole.Length - 1) / 199))
+        {
+            ShouldBeRefused([.. whole[..at], (byte)(whole[at] ^ 1), .. whole[(at + 1)..]], Family);
+            ShouldBeRefused(whole[..at], Family);
+        }
+
+        ShouldBeRefused([.. whole, 0], Family);
+        KnownMachines.ReadFrom(new MemoryStream(whole), Family, Read(Parts)).ShouldNotBeNull();
+
+        static void ShouldBeRefused(byte[] bytes, Family family) => KnownMachines.ReadFrom(new MemoryStream(bytes), family, Read(Parts)).ShouldBeNull();
+    }
+
+    private static MemoryStream Written(KnownMachines machines, long asOf)
+    {
+        var to = new MemoryStream();
+        machines.WriteTo(to, asOf);
+        to.Position = 0;
+        return to;
+    }
+
     private static Func<string, CataloguePart> Read(List<CataloguePart> parts)
     {
         var byNumber = parts.ToDictionary(part => part.Number);

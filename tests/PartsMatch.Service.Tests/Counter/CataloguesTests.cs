@@ -3,6 +3,7 @@ using PartsMatch.Service.Counter;
 using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Service.Tests.Support;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Tests.Counter;
@@ -58,6 +59,32 @@ public sealed class CataloguesTests : IDisposable
     {
         var ranked = await RunAsync(async store => (await store.SetStockAsync(new("V1U45-C7", decimal.MaxValue, "USD", 1))).ShouldBeOfType<WriteResult.Written>(), wasRead: false);
         (await RunAsync(_ => Task.CompletedTask, wasRead: true)).ShouldBe(ranked);
+    }
+
+    [Fact]
+    public async Task What_known_machines_say_is_kept_once_a_need_has_asked_for_it_and_used_for_the_same_parts_alone()
+    {
+        var machines = Path.Combine(_data.Path, "partsmatch.motor.machines");
+        var first = await RunAsync(_ => Task.CompletedTask, wasRead: false);
+        File.Exists(machines).ShouldBeTrue();
+        File.Exists(Path.Combine(_data.Path, "partsmatch.contactor.machines")).ShouldBeFalse("nobody asked for one");
+
+        var written = await File.ReadAllBytesAsync(machines, TestContext.Current.CancellationToken);
+        (await RunAsync(_ => Task.CompletedTask, wasRead: true)).ShouldBe(first);
+        Machines(first[0]).AreAsWritten.ShouldBeTrue();
+
+        await RunAsync(store => store.RetireAsync(first[0], 1, "the test"), wasRead: true);
+        (await File.ReadAllBytesAsync(machines, TestContext.Current.CancellationToken)).ShouldNotBe(written);
+        Machines(first[0]).AreAsWritten.ShouldBeTrue();
+        await File.WriteAllBytesAsync(machines, written, TestContext.Current.CancellationToken);
+        Machines(first[0]).AreAsWritten.ShouldBeFalse("they are of the parts as they were");
+
+        KnownMachines Machines(string number)
+        {
+            using var store = PartStore.Open(new(_data.Path), TimeProvider.System, () => SeedCatalogue.Read(null));
+            store.Catalogue.Find(number).ShouldNotBeNull();
+            return Shelf.Of(store.Catalogue, new ColumnFiles(_data.Path)).Shelf.MachinesOf(MotorFamily.Motor);
+        }
     }
 
     /// <summary>Starts, writes, and tells the numbers of what fits.</summary>
