@@ -72,15 +72,15 @@ public sealed class KnownMachines
         var (asOf, written) = (reader.NextFigure(), reader.Next<byte>());
         if (!reader.IsWhole()) return null;
         using var bytes = new BinaryReader(new MemoryStream(written));
-        var codes = new FieldCodes(family, bytes);
+        var known = new FieldCodes(family, bytes);
         var machines = new SampledMachine[bytes.ReadInt32()];
         foreach (ref var machine in machines.AsSpan())
         {
             var (number, order) = (bytes.ReadString(), bytes.ReadUInt64());
-            machine = new(order, number, new(new Machine(number, order, SpecOf(family, number, read), codes.CodesFrom(bytes))));
+            machine = new(order, number, new(new Machine(number, order, SpecOf(family, number, read), known.CodesFrom(bytes))));
         }
 
-        return (new(family, machines, codes) { AreAsWritten = true }, asOf);
+        return (new(family, machines, known) { AreAsWritten = true }, asOf);
     }
 
     /// <summary>Writes what all of them say, so that it need not be read of their specs again.</summary>
