@@ -45,4 +45,7 @@ public abstract record ContactSpec : Spec
     /// <summary>Marks for places where something could burn.</summary>
     [Field("Hazard marking", "Marks for flammable refrigerants or classified areas.", Group = Ratings)]
     public Choices<HazardMarking>? Hazards { get; init; }
+
+    /// <summary>Volts of a line that an old one's contacts are taken to hang on where neither their own nor those there are known; null where nothing on its plate tells.</summary>
+    internal virtual ElectricPotential? LineVolts => null;
 }

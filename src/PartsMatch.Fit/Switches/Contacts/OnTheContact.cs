@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
@@ -12,10 +13,12 @@ internal sealed record OnTheContact
     /// <summary>Inrush of a coil over its holding VA (NEMA ICS 5: 7200 over 720).</summary>
     public const double InrushTimes = 10;
 
+    private readonly ContactSpec plate;
     private readonly ContactSite site;
 
     private OnTheContact(ContactSpec plate, ContactSite site)
     {
+        this.plate = plate;
         this.site = site;
         Loads = site.Loads;
         Volts = Rounded.Volts(site.LoadVolts);
@@ -31,10 +34,10 @@ internal sealed record OnTheContact
         CoilsVa = site.CoilsVa is { } holding ? Rounded.To(holding.Voltamperes, 1) : null;
         InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
         IsInrushGiven = site.CoilsInrushVa is not null;
-        OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
-        OldLockedRotor = LockedRotorFacet.Of(plate).Rows;
+        OldFullLoad = Old(plate.FullLoadAmps, ContactLoad.Motor);
+        OldLockedRotor = LockedRotorFacet.Of(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad).Rows;
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
-        OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
+        OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
         AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
     }
@@ -68,6 +71,9 @@ internal sealed record OnTheContact
 
     /// <summary>Whether the inrush is given.</summary>
     public bool IsInrushGiven { get; }
+
+    /// <summary>Whether the old contact's amps stand without volts: then it carried them at those there, or else at those of the line that its plate tells of.</summary>
+    public bool AreOldVoltsTaken => plate.RatedVolts is null;
 
     /// <summary>What the old contact was rated for, at full load.</summary>
     public Sequence<AmpsAt> OldFullLoad { get; }
@@ -109,6 +115,10 @@ internal sealed record OnTheContact
 
     /// <summary>What a contact is asked to switch that was as the plate has it.</summary>
     public static OnTheContact Of(ContactSpec plate, ContactSite site) => new(plate, site);
+
+    /// <summary>Amps that the old one was marked with. Several without volts belong to as many voltages that nobody knows.</summary>
+    private Sequence<AmpsAt> Old(Figures<ElectricCurrent>? amps, ContactLoad load) =>
+        RatedAmps.Of(plate.RatedVolts ?? (amps is { Count: 1 } && (site.VoltsOf(load).Volts ?? plate.LineVolts) is { } line ? new(line) : null), amps);
 
     private bool IsNamed(ContactLoad load) => load switch
     {
