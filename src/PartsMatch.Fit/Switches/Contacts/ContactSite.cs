@@ -64,9 +64,10 @@ public abstract record ContactSite : Site
     /// <param name="load">The kind of load.</param>
     public virtual SwitchedVolts VoltsOf(ContactLoad load) => new("loadVolts", LoadVolts);
 
-    /// <summary>Whether a kind of load is there for certain though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
+    /// <summary>Whether a kind of load is there though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
     /// <param name="load">The kind of load.</param>
-    public virtual bool IsWiredFor(ContactLoad load) => false;
+    /// <returns>Null where nothing tells.</returns>
+    public virtual bool? IsWiredFor(ContactLoad load) => null;
 }
 
 /// <summary>Volts that a contact switches, and where they stand.</summary>

@@ -39,7 +39,6 @@ internal sealed record OnTheContact
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
         OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
-        AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
     }
 
     /// <summary>The kinds of load; null when nobody named any.</summary>
@@ -97,13 +96,19 @@ internal sealed record OnTheContact
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
 
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
-    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater);
+    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater) == true;
 
-    /// <summary>The same of motors: where any are wired for certain (a compressor's contact may feed its contactor's coil alone, which pilot duty answers for), or the old contact was marked for nothing.</summary>
-    public bool AsksForMotors { get; }
+    /// <summary>The same of motors: where any are wired, or nothing tells and the old contact was marked for nothing. A compressor's contact may feed its contactor's coil alone, which pilot duty answers for, or a coil that was named and is there for nothing else.</summary>
+    public bool AsksForMotors => (site.IsWiredFor(ContactLoad.Motor), site.IsWiredFor(ContactLoad.Compressor)) switch
+    {
+        (true, _) => true,
+        (_, true) => plate.PilotDuty is null && (AsksForCoils || !IsNamed(ContactLoad.Coil)),
+        (null, _) => plate is { ResistiveAmps: null, PilotDuty: null },
+        _ => false,
+    };
 
     /// <summary>The same of coils.</summary>
-    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil);
+    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil) == true;
 
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
