@@ -56,9 +56,10 @@ public abstract class EachContactAspect<TFacet> : Aspect<ThermostatSpec, Thermos
         return main.Verdict == fans.Verdict ? main.OrWorse(fans) : Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of this one's contacts takes its place.");
     }
 
+    /// <summary>Resistive amps that stand once on an old one are there for what ends the defrost; what runs with the fans is said, or marked by their name.</summary>
     private static Loads OnEach(ThermostatNeed need) => new(
         OnTheContact.Of(need.Plate, need.Site),
-        need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd ? OnTheContact.Of(need.Plate.FansContact ?? need.Plate, need.Site.FansContact) : null,
+        need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd ? OnTheContact.Of(need.Plate.FansContact ?? need.Plate with { ResistiveAmps = null }, need.Site.FansContact) : null,
         need.Plate.FansContact is not null);
 
     /// <summary>What is on each contact of the old one.</summary>

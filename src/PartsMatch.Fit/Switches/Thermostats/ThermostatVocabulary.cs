@@ -36,6 +36,7 @@ public static class ThermostatVocabulary
         new("fanRatedVolts", "FAN RATED VOLTS", "FAN VOLTS", "FAN CONTACT VOLTS"),
         new("fanFullLoadAmps", "FAN FLA", "FANS FLA", "FAN FULL LOAD AMPS", "FAN AMPS"),
         new("fanLockedRotorAmps", "FAN LRA", "FANS LRA", "FAN LOCKED ROTOR AMPS"),
+        new("fanResistiveAmps", "FAN RES", "FANS RES", "FAN RESISTIVE AMPS"),
         new("fanPilotDuty", "FAN PILOT DUTY", "FAN PILOT"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
     ],
