@@ -15,6 +15,9 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
 {
     private static readonly (string Volts, string Letters)[] Coils = [("24 V", "24"), ("120 V", "120"), ("208-240 V", "240"), ("12 V", "12D"), ("24 V", "24D")];
 
+    /// <summary>What a coil for direct current takes over one for alternating current on the same body (practice).</summary>
+    private const double DirectTakes = 1.2;
+
     public override string Kind => "solenoidValve";
 
     public override Shape Shape => Shape<SolenoidValveSpec>.Of;
@@ -93,7 +96,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             CoilFrequency = isDirect ? null : TradeText.Read<Figures<Frequency>>(draw.Of(("50/60 Hz", 4), ("60 Hz", 2))),
             CoilPower = ElectricApparentPower.FromVoltamperes(watts),
             CoilNumber = $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}",
-            FurtherCoils = new(Enumerable.Range(0, Coils.Length).Where(other => other != coil).Select(other => Further(other, maker))),
+            FurtherCoils = new(Enumerable.Range(0, Coils.Length).Where(other => other != coil).Select(other => Further(other, maker, isDirect ? watts / DirectTakes : watts))),
         };
         return new(
             numbers.Next(maker),
@@ -106,11 +109,12 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             Stock.OnHand(discontinued, universal: size.Kv < 3 && line.Body == BodyMaterial.Brass, draw));
     }
 
-    private static CoilOffer Further(int coil, Maker maker) => new(
+    private static CoilOffer Further(int coil, Maker maker, double va) => new(
         TradeText.Read<Taps>(Coils[coil].Volts)[0],
         coil >= 3 ? null : TradeText.Read<Figures<Frequency>>("50/60 Hz"),
         coil >= 3 ? CoilCurrent.Direct : CoilCurrent.Alternating,
-        $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}");
+        $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}",
+        maker.PriceFactor > 1.05 && coil >= 3 ? null : ElectricApparentPower.FromVoltamperes(Math.Round(coil >= 3 ? va * DirectTakes : va)));
 
     /// <summary>Leaves out what catalogues leave out.</summary>
     private static SolenoidValveSpec WithGaps(SolenoidValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(

@@ -32,7 +32,7 @@ public static class SolenoidValveContradictions
     private static IEnumerable<Contradiction> Volts(SolenoidValveSpec plate, SolenoidValveSite site)
     {
         if (plate.CoilVolts is not { } taps || Rounded.Volts(site.CoilSupplyVolts) is not { } there) yield break;
-        if (taps.Any(tap => CoilOnSupply.FitsVolts(CoilMade.Of(tap, plate.CoilCurrent, plate.CoilFrequency, string.Empty), there, SolenoidLimits.Coil))) yield break;
+        if (taps.Any(tap => CoilOnSupply.FitsVolts(CoilMade.Of(tap, plate.CoilCurrent, plate.CoilFrequency, string.Empty), there, SolenoidCoils.Window))) yield break;
         yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is for {Deducing.Text(taps)}, and {there:0.#} V are there: they killed it or never moved it, or one of the two is misread."), SolenoidValveSources.CoilVolts) { SiteFields = ["coilSupplyVolts"] };
     }
 

@@ -110,6 +110,6 @@ public sealed record SolenoidValveSpec : Spec
     public string? CoilNumber { get; init; }
 
     /// <summary>Further coils that its body takes.</summary>
-    [Field("Further coils", "Coils that go onto the same body, each with its part number.", Group = Coil)]
+    [Field("Further coils", "Coils that go onto the same body, each with the VA that it takes, where they are given, and its part number.", Group = Coil)]
     public CoilOffers? FurtherCoils { get; init; }
 }

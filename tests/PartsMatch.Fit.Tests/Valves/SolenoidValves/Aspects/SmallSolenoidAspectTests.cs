@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -65,6 +66,23 @@ public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFac
     [InlineData("", "coilSupplyVolts=99.9 V", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
     [InlineData("", "transformerLeft=15 VA", "", "Unknown Part coilPower")]
     public void The_transformer_carries_its_coil(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>A body whose own coil is for 120 V and takes 10 VA; that for 24 V takes 15 VA.</summary>
+    private const string Body = "coilVolts=120 V; coilFrequency=60 Hz; coilPower=10 VA; furtherCoils=24 V 60 Hz 15 VA = QC-24";
+
+    [Theory]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", Body, "Meets")]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "Fails")]
+    [InlineData("transformerLeft=15 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "Meets")]
+    [InlineData("transformerLeft=14 VA", Body, "Unknown Site coilSupplyVolts")]
+    [InlineData("transformerLeft=9 VA", Body, "Fails")]
+    [InlineData("coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "MeetsWithChanges checkTransformer")]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", "coilVolts=120 V; coilFrequency=60 Hz; coilPower=10 VA; furtherCoils=24 V 60 Hz = QC-24", "Unknown Part furtherCoils")]
+    public void The_coil_that_goes_in_counts(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void What_the_transformer_is_checked_for_are_the_va_of_the_coil_that_goes_in() =>
+        Judge("", "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body).Changes.ShouldHaveSingleItem().Text.ShouldContain("15 VA");
 }
 
 /// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1.</summary>
