@@ -151,7 +151,7 @@ public sealed class DropInForItselfTests
         valve is { NormalState: not null, Refrigerants: not null, FlowCoefficient: not null, LeastDifferential: not null, OpeningDifferential: not null, WorkingPressure: not null, Body: not null, Joint: not null, InletSize: not null }
         && valve is { CoilVolts: not null, CoilPower: not null }
         && (valve.CoilFrequency is not null || valve.CoilCurrent == CoilCurrent.Direct)
-        && !(valve.ListedForFlammable != true && valve.Refrigerants.All(one => one.IsFlammable));
+        && !(valve.Hazards is null && valve.Refrigerants.All(one => one.IsFlammable));
 
     private static bool IsFullySpecified(ExpansionValveSpec valve) =>
         valve is { Refrigerants: not null, Equaliser: not null, WorkingPressure: not null, RatedCapacity: not null, RatedWith: not null, RatedEvaporatingAt: not null, RatedLiquidAt: not null, RatedDrop: not null }

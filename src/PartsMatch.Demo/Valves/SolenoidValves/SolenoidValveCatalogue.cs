@@ -2,6 +2,7 @@ using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves;
@@ -86,7 +87,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             LeastDifferential = new(Pressure.FromPoundsForcePerSquareInch(size.Lift == Lift.Direct ? 0 : draw.Of((0.7, 2), (1, 3), (2, 2)))),
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(draw.Pick(line.WorkingPressures)),
             BothWays = draw.Chance(0.08),
-            ListedForFlammable = line.Listed.Any(one => one.IsFlammable) ? (draw.Chance(0.8) ? true : null) : draw.Chance(0.3) ? false : null,
+            Hazards = line.Listed.Any(one => one.IsFlammable) ? (draw.Chance(0.8) ? MarkOf(line) : null) : draw.Chance(0.3) ? new(HazardMarking.Ordinary) : null,
             Body = line.Body,
             Joint = joint,
             InletSize = tube,
@@ -108,6 +109,10 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             Stock.Price(45 + (28 * size.Kv) + (line.Body == BodyMaterial.Brass ? 0 : 90), maker, draw),
             Stock.OnHand(discontinued, universal: size.Kv < 3 && line.Body == BodyMaterial.Brass, draw));
     }
+
+    /// <summary>By the class of what it is listed for that burns most; there is no mark for ammonia.</summary>
+    private static Choices<HazardMarking>? MarkOf(SolenoidValveLine line) =>
+        line.Listed.Any(one => one.SafetyClass == "A3") ? new(HazardMarking.A3) : line.Listed.Any(one => one.SafetyClass == "A2L") ? new(HazardMarking.A2L) : null;
 
     private static CoilOffer Further(int coil, Maker maker, double va) => new(
         TradeText.Read<Taps>(Coils[coil].Volts)[0],

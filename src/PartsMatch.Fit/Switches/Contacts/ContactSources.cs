@@ -20,9 +20,6 @@ public static class ContactSources
     /// <summary>Pilot duty.</summary>
     public static Source PilotDuty { get; } = new("Coils need pilot duty: NEMA ICS 5 table 1-4-1, IEC 60947-5-1 annex A (make 10 times the holding VA in classes A to C); below 120 V the amps of 120 V hold (from memory)", SourceStatus.Published);
 
-    /// <summary>Nothing that sparks.</summary>
-    public static Source Hazard { get; } = new("ASHRAE 15 and IEC 60335-2-40, -2-89 (flammable refrigerants): open contacts are a source of ignition; sealed ones, or none, by their listing", SourceStatus.Memory);
-
     /// <summary>A horsepower rating in amps.</summary>
     public static Source HorsepowerInAmps { get; } = new("UL 60947-4-1: a horsepower rating stands for the full-load amps of NFPA 70 tables 430.248 and 430.250", SourceStatus.Memory);
 

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contacts;
@@ -13,7 +14,7 @@ public static class DefrostTimerDeductions
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")

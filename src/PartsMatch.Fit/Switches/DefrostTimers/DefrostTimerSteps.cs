@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 
@@ -25,7 +24,7 @@ internal static class DefrostTimerSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter],
-        Cautions = [SafeSteps.CodesFirst, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
+        Cautions = [SafeSteps.CodesFirst, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: false), SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
     };
 
     private static string Starts(DefrostTimerNeed need) => need.Site.StartsNeeded is { } starts ? FormattableString.Invariant($" to {starts} a day") : " as the old one's were";

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -85,20 +86,30 @@ public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFac
         Judge("", "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body).Changes.ShouldHaveSingleItem().Text.ShouldContain("15 VA");
 }
 
-/// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1.</summary>
-[Trait("Source", "solenoidValve.besideFlammable")]
-public sealed class BesideFlammableTests : SolenoidAspectTests<BesideFlammable, ListingFacet>
+/// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1, R-717 B2L.</summary>
+[Trait("Source", "solenoidValve.hazardousPlace")]
+public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, IgnitionFacet>
 {
     [Theory]
-    [InlineData("refrigerant=R-404A", "", "Meets", false)]
-    [InlineData("refrigerant=R-290", "", "MeetsWithChanges checkListing", true)]
-    [InlineData("refrigerant=R-454B", "", "MeetsWithChanges checkListing", true)]
-    [InlineData("refrigerant=R-454B", "listedForFlammable=yes", "Meets", true)]
-    [InlineData("refrigerant=R-290", "listedForFlammable=no", "Fails", false)]
-    [InlineData("", "", "Meets", false)]
-    public void Beside_what_burns_its_listing_counts(string site, string part, string answer, bool isCautioned)
-    {
-        Answer("", site, part).ShouldBe(answer);
-        (Judge("", site, part).Caution is not null).ShouldBe(isCautioned);
-    }
+    [InlineData("", "refrigerant=R-404A", "", "Meets")]
+    [InlineData("", "refrigerant=R-404A", "hazards=ordinary places", "Meets")]
+    [InlineData("", "refrigerant=R-290", "", "MeetsWithChanges checkListing")] // it has no contacts
+    [InlineData("", "refrigerant=R-454B", "", "MeetsWithChanges checkListing")]
+    [InlineData("", "refrigerant=R-454B", "hazards=A2L", "Meets")]
+    [InlineData("", "refrigerant=R-454B", "hazards=A3", "Meets")]
+    [InlineData("", "refrigerant=R-290", "hazards=A2L", "MeetsWithChanges checkListing")]
+    [InlineData("", "refrigerant=R-290", "hazards=ordinary places", "Fails")]
+    [InlineData("", "refrigerant=R-290; hazard=none", "hazards=ordinary places", "Meets")]
+    [InlineData("", "refrigerant=R-290; hazard=A2L", "hazards=A2L", "MeetsWithChanges checkListing")] // the stricter of the two is taken
+    [InlineData("", "refrigerant=R-717", "", "Meets")]
+    [InlineData("", "hazard=class I division 2", "", "Unknown Part hazards")]
+    [InlineData("", "hazard=class I division 2", "hazards=C1D2", "Meets")]
+    [InlineData("", "", "", "Meets")]
+    [InlineData("hazards=A2L", "", "", "Unknown Site hazard")]
+    [InlineData("hazards=A2L", "refrigerant=R-404A", "", "Meets")]
+    public void Beside_what_burns_its_marks_count(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void A_place_called_milder_than_its_refrigerant_is_a_contradiction() =>
+        Families.Find("solenoidValve")!.ReadNeed(new(null, [], [new("refrigerant", "R-290"), new("hazard", "A2L")])).Contradictions.Single().Sentence.ShouldStartWith("R-290 is of class A3 and burns well");
 }
