@@ -24,6 +24,12 @@ public readonly record struct CoilWindow(double Least, double Easy, double Most)
 /// <param name="SiteHertz">The site's field of the frequency there.</param>
 internal sealed record CoilNames(string Noun, string PartVolts, string PartHertz, string SiteVolts, string SiteHertz)
 {
+    /// <summary>The part's field of what drives it, where that may be direct current.</summary>
+    public string PartCurrent { get; init; } = string.Empty;
+
+    /// <summary>The site's field of what is there to drive it, where that may be direct current.</summary>
+    public string SiteCurrent { get; init; } = string.Empty;
+
     /// <summary>The part's field of what it takes, where it is asked for.</summary>
     public string PartVa { get; init; } = string.Empty;
 
@@ -121,11 +127,12 @@ internal static class CoilOnSupply
         return least;
     }
 
-    /// <summary>What is missing of a coil that may run or not: the volts there, else the part's own gap, else a reading of the frequency.</summary>
+    /// <summary>What is missing of a coil that may run or not: the volts there, else whether that is direct current, the part's own gap, or a reading of the frequency.</summary>
     internal static Missing MissingOf(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names) =>
         supply.Feeds(coil, window) is null ? coil.Count == 0 ? new(Side.Part, names.PartVolts) : new(Side.Site, names.SiteVolts)
-        : coil[0].Hertz.Count == 0 && coil[0].Current != CoilCurrent.Direct ? new(Side.Part, names.PartHertz)
-        : new(Side.Site, names.SiteHertz);
+        : coil[0].Current == CoilCurrent.Direct ? new(Side.Site, names.SiteCurrent)
+        : coil[0].Hertz.Count > 0 ? new(Side.Site, names.SiteHertz)
+        : new(Side.Part, supply.Current == CoilCurrent.Direct ? names.PartCurrent : names.PartHertz);
 
     private static Finding Open(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names, IReadOnlyList<Change> likely)
     {
@@ -137,9 +144,12 @@ internal static class CoilOnSupply
                 : Finding.Unknown(side, field, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}, the old one's for {new ListedCoils(supply.Old)}; which volts are there is not known.");
         }
 
-        return side == Side.Part
-            ? Finding.Unknown(side, field, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; the frequency it is made for is not given.")
-            : Finding.Unknown(side, field, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; {(supply.Current == CoilCurrent.Alternating ? "of what frequency they are" : "whether that is direct current, or of what frequency,")} is not known.");
+        var what = field == names.SiteCurrent ? "whether that is direct current is not known"
+            : field == names.PartCurrent ? "whether it is made for direct current is not given"
+            : side == Side.Part ? "the frequency it is made for is not given"
+            : supply.Current == CoilCurrent.Alternating ? "of what frequency they are is not known"
+            : "whether that is direct current, or of what frequency, is not known";
+        return Finding.Unknown(side, field, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; {what}.");
     }
 
     private static Finding Fails(Sequence<CoilMade> own, CoilSupply supply, CoilWindow window, CoilNames names)

@@ -11,7 +11,7 @@ internal static class ContactorCoils
     public static CoilWindow Window { get; } = new(0.85, 1.1, 1.1) { HertzOff = 0.05 };
 
     /// <summary>Where it stands, and what is changed about it.</summary>
-    public static CoilNames Names { get; } = new("coil", "coilVolts", "coilFrequency", "controlVolts", "controlFrequency") { PartVa = "coilVa", PartFurther = "furtherCoils", Change = ContactorChanges.ChangeCoil, Connect = ContactorChanges.ConnectCoil };
+    public static CoilNames Names { get; } = new("coil", "coilVolts", "coilFrequency", "controlVolts", "controlFrequency") { PartCurrent = "coilCurrent", SiteCurrent = "controlCurrent", PartVa = "coilVa", PartFurther = "furtherCoils", Change = ContactorChanges.ChangeCoil, Connect = ContactorChanges.ConnectCoil };
 
     /// <summary>The voltages of the coil that a part comes with; empty where they are not given.</summary>
     public static Sequence<CoilMade> Own(ContactorSpec part) => CoilFacet.Of(part.CoilVolts, part.CoilCurrent, part.CoilFrequency, null).Own;

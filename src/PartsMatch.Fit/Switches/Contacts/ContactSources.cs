@@ -5,9 +5,6 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>Where the rules for all contacts come from.</summary>
 public static class ContactSources
 {
-    /// <summary>Motors need motor ratings.</summary>
-    public static Source KindOfLoad { get; } = new("A motor needs full-load and locked-rotor amps or horsepower, a coil pilot duty, a heater resistive amps: IEC 60947, UL 60730", SourceStatus.Memory);
-
     /// <summary>Full-load amps.</summary>
     public static Source FullLoad { get; } = new("A contact carries the full-load amps it is marked for, all its motors added up, at the volts it is marked for or lower ones; a rating at 240 V says nothing at 480 V", SourceStatus.Practice);
 

@@ -17,7 +17,6 @@ public static class DefrostTimerAspects
         new StartsEnough(),
         new FailSafeLongEnough(),
         new HazardousPlace(),
-        new KindOfLoad(),
         new PilotLoad(),
         new Resistive(),
         new FullLoad(),

@@ -14,7 +14,6 @@ public static class PressureControlAspects
         new ResetRule(),
         new PolesOfControl(),
         new Materials(),
-        new KindOfLoad(),
         new HazardousPlace(),
         new PilotLoad(),
         new Settings(),

@@ -13,7 +13,6 @@ public static class ThermostatAspects
         new ContactsDo(),
         new ResetRule(),
         new PolesOfThermostat(),
-        new KindOfLoad(),
         new HazardousPlace(),
         new PilotLoad(),
         new SwitchingPoint(),

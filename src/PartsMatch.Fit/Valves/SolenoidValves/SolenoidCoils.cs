@@ -10,7 +10,7 @@ internal static class SolenoidCoils
     public static CoilWindow Window { get; } = new(0.85, 1.05, 1.10);
 
     /// <summary>Where it stands, and what is changed about it.</summary>
-    public static CoilNames Names { get; } = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { PartVa = "coilPower", PartFurther = "furtherCoils", Change = SolenoidValveChanges.ChangeCoil, Connect = SolenoidValveChanges.ConnectCoil };
+    public static CoilNames Names { get; } = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { PartCurrent = "coilCurrent", SiteCurrent = "coilSupplyCurrent", PartVa = "coilPower", PartFurther = "furtherCoils", Change = SolenoidValveChanges.ChangeCoil, Connect = SolenoidValveChanges.ConnectCoil };
 
     /// <summary>What feeds it: what was measured, or else the old one's marking where that leaves no choice.</summary>
     public static CoilSupply Supply(SolenoidNeed need) => need.Once(static need => new Remembered(new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent, []))).Supply;

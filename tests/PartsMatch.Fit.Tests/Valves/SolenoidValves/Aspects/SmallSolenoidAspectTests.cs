@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Ignition;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -51,6 +52,17 @@ public sealed class FlowBothWaysTests : SolenoidAspectTests<FlowBothWays, WaysFa
     [InlineData("", "", "bothWays=no", "Meets")]
     [InlineData("bothWays=yes", "", "bothWays=no", "Unknown Site flowReverses")]
     public void A_one_way_valve_fails_where_the_flow_reverses(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("solenoidValve", "flowBothWays")]
+    [InlineData("expansionValve", "expansionBothWays")]
+    public void A_valve_that_may_be_for_one_way_is_not_said_to_fit_a_cycle_that_reverses(string kind, string aspect)
+    {
+        var family = Families.Find(kind)!;
+        var need = family.ReadNeed(new(null, [], [new("flowReverses", "yes")])).Need;
+        var found = family.Judge(need, family.ReadSpec([]).Spec).Findings.Single(found => found.Aspect.Name == aspect);
+        new FitSheet([found]).Fit.ShouldBe(PartFit.CantTellYet);
+    }
 }
 
 /// <summary>All coils together within the transformer's VA: practice.</summary>
