@@ -16,6 +16,7 @@ internal static class ContactAgreement
             if (plate.RatedVolts is { } volts && !RatedAmps.Pair(volts.Count, count)) yield return new(["ratedVolts", field], FormattableString.Invariant($"{label}: {count} figures stand beside {volts.Count} rated volts, so that they do not pair."), ContactSources.Ratings);
         }
 
+        if (plate is { DirectVolts: { } direct, DirectAmps: { } directAmps } && !RatedAmps.Pair(direct.Count, directAmps.Count)) yield return new(["directVolts", "directAmps"], FormattableString.Invariant($"DC amps: {directAmps.Count} figures stand beside {direct.Count} DC volts, so that they do not pair."), ContactSources.Ratings);
         if (Amps(plate.LockedRotorAmps) is { } locked && Amps(plate.FullLoadAmps) is { } full && locked < full)
         {
             yield return new(["fullLoadAmps", "lockedRotorAmps"], FormattableString.Invariant($"The locked-rotor amps, {locked:0.##} A, are less than the full-load amps, {full:0.##} A."), ContactSources.LockedRotor);
@@ -26,6 +27,7 @@ internal static class ContactAgreement
     public static IEnumerable<Contradiction> OfLoads(ContactSpec plate, ContactSite site, string part)
     {
         foreach (var understated in BurningRefrigerant.Understated(site.Hazard, site.Refrigerant)) yield return understated;
+        if (site is { LoadCurrent: Coils.CoilCurrent.Direct, LoadPhase: Motors.Phases.Three }) yield return new([], $"Direct current has no three phases: one of the two is misread.", ContactSources.DirectCurrent) { SiteFields = ["loadCurrent", "loadPhase"] };
         if (site.Loads is { } loads)
         {
             if (site.Motors is not null && !loads.Contains(ContactLoad.Motor) && !loads.Contains(ContactLoad.Compressor)) yield return NotNamed("Motors' amps are given", "motors");

@@ -14,6 +14,9 @@ public static class ContactSources
     /// <summary>Resistive amps.</summary>
     public static Source Resistive { get; } = new("Heaters need resistive amps (AC-1); those of motors never stand in for them, nor the other way round (IEC 60947-4-1 table 1)", SourceStatus.Published);
 
+    /// <summary>Direct current.</summary>
+    public static Source DirectCurrent { get; } = new("Ratings for alternating current are not used for direct current, whose arc burns on", SourceStatus.Practice);
+
     /// <summary>Pilot duty.</summary>
     public static Source PilotDuty { get; } = new("Coils need pilot duty: NEMA ICS 5 table 1-4-1, IEC 60947-5-1 annex A (make 10 times the holding VA in classes A to C); below 120 V the amps of 120 V hold (from memory)", SourceStatus.Published);
 

@@ -39,7 +39,7 @@ internal static class LockedRotorQuestion
         "Locked-rotor amps",
         ContactSources.LockedRotor,
         new(0.6, 0.5, 0.8),
-        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
         LockedRotorFacet.Of,
         Judge);
 

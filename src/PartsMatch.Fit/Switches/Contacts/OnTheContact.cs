@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -39,6 +40,7 @@ internal sealed record OnTheContact
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
         OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
+        OldDirect = RatedAmps.Of(plate.DirectVolts, plate.DirectAmps);
     }
 
     /// <summary>The kinds of load; null when nobody named any.</summary>
@@ -88,6 +90,15 @@ internal sealed record OnTheContact
 
     /// <summary>The same for coils.</summary>
     public PilotDutyFacet OldPilot { get; }
+
+    /// <summary>The same for direct current.</summary>
+    public Sequence<AmpsAt> OldDirect { get; }
+
+    /// <summary>Whether what it switches is direct current; nothing is asked about it where nobody said so, and the old contact was marked for alternating current as well, or for neither.</summary>
+    public bool IsDirect => site.LoadCurrent == CoilCurrent.Direct;
+
+    /// <summary>Whether direct current is to be asked about: the old contact was marked for nothing else.</summary>
+    public bool AsksForDirect => site.LoadCurrent is null && OldDirect.Count > 0 && plate is { FullLoadAmps: null, LockedRotorAmps: null, ResistiveAmps: null, PilotDuty: null };
 
     /// <summary>Whether a kind of load is on it: as the list has it, or, without a list, because its amount was named; null when nobody said.</summary>
     public bool? Has(ContactLoad load) => Loads?.Contains(load) ?? (IsNamed(load) ? true : null);

@@ -18,7 +18,7 @@ internal static class ResistiveQuestion
         "Resistive amps",
         ContactSources.Resistive,
         new(0.5, 0.5, 0.8),
-        new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadPhase", "heaterOwnVolts"] },
+        new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadCurrent", "loadPhase", "heaterOwnVolts"] },
         part => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps)),
         Judge);
 

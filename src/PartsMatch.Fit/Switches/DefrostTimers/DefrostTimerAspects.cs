@@ -18,6 +18,7 @@ public static class DefrostTimerAspects
         new FailSafeLongEnough(),
         new HazardousPlace(),
         new PilotLoad(),
+        new DirectCurrent(),
         new Resistive(),
         new FullLoad(),
         new LockedRotor(),

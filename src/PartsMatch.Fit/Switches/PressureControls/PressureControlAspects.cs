@@ -16,6 +16,7 @@ public static class PressureControlAspects
         new Materials(),
         new HazardousPlace(),
         new PilotLoad(),
+        new DirectCurrent(),
         new Settings(),
         new DifferentialSpan(),
         new WorkingPressure(),

@@ -15,6 +15,7 @@ public static class ThermostatAspects
         new PolesOfThermostat(),
         new HazardousPlace(),
         new PilotLoad(),
+        new DirectCurrent(),
         new SwitchingPoint(),
         new FanPoints(),
         new FullLoad(),

@@ -31,6 +31,8 @@ public static class ThermostatVocabulary
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE"),
         new("singlePhaseHorsepower", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
+        new("directVolts", "DC VOLTS"),
+        new("directAmps", "DC AMPS", "AMPS DC"),
         new("pilotDuty", "PILOT DUTY", "PILOT"),
         new("contacts", "CONTACT TYPE"),
         new("fanRatedVolts", "FAN RATED VOLTS", "FAN VOLTS", "FAN CONTACT VOLTS"),

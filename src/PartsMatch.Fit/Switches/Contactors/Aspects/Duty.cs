@@ -32,7 +32,7 @@ public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Du
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["acThreeAmps", "acEightAmps", "lockedRotorAmps"], ["loads"])
     {
-        Besides = ["fullLoadAmps", "singlePhaseHorsepower", "threePhaseHorsepower", "resistiveAmps", "pilotDuty"],
+        Besides = ["fullLoadAmps", "singlePhaseHorsepower", "threePhaseHorsepower", "resistiveAmps", "pilotDuty", "loadCurrent"],
     };
 
     /// <inheritdoc/>
@@ -42,6 +42,7 @@ public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Du
     public override Finding Judge(ContactorNeed need, DutyFacet facet)
     {
         var on = OnTheContact.Of(need);
+        if (on.IsDirect) return Finding.Meets($"Direct current is on it, which DC amps answer for, and no category of alternating current.");
         if (on.Loads is null) return AsTheOldOne(DutyFacet.Of(need.Plate), facet);
         if (!facet.IsMarked) return Finding.Unknown(Side.Part, "fullLoadAmps", $"What it is marked to switch is not known.");
         if (on.HasMotor == true && !facet.MotorLoads && !facet.Compressors) return Finding.Unknown(Side.Part, "fullLoadAmps", $"A motor is on it, AC-3 ({UtilizationCategories.UseOf("AC-3")}); what is given of it is for {(facet.Resistance ? "resistance" : "coils")} alone, which does not stand in for that.");
