@@ -34,6 +34,6 @@ internal static class RefrigerantCautions
         yield return new(Stage.MakeSafe, "R-744 suffocates without a smell, lies low, and is harmful in itself before the oxygen lacks: air closed rooms, pits and cold stores, and go in by a carbon dioxide meter (practice).");
         if (!opensCircuit) yield break;
         yield return new(Stage.MakeSafe, "R-744 stands at about 920 psi (63 bar) at 77 °F (25 °C) while nothing runs, and above 88 °F (31 °C) at whatever its charge makes: gauges, hoses and caps made for it, and none of it shut in between two valves (practice).");
-        yield return new(Stage.Mount, "R-744 that is let out as liquid freezes to dry ice below 60 psi (4.2 bar), which plugs the pipe and bursts free later: blow it off as gas, slowly and outdoors, and wait until the pipe is warm before it is opened (practice).");
+        yield return new(Stage.Mount, "R-744 that gets out as liquid freezes to dry ice below 60 psi (4.2 bar), which plugs the pipe and bursts free later: where it may be let out at all, as gas, slowly and outdoors, and the pipe is opened only once it is warm (practice).");
     }
 }

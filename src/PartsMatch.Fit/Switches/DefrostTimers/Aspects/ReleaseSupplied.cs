@@ -29,7 +29,8 @@ public sealed class ReleaseSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSit
     private static Finding Supplied(DefrostTimerNeed need, CoilFacet facet)
     {
         var found = CoilOnSupply.Judge(facet, need.Once(Feed), TimerCoils.Release, Names);
-        return found.Verdict == Verdict.Fails && need.Plate.ReleaseVolts is null ? CoilOnSupply.Judge(facet, need.Once(FeedAsRead), TimerCoils.Release, Names) : found;
+        if (need.Plate.ReleaseVolts is not null || need.Plate.ReleaseLine is null || need.Site.ReleaseSupplyVolts is not null) return found;
+        return found.Verdict == Verdict.Fails ? CoilOnSupply.Judge(facet, need.Once(FeedAsRead), TimerCoils.Release, Names) : found.Then($"The old one's is not marked: the volts of its clock are taken.");
     }
 
     private static CoilSupply Feed(DefrostTimerNeed need) => TimerCoils.Feed(need.Site.ReleaseSupplyVolts, need.Site.ClockSupplyFrequency, need.Plate.ReleaseLine, need.Plate.ReleaseFrequency);

@@ -46,4 +46,8 @@ public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSuppli
     [Fact]
     public void The_change_names_the_volts() =>
         Judge("", "endedThereBy=temperature; releaseSupplyVolts=236 V; clockSupplyFrequency=60 Hz", "releaseVolts=120/240 V; releaseFrequency=60 Hz").Changes.ShouldHaveSingleItem().Text.ShouldBe("connect its release solenoid for 240 V 60 Hz");
+
+    [Fact]
+    public void An_answer_that_rests_on_the_clocks_volts_says_so() =>
+        Judge("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; releaseVolts=240 V; releaseFrequency=60 Hz").Sentence.ShouldBe("Its release solenoid, 240 V 60 Hz, takes all that the old one's, 240 V 60 Hz, could be fed. The old one's is not marked: the volts of its clock are taken.");
 }
