@@ -7,5 +7,5 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public sealed class DirectCurrent : DirectCurrentAspect<DefrostTimerSpec, DefrostTimerSite>
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = DirectCurrentQuestion.Asked.Fields with { Site = ["loadCurrent", "loadVolts", "fanVolts", "coilVolts"] };
+    public override LookedAt Fields { get; } = new(DirectCurrentQuestion.Asked.Fields.Spec, ["loadCurrent", "loadVolts", "coilVolts"]) { Besides = [.. DirectCurrentQuestion.Asked.Fields.Besides, "fanVolts"] };
 }
