@@ -151,7 +151,7 @@ public sealed class DropInForItselfTests
         valve is { NormalState: not null, Refrigerants: not null, FlowCoefficient: not null, LeastDifferential: not null, OpeningDifferential: not null, WorkingPressure: not null, Body: not null, Joint: not null, InletSize: not null }
         && valve is { CoilVolts: not null, CoilPower: not null }
         && (valve.CoilFrequency is not null || valve.CoilCurrent == CoilCurrent.Direct)
-        && !(valve.ListedForFlammable != true && valve.Refrigerants.All(one => one.IsFlammable));
+        && !(valve.Hazards is null && valve.Refrigerants.All(one => one.IsFlammable));
 
     private static bool IsFullySpecified(ExpansionValveSpec valve) =>
         valve is { Refrigerants: not null, Equaliser: not null, WorkingPressure: not null, RatedCapacity: not null, RatedWith: not null, RatedEvaporatingAt: not null, RatedLiquidAt: not null, RatedDrop: not null }
@@ -176,7 +176,8 @@ public sealed class DropInForItselfTests
     /// <summary>A clock for two voltages has to be connected for one, even in its own place.</summary>
     private static bool IsFullySpecified(DefrostTimerSpec timer) =>
         timer is { ClockVolts.Count: 1, ClockFrequency: not null, Clock: not null, Starts: not null, FailSafe: not null, EndedBy: not null, ContactsFor: not null, Poles: not null, Terminals: not null, Body: not null, BoxPattern: not null }
-        && timer is { RatedVolts: not null, ResistiveAmps: not null, FullLoadAmps: not null, PilotDuty: not null };
+        && timer is { RatedVolts: not null, ResistiveAmps: not null, FullLoadAmps: not null, PilotDuty: not null }
+        && (timer.ReleaseVolts is not null || !timer.EndedBy.Contains(DefrostEnd.Temperature));
 
     private static void EveryOneIsADropIn<T>(string kind, int least, Func<T, bool> isFullySpecified, Func<T, IReadOnlyList<NamedText>> siteOf)
         where T : Spec

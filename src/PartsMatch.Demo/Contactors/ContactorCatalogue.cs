@@ -105,13 +105,13 @@ public sealed class ContactorCatalogue : FamilyCatalogue
         return spec with
         {
             FurtherCoils = new(CoilVolts.Where(volts => volts != own).Select((volts, at) => new CoilOffer(
-                TradeText.Read<Figures<Spread<ElectricPotential>>>(volts)[0], spec.CoilFrequency, CoilCurrent.Alternating, FormattableString.Invariant($"{number} C{at + 1}")))),
+                TradeText.Read<Figures<Spread<ElectricPotential>>>(volts)[0], spec.CoilFrequency, CoilCurrent.Alternating, FormattableString.Invariant($"{number} C{at + 1}"), spec.CoilVa))),
         };
     }
 
     /// <summary>Leaves out what catalogues leave out.</summary>
     private static ContactorSpec WithGaps(ContactorSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
-        (spec with { CoilVa = null }, 4),
+        (spec with { CoilVa = null, FurtherCoils = WithoutVa(spec.FurtherCoils) }, 4),
         (spec with { LockedRotorAmps = null }, 3),
         (spec with { Terminals = null }, 3),
         (spec with { CoilFrequency = null }, 2),
@@ -120,4 +120,6 @@ public sealed class ContactorCatalogue : FamilyCatalogue
         (spec with { Auxiliaries = null }, 1),
         (spec with { Mounts = null }, 2),
         (spec with { Contacts = null }, 2));
+
+    private static CoilOffers? WithoutVa(CoilOffers? coils) => coils is null ? null : new(coils.Select(coil => coil with { Va = null }));
 }

@@ -19,7 +19,7 @@ public sealed class DefrostTimerCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Defrost timers are drawn by line (24-hour clocks with release solenoid in a box or as a mechanism, those of reach-ins that count running time, two-pole ones with fan delay and pump-down, pressure-ended ones, and 50 Hz ones): a line brings its programme, its contacts and the marks of its terminals; the clock's volts are drawn, and the release solenoid's are the same.";
 
-    public override string WhatLacks => "As many defrost timers lack one of: locked-rotor amps, terminals, box pattern, pilot duty, release volts, the clock's frequency, whether contacts are open, fail-safe. Volts of a release solenoid that are not given follow from the clock's where that is for one voltage.";
+    public override string WhatLacks => "As many defrost timers lack one of: locked-rotor amps, terminals, box pattern, pilot duty, release volts, the clock's frequency, whether contacts are open, fail-safe.";
 
     public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {

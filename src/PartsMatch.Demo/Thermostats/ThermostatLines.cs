@@ -106,7 +106,7 @@ public static class ThermostatLines
             FanCutIn = Fahrenheit(fans),
             FanCutOut = Fahrenheit(fans + draw.Of((10, 3), (15, 3))),
         };
-        return alike.Common == CommonMark.Red ? alike with { FanRatedVolts = alike.RatedVolts, FanFullLoadAmps = Amps(16, 8), FanLockedRotorAmps = Amps(96, 48), FanPilotDuty = alike.PilotDuty } : alike;
+        return alike.Common == CommonMark.Red ? alike with { FanRatedVolts = alike.RatedVolts, FanFullLoadAmps = Amps(16, 8), FanLockedRotorAmps = Amps(96, 48), FanResistiveAmps = Amps(16, 16), FanPilotDuty = alike.PilotDuty } : alike;
     }
 
     private static ThermostatSpec OfFreezeLimit(Draw draw)

@@ -10,10 +10,14 @@ namespace PartsMatch.Fit.Coils;
 /// <param name="Current">What drives it; null where it is not given.</param>
 /// <param name="Hertz">The frequencies it is made for; empty where they are not given.</param>
 /// <param name="Number">Its part number, letter by letter; empty for the coil that comes on the part.</param>
-public readonly record struct CoilMade(double Low, double High, CoilCurrent? Current, Sequence<double> Hertz, Sequence<char> Number)
+/// <param name="Va">What it takes as it holds, VA; null where it is not given, or is no matter.</param>
+public readonly record struct CoilMade(double Low, double High, CoilCurrent? Current, Sequence<double> Hertz, Sequence<char> Number, double? Va)
 {
     /// <summary>A coil that goes with a body.</summary>
     internal static CoilMade Of(CoilOffer coil) => Of(coil.Volts, coil.Current, coil.Frequency, coil.Number);
+
+    /// <summary>The same by what it takes, whatever its number.</summary>
+    internal static CoilMade Powered(CoilOffer coil) => Of(coil.Volts, coil.Current, coil.Frequency, string.Empty) with { Va = Rounded.Voltamperes(coil.Va) };
 
     /// <summary>A coil by its marking.</summary>
     internal static CoilMade Of(Spread<ElectricPotential> volts, CoilCurrent? current, Figures<Frequency>? frequency, string number) => new(
@@ -21,7 +25,8 @@ public readonly record struct CoilMade(double Low, double High, CoilCurrent? Cur
         Rounded.To(volts.Last.Volts, 1),
         current ?? (frequency is null ? null : CoilCurrent.Alternating),
         frequency is null ? default : [.. frequency.Select(one => Rounded.To(one.Hertz, 2))],
-        [.. number]);
+        [.. number],
+        null);
 
     /// <inheritdoc/>
     public override string ToString() =>
@@ -37,6 +42,16 @@ public readonly record struct CoilFacet(Sequence<CoilMade> Own, Sequence<CoilMad
     internal static CoilFacet Of(Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) => new(
         volts is null ? default : [.. volts.Select(tap => CoilMade.Of(tap, current, frequency, string.Empty))],
         further is null ? default : [.. further.Select(CoilMade.Of)]);
+}
+
+/// <summary>What is read of what a part's coils take.</summary>
+/// <param name="Va">The one on it, as it holds, VA; null where it is not given.</param>
+/// <param name="Coils">All of them, the further ones with what each takes.</param>
+public readonly record struct CoilPowerFacet(double? Va, CoilFacet Coils)
+{
+    /// <summary>Reads a part's fields.</summary>
+    internal static CoilPowerFacet Of(ElectricApparentPower? va, Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) =>
+        new(Rounded.Voltamperes(va), CoilFacet.Of(volts, current, frequency, null) with { Further = further is null ? default : [.. further.Select(CoilMade.Powered)] });
 }
 
 /// <summary>The voltages of a coil in words; formed only when they are shown.</summary>

@@ -24,6 +24,18 @@ public readonly record struct CoilWindow(double Least, double Easy, double Most)
 /// <param name="SiteHertz">The site's field of the frequency there.</param>
 internal sealed record CoilNames(string Noun, string PartVolts, string PartHertz, string SiteVolts, string SiteHertz)
 {
+    /// <summary>The part's field of what drives it, where that may be direct current.</summary>
+    public string PartCurrent { get; init; } = string.Empty;
+
+    /// <summary>The site's field of what is there to drive it, where that may be direct current.</summary>
+    public string SiteCurrent { get; init; } = string.Empty;
+
+    /// <summary>The part's field of what it takes, where it is asked for.</summary>
+    public string PartVa { get; init; } = string.Empty;
+
+    /// <summary>The part's field of further ones, where its body takes any.</summary>
+    public string PartFurther { get; init; } = string.Empty;
+
     /// <summary>The kind of change that puts another one on; null where a part takes no other.</summary>
     public ChangeKind? Change { get; init; }
 
@@ -115,19 +127,29 @@ internal static class CoilOnSupply
         return least;
     }
 
-    /// <summary>What is missing: the volts there, else the part's own gap, else a reading of the frequency.</summary>
+    /// <summary>What is missing of a coil that may run or not: the volts there, else whether that is direct current, the part's own gap, or a reading of the frequency.</summary>
+    internal static Missing MissingOf(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names) =>
+        supply.Feeds(coil, window) is null ? coil.Count == 0 ? new(Side.Part, names.PartVolts) : new(Side.Site, names.SiteVolts)
+        : coil[0].Current == CoilCurrent.Direct ? new(Side.Site, names.SiteCurrent)
+        : coil[0].Hertz.Count > 0 ? new(Side.Site, names.SiteHertz)
+        : new(Side.Part, supply.Current == CoilCurrent.Direct ? names.PartCurrent : names.PartHertz);
+
     private static Finding Open(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names, IReadOnlyList<Change> likely)
     {
-        if (supply.Feeds(coil, window) is null)
+        var (side, field) = MissingOf(coil, supply, window, names);
+        if (field == names.SiteVolts)
         {
             return supply.Old.Count == 0
-                ? Finding.Unknown(Side.Site, names.SiteVolts, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}; the volts that will drive it are not known.")
-                : Finding.Unknown(Side.Site, names.SiteVolts, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}, the old one's for {new ListedCoils(supply.Old)}; which volts are there is not known.");
+                ? Finding.Unknown(side, field, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}; the volts that will drive it are not known.")
+                : Finding.Unknown(side, field, likely, $"Its {names.Noun} is for {new ListedCoils(coil)}, the old one's for {new ListedCoils(supply.Old)}; which volts are there is not known.");
         }
 
-        return coil[0].Hertz.Count == 0 && coil[0].Current != CoilCurrent.Direct
-            ? Finding.Unknown(Side.Part, names.PartHertz, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; the frequency it is made for is not given.")
-            : Finding.Unknown(Side.Site, names.SiteHertz, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; {(supply.Current == CoilCurrent.Alternating ? "of what frequency they are" : "whether that is direct current, or of what frequency,")} is not known.");
+        var what = field == names.SiteCurrent ? "whether that is direct current is not known"
+            : field == names.PartCurrent ? "whether it is made for direct current is not given"
+            : side == Side.Part ? "the frequency it is made for is not given"
+            : supply.Current == CoilCurrent.Alternating ? "of what frequency they are is not known"
+            : "whether that is direct current, or of what frequency, is not known";
+        return Finding.Unknown(side, field, likely, $"Its {names.Noun}, {new ListedCoils(coil)}, takes {new There(supply)}; {what}.");
     }
 
     private static Finding Fails(Sequence<CoilMade> own, CoilSupply supply, CoilWindow window, CoilNames names)

@@ -34,9 +34,8 @@ public static class HighSpeed
 
     /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and not several speeds.</summary>
     public static bool MayBeByFrequency(MotorSpec spec) =>
-        spec.Frequency is null && spec.Speeds is not > 1 && (spec.Speed is { Count: > 1 }
-            ? MayStep([.. spec.Speed.Select(speed => speed.RevolutionsPerMinute)], RatedSpeeds.SpeedsInStep)
-            : spec.Power is { Count: > 1 } && MayStep([.. spec.Power.Select(power => (double)power.Watts)], RatedSpeeds.PowersInStep));
+        spec.Frequency is null && spec.Speeds is not > 1 && (spec.Speed is { Count: > 1 } || spec.Power is { Count: > 1 })
+            && (RatedSpeeds.Step(spec, Mains) || RatedSpeeds.Step(spec, [.. Mains.Reverse()]));
 
     /// <summary>The different figures that hold at a frequency, each once; all of them at NaN.</summary>
     private static Sequence<double> Distinct(Sequence<AtFrequency> points, double hertz)
@@ -51,9 +50,6 @@ public static class HighSpeed
 
         return Sequence.Of<double>(values[..count]);
     }
-
-    private static bool MayStep(double[] figures, double within) =>
-        RatedSpeeds.InStep(Mains, figures, within) || RatedSpeeds.InStep([.. Mains.Reverse()], figures, within);
 
     private static Sequence<AtFrequency> Points(MotorSpec spec, Func<RatedSpeed, double?> figure)
     {

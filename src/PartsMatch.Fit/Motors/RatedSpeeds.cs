@@ -30,13 +30,16 @@ public static class RatedSpeeds
             At(spec.Speed, row, count)))];
     }
 
-    /// <summary>Whether the rows are one speed at several frequencies: its speeds, or without them its powers, step as those do.</summary>
-    internal static bool AreByFrequency(MotorSpec spec)
+    /// <summary>Whether the rows are one speed at several frequencies: all that stands side by side steps as those do.</summary>
+    internal static bool AreByFrequency(MotorSpec spec) => spec.Frequency is { Count: > 1 } frequency && Step(spec, [.. frequency.Select(one => one.Hertz)]);
+
+    /// <summary>Whether speeds and powers both step as frequencies do; a power that stays the same beside speeds that step does, too. Powers that do not step make two speeds of speeds that would.</summary>
+    internal static bool Step(MotorSpec spec, double[] hertz)
     {
-        if (spec.Frequency is not { Count: > 1 } frequency) return false;
-        double[] hertz = [.. frequency.Select(one => one.Hertz)];
-        return spec.Speed is { Count: > 1 } speed ? InStep(hertz, [.. speed.Select(one => one.RevolutionsPerMinute)], SpeedsInStep)
-            : spec.Power is not { Count: > 1 } power || InStep(hertz, [.. power.Select(one => (double)one.Watts)], PowersInStep);
+        if (spec.Speed is { Count: > 1 } speed && !InStep(hertz, [.. speed.Select(one => one.RevolutionsPerMinute)], SpeedsInStep)) return false;
+        if (spec.Power is not { Count: > 1 } power) return true;
+        double[] watts = [.. power.Select(one => (double)one.Watts)];
+        return InStep(hertz, watts, PowersInStep) || (spec.Speed is { Count: > 1 } && Array.TrueForAll(watts, one => one.Equals(watts[0])));
     }
 
     /// <summary>Whether figures step as frequencies do, one for one.</summary>

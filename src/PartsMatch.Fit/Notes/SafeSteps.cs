@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Published;
 
 namespace PartsMatch.Fit.Notes;
@@ -31,15 +30,6 @@ internal static class SafeSteps
     public static Caution BladesStart { get; } = new(
         Stage.StartAndCheck,
         "Blades start without warning when a control or an overload protector resets: with the lock off, nobody reaches in.");
-
-    /// <summary>Opening a circuit with a refrigerant that burns.</summary>
-    /// <param name="refrigerant">It.</param>
-    public static Caution Burns(Refrigerant refrigerant) => new(Stage.MakeSafe, FormattableString.Invariant(BurnsWords(refrigerant)));
-
-    /// <summary>The same in words that are formed when they are shown.</summary>
-    /// <param name="refrigerant">It.</param>
-    public static FormattableString BurnsWords(Refrigerant refrigerant) =>
-        $"{refrigerant.Name} burns (class {refrigerant.SafetyClass}): recover it, flush with nitrogen, air the place and keep flames away before anything is opened or brazed.";
 
     public static KitItem LockAndTag { get; } = new($"lock and tag");
 

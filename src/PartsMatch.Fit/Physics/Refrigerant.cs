@@ -46,6 +46,9 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
     /// <summary>Whether it burns: any class but a 1.</summary>
     public bool IsFlammable => !SafetyClass.EndsWith('1');
 
+    /// <summary>Whether it is of higher toxicity: class B.</summary>
+    public bool IsToxic => SafetyClass.StartsWith('B');
+
     /// <summary>Common names for the same substance: propane.</summary>
     public IReadOnlyList<string> AlsoCalled { get; }
 

@@ -47,6 +47,12 @@ public sealed class MotorDeductionsTests
     [InlineData("speed=1075/1075 rpm", "speeds=1")]
     [InlineData("power=3/4-1/3 hp", "powerMeaning=output; speeds=2")]
     [InlineData("speed=900/1075 rpm; frequency=50/60 Hz", "speeds=1")]
+    [InlineData("speed=900/1075 rpm; power=0.37/0.44 kW", "")]
+    [InlineData("speed=900/1075 rpm; power=1/2-1/2 hp", "powerMeaning=output")] // the same power at either frequency
+    [InlineData("speed=900/1075 rpm; power=1/3-3/4 hp", "powerMeaning=output; speeds=2")] // no power steps so with the frequency
+    [InlineData("speed=900/1075 rpm; power=0.44/0.37 kW", "speeds=2")] // nor against it
+    [InlineData("speed=900/1075 rpm; power=1/2-1/2 hp; frequency=50/60 Hz", "powerMeaning=output; speeds=1")]
+    [InlineData("speed=900/1075 rpm; power=1/3-3/4 hp; frequency=50/60 Hz", "powerMeaning=output; speeds=2")]
 
     // Worked by hand from 120 f / p: 1200, 1800, 1000 and 1500 rpm.
     [InlineData("speed=1075 rpm; frequency=60 Hz; type=PSC; phase=1", "poles=6")]

@@ -2,6 +2,7 @@ using PartsMatch.Demo.Outcomes;
 using PartsMatch.Demo.Trade;
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves;
@@ -14,6 +15,9 @@ namespace PartsMatch.Demo.Valves.SolenoidValves;
 public sealed class SolenoidValveCatalogue : FamilyCatalogue
 {
     private static readonly (string Volts, string Letters)[] Coils = [("24 V", "24"), ("120 V", "120"), ("208-240 V", "240"), ("12 V", "12D"), ("24 V", "24D")];
+
+    /// <summary>What a coil for direct current takes over one for alternating current on the same body (practice).</summary>
+    private const double DirectTakes = 1.2;
 
     public override string Kind => "solenoidValve";
 
@@ -83,7 +87,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             LeastDifferential = new(Pressure.FromPoundsForcePerSquareInch(size.Lift == Lift.Direct ? 0 : draw.Of((0.7, 2), (1, 3), (2, 2)))),
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(draw.Pick(line.WorkingPressures)),
             BothWays = draw.Chance(0.08),
-            ListedForFlammable = line.Listed.Any(one => one.IsFlammable) ? (draw.Chance(0.8) ? true : null) : draw.Chance(0.3) ? false : null,
+            Hazards = line.Listed.Any(one => one.IsFlammable) ? (draw.Chance(0.8) ? MarkOf(line) : null) : draw.Chance(0.3) ? new(HazardMarking.Ordinary) : null,
             Body = line.Body,
             Joint = joint,
             InletSize = tube,
@@ -93,7 +97,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             CoilFrequency = isDirect ? null : TradeText.Read<Figures<Frequency>>(draw.Of(("50/60 Hz", 4), ("60 Hz", 2))),
             CoilPower = ElectricApparentPower.FromVoltamperes(watts),
             CoilNumber = $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}",
-            FurtherCoils = new(Enumerable.Range(0, Coils.Length).Where(other => other != coil).Select(other => Further(other, maker))),
+            FurtherCoils = new(Enumerable.Range(0, Coils.Length).Where(other => other != coil).Select(other => Further(other, maker, isDirect ? watts / DirectTakes : watts))),
         };
         return new(
             numbers.Next(maker),
@@ -106,11 +110,16 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             Stock.OnHand(discontinued, universal: size.Kv < 3 && line.Body == BodyMaterial.Brass, draw));
     }
 
-    private static CoilOffer Further(int coil, Maker maker) => new(
+    /// <summary>By the class of what it is listed for that burns most; there is no mark for ammonia.</summary>
+    private static Choices<HazardMarking>? MarkOf(SolenoidValveLine line) =>
+        line.Listed.Any(one => one.SafetyClass == "A3") ? new(HazardMarking.A3) : line.Listed.Any(one => one.SafetyClass == "A2L") ? new(HazardMarking.A2L) : null;
+
+    private static CoilOffer Further(int coil, Maker maker, double va) => new(
         TradeText.Read<Taps>(Coils[coil].Volts)[0],
         coil >= 3 ? null : TradeText.Read<Figures<Frequency>>("50/60 Hz"),
         coil >= 3 ? CoilCurrent.Direct : CoilCurrent.Alternating,
-        $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}");
+        $"{maker.Name[..2].ToUpperInvariant()}C-{Coils[coil].Letters}",
+        maker.PriceFactor > 1.05 && coil >= 3 ? null : ElectricApparentPower.FromVoltamperes(Math.Round(coil >= 3 ? va * DirectTakes : va)));
 
     /// <summary>Leaves out what catalogues leave out.</summary>
     private static SolenoidValveSpec WithGaps(SolenoidValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(

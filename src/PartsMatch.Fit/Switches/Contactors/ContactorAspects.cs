@@ -14,6 +14,7 @@ public static class ContactorAspects
         new Duty(),
         new HazardousPlace(),
         new PilotLoad(),
+        new DirectCurrent(),
         new FullLoad(),
         new LockedRotor(),
         new Resistive(),

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Published;
@@ -18,7 +19,7 @@ public static class ContactorDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, AlternatingThere, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, AlternatingThere, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> Alternating(ContactorSpec spec)
     {

@@ -55,7 +55,7 @@ public sealed record ContactorSpec : ContactSpec
     public Ohms? CoilOhms { get; init; }
 
     /// <summary>Coils that its body takes besides.</summary>
-    [Field("Further coils", "Coils for other volts that its body takes, each with its part number.", Group = Coil)]
+    [Field("Further coils", "Coils for other volts that its body takes, each with the VA that it takes, where they are given, and its part number.", Group = Coil)]
     public CoilOffers? FurtherCoils { get; init; }
 
     /// <summary>NEMA size.</summary>

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contactors.Aspects;
@@ -36,7 +35,7 @@ internal static class ContactorSteps
         ])
         {
             Kit = [SafeSteps.Resistor, SafeSteps.LockAndTag, SafeSteps.Meter],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: false), SafeSteps.BladesStart],
         };
     }
 

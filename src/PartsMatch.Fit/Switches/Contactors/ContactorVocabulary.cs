@@ -30,6 +30,8 @@ public static class ContactorVocabulary
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "RESIST", "RES LOAD"),
         new("singlePhaseHorsepower", "HP 1PH", "HP 1 PH", "1PH HP", "1 PH HP", "HP SINGLE PHASE", "SINGLE PHASE HP", "HP 1Ø", "1Ø HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "HP 3 PH", "3PH HP", "3 PH HP", "HP THREE PHASE", "THREE PHASE HP", "HP 3Ø", "3Ø HP") { Unit = "hp" },
+        new("directVolts", "DC VOLTS"),
+        new("directAmps", "DC AMPS", "AMPS DC"),
         new("pilotDuty", "PILOT DUTY", "PILOT", "AUX RATING", "CONTACT RATING CODE"),
         new("contacts", "CONTACTS", "CONTACT TYPE"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -15,6 +16,7 @@ internal static class ContactAgreement
             if (plate.RatedVolts is { } volts && !RatedAmps.Pair(volts.Count, count)) yield return new(["ratedVolts", field], FormattableString.Invariant($"{label}: {count} figures stand beside {volts.Count} rated volts, so that they do not pair."), ContactSources.Ratings);
         }
 
+        if (plate is { DirectVolts: { } direct, DirectAmps: { } directAmps } && !RatedAmps.Pair(direct.Count, directAmps.Count)) yield return new(["directVolts", "directAmps"], FormattableString.Invariant($"DC amps: {directAmps.Count} figures stand beside {direct.Count} DC volts, so that they do not pair."), ContactSources.Ratings);
         if (Amps(plate.LockedRotorAmps) is { } locked && Amps(plate.FullLoadAmps) is { } full && locked < full)
         {
             yield return new(["fullLoadAmps", "lockedRotorAmps"], FormattableString.Invariant($"The locked-rotor amps, {locked:0.##} A, are less than the full-load amps, {full:0.##} A."), ContactSources.LockedRotor);
@@ -24,7 +26,8 @@ internal static class ContactAgreement
     /// <summary>What is on the contact against what it was named as, and against what the old one was rated for.</summary>
     public static IEnumerable<Contradiction> OfLoads(ContactSpec plate, ContactSite site, string part)
     {
-        if (IsUnderstated(site)) yield return new([], $"{site.Refrigerant!.Name} is of class {site.Refrigerant.SafetyClass} and burns well, and a mildly flammable one (A2L) is said to be there: the stricter is taken.", ContactSources.Hazard) { SiteFields = ["hazard", "refrigerant"] };
+        foreach (var understated in BurningRefrigerant.Understated(site.Hazard, site.Refrigerant)) yield return understated;
+        if (site is { LoadCurrent: Coils.CoilCurrent.Direct, LoadPhase: Motors.Phases.Three }) yield return new([], $"Direct current has no three phases: one of the two is misread.", ContactSources.DirectCurrent) { SiteFields = ["loadCurrent", "loadPhase"] };
         if (site.Loads is { } loads)
         {
             if (site.Motors is not null && !loads.Contains(ContactLoad.Motor) && !loads.Contains(ContactLoad.Compressor)) yield return NotNamed("Motors' amps are given", "motors");
@@ -49,9 +52,6 @@ internal static class ContactAgreement
             yield return new([field], FormattableString.Invariant($"The old {part} carried {carried:0.##} A at {volts.Volts:0.#} V, and {drawn:0.##} A are on it: it was too small, which may have killed it, or one of the two is misread."), ContactSources.FullLoad) { SiteFields = [siteField] };
         }
     }
-
-    /// <summary>Whether the refrigerant burns more readily than is said of the place.</summary>
-    internal static bool IsUnderstated(ContactSite site) => site is { Hazard: Motors.Hazard.A2L, Refrigerant.SafetyClass: "A2" or "A3" };
 
     private static Contradiction NotNamed(string what, string field) =>
         new([], $"{what}, but nothing of the kind is named among what is on the contact: see what it switches.", ContactSources.LoadsNamed) { SiteFields = ["loads", field] };

@@ -65,7 +65,8 @@ internal sealed record ContactAmps(string Amps, string Load, ContactLoad Kind, s
             return Finding.Unknown(Side.Site, SiteField, $"At {volts} V the old part carried {needed} A of {Amps}, this one {new CarriedAt(rows, volts)}: whether that is enough is not known without what is on it.");
         }
 
-        return Finding.Meets($"It carries the {RatedAmps.MostAmps(old)} A of {Amps} that the old part was rated for.");
+        var found = Finding.Meets($"It carries the {RatedAmps.MostAmps(old)} A of {Amps} that the old part was rated for.");
+        return on.AreOldVoltsTaken ? found.Then($"The old one's volts are not marked: {RatedAmps.MostVolts(old)} V are taken.") : found;
     }
 
     private static double Shortfall(double amps, double carries) => Math.Max(0, ((amps / carries) - EasyShare) / (1 - EasyShare));

@@ -37,18 +37,6 @@ internal static class ContactDeductions
         if (named.Count > 0) yield return new(Side.Site, "loads", Deducing.Text(new Choices<ContactLoad>(named)), "what is named is on it, and nothing else", ["motors", "heaterAmps", "coilsVa"], ContactSources.LoadsNamed);
     }
 
-    /// <summary>A refrigerant that burns is taken to reach the switch, until somebody says that it cannot. Ammonia, which burns too (B2L), is not: whether its room is classified follows from how that is aired and watched.</summary>
-    public static IEnumerable<Deduction> Hazard(ContactSite site)
-    {
-        Hazard? hazard = site.Refrigerant?.SafetyClass switch
-        {
-            "A2L" => Motors.Hazard.A2L,
-            "A2" or "A3" => Motors.Hazard.A3,
-            _ => null,
-        };
-        if (hazard is { } burns) yield return new(Side.Site, "hazard", Deducing.Text(burns), $"{site.Refrigerant!.Name} is of class {site.Refrigerant.SafetyClass} and burns", ["refrigerant"], ContactSources.Hazard);
-    }
-
     /// <summary>Heaters of which no own volts are given are taken for ones that are made for the volts there; said as a deduction, so that whoever knows better can say so.</summary>
     public static IEnumerable<Deduction> HeaterVolts(ContactSite site)
     {

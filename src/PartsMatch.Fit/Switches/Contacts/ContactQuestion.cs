@@ -11,7 +11,16 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <param name="Read">Reads the ratings.</param>
 /// <param name="Judge">Holds them against what is on the contact.</param>
 internal sealed record ContactQuestion<TFacet>(string Title, Source Source, AspectWeight Weight, LookedAt Fields, Func<ContactSpec, TFacet> Read, Func<OnTheContact, TFacet, Finding> Judge)
-    where TFacet : struct, IEquatable<TFacet>;
+    where TFacet : struct, IEquatable<TFacet>
+{
+    /// <summary>Whether it is about alternating current, as all ratings are that do not say otherwise.</summary>
+    public bool IsOfAlternating { get; init; } = true;
+
+    /// <summary>The answer. Beside direct current a rating for alternating current says nothing, but that what it does not bear of the one it bears still less of the other, whose arc no zero of the current puts out.</summary>
+    /// <param name="on">What is on the contact.</param>
+    /// <param name="facet">Its ratings.</param>
+    public Finding Answer(OnTheContact on, TFacet facet) => IsOfAlternating && on.IsDirect ? DirectCurrentQuestion.Beside(Judge(on, facet)) : Judge(on, facet);
+}
 
 /// <summary>A question about the one contact of a family's switches.</summary>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
@@ -34,5 +43,5 @@ public abstract class ContactAspect<TSpec, TSite, TFacet> : Aspect<TSpec, TSite,
     public override TFacet Read(TSpec part) => question.Read(part);
 
     /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, TFacet facet) => question.Judge(OnTheContact.Of(need), facet);
+    public override Finding Judge(Need<TSpec, TSite> need, TFacet facet) => question.Answer(OnTheContact.Of(need), facet);
 }

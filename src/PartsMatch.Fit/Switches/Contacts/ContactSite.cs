@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Physics;
@@ -23,6 +24,10 @@ public abstract record ContactSite : Site
     /// <summary>Phases of what it switches.</summary>
     [Field("Phases switched", "Single-phase or three-phase.", Group = Switched)]
     public Phases? LoadPhase { get; init; }
+
+    /// <summary>What kind of current it switches.</summary>
+    [Field("Current switched", "AC, as nearly everything is; DC of coils and motors behind a rectifier, a battery or an electronic control.", Group = Switched)]
+    public CoilCurrent? LoadCurrent { get; init; }
 
     /// <summary>Amps of the motors.</summary>
     [Field("Motors' amps", "Full-load over locked-rotor amps of each motor's plate, with a plus between: 14/73 + 2 x 1.4/7 A. Sums will do: 16.8/87 A.", Group = Switched)]
@@ -64,9 +69,10 @@ public abstract record ContactSite : Site
     /// <param name="load">The kind of load.</param>
     public virtual SwitchedVolts VoltsOf(ContactLoad load) => new("loadVolts", LoadVolts);
 
-    /// <summary>Whether a kind of load is there for certain though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
+    /// <summary>Whether a kind of load is there though nobody named its amount, by what is known of the wiring: then it is asked for even where the old part was not marked for it.</summary>
     /// <param name="load">The kind of load.</param>
-    public virtual bool IsWiredFor(ContactLoad load) => false;
+    /// <returns>Null where nothing tells.</returns>
+    public virtual bool? IsWiredFor(ContactLoad load) => null;
 }
 
 /// <summary>Volts that a contact switches, and where they stand.</summary>

@@ -5,9 +5,6 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>Where the rules for all contacts come from.</summary>
 public static class ContactSources
 {
-    /// <summary>Motors need motor ratings.</summary>
-    public static Source KindOfLoad { get; } = new("A motor needs full-load and locked-rotor amps or horsepower, a coil pilot duty, a heater resistive amps: IEC 60947, UL 60730", SourceStatus.Memory);
-
     /// <summary>Full-load amps.</summary>
     public static Source FullLoad { get; } = new("A contact carries the full-load amps it is marked for, all its motors added up, at the volts it is marked for or lower ones; a rating at 240 V says nothing at 480 V", SourceStatus.Practice);
 
@@ -17,11 +14,11 @@ public static class ContactSources
     /// <summary>Resistive amps.</summary>
     public static Source Resistive { get; } = new("Heaters need resistive amps (AC-1); those of motors never stand in for them, nor the other way round (IEC 60947-4-1 table 1)", SourceStatus.Published);
 
+    /// <summary>Direct current.</summary>
+    public static Source DirectCurrent { get; } = new("Ratings for alternating current are not used for direct current, whose arc burns on", SourceStatus.Practice);
+
     /// <summary>Pilot duty.</summary>
     public static Source PilotDuty { get; } = new("Coils need pilot duty: NEMA ICS 5 table 1-4-1, IEC 60947-5-1 annex A (make 10 times the holding VA in classes A to C); below 120 V the amps of 120 V hold (from memory)", SourceStatus.Published);
-
-    /// <summary>Nothing that sparks.</summary>
-    public static Source Hazard { get; } = new("ASHRAE 15 and IEC 60335-2-40, -2-89 (flammable refrigerants): open contacts are a source of ignition; sealed ones, or none, by their listing", SourceStatus.Memory);
 
     /// <summary>A horsepower rating in amps.</summary>
     public static Source HorsepowerInAmps { get; } = new("UL 60947-4-1: a horsepower rating stands for the full-load amps of NFPA 70 tables 430.248 and 430.250", SourceStatus.Memory);

@@ -38,6 +38,14 @@ public abstract record ContactSpec : Spec
     [Field("Pilot duty", "A letter and the greatest volts, such as A300: for coils, not for motors.", Group = Ratings)]
     public PilotDuty? PilotDuty { get; init; }
 
+    /// <summary>Volts of direct current that the contacts are rated at.</summary>
+    [Field("DC volts", "Volts of direct current that the contacts are rated at, side by side: 28/125 V.", Group = Ratings, Example = "28 V")]
+    public Figures<ElectricPotential>? DirectVolts { get; init; }
+
+    /// <summary>Amps of direct current at those volts.</summary>
+    [Field("DC amps", "Amps of direct current: one for each of the DC volts, or one for all. AC amps say nothing of them.", Group = Ratings, Example = "10 A")]
+    public Figures<ElectricCurrent>? DirectAmps { get; init; }
+
     /// <summary>Whether the contacts are open to the air.</summary>
     [Field("Contacts sealed", "Open contacts, sealed, or none (solid state).", Group = Ratings)]
     public ContactEnclosure? Contacts { get; init; }
@@ -45,4 +53,7 @@ public abstract record ContactSpec : Spec
     /// <summary>Marks for places where something could burn.</summary>
     [Field("Hazard marking", "Marks for flammable refrigerants or classified areas.", Group = Ratings)]
     public Choices<HazardMarking>? Hazards { get; init; }
+
+    /// <summary>Volts of a line that an old one's contacts are taken to hang on where neither their own nor those there are known; null where nothing on its plate tells.</summary>
+    internal virtual ElectricPotential? LineVolts => null;
 }

@@ -25,7 +25,7 @@ internal static class FullLoadQuestion
         "Full-load amps",
         ContactSources.FullLoad,
         new(0.8, 0.5, 1),
-        new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
         part => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps)),
         Judge);
 

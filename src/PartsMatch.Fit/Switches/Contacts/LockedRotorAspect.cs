@@ -12,11 +12,10 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
     internal Sequence<AmpsAt> Rows => Marked.Count > 0 ? Marked : [.. FullLoad.Select(row => row with { Amps = Rounded.To(row.Amps * OnTheContact.LockedRotorTimes, 2) })];
 
     /// <summary>What they are for a part.</summary>
-    internal static LockedRotorFacet Of(ContactSpec part)
-    {
-        var marked = RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps);
-        return new(marked, marked.Count > 0 ? [] : RatedAmps.Of(part.RatedVolts, part.FullLoadAmps));
-    }
+    internal static LockedRotorFacet Of(ContactSpec part) => Of(RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps), RatedAmps.Of(part.RatedVolts, part.FullLoadAmps));
+
+    /// <summary>What they are for a contact of such amps.</summary>
+    internal static LockedRotorFacet Of(Sequence<AmpsAt> marked, Sequence<AmpsAt> fullLoad) => new(marked, marked.Count > 0 ? [] : fullLoad);
 }
 
 /// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
@@ -40,7 +39,7 @@ internal static class LockedRotorQuestion
         "Locked-rotor amps",
         ContactSources.LockedRotor,
         new(0.6, 0.5, 0.8),
-        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "resistiveAmps", "pilotDuty"] },
+        new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
         LockedRotorFacet.Of,
         Judge);
 

@@ -1,5 +1,7 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Contacts;
 
@@ -12,10 +14,12 @@ internal sealed record OnTheContact
     /// <summary>Inrush of a coil over its holding VA (NEMA ICS 5: 7200 over 720).</summary>
     public const double InrushTimes = 10;
 
+    private readonly ContactSpec plate;
     private readonly ContactSite site;
 
     private OnTheContact(ContactSpec plate, ContactSite site)
     {
+        this.plate = plate;
         this.site = site;
         Loads = site.Loads;
         Volts = Rounded.Volts(site.LoadVolts);
@@ -31,12 +35,12 @@ internal sealed record OnTheContact
         CoilsVa = site.CoilsVa is { } holding ? Rounded.To(holding.Voltamperes, 1) : null;
         InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
         IsInrushGiven = site.CoilsInrushVa is not null;
-        OldFullLoad = RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps);
-        OldLockedRotor = LockedRotorFacet.Of(plate).Rows;
+        OldFullLoad = Old(plate.FullLoadAmps, ContactLoad.Motor);
+        OldLockedRotor = LockedRotorFacet.Of(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad).Rows;
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
-        OldResistive = RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps);
+        OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
-        AsksForMotors = site.IsWiredFor(ContactLoad.Motor) || (site.IsWiredFor(ContactLoad.Compressor) && plate.PilotDuty is null) || plate is { ResistiveAmps: null, PilotDuty: null };
+        OldDirect = RatedAmps.Of(plate.DirectVolts, plate.DirectAmps);
     }
 
     /// <summary>The kinds of load; null when nobody named any.</summary>
@@ -69,6 +73,9 @@ internal sealed record OnTheContact
     /// <summary>Whether the inrush is given.</summary>
     public bool IsInrushGiven { get; }
 
+    /// <summary>Whether the old contact's amps stand without volts: then it carried them at those there, or else at those of the line that its plate tells of.</summary>
+    public bool AreOldVoltsTaken => plate.RatedVolts is null;
+
     /// <summary>What the old contact was rated for, at full load.</summary>
     public Sequence<AmpsAt> OldFullLoad { get; }
 
@@ -84,6 +91,15 @@ internal sealed record OnTheContact
     /// <summary>The same for coils.</summary>
     public PilotDutyFacet OldPilot { get; }
 
+    /// <summary>The same for direct current.</summary>
+    public Sequence<AmpsAt> OldDirect { get; }
+
+    /// <summary>Whether what it switches is direct current; nothing is asked about it where nobody said so, and the old contact was marked for alternating current as well, or for neither.</summary>
+    public bool IsDirect => site.LoadCurrent == CoilCurrent.Direct;
+
+    /// <summary>Whether direct current is to be asked about: the old contact was marked for nothing else.</summary>
+    public bool AsksForDirect => site.LoadCurrent is null && OldDirect.Count > 0 && plate is { FullLoadAmps: null, LockedRotorAmps: null, ResistiveAmps: null, PilotDuty: null };
+
     /// <summary>Whether a kind of load is on it: as the list has it, or, without a list, because its amount was named; null when nobody said.</summary>
     public bool? Has(ContactLoad load) => Loads?.Contains(load) ?? (IsNamed(load) ? true : null);
 
@@ -91,13 +107,19 @@ internal sealed record OnTheContact
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
 
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
-    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater);
+    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater) == true;
 
-    /// <summary>The same of motors: where any are wired for certain (a compressor's contact may feed its contactor's coil alone, which pilot duty answers for), or the old contact was marked for nothing.</summary>
-    public bool AsksForMotors { get; }
+    /// <summary>The same of motors: where any are wired, or nothing tells and the old contact was marked for nothing. A compressor's contact may feed its contactor's coil alone, which pilot duty answers for, or a coil that was named and is there for nothing else.</summary>
+    public bool AsksForMotors => (site.IsWiredFor(ContactLoad.Motor), site.IsWiredFor(ContactLoad.Compressor)) switch
+    {
+        (true, _) => true,
+        (_, true) => plate.PilotDuty is null && (AsksForCoils || !IsNamed(ContactLoad.Coil)),
+        (null, _) => plate is { ResistiveAmps: null, PilotDuty: null },
+        _ => false,
+    };
 
     /// <summary>The same of coils.</summary>
-    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil);
+    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil) == true;
 
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
@@ -109,6 +131,10 @@ internal sealed record OnTheContact
 
     /// <summary>What a contact is asked to switch that was as the plate has it.</summary>
     public static OnTheContact Of(ContactSpec plate, ContactSite site) => new(plate, site);
+
+    /// <summary>Amps that the old one was marked with. Several without volts belong to as many voltages that nobody knows.</summary>
+    private Sequence<AmpsAt> Old(Figures<ElectricCurrent>? amps, ContactLoad load) =>
+        RatedAmps.Of(plate.RatedVolts ?? (amps is { Count: 1 } && (site.VoltsOf(load).Volts ?? plate.LineVolts) is { } line ? new(line) : null), amps);
 
     private bool IsNamed(ContactLoad load) => load switch
     {

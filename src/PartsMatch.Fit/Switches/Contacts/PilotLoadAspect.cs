@@ -31,7 +31,7 @@ internal static class PilotLoadQuestion
         "Pilot duty",
         ContactSources.PilotDuty,
         new(0.4, 0.5, 0.8),
-        new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads"] },
+        new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads", "loadCurrent"] },
         PilotDutyFacet.Of,
         Judge);
 

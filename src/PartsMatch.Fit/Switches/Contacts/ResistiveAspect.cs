@@ -6,25 +6,26 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <remarks>Resistive amps, AC-1, added up by themselves at the volts that it switches; motor amps do not stand in for them.</remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class ResistiveAspect<TSpec, TSite>() : Aspect<TSpec, TSite, ContactAmpsFacet>("Resistive amps", isDeciding: true, ContactSources.Resistive, new(0.5, 0.5, 0.8))
+public abstract class ResistiveAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, ContactAmpsFacet>(ResistiveQuestion.Asked)
     where TSpec : ContactSpec
-    where TSite : ContactSite
+    where TSite : ContactSite;
+
+/// <summary>The question of one contact.</summary>
+internal static class ResistiveQuestion
 {
-    /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadPhase", "heaterOwnVolts"] };
+    /// <summary>The question.</summary>
+    public static ContactQuestion<ContactAmpsFacet> Asked { get; } = new(
+        "Resistive amps",
+        ContactSources.Resistive,
+        new(0.5, 0.5, 0.8),
+        new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadCurrent", "loadPhase", "heaterOwnVolts"] },
+        part => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps)),
+        Judge);
 
-    /// <inheritdoc/>
-    public override ContactAmpsFacet Read(TSpec part) => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps));
-
-    /// <inheritdoc/>
-    public override Finding Judge(Need<TSpec, TSite> need, ContactAmpsFacet facet)
+    private static Finding Judge(OnTheContact on, ContactAmpsFacet facet) => on.Has(ContactLoad.Heater) switch
     {
-        var on = OnTheContact.Of(need);
-        return on.Has(ContactLoad.Heater) switch
-        {
-            false => Finding.Meets($"No heater is on it."),
-            true => ContactAmps.Resistive.AgainstLoad(on, on.Heater, facet.Rows),
-            null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: on.AsksForHeaters),
-        };
-    }
+        false => Finding.Meets($"No heater is on it."),
+        true => ContactAmps.Resistive.AgainstLoad(on, on.Heater, facet.Rows),
+        null => ContactAmps.Resistive.AgainstOld(on, on.OldResistive, facet.Rows, isAsked: on.AsksForHeaters),
+    };
 }

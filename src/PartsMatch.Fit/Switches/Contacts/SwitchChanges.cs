@@ -6,13 +6,6 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>What may have to be changed or checked on any switch. Efforts are practice: 0 a look, 1 about an hour or a part to be made.</summary>
 public static class SwitchChanges
 {
-    /// <summary>See what a part is listed for.</summary>
-    public static ChangeKind CheckListing { get; } = new("checkSwitchListing", 0.3, IsCheck: true)
-    {
-        Stage = Stage.Bench,
-        HowTo = "The listing stands on the part or in its papers; without one the part does not go in. Ventilate before anything is opened, and keep flames away.",
-    };
-
     /// <summary>Use one side of change-over contacts.</summary>
     public static ChangeKind UseOneSide { get; } = new("useOneSide", 0.1)
     {

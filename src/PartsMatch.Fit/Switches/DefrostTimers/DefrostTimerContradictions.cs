@@ -15,7 +15,7 @@ public static class DefrostTimerContradictions
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
     [
-        .. ContactAgreement.OfLoads(AsMarked(plate), site, "timer"),
+        .. ContactAgreement.OfLoads(plate, site, "timer"),
         .. Fed(plate.ClockVolts, site.ClockSupplyVolts, TimerCoils.Clock, "clock", "clockVolts", "clockSupplyVolts", DefrostTimerSources.Clock),
         .. Fed(plate.ReleaseVolts, site.ReleaseSupplyVolts, TimerCoils.Release, "release solenoid", "releaseVolts", "releaseSupplyVolts", DefrostTimerSources.Release),
         .. Frequency(plate, site),
@@ -23,9 +23,6 @@ public static class DefrostTimerContradictions
         .. Programme(plate, site),
         .. Scaled(site),
     ];
-
-    /// <summary>Volts that may only have been taken for the contacts', since they are the clock's, contradict nothing.</summary>
-    private static DefrostTimerSpec AsMarked(DefrostTimerSpec plate) => plate.RatedVolts is { } volts && volts.Equals(DefrostTimerDeductions.VoltsOfTheClock(plate)) ? plate with { RatedVolts = null } : plate;
 
     private static IEnumerable<Contradiction> ReleaseOfNothing(DefrostTimerSpec plate)
     {

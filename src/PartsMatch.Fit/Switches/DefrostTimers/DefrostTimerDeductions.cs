@@ -1,6 +1,6 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
-using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
@@ -9,38 +9,22 @@ namespace PartsMatch.Fit.Switches.DefrostTimers;
 /// <summary>What follows from a defrost timer's plate, and for its place.</summary>
 public static class DefrostTimerDeductions
 {
-    /// <summary>What follows from its release solenoid and its horsepower.</summary>
-    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, RatedAtTheClock, InAmps, Release, EndsByRelease);
+    /// <summary>What follows from its horsepower and its clock: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
+    public static (DefrostTimerSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(DefrostTimerSpec spec) => Deducing.Apply(spec, InAmps, ReleaseFrequency);
 
     /// <summary>What the old one tells of its place, and what the volts there make of the heaters.</summary>
     public static (DefrostTimerSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(DefrostTimerSpec plate, DefrostTimerSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
-
-    /// <summary>On a plate with amps and a single voltage that is the contacts', too.</summary>
-    private static IEnumerable<Deduction> RatedAtTheClock(DefrostTimerSpec spec)
-    {
-        if (spec is { ResistiveAmps: null, FullLoadAmps: null, LockedRotorAmps: null }) yield break;
-        if (VoltsOfTheClock(spec) is { } volts) yield return new(Side.Plate, "ratedVolts", Deducing.Text(volts), "no other volts are marked than its clock's", ["clockVolts"], DefrostTimerSources.RatedVolts);
-    }
-
-    /// <summary>The volts that contacts are taken to be rated at where none are marked: the clock's, of a span the higher; null of a clock for two voltages.</summary>
-    internal static Figures<ElectricPotential>? VoltsOfTheClock(DefrostTimerSpec spec) => spec.ClockVolts is { Count: 1 } clock ? new(clock[0].Last) : null;
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ScaledMinutes, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> InAmps(DefrostTimerSpec spec) => spec.SinglePhaseHorsepower is not null
         ? ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, "singlePhaseHorsepower")
         : ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, "threePhaseHorsepower");
 
-    /// <summary>Clock and release solenoid hang on the same line in most timers. What a clock that is connected for one of two voltages says of the solenoid is not known: that may be for one of them alone.</summary>
-    private static IEnumerable<Deduction> Release(DefrostTimerSpec spec)
+    /// <summary>Whatever line feeds it, a release solenoid is fed the frequency of the clock's mains.</summary>
+    private static IEnumerable<Deduction> ReleaseFrequency(DefrostTimerSpec spec)
     {
         if (spec.ReleaseVolts is null && spec.EndedBy?.Contains(DefrostEnd.Temperature) != true) yield break;
-        if (spec is { ReleaseVolts: null, ClockVolts: { Count: 1 } volts }) yield return new(Side.Plate, "releaseVolts", Deducing.Text(volts), "its clock's volts", ["clockVolts", "endedBy"], DefrostTimerSources.Release);
-        if (spec is { ReleaseFrequency: null, ClockFrequency: { } hertz }) yield return new(Side.Plate, "releaseFrequency", Deducing.Text(hertz), "its clock's frequency", ["clockFrequency"], DefrostTimerSources.Release);
-    }
-
-    private static IEnumerable<Deduction> EndsByRelease(DefrostTimerSpec spec)
-    {
-        if (spec.ReleaseVolts is not null) yield return new(Side.Plate, "endedBy", Deducing.Text(new Choices<DefrostEnd>(DefrostEnd.Temperature)), "it has a release solenoid", ["releaseVolts"], DefrostTimerSources.EndedBy);
+        if (spec.ClockFrequency is { } hertz) yield return new(Side.Plate, "releaseFrequency", Deducing.Text(hertz), "its clock's frequency", ["clockFrequency"], DefrostTimerSources.Release);
     }
 
     /// <summary>The same heat takes the longer the lower the volts: minutes times the square of own volts over those there. Asked before own volts are taken for those there: minutes that somebody timed are not to rest on that.</summary>

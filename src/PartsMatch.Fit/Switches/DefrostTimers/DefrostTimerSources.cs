@@ -9,10 +9,7 @@ public static class DefrostTimerSources
     public static Source Clock { get; } = new("A timer's clock runs from 90 to 110 % of its volts, and keeps time at its own frequency alone", SourceStatus.Practice);
 
     /// <summary>Volts of the release.</summary>
-    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them; unless marked otherwise, for those of a clock that is for one voltage", SourceStatus.Practice);
-
-    /// <summary>Rated volts.</summary>
-    public static Source RatedVolts { get; } = new("A timer's contacts are rated at the volts that stand on its plate; where only one voltage does, clock and contacts hang on the same line", SourceStatus.Practice);
+    public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them, and for the frequency of the clock's mains; an old one that is not marked was fed the volts of a clock for one voltage", SourceStatus.Practice);
 
     /// <summary>What ends a defrost.</summary>
     public static Source EndedBy { get; } = new("A timer ends a defrost as the old one did; with nothing wired to its release the fail-safe ends it, by time; a pressure element ends it whatever is wired", SourceStatus.Practice);

@@ -64,4 +64,14 @@ public sealed record DefrostTimerSpec : ContactSpec
     /// <summary>Pattern of its box.</summary>
     [Field("Box pattern", "The letters by which makers tell which boxes and mechanisms go together.", Group = Case, Example = "DX")]
     public string? BoxPattern { get; init; }
+
+    /// <summary>What is known to end a defrost: by its marking, or else the temperature that a release solenoid is there for.</summary>
+    internal Choices<DefrostEnd>? KnownEnds => EndedBy ?? (ReleaseVolts is null ? null : new(DefrostEnd.Temperature));
+
+    /// <summary>What fed an old one's release solenoid: by its marking, or else the volts of the clock, as both hang on the same line in most timers. What a clock that is connected for one of two voltages says of it is not known: that may be for one of them alone.</summary>
+    internal Taps? ReleaseLine => ReleaseVolts ?? (EndedBy?.Contains(DefrostEnd.Temperature) == true && ClockVolts is { Count: 1 } ? ClockVolts : null);
+
+    /// <inheritdoc/>
+    /// <remarks>The clock's, of a span the higher; not of a clock for two voltages.</remarks>
+    internal override ElectricPotential? LineVolts => ClockVolts is { Count: 1 } clock ? clock[0].Last : null;
 }

@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 
@@ -20,12 +19,12 @@ internal static class DefrostTimerSteps
             new(Stage.Wire, "put each wire where its function is, and pull at it", "Heater terminals carry the most amps and burn first: cut back to bright copper."),
             new(Stage.StartAndCheck, "set the time of day, turning the dial one way alone, and see that it moves", null),
             new(Stage.StartAndCheck, FormattableString.Invariant($"advance it by hand into defrost: heaters on{Amps(need)}, fans off"), "Amps by a clamp in a line; a heater that is open shows as amps that lack."),
-            new(Stage.StartAndCheck, part.EndedBy?.Contains(DefrostEnd.Temperature) == true ? "see that the switch on the coil ends it before the fail-safe, and that the fans start after their delay" : "see that it ends by itself, and that the fans start after their delay", null),
+            new(Stage.StartAndCheck, part.KnownEnds?.Contains(DefrostEnd.Temperature) == true ? "see that the switch on the coil ends it before the fail-safe, and that the fans start after their delay" : "see that it ends by itself, and that the fans start after their delay", null),
             new(Stage.Record, "write down its number, the starts, the fail-safe and the heater amps, and see the next defrost through", null),
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter],
-        Cautions = [SafeSteps.CodesFirst, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
+        Cautions = [SafeSteps.CodesFirst, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: false), SafeSteps.BladesStart, new(Stage.MakeSafe, "Clock and heaters may hang on two circuits: both are locked, and both are proved dead.")],
     };
 
     private static string Starts(DefrostTimerNeed need) => need.Site.StartsNeeded is { } starts ? FormattableString.Invariant($" to {starts} a day") : " as the old one's were";

@@ -26,6 +26,8 @@ public static class DefrostTimerVocabulary
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES"),
         new("singlePhaseHorsepower", "HP", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
+        new("directVolts", "DC VOLTS"),
+        new("directAmps", "DC AMPS", "AMPS DC"),
         new("pilotDuty", "PILOT DUTY", "PILOT"),
         new("contacts", "CONTACT TYPE"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),

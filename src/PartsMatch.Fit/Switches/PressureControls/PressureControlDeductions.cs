@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
@@ -12,7 +13,7 @@ public static class PressureControlDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (PressureControlSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(PressureControlSpec plate, PressureControlSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> Action(PressureControlSpec spec)
     {

@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -25,7 +24,7 @@ internal static class PressureControlSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, new($"gauges for the refrigerant"), new($"leak detector")],
-        Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard, opensCircuit: true), .. need.Site.Refrigerant is { IsFlammable: true } burns ? (Caution[])[SafeSteps.Burns(burns)] : [], SafeSteps.BladesStart, new(Stage.Mount, "Refrigerant under pressure freezes and blinds: goggles and gloves, and only those certified for it open the circuit.")],
+        Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: true), SafeSteps.BladesStart, new(Stage.Mount, "Refrigerant under pressure freezes and blinds: goggles and gloves, and only those certified for it open the circuit.")],
     };
 
     private static string At(UnitsNet.Pressure? pressure) => pressure is { } known ? $" at {QuantityForms.GaugePressure.Write(known)}" : string.Empty;

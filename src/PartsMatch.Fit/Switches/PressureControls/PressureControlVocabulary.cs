@@ -27,6 +27,8 @@ public static class PressureControlVocabulary
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE"),
         new("singlePhaseHorsepower", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
+        new("directVolts", "DC VOLTS"),
+        new("directAmps", "DC AMPS", "AMPS DC"),
         new("pilotDuty", "PILOT DUTY", "PILOT"),
         new("contacts", "CONTACT TYPE"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),

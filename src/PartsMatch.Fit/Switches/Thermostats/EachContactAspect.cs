@@ -40,25 +40,26 @@ public abstract class EachContactAspect<TFacet> : Aspect<ThermostatSpec, Thermos
         var on = need.Once(OnEach);
         return need.Plate.Function switch
         {
-            ThermostatFunction.FanDelayAndDefrostEnd => question.Judge(on.Main, facet.Main).On("the contact that ends the defrost").OrWorse(OnFans(on.Fans!, facet).Asking(on.HasOwnFansRatings ? FansFields.Asked : FansFields.AskedOfSite).On("the fans' contacts")),
+            ThermostatFunction.FanDelayAndDefrostEnd => question.Answer(on.Main, facet.Main).On("the contact that ends the defrost").OrWorse(OnFans(on.Fans!, facet).Asking(on.HasOwnFansRatings ? FansFields.Asked : FansFields.AskedOfSite).On("the fans' contacts")),
             ThermostatFunction.FanDelay => OnFans(on.Main, facet),
             null when facet.Fans is not null => OnEither(on.Main, facet),
-            _ => question.Judge(on.Main, facet.Main),
+            _ => question.Answer(on.Main, facet.Main),
         };
     }
 
-    private Finding OnFans(OnTheContact on, EachContact<TFacet> facet) => facet.Fans is { } own ? question.Judge(on, own).Asking(FansFields.AskedOfPart) : question.Judge(on, facet.Main);
+    private Finding OnFans(OnTheContact on, EachContact<TFacet> facet) => facet.Fans is { } own ? question.Answer(on, own).Asking(FansFields.AskedOfPart) : question.Answer(on, facet.Main);
 
     /// <summary>Of an old one whose function is not known either contact may be the one.</summary>
     private Finding OnEither(OnTheContact on, EachContact<TFacet> facet)
     {
-        var (main, fans) = (question.Judge(on, facet.Main), OnFans(on, facet));
+        var (main, fans) = (question.Answer(on, facet.Main), OnFans(on, facet));
         return main.Verdict == fans.Verdict ? main.OrWorse(fans) : Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of this one's contacts takes its place.");
     }
 
+    /// <summary>Resistive amps that stand once on an old one are there for what ends the defrost; what runs with the fans is said, or marked by their name.</summary>
     private static Loads OnEach(ThermostatNeed need) => new(
         OnTheContact.Of(need.Plate, need.Site),
-        need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd ? OnTheContact.Of(need.Plate.FansContact ?? need.Plate, need.Site.FansContact) : null,
+        need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd ? OnTheContact.Of(need.Plate.FansContact ?? need.Plate with { ResistiveAmps = null }, need.Site.FansContact) : null,
         need.Plate.FansContact is not null);
 
     /// <summary>What is on each contact of the old one.</summary>

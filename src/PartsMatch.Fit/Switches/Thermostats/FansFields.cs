@@ -5,9 +5,9 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 /// <summary>The fields of the fans' contacts that stand for those of a switch of one contact.</summary>
 internal static class FansFields
 {
-    private static readonly Dictionary<string, string> OfSpec = new() { ["ratedVolts"] = "fanRatedVolts", ["fullLoadAmps"] = "fanFullLoadAmps", ["lockedRotorAmps"] = "fanLockedRotorAmps", ["pilotDuty"] = "fanPilotDuty" };
+    private static readonly Dictionary<string, string> OfSpec = new() { ["ratedVolts"] = "fanRatedVolts", ["fullLoadAmps"] = "fanFullLoadAmps", ["lockedRotorAmps"] = "fanLockedRotorAmps", ["resistiveAmps"] = "fanResistiveAmps", ["pilotDuty"] = "fanPilotDuty" };
 
-    private static readonly Dictionary<string, string> OfSite = new() { ["motors"] = "fanMotors", ["loadVolts"] = "fanVolts", ["coilsVa"] = "fanCoilsVa", ["coilsInrushVa"] = "fanCoilsInrushVa" };
+    private static readonly Dictionary<string, string> OfSite = new() { ["motors"] = "fanMotors", ["loadVolts"] = "fanVolts", ["heaterAmps"] = "fanHeaterAmps", ["coilsVa"] = "fanCoilsVa", ["coilsInrushVa"] = "fanCoilsInrushVa" };
 
     /// <summary>All of them, of spec and site.</summary>
     public static IEnumerable<string> All => [.. OfSpec.Values, .. OfSite.Values];

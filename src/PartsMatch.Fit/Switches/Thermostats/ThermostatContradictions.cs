@@ -19,8 +19,8 @@ public static class ThermostatContradictions
     private static IEnumerable<Contradiction> OfFans(ThermostatSpec plate, ThermostatSite site) => (plate.Function, site) switch
     {
         (ThermostatFunction.FanDelayAndDefrostEnd, _) => ContactAgreement.OfLoads(plate.FansContact ?? plate, site.FansContact, "fans' contact").Select(one => OnFans(one, plate)),
-        (null, _) or (_, { FanMotors: null, FanCoilsVa: null, FanCoilsInrushVa: null }) => [],
-        _ => [new(["function"], $"A {Deducing.Text(plate.Function!.Value)} has no contacts of their own for fans: what is on its one contact is given as motors or coils.", ContactSources.LoadsNamed) { SiteFields = [site.FanMotors is not null ? "fanMotors" : site.FanCoilsVa is not null ? "fanCoilsVa" : "fanCoilsInrushVa"] }],
+        (null, _) or (_, { FanMotors: null, FanHeaterAmps: null, FanCoilsVa: null, FanCoilsInrushVa: null }) => [],
+        _ => [new(["function"], $"A {Deducing.Text(plate.Function!.Value)} has no contacts of their own for fans: what is on its one contact is given as motors, heaters or coils.", ContactSources.LoadsNamed) { SiteFields = [site.FanMotors is not null ? "fanMotors" : site.FanHeaterAmps is not null ? "fanHeaterAmps" : site.FanCoilsVa is not null ? "fanCoilsVa" : "fanCoilsInrushVa"] }],
     };
 
     /// <summary>What disagrees of the fans' contacts, by their own fields.</summary>

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.Thermostats.Aspects;
@@ -13,7 +14,7 @@ public static class ThermostatDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, ContactDeductions.Hazard, ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
 
     /// <summary>What opens above where it closes opens on rise, whatever its function mostly does: a thermostat may be for heat. Of three wires, or one whose function is not known and may be such, the temperatures tell nothing.</summary>
     private static IEnumerable<Deduction> ActionByTemperatures(ThermostatSpec spec)

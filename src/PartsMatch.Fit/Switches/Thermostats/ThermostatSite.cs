@@ -47,6 +47,10 @@ public sealed record ThermostatSite : ContactSite
     [Field("Fans' volts", "With three wires: what the fans' contacts switch.", Group = Fans, Tool = Tool.Meter, Example = "208 V")]
     public ElectricPotential? FanVolts { get; init; }
 
+    /// <summary>Amps of heaters on the fans' contacts.</summary>
+    [Field("Fans' heater amps", "With three wires: of a heater that runs with the fans, such as one at the door.", Group = Fans, Example = "4 A")]
+    public ElectricCurrent? FanHeaterAmps { get; init; }
+
     /// <summary>VA of a fan contactor's coil.</summary>
     [Field("Fan contactor's VA", "With three wires, where a contactor switches the fans: its coil's holding VA.", Group = Fans, Example = "9 VA")]
     public ElectricApparentPower? FanCoilsVa { get; init; }
@@ -60,15 +64,20 @@ public sealed record ThermostatSite : ContactSite
     {
         get
         {
-            var (motors, coils) = (FanMotors is not null, FanCoilsVa is not null || FanCoilsInrushVa is not null);
+            List<ContactLoad> named =
+            [
+                .. FanMotors is not null ? (ContactLoad[])[ContactLoad.Motor] : [],
+                .. FanHeaterAmps is not null ? (ContactLoad[])[ContactLoad.Heater] : [],
+                .. FanCoilsVa is not null || FanCoilsInrushVa is not null ? (ContactLoad[])[ContactLoad.Coil] : [],
+            ];
             return this with
             {
-                Loads = motors || coils ? new([.. motors ? (ContactLoad[])[ContactLoad.Motor] : [], .. coils ? (ContactLoad[])[ContactLoad.Coil] : []]) : null,
+                Loads = named.Count > 0 ? new(named) : null,
                 LoadVolts = FanVolts,
                 LoadPhase = null,
                 Motors = FanMotors,
                 MotorPower = null,
-                HeaterAmps = null,
+                HeaterAmps = FanHeaterAmps,
                 HeaterPower = null,
                 CoilsVa = FanCoilsVa,
                 CoilsInrushVa = FanCoilsInrushVa,

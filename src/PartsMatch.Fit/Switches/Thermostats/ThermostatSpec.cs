@@ -91,12 +91,16 @@ public sealed record ThermostatSpec : ContactSpec
     [Field("Fans' locked-rotor amps", "With three wires: LRA of the fans' contacts, where they are not those of the other.", Group = FansRatings, Example = "60 A")]
     public Figures<ElectricCurrent>? FanLockedRotorAmps { get; init; }
 
+    /// <summary>Resistive amps of the fans' contacts at those volts.</summary>
+    [Field("Fans' resistive amps", "With three wires: of the fans' contacts, for a heater that runs with the fans; they are no motor amps.", Group = FansRatings, Example = "10 A")]
+    public Figures<ElectricCurrent>? FanResistiveAmps { get; init; }
+
     /// <summary>Pilot duty of the fans' contacts.</summary>
     [Field("Fans' pilot duty", "With three wires: of the fans' contacts, for a fan contactor's coil.", Group = FansRatings)]
     public PilotDuty? FanPilotDuty { get; init; }
 
     /// <summary>Its fans' contacts as a switch of their own; null where they have no ratings of their own, so that one set stands for both.</summary>
-    internal ThermostatSpec? FansContact => this is { FanRatedVolts: null, FanFullLoadAmps: null, FanLockedRotorAmps: null, FanPilotDuty: null }
+    internal ThermostatSpec? FansContact => this is { FanRatedVolts: null, FanFullLoadAmps: null, FanLockedRotorAmps: null, FanResistiveAmps: null, FanPilotDuty: null }
         ? null
         : this with
         {
@@ -104,7 +108,7 @@ public sealed record ThermostatSpec : ContactSpec
             FullLoadAmps = FanFullLoadAmps,
             LockedRotorAmps = FanLockedRotorAmps,
             PilotDuty = FanPilotDuty,
-            ResistiveAmps = null,
+            ResistiveAmps = FanResistiveAmps,
             SinglePhaseHorsepower = null,
             ThreePhaseHorsepower = null,
         };

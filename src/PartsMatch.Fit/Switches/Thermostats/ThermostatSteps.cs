@@ -1,4 +1,3 @@
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -32,7 +31,7 @@ internal static class ThermostatSteps
             ])
         {
             Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, new($"thermometer with a probe for a bulb")],
-            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. HazardCautions.Of(need.Site.Hazard), SafeSteps.BladesStart, .. FanWords(need), .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
+            Cautions = [SafeSteps.CodesFirst, SafeSteps.Ladders, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: false), SafeSteps.BladesStart, .. FanWords(need), .. isDefrost ? (Caution[])[new(Stage.StartAndCheck, "Defrost heaters are hot and live without a sound: keep hands and wires off them.")] : []],
         };
     }
 

@@ -23,6 +23,6 @@ internal static class CondensingPressureValveSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, ValveSteps.Nitrogen, ValveSteps.LeakDetector, new($"filter-drier for the liquid line")],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. need.Site.Refrigerant is { IsFlammable: true } burns ? (Caution[])[SafeSteps.Burns(burns)] : []],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. RefrigerantCautions.Of(null, need.Site.Refrigerant, opensCircuit: true)],
     };
 }

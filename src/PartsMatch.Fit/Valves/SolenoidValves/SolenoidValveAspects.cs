@@ -17,7 +17,7 @@ public static class SolenoidValveAspects
         new CoilSupplied(),
         new FlowBothWays(),
         new CoilPower(),
-        new BesideFlammable(),
+        new HazardousPlace(),
         new Connections(),
     ];
 }

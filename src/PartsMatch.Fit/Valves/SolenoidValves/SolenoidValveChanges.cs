@@ -27,13 +27,6 @@ public static class SolenoidValveChanges
         HowTo = "With one fixture calling, listen: a valve that chatters, or a pipe behind it that goes cold and warm by turns, has too little drop to stay open.",
     };
 
-    /// <summary>Whether it may be used with a refrigerant that burns.</summary>
-    public static ChangeKind CheckListing { get; } = new("checkListing", 0.2, IsCheck: true)
-    {
-        Stage = Stage.Bench,
-        HowTo = "Look for the mark on the coil or in its papers; without one the valve does not go in.",
-    };
-
     /// <summary>Whether the transformer carries its coil.</summary>
     public static ChangeKind CheckTransformer { get; } = new("checkTransformer", 0.2, IsCheck: true)
     {

@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 
@@ -14,7 +15,7 @@ public static class SolenoidValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. Cold(site)];
+    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site)];
 
     private static IEnumerable<Contradiction> Least(SolenoidValveSpec plate)
     {
@@ -32,7 +33,7 @@ public static class SolenoidValveContradictions
     private static IEnumerable<Contradiction> Volts(SolenoidValveSpec plate, SolenoidValveSite site)
     {
         if (plate.CoilVolts is not { } taps || Rounded.Volts(site.CoilSupplyVolts) is not { } there) yield break;
-        if (taps.Any(tap => CoilOnSupply.FitsVolts(CoilMade.Of(tap, plate.CoilCurrent, plate.CoilFrequency, string.Empty), there, SolenoidLimits.Coil))) yield break;
+        if (taps.Any(tap => CoilOnSupply.FitsVolts(CoilMade.Of(tap, plate.CoilCurrent, plate.CoilFrequency, string.Empty), there, SolenoidCoils.Window))) yield break;
         yield return new(["coilVolts"], FormattableString.Invariant($"The old coil is for {Deducing.Text(taps)}, and {there:0.#} V are there: they killed it or never moved it, or one of the two is misread."), SolenoidValveSources.CoilVolts) { SiteFields = ["coilSupplyVolts"] };
     }
 

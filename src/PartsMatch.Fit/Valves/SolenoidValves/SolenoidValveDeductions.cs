@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -14,7 +15,7 @@ public static class SolenoidValveDeductions
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (SolenoidValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(SolenoidValveSpec plate, SolenoidValveSite site)
     {
-        return Deducing.Apply(site, AlternatingThere, AsTheOld);
+        return Deducing.Apply(site, AlternatingThere, AsTheOld, there => BurningRefrigerant.Hazard(there.Refrigerant));
 
         IEnumerable<Deduction> AsTheOld(SolenoidValveSite there)
         {

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
@@ -34,6 +35,10 @@ public sealed record SolenoidValveSite : Site
     /// <summary>The refrigerant in the system.</summary>
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
+
+    /// <summary>What could burn round it.</summary>
+    [Field("Hazard", "Flammable refrigerant in the same space, as the one there tells by itself, or a classified area; none where the refrigerant burns, but cannot reach its coil.", Group = System)]
+    public Hazard? Hazard { get; init; }
 
     /// <summary>The line it sits in.</summary>
     [Field("Line", "Liquid, suction or hot gas.", Group = System)]

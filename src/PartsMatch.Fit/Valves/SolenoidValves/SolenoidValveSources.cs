@@ -20,9 +20,6 @@ public static class SolenoidValveSources
     /// <summary>The transformer's VA.</summary>
     public static Source CoilPower { get; } = new("A transformer carries the VA of its plate, all coils together", SourceStatus.Practice);
 
-    /// <summary>Ignition sources beside refrigerants that burn.</summary>
-    public static Source Flammable { get; } = new("ASHRAE 34 classes; parts beside an A2L or A3 refrigerant are listed for it (IEC 60335-2-40, -89)", SourceStatus.Memory);
-
     /// <summary>No least drop for a direct-acting valve.</summary>
     public static Source DirectActing { get; } = new("A direct-acting valve is lifted by its magnet alone, from no differential on", SourceStatus.Derived);
 

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Valves.Pipes;
 using UnitsNet;
@@ -73,9 +74,9 @@ public sealed record SolenoidValveSpec : Spec
     [Field("Body", "Brass, steel or stainless steel.", Group = Valve)]
     public BodyMaterial? Body { get; init; }
 
-    /// <summary>Whether it is listed for refrigerants that burn.</summary>
-    [Field("Listed for flammable", "Whether valve and coil are listed for A2L or A3 refrigerants.", Group = Valve)]
-    public bool? ListedForFlammable { get; init; }
+    /// <summary>Marks for places where something could burn.</summary>
+    [Field("Hazard marking", "Marks of valve and coil for flammable refrigerants or classified areas.", Group = Valve)]
+    public Choices<HazardMarking>? Hazards { get; init; }
 
     /// <summary>How it is joined to its pipes.</summary>
     [Field("Joints", "Solder cups (ODF), flare (SAE), pipe thread or butt weld.", Group = Connections)]
@@ -110,6 +111,6 @@ public sealed record SolenoidValveSpec : Spec
     public string? CoilNumber { get; init; }
 
     /// <summary>Further coils that its body takes.</summary>
-    [Field("Further coils", "Coils that go onto the same body, each with its part number.", Group = Coil)]
+    [Field("Further coils", "Coils that go onto the same body, each with the VA that it takes, where they are given, and its part number.", Group = Coil)]
     public CoilOffers? FurtherCoils { get; init; }
 }

@@ -25,6 +25,7 @@ public static class SolenoidValveVocabulary
         new("coilFrequency", "FREQ", "FREQUENCY") { ByUnit = true },
         new("coilPower", "COIL VA", "POWER") { ByUnit = true },
         new("body", "BODY", "MATERIAL"),
+        new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
         new("lift", "OPERATION", "ACTION"),
         new("coilNumber", "COIL NO", "COIL P/N", "COIL TYPE", "COIL NUMBER"),
     ],

@@ -50,6 +50,14 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
         Meets(plate: "power=3/4 hp", part: twoSpeeds);
     }
 
+    /// <summary>900 over 1075 is 50 over 60 to half a percent, but 1/3 over 3/4 is not: two speeds, as the powers alone say.</summary>
+    [Theory]
+    [InlineData("power=3/4-1/3 hp")]
+    [InlineData("power=3/4-1/3 hp; speed=1075/900 rpm")]
+    [InlineData("power=3/4-1/3 hp; speed=1075/900 rpm; frequency=60/50 Hz")]
+    public void Powers_of_two_speeds_stay_those_of_two_speeds_beside_speeds_that_might_be_of_two_frequencies(string plate) =>
+        Fails(plate: plate, site: "supplyFrequency=60 Hz", part: "power=1/2 hp").Sentence.ShouldBe("1/2 hp is less than the old motor's 3/4 hp.");
+
     // Worked by hand: 1/4 hp is 186.5 W, and 4 % under 1/3 hp is 238.75 W: 52.25 W short.
     [Fact]
     public void A_low_speed_that_is_too_weak_fails_and_the_sentence_names_it()

@@ -9,14 +9,12 @@ namespace PartsMatch.Fit.Tests.Switches.DefrostTimers;
 public sealed class DefrostTimerRulesTests
 {
     [Theory]
-    [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseVolts=240 V; releaseFrequency=60 Hz")]
+    [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseFrequency=60 Hz")] // its volts only mostly follow
     [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=time", "")]
     [InlineData("clockVolts=120/240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseFrequency=60 Hz")]
-    [InlineData("releaseVolts=24 V", "endedBy=temperature")]
+    [InlineData("releaseVolts=24 V", "")]
     [InlineData("resistiveAmps=40 A; fullLoadAmps=20 A", "")]
-    [InlineData("clockVolts=208-240 V; resistiveAmps=40 A", "ratedVolts=240 V")]
-    [InlineData("clockVolts=120/240 V; resistiveAmps=40 A", "")]
-    [InlineData("clockVolts=240 V; starts=4 a day", "")]
+    [InlineData("clockVolts=208-240 V; resistiveAmps=40 A", "")]
     [InlineData("ratedVolts=240 V; singlePhaseHorsepower=2 hp", "fullLoadAmps=12 A")] // NFPA 70 table 430.248
     public void What_a_plate_does_not_print_follows(string plate, string deduced) =>
         string.Join("; ", DefrostTimerFamily.DefrostTimer.Deduce(Named.Record<DefrostTimerSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);

@@ -10,8 +10,6 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 /// </remarks>
 public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Coil", isDeciding: true, ContactorSources.Coil, new(0.6, 0.7, 1.5))
 {
-    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "controlVolts", "controlFrequency") { Change = ContactorChanges.ChangeCoil, Connect = ContactorChanges.ConnectCoil };
-
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["controlVolts", "controlFrequency", "controlCurrent"]) { Besides = ["coilCurrent"] };
 
@@ -19,5 +17,5 @@ public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Co
     public override CoilFacet Read(ContactorSpec part) => CoilFacet.Of(part.CoilVolts, part.CoilCurrent, part.CoilFrequency, part.FurtherCoils);
 
     /// <inheritdoc/>
-    public override Finding Judge(ContactorNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, ContactorCoils.Supply(need), ContactorCoils.Window, Names);
+    public override Finding Judge(ContactorNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, ContactorCoils.Supply(need), ContactorCoils.Window, ContactorCoils.Names);
 }

@@ -24,7 +24,7 @@ public readonly record struct DutyFacet(bool Compressors, bool MotorLoads, bool 
 
 /// <summary>Is the contactor marked for the kind of load that is on it?</summary>
 /// <remarks>
-/// Categories are never crossed: a contactor marked for resistance or coils alone fails for a motor. Marked for motors, and neither with locked-rotor amps nor for AC-8, it stays unknown for a hermetic compressor.
+/// Categories are never crossed: of a contactor that is marked for resistance or coils alone it stays unknown whether it is for motors, as its full-load amps may only be missing. Marked for motors, and neither with locked-rotor amps nor for AC-8, it stays unknown for a hermetic compressor.
 /// Where nobody named what is on it, it is marked for the kinds that the old one was marked for.
 /// </remarks>
 public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Duty category", isDeciding: true, ContactorSources.Duty, new(0.3, 0.5, 0.8))
@@ -32,7 +32,7 @@ public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Du
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["acThreeAmps", "acEightAmps", "lockedRotorAmps"], ["loads"])
     {
-        Besides = ["fullLoadAmps", "singlePhaseHorsepower", "threePhaseHorsepower", "resistiveAmps", "pilotDuty"],
+        Besides = ["fullLoadAmps", "singlePhaseHorsepower", "threePhaseHorsepower", "resistiveAmps", "pilotDuty", "loadCurrent"],
     };
 
     /// <inheritdoc/>
@@ -42,9 +42,10 @@ public sealed class Duty() : Aspect<ContactorSpec, ContactorSite, DutyFacet>("Du
     public override Finding Judge(ContactorNeed need, DutyFacet facet)
     {
         var on = OnTheContact.Of(need);
+        if (on.IsDirect) return Finding.Meets($"Direct current is on it, which DC amps answer for, and no category of alternating current.");
         if (on.Loads is null) return AsTheOldOne(DutyFacet.Of(need.Plate), facet);
         if (!facet.IsMarked) return Finding.Unknown(Side.Part, "fullLoadAmps", $"What it is marked to switch is not known.");
-        if (on.HasMotor == true && !facet.MotorLoads && !facet.Compressors) return Finding.Fails($"A motor is on it, AC-3 ({UtilizationCategories.UseOf("AC-3")}); it is marked for {(facet.Resistance ? "resistance" : "coils")} alone.");
+        if (on.HasMotor == true && !facet.MotorLoads && !facet.Compressors) return Finding.Unknown(Side.Part, "fullLoadAmps", $"A motor is on it, AC-3 ({UtilizationCategories.UseOf("AC-3")}); what is given of it is for {(facet.Resistance ? "resistance" : "coils")} alone, which does not stand in for that.");
         if (on.Has(ContactLoad.Compressor) == true && !facet.Compressors) return Finding.Unknown(Side.Part, "acEightAmps", $"A compressor is on it, AC-8 ({UtilizationCategories.UseOf("AC-8b")}); whether it is made for those is not known without locked-rotor or AC-8 amps.");
         if (on.Has(ContactLoad.Heater) == true && !facet.Resistance) return Finding.Unknown(Side.Part, "resistiveAmps", $"A heater is on it, AC-1 ({UtilizationCategories.UseOf("AC-1")}); its resistive amps are not known, and those of motors do not stand in for them.");
         return on.Has(ContactLoad.Coil) == true && !facet.Coils

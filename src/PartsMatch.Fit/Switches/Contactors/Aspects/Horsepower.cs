@@ -28,13 +28,15 @@ public sealed class Horsepower() : Aspect<ContactorSpec, ContactorSite, Horsepow
     private const double VoltsOff = 0.1;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["threePhaseHorsepower", "singlePhaseHorsepower", "ratedVolts"], ["motorPower", "loadPhase", "loadVolts"]);
+    public override LookedAt Fields { get; } = new(["threePhaseHorsepower", "singlePhaseHorsepower", "ratedVolts"], ["motorPower", "loadPhase", "loadVolts"]) { Besides = ["loadCurrent"] };
 
     /// <inheritdoc/>
     public override HorsepowerFacet Read(ContactorSpec part) => new(Of(part.RatedVolts, part.SinglePhaseHorsepower), Of(part.RatedVolts, part.ThreePhaseHorsepower));
 
     /// <inheritdoc/>
-    public override Finding Judge(ContactorNeed need, HorsepowerFacet facet)
+    public override Finding Judge(ContactorNeed need, HorsepowerFacet facet) => OnTheContact.Of(need).IsDirect ? DirectCurrentQuestion.Beside(OfAlternating(need, facet)) : OfAlternating(need, facet);
+
+    private static Finding OfAlternating(ContactorNeed need, HorsepowerFacet facet)
     {
         if (need.Site.MotorPower is not { } power) return Finding.Meets($"No horsepower was named: its amps decide.");
         if (need.Site.LoadPhase is not { } phases) return Finding.Unknown(Side.Site, "loadPhase", $"Whether the motors are single-phase or three-phase is not known.");

@@ -7,5 +7,5 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public sealed class LockedRotor : LockedRotorAspect<DefrostTimerSpec, DefrostTimerSite>
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "fanVolts"]) { Besides = ["loads", "contactsNeeded", "contactsFor", "resistiveAmps", "pilotDuty"] };
+    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "fanVolts"]) { Besides = ["loads", "loadCurrent", "clockVolts", "contactsNeeded", "contactsFor", "resistiveAmps", "pilotDuty", "coilsVa", "coilsInrushVa"] };
 }

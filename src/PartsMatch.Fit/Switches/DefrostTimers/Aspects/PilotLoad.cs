@@ -7,5 +7,5 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public sealed class PilotLoad : PilotLoadAspect<DefrostTimerSpec, DefrostTimerSite>
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "coilVolts"]) { Besides = ["loads", "contactsNeeded", "contactsFor"] };
+    public override LookedAt Fields { get; } = new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "coilVolts"]) { Besides = ["loads", "loadCurrent", "contactsNeeded", "contactsFor"] };
 }

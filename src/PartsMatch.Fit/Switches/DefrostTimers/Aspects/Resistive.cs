@@ -7,5 +7,5 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public sealed class Resistive : ResistiveAspect<DefrostTimerSpec, DefrostTimerSite>
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "contactsNeeded", "contactsFor", "loadPhase", "heaterOwnVolts"] };
+    public override LookedAt Fields { get; } = new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadCurrent", "clockVolts", "contactsNeeded", "contactsFor", "loadPhase", "heaterOwnVolts"] };
 }

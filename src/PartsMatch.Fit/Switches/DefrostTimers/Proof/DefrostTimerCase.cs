@@ -15,7 +15,10 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     public DefrostTimerSpec Measured => New ?? Need.Plate;
 
     /// <summary>Whether a switch on the coil ends the defrost; null when not known.</summary>
-    internal bool? EndsByTemperature => Need.Site.EndedThereBy is { } end ? end == DefrostEnd.Temperature : Measured.EndedBy is { } ends && !ends.Contains(DefrostEnd.Temperature) ? false : null;
+    internal bool? EndsByTemperature => Need.Site.EndedThereBy is { } end ? end == DefrostEnd.Temperature : Measured.KnownEnds is { } ends && !ends.Contains(DefrostEnd.Temperature) ? false : null;
+
+    /// <summary>What its release solenoid is made for: of the old one as it was fed, of the new one by its marking alone.</summary>
+    internal Taps? ReleaseVolts => New is null ? Need.Plate.ReleaseLine : New.ReleaseVolts;
 
     /// <summary>Volts against a marking: null when one of the two is not known.</summary>
     internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)

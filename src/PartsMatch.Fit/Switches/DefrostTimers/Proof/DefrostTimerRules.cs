@@ -69,11 +69,11 @@ public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release sole
         if (one.Readings.ReleasePulls == true) return Ruling.Good($"Its release solenoid ends the defrost.");
         if (one.Readings.ReleaseVoltsThere is not { } read) return Ruling.CantTell($"Its release solenoid does not pull.").ThenRead("releaseVoltsThere", "Measure the volts at its release terminal with the switch on the coil closed.");
         FormattableString limit = $"from 85 to 110 % of its volts";
-        return (DefrostTimerCase.Against(read, one.Measured.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
+        return (DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
         {
             (null, _) => Ruling.CantTell($"What its release solenoid is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
             (VoltsAt.None, _) => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
-            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.Measured.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
+            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
             (_, null) => Ruling.CantTell($"Its release solenoid has its volts.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
             _ => Ruling.Bad($"Its release solenoid has its volts and does not end the defrost.", limit).ThePartHasFailed(),
         };

@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
@@ -8,8 +7,6 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 /// <remarks>85 to 105 % of the marked volts, to 110 % with a caution, edges included; one for two voltages is connected for one: a change.</remarks>
 public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, SolenoidValveSources.CoilVolts, new(0.8, 0.8, 1.5))
 {
-    private static readonly CoilNames Names = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { Change = SolenoidValveChanges.ChangeCoil, Connect = SolenoidValveChanges.ConnectCoil };
-
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"]) { Besides = ["coilCurrent"] };
 
@@ -17,7 +14,5 @@ public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite
     public override CoilFacet Read(SolenoidValveSpec part) => CoilFacet.Of(part.CoilVolts, part.CoilCurrent, part.CoilFrequency, part.FurtherCoils);
 
     /// <inheritdoc/>
-    public override Finding Judge(SolenoidNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, need.Once(Supply), SolenoidLimits.Coil, Names);
-
-    private static CoilSupply Supply(SolenoidNeed need) => new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent, []);
+    public override Finding Judge(SolenoidNeed need, CoilFacet facet) => CoilOnSupply.Judge(facet, SolenoidCoils.Supply(need), SolenoidCoils.Window, SolenoidCoils.Names);
 }

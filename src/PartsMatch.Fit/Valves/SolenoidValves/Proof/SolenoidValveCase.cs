@@ -23,7 +23,7 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
             var facet = CoilFacet.Of(Measured.CoilVolts, Measured.CoilCurrent, Measured.CoilFrequency, New?.FurtherCoils);
             var there = Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts);
             var all = facet.Own.Concat(facet.Further).ToList();
-            return there is { } volts && all.Find(coil => CoilOnSupply.FitsVolts(coil, volts, SolenoidLimits.Coil)) is { High: > 0 } right ? right : all.Count > 0 ? all[0] : null;
+            return there is { } volts && all.Find(coil => CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window)) is { High: > 0 } right ? right : all.Count > 0 ? all[0] : null;
         }
     }
 

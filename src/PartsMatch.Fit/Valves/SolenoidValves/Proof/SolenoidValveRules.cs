@@ -46,7 +46,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
         if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: volts at its coil say nothing yet.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it asks for cooling.");
         if (one.Volts is not { } volts) return Ruling.Read("coilVolts", "Measure the volts at the coil's leads while the circuit calls: without them it is not the valve.");
         if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : None(volts);
-        var (least, most) = (coil.Low * SolenoidLimits.Coil.Least, coil.High * SolenoidLimits.Coil.Most);
+        var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
         FormattableString limit = $"{least:0.#} to {most:0.#} V";
         if (volts < coil.Low * NoSupply) return None(volts);
         return Within.Span(volts, least, most)

@@ -79,7 +79,10 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     [InlineData("", "controlVolts=24 V; controlCurrent=DC", "coilVolts=24 V; coilCurrent=DC", "Meets")]
     [InlineData("", "controlVolts=24 V; controlCurrent=DC", "coilVolts=24 V; coilFrequency=60 Hz", "Fails")]
     [InlineData("", "controlVolts=24 V; controlFrequency=60 Hz", "coilVolts=24 V; coilCurrent=DC", "Fails")]
-    [InlineData("", "controlVolts=24 V", "coilVolts=24 V; coilCurrent=DC", "Unknown Site controlFrequency")]
+    [InlineData("", "controlVolts=24 V", "coilVolts=24 V; coilCurrent=DC", "Unknown Site controlCurrent")] // it has no frequency to ask for
+    [InlineData("", "controlVolts=24 V", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlFrequency")]
+    [InlineData("", "controlVolts=24 V", "coilVolts=24 V", "Unknown Part coilFrequency")]
+    [InlineData("", "controlVolts=24 V; controlCurrent=DC", "coilVolts=24 V", "Unknown Part coilCurrent")]
     [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilCurrent=DC", "Meets")]
     [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Fails")]
     [InlineData("coilVolts=24 V; coilCurrent=DC", "", "coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=24 V DC = QV-24D", "MeetsWithChanges changeContactorCoil")]

@@ -1,5 +1,5 @@
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Switches.Contactors.Aspects;
-using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
 
@@ -11,9 +11,9 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("hazard=A2L", "contacts=open", "Fails")]
     [InlineData("hazard=A2L", "contacts=open; hazards=A2L", "Fails")]
     [InlineData("hazard=A3", "contacts=sealed; hazards=A3", "Meets")]
-    [InlineData("hazard=A3", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")]
-    [InlineData("hazard=A2L", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
-    [InlineData("hazard=A2L", "contacts=solid state", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("hazard=A3", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A2L", "contacts=sealed", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=A2L", "contacts=solid state", "MeetsWithChanges checkListing")]
     [InlineData("hazard=A2L", "hazards=A3", "Meets")]
     [InlineData("hazard=A2L", "", "Unknown Part contacts")]
     [InlineData("hazard=class I division 2", "contacts=sealed", "Unknown Part hazards")]
@@ -21,6 +21,8 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=sealed", "Meets")]
     [InlineData("hazard=class I division 1", "hazards=C1D2; contacts=sealed", "Unknown Part hazards")]
     [InlineData("hazard=class I division 1", "hazards=C1D1; contacts=open", "Fails")]
+    [InlineData("hazard=A2L", "contacts=sealed; hazards=ordinary places", "Fails")]
+    [InlineData("hazard=A2L", "contacts=sealed; hazards=ordinary places, A2L", "Meets")]
     [InlineData("hazard=none", "contacts=open", "Meets")]
     public void Open_contacts_spark(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 
@@ -31,6 +33,12 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [InlineData("hazards=A2L; contacts=sealed", "contacts=sealed", "Unknown Site hazard")]
     public void Where_no_hazard_is_named_the_old_one_tells(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 
+    [Theory]
+    [InlineData("hazards=A2L; contacts=sealed", "contacts=sealed", "Meets")]
+    [InlineData("hazards=C1D2; contacts=sealed", "contacts=sealed", "Unknown Site hazard")] // which a refrigerant does not make
+    [InlineData("contacts=sealed", "contacts=open", "Unknown Site hazard")]
+    public void Marks_for_flammable_refrigerants_are_of_no_matter_beside_one_that_does_not_burn(string plate, string part, string answer) => Answer(plate, "refrigerant=R-404A", part).ShouldBe(answer);
+
     [Fact]
     public void A_place_of_which_nothing_is_said_is_told_to_be_taken_for_an_ordinary_one() =>
         Judge("", "", "contacts=open").Sentence.ShouldStartWith("Taken for an ordinary place, since nothing says otherwise");
@@ -39,11 +47,11 @@ public sealed class HazardousPlaceTests : ContactorAspectTests<HazardousPlace, I
     [Theory]
     [InlineData("refrigerant=R-404A", "contacts=open", "Meets")]
     [InlineData("refrigerant=R-32", "contacts=open", "Fails")]
-    [InlineData("refrigerant=R-32", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-32", "contacts=sealed", "MeetsWithChanges checkListing")]
     [InlineData("refrigerant=R-32", "contacts=sealed; hazards=A2L", "Meets")]
-    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkListing")]
     [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A3", "Meets")]
-    [InlineData("refrigerant=R-290; hazard=A2L", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")] // the stricter of the two is taken
+    [InlineData("refrigerant=R-290; hazard=A2L", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkListing")] // the stricter of the two is taken
     [InlineData("refrigerant=R-290; hazard=A2L", "contacts=sealed; hazards=A3", "Meets")]
     [InlineData("refrigerant=R-290", "", "Unknown Part contacts")]
     [InlineData("refrigerant=R-290; hazard=none", "contacts=open", "Meets")] // it cannot reach the switch

@@ -23,7 +23,11 @@ public sealed class EndsDefrostTests : DefrostTimerAspectTests<EndsDefrost, Defr
     [InlineData("", "endedThereBy=time", "", "Unknown Part endedBy")]
     [InlineData("", "", "endedBy=time", "Unknown Site endedThereBy")]
     [InlineData("endedBy=temperature", "", "endedBy=time", "Fails")]
-    [InlineData("releaseVolts=240 V", "", "endedBy=time", "Fails")]
+    [InlineData("releaseVolts=240 V", "", "endedBy=time", "Unknown Site endedThereBy")] // there it is; whether it is wired nobody said
+    [InlineData("releaseVolts=240 V", "", "endedBy=time, temperature", "Meets")]
+    [InlineData("", "endedThereBy=temperature", "releaseVolts=240 V", "Meets")]
+    [InlineData("", "endedThereBy=time", "releaseVolts=240 V", "MeetsWithChanges leaveRelease")]
+    [InlineData("", "endedThereBy=pressure", "releaseVolts=240 V", "Unknown Part endedBy")] // some take several
     [InlineData("endedBy=time, temperature", "", "endedBy=time, temperature", "Meets")]
     [InlineData("endedBy=time, temperature", "", "endedBy=temperature", "Unknown Site endedThereBy")]
     [InlineData("endedBy=time, temperature", "", "", "Unknown Part endedBy")]

@@ -31,7 +31,13 @@ public sealed class FullLoadTests : DefrostTimerAspectTests<FullLoad, ContactAmp
     [InlineData("resistiveAmps=40 A; pilotDuty=A300", "contactsNeeded=heater, fans", "Unknown Site motors")]
     [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, fans; loads=heater", "Meets")]
     [InlineData("resistiveAmps=40 A", "contactsNeeded=heater", "Meets")]
-    [InlineData("resistiveAmps=40 A", "", "Meets")] // whether anything else is wired is a check of its contacts
+    [InlineData("resistiveAmps=40 A", "", "Unknown Site motors")] // nobody said what stops in defrost, and hardly a timer stops nothing
+    [InlineData("resistiveAmps=40 A; pilotDuty=A300", "", "Unknown Site motors")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, compressor; coilsVa=20 VA", "Meets")] // its contactor's coil, as named
+    [InlineData("", "contactsNeeded=heater, compressor; coilsVa=20 VA", "Meets")]
+    [InlineData("resistiveAmps=40 A", "contactsNeeded=heater, compressor, pump-down; coilsVa=20 VA", "Unknown Site motors")] // the coil may be the solenoid valve's
+    [InlineData("resistiveAmps=40 A", "coilsVa=20 VA", "Unknown Site motors")] // which says nothing of fans
+    [InlineData("", "contactsNeeded=heater", "Meets")]
     [InlineData("resistiveAmps=40 A; ratedVolts=240 V; fullLoadAmps=10 A", "contactsNeeded=heater, fans", "Meets")]
     [InlineData("", "", "Unknown Site motors")]
     public void Fans_that_are_wired_are_open_until_their_amps_are_known(string plate, string site, string answer) => Answer(plate, site, "ratedVolts=240 V; fullLoadAmps=10 A; lockedRotorAmps=60 A").ShouldBe(answer);

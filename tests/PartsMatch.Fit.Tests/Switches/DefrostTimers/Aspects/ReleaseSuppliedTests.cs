@@ -23,7 +23,11 @@ public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSuppli
     [InlineData("endedBy=time", "", "", "Meets")]
     [InlineData("endedBy=time, pressure", "", "", "Meets")]
     [InlineData("", "", "releaseVolts=240 V", "Unknown Site endedThereBy")]
-    [InlineData("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "Meets")]
+    [InlineData("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; clockVolts=240 V; releaseVolts=240 V; clockFrequency=60 Hz", "Meets")] // both hung on the same line
+    [InlineData("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; releaseVolts=120 V; clockFrequency=60 Hz", "Unknown Site releaseSupplyVolts")] // which is no reason to turn it away
+    [InlineData("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "Unknown Part releaseVolts")]
+    [InlineData("releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=240 V; clockFrequency=60 Hz", "Meets")]
+    [InlineData("releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=120 V; clockFrequency=60 Hz", "Unknown Site endedThereBy")]
     [InlineData("endedBy=temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=120 V; clockFrequency=60 Hz", "Fails")]
     [InlineData("endedBy=time, temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=120 V; clockFrequency=60 Hz", "Unknown Site endedThereBy")]
     [InlineData("endedBy=time, temperature; releaseVolts=240 V; clockFrequency=60 Hz", "", "releaseVolts=240 V; clockFrequency=60 Hz", "Meets")]
@@ -35,10 +39,15 @@ public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSuppli
     [InlineData("releaseSupplyVolts=240 V", "releaseVolts=120/240 V; releaseFrequency=60 Hz", "MeetsWithChanges connectRelease")]
     [InlineData("releaseSupplyVolts=180 V", "releaseVolts=120/240 V; releaseFrequency=60 Hz", "Fails")]
     [InlineData("releaseSupplyVolts=240 V", "clockVolts=120/240 V; clockFrequency=60 Hz; endedBy=temperature", "Unknown Part releaseVolts")] // what the clock is connected for says nothing of it
-    [InlineData("releaseSupplyVolts=240 V", "clockVolts=208-240 V; clockFrequency=60 Hz; endedBy=temperature", "Meets")]
+    [InlineData("releaseSupplyVolts=240 V", "clockVolts=208-240 V; clockFrequency=60 Hz; endedBy=temperature", "Unknown Part releaseVolts")]
+    [InlineData("releaseSupplyVolts=24 V", "clockVolts=208-240 V; clockFrequency=60 Hz; endedBy=temperature", "Unknown Part releaseVolts")] // nor does one for a single voltage
     public void A_solenoid_for_two_voltages_is_connected_for_one(string site, string part, string answer) => Answer("", $"endedThereBy=temperature; clockSupplyFrequency=60 Hz; {site}", part).ShouldBe(answer);
 
     [Fact]
     public void The_change_names_the_volts() =>
         Judge("", "endedThereBy=temperature; releaseSupplyVolts=236 V; clockSupplyFrequency=60 Hz", "releaseVolts=120/240 V; releaseFrequency=60 Hz").Changes.ShouldHaveSingleItem().Text.ShouldBe("connect its release solenoid for 240 V 60 Hz");
+
+    [Fact]
+    public void An_answer_that_rests_on_the_clocks_volts_says_so() =>
+        Judge("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; releaseVolts=240 V; releaseFrequency=60 Hz").Sentence.ShouldBe("Its release solenoid, 240 V 60 Hz, takes all that the old one's, 240 V 60 Hz, could be fed. The old one's is not marked: the volts of its clock are taken.");
 }

@@ -61,9 +61,23 @@ public sealed class ResistiveTests : DefrostTimerAspectTests<Resistive, ContactA
 
     [Theory]
     [InlineData("clockVolts=230 V; resistiveAmps=30 A", "", "ratedVolts=120/240 V; resistiveAmps=30 A", "Meets")]
+    [InlineData("clockVolts=208-240 V; resistiveAmps=30 A", "", "ratedVolts=240 V; resistiveAmps=30 A", "Meets")]
+    [InlineData("clockVolts=230 V; resistiveAmps=30/15 A", "", "ratedVolts=240 V; resistiveAmps=30 A", "Unknown Plate ratedVolts")] // of two voltages, and nobody knows which
     [InlineData("clockVolts=230 V; resistiveAmps=30 A", "", "ratedVolts=120/240 V; resistiveAmps=30/29.9 A", "Unknown Site heaterAmps")]
     [InlineData("clockVolts=120/240 V; resistiveAmps=30 A", "", "ratedVolts=240 V; resistiveAmps=30 A", "Unknown Plate ratedVolts")]
+    [InlineData("clockVolts=120/240 V; resistiveAmps=30 A", "loadVolts=240 V", "ratedVolts=240 V; resistiveAmps=30 A", "Meets")]
     [InlineData("clockVolts=120 V; resistiveAmps=30 A", "loadVolts=240 V", "ratedVolts=240 V; resistiveAmps=30 A", "Meets")]
     [InlineData("clockVolts=120 V; resistiveAmps=30 A", "loadVolts=240 V", "ratedVolts=240 V; resistiveAmps=29.9 A", "Unknown Site heaterAmps")] // what it carried at more than its own volts
     public void Amps_without_volts_are_at_the_only_volts_that_are_marked(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void An_answer_that_rests_on_the_clocks_volts_says_so() =>
+        Judge("clockVolts=230 V; resistiveAmps=30 A", "", "ratedVolts=240 V; resistiveAmps=30 A").Sentence.ShouldBe("It carries the 30 A of resistive amps that the old part was rated for. The old one's volts are not marked: 230 V are taken.");
+
+    /// <summary>Nobody knows at which volts such a part carries its amps: open, whether the clock's would do or not.</summary>
+    [Theory]
+    [InlineData("loadVolts=240 V; heaterAmps=25 A", "Unknown Part ratedVolts")]
+    [InlineData("loadVolts=120 V; heaterAmps=25 A", "Unknown Part ratedVolts")]
+    [InlineData("loadVolts=240 V; heaterAmps=41 A", "Fails")]
+    public void A_part_without_volts_of_its_contacts_is_open_whatever_its_clock_is_for(string site, string answer) => Answer("", site, "clockVolts=120 V; resistiveAmps=40 A").ShouldBe(answer);
 }

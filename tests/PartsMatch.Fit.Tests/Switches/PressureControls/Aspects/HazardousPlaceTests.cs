@@ -1,4 +1,4 @@
-using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
@@ -9,7 +9,7 @@ public sealed class HazardousPlaceTests : PressureControlAspectTests<HazardousPl
 {
     [Theory]
     [InlineData("hazard=A2L", "contacts=open", "Fails")]
-    [InlineData("hazard=A3", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("hazard=A3", "contacts=sealed", "MeetsWithChanges checkListing")]
     [InlineData("hazard=A3", "contacts=sealed; hazards=A3", "Meets")]
     [InlineData("hazard=A3", "", "Unknown Part contacts")]
     [InlineData("hazard=none", "contacts=open", "Meets")]
@@ -19,9 +19,9 @@ public sealed class HazardousPlaceTests : PressureControlAspectTests<HazardousPl
     [Theory]
     [InlineData("refrigerant=R-404A", "contacts=open", "Meets")]
     [InlineData("refrigerant=R-32", "contacts=open", "Fails")]
-    [InlineData("refrigerant=R-32", "contacts=sealed", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-32", "contacts=sealed", "MeetsWithChanges checkListing")]
     [InlineData("refrigerant=R-32", "contacts=sealed; hazards=A2L", "Meets")]
-    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkSwitchListing")]
+    [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A2L", "MeetsWithChanges checkListing")]
     [InlineData("refrigerant=R-290", "contacts=sealed; hazards=A3", "Meets")]
     [InlineData("refrigerant=R-290", "", "Unknown Part contacts")]
     [InlineData("refrigerant=R-290; hazard=none", "contacts=open", "Meets")] // it cannot reach the switch

@@ -1,3 +1,6 @@
+using PartsMatch.Fit.Coils;
+using PartsMatch.Fit.Ignition;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -49,6 +52,17 @@ public sealed class FlowBothWaysTests : SolenoidAspectTests<FlowBothWays, WaysFa
     [InlineData("", "", "bothWays=no", "Meets")]
     [InlineData("bothWays=yes", "", "bothWays=no", "Unknown Site flowReverses")]
     public void A_one_way_valve_fails_where_the_flow_reverses(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("solenoidValve", "flowBothWays")]
+    [InlineData("expansionValve", "expansionBothWays")]
+    public void A_valve_that_may_be_for_one_way_is_not_said_to_fit_a_cycle_that_reverses(string kind, string aspect)
+    {
+        var family = Families.Find(kind)!;
+        var need = family.ReadNeed(new(null, [], [new("flowReverses", "yes")])).Need;
+        var found = family.Judge(need, family.ReadSpec([]).Spec).Findings.Single(found => found.Aspect.Name == aspect);
+        new FitSheet([found]).Fit.ShouldBe(PartFit.CantTellYet);
+    }
 }
 
 /// <summary>All coils together within the transformer's VA: practice.</summary>
@@ -65,22 +79,49 @@ public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFac
     [InlineData("", "coilSupplyVolts=99.9 V", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
     [InlineData("", "transformerLeft=15 VA", "", "Unknown Part coilPower")]
     public void The_transformer_carries_its_coil(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>A body whose own coil is for 120 V and takes 10 VA; that for 24 V takes 15 VA.</summary>
+    private const string Body = "coilVolts=120 V; coilFrequency=60 Hz; coilPower=10 VA; furtherCoils=24 V 60 Hz 15 VA = QC-24";
+
+    [Theory]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", Body, "Meets")]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "Fails")]
+    [InlineData("transformerLeft=15 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "Meets")]
+    [InlineData("transformerLeft=14 VA", Body, "Unknown Site coilSupplyVolts")]
+    [InlineData("transformerLeft=9 VA", Body, "Fails")]
+    [InlineData("coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body, "MeetsWithChanges checkTransformer")]
+    [InlineData("transformerLeft=14 VA; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", "coilVolts=120 V; coilFrequency=60 Hz; coilPower=10 VA; furtherCoils=24 V 60 Hz = QC-24", "Unknown Part furtherCoils")]
+    public void The_coil_that_goes_in_counts(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void What_the_transformer_is_checked_for_are_the_va_of_the_coil_that_goes_in() =>
+        Judge("", "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", Body).Changes.ShouldHaveSingleItem().Text.ShouldContain("15 VA");
 }
 
-/// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1.</summary>
-[Trait("Source", "solenoidValve.besideFlammable")]
-public sealed class BesideFlammableTests : SolenoidAspectTests<BesideFlammable, ListingFacet>
+/// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1, R-717 B2L.</summary>
+[Trait("Source", "solenoidValve.hazardousPlace")]
+public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, IgnitionFacet>
 {
     [Theory]
-    [InlineData("refrigerant=R-404A", "", "Meets", false)]
-    [InlineData("refrigerant=R-290", "", "MeetsWithChanges checkListing", true)]
-    [InlineData("refrigerant=R-454B", "", "MeetsWithChanges checkListing", true)]
-    [InlineData("refrigerant=R-454B", "listedForFlammable=yes", "Meets", true)]
-    [InlineData("refrigerant=R-290", "listedForFlammable=no", "Fails", false)]
-    [InlineData("", "", "Meets", false)]
-    public void Beside_what_burns_its_listing_counts(string site, string part, string answer, bool isCautioned)
-    {
-        Answer("", site, part).ShouldBe(answer);
-        (Judge("", site, part).Caution is not null).ShouldBe(isCautioned);
-    }
+    [InlineData("", "refrigerant=R-404A", "", "Meets")]
+    [InlineData("", "refrigerant=R-404A", "hazards=ordinary places", "Meets")]
+    [InlineData("", "refrigerant=R-290", "", "MeetsWithChanges checkListing")] // it has no contacts
+    [InlineData("", "refrigerant=R-454B", "", "MeetsWithChanges checkListing")]
+    [InlineData("", "refrigerant=R-454B", "hazards=A2L", "Meets")]
+    [InlineData("", "refrigerant=R-454B", "hazards=A3", "Meets")]
+    [InlineData("", "refrigerant=R-290", "hazards=A2L", "MeetsWithChanges checkListing")]
+    [InlineData("", "refrigerant=R-290", "hazards=ordinary places", "Fails")]
+    [InlineData("", "refrigerant=R-290; hazard=none", "hazards=ordinary places", "Meets")]
+    [InlineData("", "refrigerant=R-290; hazard=A2L", "hazards=A2L", "MeetsWithChanges checkListing")] // the stricter of the two is taken
+    [InlineData("", "refrigerant=R-717", "", "Meets")]
+    [InlineData("", "hazard=class I division 2", "", "Unknown Part hazards")]
+    [InlineData("", "hazard=class I division 2", "hazards=C1D2", "Meets")]
+    [InlineData("", "", "", "Meets")]
+    [InlineData("hazards=A2L", "", "", "Unknown Site hazard")]
+    [InlineData("hazards=A2L", "refrigerant=R-404A", "", "Meets")]
+    public void Beside_what_burns_its_marks_count(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void A_place_called_milder_than_its_refrigerant_is_a_contradiction() =>
+        Families.Find("solenoidValve")!.ReadNeed(new(null, [], [new("refrigerant", "R-290"), new("hazard", "A2L")])).Contradictions.Single().Sentence.ShouldStartWith("R-290 is of class A3 and burns well");
 }

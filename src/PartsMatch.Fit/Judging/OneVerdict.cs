@@ -1,6 +1,4 @@
-using PartsMatch.Fit.Judging;
-
-namespace PartsMatch.Fit.Motors.Aspects;
+namespace PartsMatch.Fit.Judging;
 
 /// <summary>What several possible values of something unknown come to.</summary>
 internal static class OneVerdict
