@@ -7,9 +7,10 @@ namespace PartsMatch.Learning;
 /// <param name="Values">What stands in each of them; above 0.</param>
 /// <param name="On">The day on which it was known.</param>
 /// <param name="Place">Where.</param>
+/// <param name="Old">The number of the part whose place it took; empty where nobody knew it.</param>
 /// <param name="PartNumber">The number of the part that was put in.</param>
 /// <param name="Result">What became of it.</param>
-public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string PartNumber, Result Result)
+public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string Old, string PartNumber, Result Result)
 {
     /// <summary>Whether it was right the first time: what a likelihood is the likelihood of.</summary>
     public bool Worked => Result == Result.RightFirstTime;

@@ -19,7 +19,8 @@ public enum Result
 /// <param name="On">The day on which that was known.</param>
 /// <param name="Place">Where: outcomes of one place are alike, and stand on one side when something is held out.</param>
 /// <param name="Need">What was to be replaced, and where.</param>
+/// <param name="Old">The number of the part whose place it took; empty where nobody knew it.</param>
 /// <param name="PartNumber">The number of the part that was put in.</param>
 /// <param name="Part">Its spec.</param>
 /// <param name="Result">What became of it.</param>
-public sealed record Outcome(DateOnly On, string Place, Need Need, string PartNumber, Spec Part, Result Result);
+public sealed record Outcome(DateOnly On, string Place, Need Need, string Old, string PartNumber, Spec Part, Result Result);

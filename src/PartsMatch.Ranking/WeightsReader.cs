@@ -29,17 +29,23 @@ internal sealed class WeightsReader(Family family)
 
         if (Required(members, "", "kind") is { } kind && Text(kind) != family.Kind) Complain("kind", kind, $"must be “{family.Kind}”: weights of one kind of part say nothing of another");
         var origin = WeightsOrigin.HandSet;
-        if (Required(members, "", "origin") is { } from && !WeightsFile.Origins.TryGetValue(Text(from) ?? "", out origin)) Complain("origin", from, "must be “hand-set” or “trained”");
+        if (Required(members, "", "origin") is { } from && !WeightsFile.Origins.TryGetValue(Text(from) ?? "", out origin)) Complain("origin", from, "must be “hand-set”, “rescaled” or “trained”");
         var madeOn = members.TryGetValue("madeOn", out var day) ? Day(day, "madeOn") : null;
         var intercept = Required(members, "", "intercept") is { } element ? Number(element, "intercept", Weights.IsIntercept, -Weights.MostIntercept, Weights.MostIntercept) : 0;
         var aspects = members.TryGetValue("aspects", out var all) ? Aspects(all) : [];
+        var pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]);
+        var records = Costs(members, "records", names: null);
+        var training = members.TryGetValue("training", out var trainedOn) ? Trained(trainedOn) : null;
+
+        // Older files have no word of their own for those that were only rescaled.
+        if (origin == WeightsOrigin.Trained && training?.Figures.GetValueOrDefault(WeightsFile.IsTrained, 1) == 0) origin = WeightsOrigin.Rescaled;
         var given = new WeightsGiven(origin, intercept)
         {
             MadeOn = madeOn,
             Aspects = aspects,
-            Pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]),
-            Records = Costs(members, "records", names: null),
-            Training = members.TryGetValue("training", out var training) ? Trained(training) : null,
+            Pairs = pairs,
+            Records = records,
+            Training = training is null ? null : training with { Figures = training.Figures.Where(figure => figure.Key != WeightsFile.IsTrained).ToDictionary() },
         };
         return complaints.Count > 0 ? (null, complaints) : (Weights.Of(family, given), []);
     }

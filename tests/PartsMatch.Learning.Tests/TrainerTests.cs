@@ -16,7 +16,7 @@ public sealed class TrainerTests
     {
         var outcomes = Outcomes(4_000, seed: 1, SteepInBore);
         var trained = Train(outcomes).Trained.ShouldNotBeNull();
-        trained.IsAdopted.ShouldBeTrue(trained.Reason);
+        trained.Choice.ShouldBe(Choice.Trained, trained.Reason);
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
         complaints.ShouldBeEmpty();
@@ -62,10 +62,11 @@ public sealed class TrainerTests
         var trainings = Enumerable.Range(10, 12).Select(seed => Train(Outcomes(300, seed, (outcome, random) =>
             random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value))).Trained!).ToList();
 
-        trainings.Count(trained => trained.IsAdopted).ShouldBeLessThan(6);
-        foreach (var stayed in trainings.Where(trained => !trained.IsAdopted))
+        trainings.Count(trained => trained.Choice == Choice.Trained).ShouldBeLessThan(6);
+        foreach (var stayed in trainings.Where(trained => trained.Choice == Choice.Rescaled))
         {
             stayed.Reason.ShouldEndWith("hand-set weights rank, rescaled.");
+            stayed.Weights.Origin.ShouldBe(WeightsOrigin.Rescaled);
             var ratios = Family.Aspects.Where(aspect => aspect.DefaultWeight.Effort > 0).Select(aspect => stayed.Weights.Aspects[aspect.Name].Effort / aspect.DefaultWeight.Effort).ToList();
             ratios.ShouldAllBe(ratio => Math.Abs(ratio - ratios[0]) < 1e-9);
         }
@@ -82,7 +83,7 @@ public sealed class TrainerTests
     [Fact]
     public void A_part_that_failed_an_aspect_teaches_nothing_and_is_counted()
     {
-        List<Outcome> outcomes = [.. Outcomes(200, seed: 4, SteepInBore), .. Enumerable.Repeat(new Outcome(Today, "a place", Gaskets.Need(bore: 0), "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack), 7)];
+        List<Outcome> outcomes = [.. Outcomes(200, seed: 4, SteepInBore), .. Enumerable.Repeat(new Outcome(Today, "a place", Gaskets.Need(bore: 0), "Q-0", "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack), 7)];
         Train(outcomes).Trained!.LeftOut.ShouldBe(7);
     }
 
@@ -90,7 +91,7 @@ public sealed class TrainerTests
     public void Outcomes_of_one_place_alone_prove_nothing_and_hand_set_weights_rank_rescaled()
     {
         var trained = Train([.. Outcomes(400, seed: 6, SteepInBore).Select(outcome => outcome with { Place = "the only place" })]).Trained.ShouldNotBeNull();
-        trained.IsAdopted.ShouldBeFalse();
+        trained.Choice.ShouldBe(Choice.Rescaled);
         trained.Reason.ShouldStartWith("All outcomes are of one place");
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
@@ -103,7 +104,39 @@ public sealed class TrainerTests
     public void Outcomes_that_name_no_place_are_taken_for_ones_of_many()
     {
         var trained = Train([.. Outcomes(4_000, seed: 1, SteepInBore).Select(outcome => outcome with { Place = string.Empty })]).Trained.ShouldNotBeNull();
-        trained.IsAdopted.ShouldBeTrue(trained.Reason);
+        trained.Choice.ShouldBe(Choice.Trained, trained.Reason);
+    }
+
+    [Fact]
+    public void Weights_that_rank_at_present_stay_where_the_same_outcomes_are_learnt_from_again()
+    {
+        var outcomes = Outcomes(2_000, seed: 1, SteepInBore);
+        var first = Train(outcomes).Trained.ShouldNotBeNull();
+        first.Choice.ShouldBe(Choice.Trained, first.Reason);
+
+        var again = Train(outcomes, present: first.Weights).Trained.ShouldNotBeNull();
+        again.Choice.ShouldBe(Choice.Present, again.Reason);
+        again.Weights.ShouldBeSameAs(first.Weights);
+        again.Reason.ShouldEndWith("may have seen some of these outcomes: those that rank at present stay.");
+    }
+
+    [Fact]
+    public void Weights_that_rank_at_present_give_way_where_many_more_outcomes_are_known()
+    {
+        var outcomes = Outcomes(6_000, seed: 1, SteepInBore);
+        var present = Train([.. outcomes.Take(500)]).Trained!;
+        present.Choice.ShouldBe(Choice.Trained, present.Reason);
+        var later = Train(outcomes, present: present.Weights).Trained.ShouldNotBeNull();
+        later.Choice.ShouldBe(Choice.Trained, later.Reason);
+    }
+
+    [Fact]
+    public void Weights_that_rank_at_present_give_way_where_times_have_changed()
+    {
+        var present = Train(Outcomes(2_000, seed: 1, SteepInBore)).Trained!.Weights;
+        var later = Train(Outcomes(2_000, seed: 2, (outcome, random) => random.NextDouble() < Drawn.ChanceOf(2 - (2.0 * Math.Abs(((GasketSpec)outcome.Part).Hardness!.Value - 5)))), present: present).Trained.ShouldNotBeNull();
+        later.Choice.ShouldBe(Choice.Trained, later.Reason);
+        later.Figures["logLossPresent"].ShouldBeGreaterThan(later.Figures["logLossTrained"]);
     }
 
     /// <summary>The mean of what is told of many is what happened to them, if the figures are of the weights that rank: by hand a gasket that nothing speaks against is told to do in 97 of 100.</summary>
@@ -112,7 +145,7 @@ public sealed class TrainerTests
     {
         var byHand = Weights.HandSet(Family);
         var stayed = Enumerable.Range(10, 12).Select(seed => Train(Outcomes(300, seed, (outcome, random) =>
-            random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value))).Trained!).First(trained => !trained.IsAdopted);
+            random.NextDouble() < Drawn.ChanceOf(1 + Ranker.Explain(Family, byHand, outcome.Need, outcome.Part).Score.Value))).Trained!).First(trained => trained.Choice == Choice.Rescaled);
         var training = stayed.Weights.Training!;
         var distinct = training.Calibration.Select(bin => bin.Told).Distinct().Count();
         distinct.ShouldBeGreaterThan(1);
@@ -128,8 +161,8 @@ public sealed class TrainerTests
         (told.All[0].Done, told.All[^1].Done).ShouldBe((0, told.All[^1].Of));
     }
 
-    private static (Trained? Trained, string? TooFew) Train(IReadOnlyList<Outcome> outcomes, IProgress<Progress>? progress = null) =>
-        Trainer.Train(Columns, outcomes.AsParallel().AsOrdered(), Today, progress, TestContext.Current.CancellationToken);
+    private static (Trained? Trained, string? TooFew) Train(IReadOnlyList<Outcome> outcomes, IProgress<Progress>? progress = null, Weights? present = null) =>
+        Trainer.Train(Columns, outcomes.AsParallel().AsOrdered(), present ?? Weights.HandSet(Family), Today, progress, TestContext.Current.CancellationToken);
 
     private static bool SteepInBore(Outcome outcome, Random random)
     {
@@ -146,7 +179,7 @@ public sealed class TrainerTests
         {
             var number = random.Next(100);
             var part = Gaskets.Part(FormattableString.Invariant($"Q-{number}"), bore: random.Next(11), thickness: 3 + random.Next(5), hardness: 4 + random.Next(3));
-            var outcome = new Outcome(Today.AddDays(-random.Next(700)), FormattableString.Invariant($"place {random.Next(60)}"), Gaskets.Need(), part.Number, part.Spec, Result.RightFirstTime);
+            var outcome = new Outcome(Today.AddDays(-random.Next(700)), FormattableString.Invariant($"place {random.Next(60)}"), Gaskets.Need(), FormattableString.Invariant($"OLD-{random.Next(30)}"), part.Number, part.Spec, Result.RightFirstTime);
             outcomes.Add(works(outcome, random) ? outcome : outcome with { Result = random.Next(2) == 0 ? Result.CameBack : Result.Reworked });
         }
 

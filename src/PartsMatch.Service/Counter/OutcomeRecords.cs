@@ -64,7 +64,7 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     public Lessons LessonsOf(Family family, CancellationToken stop = default)
     {
         var (shelf, entries) = (catalogues.Shelf, new Dictionary<string, CatalogueEntry?>(StringComparer.Ordinal));
-        var counted = new List<(OutcomeDraft Said, Result Result, CatalogueEntry Part, Spec? Old)>();
+        var counted = new List<(OutcomeDraft Said, Result Result, CatalogueEntry Part, CatalogueEntry? Old)>();
         foreach (var outcome in store.Outcomes.All(OutcomeRange.OfKind(family.Kind)))
         {
             stop.ThrowIfCancellationRequested();
@@ -72,12 +72,12 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
             if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) continue;
 
             // What a later version said this one cannot read.
-            if (OutcomeWords.ResultOf(said.Result) is { } result && Find(said.Part) is { } part) counted.Add((said, result, part, Find(said.OldPart)?.Spec));
+            if (OutcomeWords.ResultOf(said.Result) is { } result && Find(said.Part) is { } part) counted.Add((said, result, part, Find(said.OldPart)));
         }
 
         counted.Sort((one, other) => one.Said.On != other.Said.On ? one.Said.On.CompareTo(other.Said.On) : string.CompareOrdinal(one.Said.Id, other.Said.Id));
         return new(counted.Count, counted.AsParallel().AsOrdered().Select(one => new Outcome(
-            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old)).Need, one.Part.Stored.Number, one.Part.Spec, one.Result)));
+            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old?.Spec)).Need, one.Old?.Stored.Number ?? one.Said.OldPart, one.Part.Stored.Number, one.Part.Spec, one.Result)));
 
         CatalogueEntry? Find(string number)
         {

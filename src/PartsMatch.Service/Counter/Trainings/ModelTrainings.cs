@@ -73,13 +73,11 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
         {
             var lessons = outcomes.LessonsOf(family, run.Stopping);
             count = lessons.Count;
-            var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
+            var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, weights.Now[family], DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             if (trained is null) return Entry(TrainingEnd.TooFew, tooFew!);
             run.Stopping.ThrowIfCancellationRequested();
-            var put = weights.Put(family, trained.Weights);
-            return put.IsGiven
-                ? Entry(trained.IsAdopted ? TrainingEnd.Adopted : TrainingEnd.Rescaled, trained.Reason) with { LeftOut = trained.LeftOut, Figures = trained.Weights.Training!.Figures }
-                : Entry(TrainingEnd.Failed, put.Refusals[0].Message);
+            if (trained.Choice != Choice.Present && weights.Put(family, trained.Weights) is { IsGiven: false } refused) return Entry(TrainingEnd.Failed, refused.Refusals[0].Message);
+            return Entry(EndOf(trained.Choice), trained.Reason) with { LeftOut = trained.LeftOut, Figures = trained.Figures };
         }
         catch (OperationCanceledException) when (run.IsToStop)
         {
@@ -89,6 +87,13 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
         {
             return Entry(TrainingEnd.Failed, Problems.Masked(Problems.Log(logger, unforeseen)));
         }
+
+        static TrainingEnd EndOf(Choice choice) => choice switch
+        {
+            Choice.Trained => TrainingEnd.Adopted,
+            Choice.Rescaled => TrainingEnd.Rescaled,
+            _ => TrainingEnd.Kept,
+        };
 
         TrainingEntry Entry(TrainingEnd end, string reason) => new(clock.GetUtcNow(), run.By, end, count, LeftOut: 0, reason, NoFigures);
     }

@@ -9,6 +9,9 @@ public enum TrainingEnd
     /// <summary>Trained weights were not better enough: hand-set ones, rescaled, were put in place.</summary>
     Rescaled,
 
+    /// <summary>Nothing was better enough than the weights in place, which were trained before: they stayed.</summary>
+    Kept,
+
     /// <summary>There are too few outcomes: the weights stayed.</summary>
     TooFew,
 

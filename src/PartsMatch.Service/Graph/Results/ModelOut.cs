@@ -19,9 +19,6 @@ internal sealed class ModelOut(ModelReport report, Catalogues catalogues)
     [Description("Where the weights come from.")]
     public WeightsOrigin Origin => _weights.Origin;
 
-    [Description("Whether they are hand-set ones that outcomes only brought to their scale.")]
-    public bool IsRescaled => report.IsRescaled;
-
     [Description("The day they were made; null when nobody wrote it down.")]
     public DateOnly? MadeOn => _weights.MadeOn;
 
