@@ -13,6 +13,9 @@ public enum Choice
 
     /// <summary>Those that rank at present, which were trained before.</summary>
     Present,
+
+    /// <summary>Those that rank at present, whatever they are, as too few outcomes are known to train any.</summary>
+    TooFew,
 }
 
 /// <summary>How all did on one fold.</summary>

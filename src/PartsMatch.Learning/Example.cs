@@ -10,7 +10,8 @@ namespace PartsMatch.Learning;
 /// <param name="Old">The number of the part whose place it took; empty where nobody knew it.</param>
 /// <param name="PartNumber">The number of the part that was put in.</param>
 /// <param name="Result">What became of it.</param>
-public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string Old, string PartNumber, Result Result)
+/// <param name="IsInvented">Whether it is demo data, and happened nowhere.</param>
+public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string Old, string PartNumber, Result Result, bool IsInvented = false)
 {
     /// <summary>Whether it was right the first time: what a likelihood is the likelihood of.</summary>
     public bool Worked => Result == Result.RightFirstTime;

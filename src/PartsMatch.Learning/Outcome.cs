@@ -23,4 +23,5 @@ public enum Result
 /// <param name="PartNumber">The number of the part that was put in.</param>
 /// <param name="Part">Its spec.</param>
 /// <param name="Result">What became of it.</param>
-public sealed record Outcome(DateOnly On, string Place, Need Need, string Old, string PartNumber, Spec Part, Result Result);
+/// <param name="IsInvented">Whether it is demo data, and happened nowhere.</param>
+public sealed record Outcome(DateOnly On, string Place, Need Need, string Old, string PartNumber, Spec Part, Result Result, bool IsInvented = false);

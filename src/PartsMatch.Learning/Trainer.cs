@@ -13,8 +13,10 @@ public sealed record Progress(int Done, int Of, string What);
 /// <param name="Choice">Which of them.</param>
 /// <param name="Reason">Why, in a sentence.</param>
 /// <param name="Figures">What was measured, by name: docs/weights.md says what each is.</param>
-/// <param name="LeftOut">How many outcomes teach nothing: the part fails an aspect, or a reading was open that decides.</param>
-public sealed record Trained(Weights Weights, Choice Choice, string Reason, IReadOnlyDictionary<string, double> Figures, int LeftOut);
+/// <param name="Outcomes">How many outcomes there were.</param>
+/// <param name="LeftOut">How many of them teach nothing: the part fails an aspect, or a reading was open that decides.</param>
+/// <param name="Invented">How many of the others are demo data.</param>
+public sealed record Trained(Weights Weights, Choice Choice, string Reason, IReadOnlyDictionary<string, double> Figures, int Outcomes, int LeftOut, int Invented);
 
 /// <summary>Trains a family's weights, and takes them only where they are shown to be better.</summary>
 public static class Trainer
@@ -34,27 +36,29 @@ public static class Trainer
     /// <param name="today">The day that the weights are made on.</param>
     /// <param name="progress">Is told of every step.</param>
     /// <param name="cancel">Gives up.</param>
-    /// <returns>Null with what is missing when there are too few outcomes.</returns>
-    public static (Trained? Trained, string? TooFew) Train(FeatureColumns columns, ParallelQuery<Outcome> outcomes, Weights present, DateOnly today, IProgress<Progress>? progress = null, CancellationToken cancel = default)
+    public static Trained Train(FeatureColumns columns, ParallelQuery<Outcome> outcomes, Weights present, DateOnly today, IProgress<Progress>? progress = null, CancellationToken cancel = default)
     {
         progress?.Report(new(0, Steps, "judging what was put in"));
         var judged = outcomes.WithExecutionMode(ParallelExecutionMode.ForceParallelism).WithCancellation(cancel).Select(columns.ExampleOf).ToList();
         List<Example> examples = [.. judged.OfType<Example>()];
-        var worked = examples.Count(example => example.Worked);
+        var (worked, invented) = (examples.Count(example => example.Worked), examples.Count(example => example.IsInvented));
         if (Math.Min(worked, examples.Count - worked) < LeastOutcomes / 5 || examples.Count < LeastOutcomes)
         {
-            return (null, FormattableString.Invariant($"Training takes {LeastOutcomes} outcomes of parts that fit, {LeastOutcomes / 5} of them right first time and as many not; there are {worked} and {examples.Count - worked}."));
+            var tooFew = FormattableString.Invariant($"Training takes {LeastOutcomes} outcomes of parts that fit, {LeastOutcomes / 5} of them right first time and as many not; there are {worked} and {examples.Count - worked}.");
+            return Ended(present, Choice.TooFew, tooFew, new Dictionary<string, double>());
         }
 
         var (model, gate, told) = Fit(examples, columns, present.Origin == WeightsOrigin.Trained ? Model.Of(present, columns) : null, progress, cancel);
-        var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told)) { Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
+        var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told)) { Invented = invented, Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
         var weights = gate.Choice switch
         {
             Choice.Present => present,
             var choice => columns.WeightsOf(choice == Choice.Trained ? WeightsOrigin.Trained : WeightsOrigin.Rescaled, model.Costs, model.Records, today, training),
         };
         progress?.Report(new(Steps, Steps, "done"));
-        return (new(weights, gate.Choice, gate.Reason, training.Figures, judged.Count - examples.Count), null);
+        return Ended(weights, gate.Choice, gate.Reason, training.Figures);
+
+        Trained Ended(Weights weights, Choice choice, string reason, IReadOnlyDictionary<string, double> figures) => new(weights, choice, reason, figures, judged.Count, judged.Count - examples.Count, invented);
     }
 
     /// <summary>The model that is to rank from now on, as <see cref="AdoptionGate"/> chooses.</summary>

@@ -59,6 +59,7 @@ public static class WeightsFile
     {
         json.WriteStartObject("training");
         json.WriteNumber("outcomes", training.Outcomes);
+        if (training.Invented is { } invented) json.WriteNumber("invented", invented);
         json.WriteString("from", training.From.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         json.WriteString("to", training.To.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         WriteNumbers(json, "figures", training.Figures);

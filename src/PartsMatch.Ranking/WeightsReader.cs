@@ -11,7 +11,7 @@ internal sealed class WeightsReader(Family family)
 {
     private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects", "pairs", "records", "training"];
     private static readonly string[] FeatureNames = ["shortfall", "effort", "unknown"];
-    private static readonly string[] TrainingNames = ["outcomes", "from", "to", "figures", "calibration"];
+    private static readonly string[] TrainingNames = ["outcomes", "invented", "from", "to", "figures", "calibration"];
     private static readonly string[] PointNames = ["told", "happened", "outcomes"];
 
     private readonly List<Complaint> complaints = [];
@@ -89,11 +89,12 @@ internal sealed class WeightsReader(Family family)
     {
         const string place = "training";
         if (Members(element, place, TrainingNames) is not { } members) return null;
-        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 0 and <= int.MaxValue && double.IsInteger(number), "a whole number, 0 or more") : 0;
+        var outcomes = Required(members, place, "outcomes") is { } count ? Count(count, At(place, "outcomes"), least: 0) : 0;
+        var invented = members.TryGetValue("invented", out var demo) ? Count(demo, At(place, "invented"), least: 0) : (int?)null;
         var (from, to) = (Required(members, place, "from"), Required(members, place, "to"));
         var figures = Required(members, place, "figures") is { } measured ? (Members(measured, At(place, "figures"), names: null) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, $"{place}.figures.{one.Key}", double.IsFinite, "a number")) : [];
         var (first, last) = (from is { } start ? Day(start, At(place, "from")) : null, to is { } end ? Day(end, At(place, "to")) : null);
-        return new((int)outcomes, first ?? default, last ?? default, figures) { Calibration = members.TryGetValue("calibration", out var points) ? Points(points, At(place, "calibration")) : [] };
+        return new(outcomes, first ?? default, last ?? default, figures) { Invented = invented, Calibration = members.TryGetValue("calibration", out var points) ? Points(points, At(place, "calibration")) : [] };
     }
 
     private List<CalibrationPoint> Points(JsonElement element, string place)
@@ -107,11 +108,13 @@ internal sealed class WeightsReader(Family family)
     {
         if (Members(element, place, PointNames) is not { } members) return null;
         var (told, happened) = (Share("told"), Share("happened"));
-        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 1 and <= int.MaxValue && double.IsInteger(number), "a whole number, 1 or more") : 1;
-        return new(told, happened, (int)outcomes);
+        return new(told, happened, Required(members, place, "outcomes") is { } count ? Count(count, At(place, "outcomes"), least: 1) : 1);
 
         double Share(string name) => Required(members, place, name) is { } share ? Number(share, At(place, name), number => number is >= 0 and <= 1, 0, 1) : 0;
     }
+
+    private int Count(JsonElement element, string place, int least) =>
+        (int)Number(element, place, number => number >= least && number <= int.MaxValue && double.IsInteger(number), string.Create(CultureInfo.InvariantCulture, $"a whole number, {least} or more"));
 
     private DateOnly? Day(JsonElement element, string place)
     {

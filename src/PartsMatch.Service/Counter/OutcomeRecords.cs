@@ -77,7 +77,7 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
 
         counted.Sort((one, other) => one.Said.On != other.Said.On ? one.Said.On.CompareTo(other.Said.On) : string.CompareOrdinal(one.Said.Id, other.Said.Id));
         return new(counted.Count, counted.AsParallel().AsOrdered().Select(one => new Outcome(
-            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old?.Spec)).Need, one.Old?.Stored.Number ?? one.Said.OldPart, one.Part.Stored.Number, one.Part.Spec, one.Result)));
+            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old?.Spec)).Need, one.Old?.Stored.Number ?? one.Said.OldPart, one.Part.Stored.Number, one.Part.Spec, one.Result, Invented.Is(one.Said))));
 
         CatalogueEntry? Find(string number)
         {

@@ -55,9 +55,9 @@ internal static class TrainingCommand
         var (start, busy) = (Stopwatch.GetTimestamp(), Busy());
         var lessons = records.LessonsOf(family);
         var (read, readBusy) = (Stopwatch.GetElapsedTime(start).TotalSeconds, Busy() - busy);
-        var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, Weights.HandSet(family), DateOnly.FromDateTime(DateTime.UtcNow));
+        var trained = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, Weights.HandSet(family), DateOnly.FromDateTime(DateTime.UtcNow));
         var (all, allBusy) = (Stopwatch.GetElapsedTime(start).TotalSeconds, Busy() - busy);
-        console.WriteLine(Invariant($"{which}: {all:0.0} s (aim: 10), of it {read:0.0} s to fetch {lessons.Count:#,0} outcomes; {allBusy:0.0} s of processor time, of it {readBusy:0.0} to fetch. {trained?.Reason ?? tooFew}"));
+        console.WriteLine(Invariant($"{which}: {all:0.0} s (aim: 10), of it {read:0.0} s to fetch {lessons.Count:#,0} outcomes; {allBusy:0.0} s of processor time, of it {readBusy:0.0} to fetch. {trained.Reason}"));
     }
 
     private static double Busy() => Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;

@@ -1,5 +1,7 @@
 using System.Net;
+using Microsoft.Extensions.DependencyInjection;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Graph;
@@ -50,6 +52,7 @@ public sealed class ModelTests
         (model.Text("trainings.0.isAdopted"), model.Text("trainings.0.by"), model.Text("trainings.0.outcomes")).ShouldBe(("True", Service.Access.KeyRing.FirstLabel, "403"));
         model.Text("trainings.0.reason").ShouldEndWith("they are taken.");
         model.All("training.figures", "name").ShouldContain("logLossTrained");
+        (model.Text("training.invented"), model.Text("trainings.0.invented")).ShouldBe(("0", "0"));
         model.All("records", "number").ShouldBe(["QN-200"]);
         model.Text("records.0.part.title").ShouldBe("fan motor 1/4 hp 230 V only");
 
@@ -96,6 +99,7 @@ public sealed class ModelTests
         var model = await EndedAsync(service);
         (model.Text("origin"), model.Text("run.ended.end"), model.Text("hasPrevious")).ShouldBe(("HAND_SET", "TOO_FEW", "False"));
         model.Text("trainings.0.reason").ShouldStartWith("Training takes 50 outcomes");
+        (model.Text("trainings.0.outcomes"), model.Text("trainings.0.leftOut")).ShouldBe(("33", "3"));
     }
 
     [Fact]
@@ -125,6 +129,33 @@ public sealed class ModelTests
         (model.Text("run.ended.end"), model.Text("origin"), model.Text("hasPrevious")).ShouldBe(("STOPPED", "HAND_SET", "False"));
         model.All("trainings", "end").ShouldBe(["STOPPED"]);
         (await service.WriteAsync("mutation { cancelRetrain(kind: motor) { isRunning } }")).Text("data.cancelRetrain").ShouldBe("", "none goes on");
+    }
+
+    [Fact]
+    public async Task Outcomes_whose_note_says_so_are_counted_as_invented_wherever_what_was_learnt_from_them_shows()
+    {
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 400, note: "invented");
+        await service.WriteAsync(Retrain);
+        var model = await EndedAsync(service);
+        (model.Text("training.invented"), model.Text("trainings.0.invented")).ShouldBe(("400", "400"), model.Body);
+        (await new Visitor(service).GetAsync("/model?kind=motor")).Body.ShouldContain("400 of those learnt from are invented demo data: what is learnt from them says nothing of real parts.");
+    }
+
+    /// <summary>A training that ends between two looks would show neither as going on nor in the log.</summary>
+    [Fact]
+    public async Task What_is_told_of_trainings_is_all_of_one_moment()
+    {
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 2_000);
+        var trainings = service.Services.GetRequiredService<ModelTrainings>();
+        trainings.Begin(Fit.Families.All[0], "a test");
+        var during = trainings.Report(Fit.Families.All[0]);
+        while (trainings.Report(Fit.Families.All[0]).Run!.IsRunning) await Task.Delay(20, TestContext.Current.CancellationToken);
+
+        (during.Run!.IsRunning, during.Log.Count).ShouldBe((true, 0));
+        var after = trainings.Report(Fit.Families.All[0]);
+        after.Run!.Entry.ShouldBe(after.Log[0]);
     }
 
     [Fact]
@@ -185,7 +216,7 @@ public sealed class ModelTests
     private static async Task<ModelAnswer> EndedAsync(TestService service)
     {
         while ((await service.AskAsync("{ model(kind: motor) { run { isRunning } } }")).Text("data.model.run.isRunning") == "True") await Task.Delay(20, TestContext.Current.CancellationToken);
-        return new(await service.AskAsync("{ model(kind: motor) { origin hasPrevious training { outcomes from to figures { name value } } records { number cost part { title } } trainings { by end isAdopted outcomes leftOut reason figures { name value } } run { done of what ended { end reason } } } }"));
+        return new(await service.AskAsync("{ model(kind: motor) { origin hasPrevious training { outcomes invented from to figures { name value } } records { number cost part { title } } trainings { by end isAdopted outcomes leftOut invented reason figures { name value } } run { done of what ended { end reason } } } }"));
     }
 
     private sealed record ModelAnswer(Answered Answered)

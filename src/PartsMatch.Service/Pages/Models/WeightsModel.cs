@@ -40,6 +40,9 @@ public sealed class WeightsModel
         _ => $"These weights were learnt from {Many(_weights.Training)}.",
     };
 
+    /// <summary>What there is to say of demo data among what they were learnt from.</summary>
+    public string? InventedWords => IsHandSet ? null : Invented.Words(_weights.Training?.Invented);
+
     public bool IsHandSet => _weights.IsHandSet;
 
     public string? MadeOn => _weights.MadeOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -78,7 +81,7 @@ public sealed class WeightsModel
     public int MoreRecords => _weights.Records.Count - Records.Count;
 
     /// <summary>The training that goes on; null when none does.</summary>
-    public TrainingRun? Run => _report.Run is { IsRunning: true } run ? run : null;
+    public TrainingState? Run => _report.Run is { IsRunning: true } run ? run : null;
 
     public bool HasPrevious => _report.HasPrevious;
 
@@ -95,9 +98,13 @@ public sealed class WeightsModel
         _ => "went back",
     };
 
-    public static string Outcomes(TrainingEntry entry) => entry.LeftOut > 0
-        ? FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known.")
-        : FormattableString.Invariant($"{entry.Outcomes} outcomes.");
+    /// <summary>How many outcomes there were; nothing where it ended before they were counted.</summary>
+    public static string? Outcomes(TrainingEntry entry) => (entry.Outcomes, entry.LeftOut) switch
+    {
+        (0, _) when entry.End is TrainingEnd.Stopped or TrainingEnd.Failed => null,
+        (_, 0) => FormattableString.Invariant($"{entry.Outcomes} outcomes."),
+        _ => FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known."),
+    };
 
     private static string Many(Training? from) => from is null
         ? "outcomes; nobody wrote down of which"
