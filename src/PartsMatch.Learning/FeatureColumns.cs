@@ -58,7 +58,7 @@ public sealed class FeatureColumns
         }
 
         int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
-        return new(columns, [.. columns.Select(column => row[column])], outcome.On, outcome.Place, outcome.Old, outcome.PartNumber, outcome.Result, outcome.IsInvented);
+        return new(columns, [.. columns.Select(column => row[column])], outcome.Id, outcome.On, outcome.Place, outcome.Old, outcome.PartNumber, outcome.Result, outcome.IsInvented);
     }
 
     /// <summary>What weights hold for each column.</summary>

@@ -29,9 +29,9 @@ public static class Trainer
     /// <summary>Fewer outcomes than this, or fewer than a fifth of it of either kind, train nothing (practice).</summary>
     public const int LeastOutcomes = 50;
 
-    /// <summary>Trains on outcomes. Same outcomes in the same order, same weights.</summary>
+    /// <summary>Trains on outcomes. Same outcomes, same weights, to the last bit, in whatever order they come and on however many cores.</summary>
     /// <param name="columns">The family's columns.</param>
-    /// <param name="outcomes">What happened, in an order that is kept; each is let go as soon as it is judged.</param>
+    /// <param name="outcomes">What happened; each is let go as soon as it is judged, and while some are judged others may still be read.</param>
     /// <param name="present">The weights that rank at present.</param>
     /// <param name="today">The day that the weights are made on.</param>
     /// <param name="progress">Is told of every step.</param>
@@ -40,7 +40,7 @@ public static class Trainer
     {
         progress?.Report(new(0, Steps, "judging what was put in"));
         var judged = outcomes.WithExecutionMode(ParallelExecutionMode.ForceParallelism).WithCancellation(cancel).Select(columns.ExampleOf).ToList();
-        List<Example> examples = [.. judged.OfType<Example>()];
+        List<Example> examples = [.. judged.OfType<Example>().OrderBy(example => example.On).ThenBy(example => example.Id, StringComparer.Ordinal)];
         var (worked, invented) = (examples.Count(example => example.Worked), examples.Count(example => example.IsInvented));
         if (Math.Min(worked, examples.Count - worked) < LeastOutcomes / 5 || examples.Count < LeastOutcomes)
         {

@@ -10,7 +10,7 @@ public sealed class TrainerTests
     private static readonly Family Family = Gaskets.Family();
     private static readonly FeatureColumns Columns = new(Family);
     private static readonly DateOnly Today = new(2026, 3, 14);
-    private static readonly Outcome FailsInBore = new(Today, "a place", Gaskets.Need(bore: 0), "Q-0", "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack);
+    private static readonly Outcome FailsInBore = new("fails", Today, "a place", Gaskets.Need(bore: 0), "Q-0", "Q-99", Gaskets.Part("Q-99", bore: 12).Spec, Result.CameBack);
 
     [Fact]
     public void Trained_weights_written_read_and_asked_give_the_trainers_probabilities()
@@ -164,6 +164,40 @@ public sealed class TrainerTests
         training.Calibration.Sum(bin => bin.Outcomes * bin.Told).ShouldBe(training.Calibration.Sum(bin => bin.Outcomes * bin.Happened), 0.05 * training.Outcomes);
     }
 
+    /// <summary>In other orders, judged on one core or on two, folds trained side by side: no sum is added up in another order.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void The_same_outcomes_give_the_same_weights_and_figures_to_the_last_bit(int cores)
+    {
+        var outcomes = Outcomes(3_000, seed: 7, SteepInBore);
+        var once = WeightsFile.Write(Train(outcomes).Weights);
+        foreach (var seed in (int[])[1, 2])
+        {
+            var shuffled = outcomes.ToArray();
+            new Random(seed).Shuffle(shuffled);
+            var again = Trainer.Train(new FeatureColumns(Family), shuffled.AsParallel().WithDegreeOfParallelism(cores), Weights.HandSet(Family), Today, cancel: TestContext.Current.CancellationToken);
+            WeightsFile.Write(again.Weights).ShouldBe(once);
+        }
+    }
+
+    /// <summary>The same, said once more without anything side by side.</summary>
+    [Fact]
+    public void One_core_after_another_comes_to_the_same_as_all_at_once()
+    {
+        var outcomes = Outcomes(3_000, seed: 7, SteepInBore);
+        var trained = Train(outcomes);
+        List<Example> examples = [.. outcomes.Select(Columns.ExampleOf).OfType<Example>().OrderBy(example => example.On).ThenBy(example => example.Id, StringComparer.Ordinal)];
+
+        var all = Model.Trained(examples, Columns, cancel: TestContext.Current.CancellationToken);
+        trained.Weights.Intercept.ShouldBe(all.Costs.Intercept);
+        Columns.CostsOf(trained.Weights).ShouldBe(all.Costs.OfColumn);
+        trained.Weights.Records.ShouldBe(all.Records);
+        var losses = new List<double>();
+        foreach (var (learnt, heldOut) in Folds.Parted(examples, 10)) losses.Add(Quality.LogLoss(Model.Trained(learnt, Columns, all.Costs, TestContext.Current.CancellationToken).TellOf(heldOut)));
+        trained.Figures["logLossTrained"].ShouldBe(losses.Average());
+    }
+
     [Fact]
     public void Progress_is_told_to_its_end()
     {
@@ -191,7 +225,7 @@ public sealed class TrainerTests
         {
             var number = random.Next(100);
             var part = Gaskets.Part(FormattableString.Invariant($"Q-{number}"), bore: random.Next(11), thickness: 3 + random.Next(5), hardness: 4 + random.Next(3));
-            var outcome = new Outcome(Today.AddDays(-random.Next(700)), FormattableString.Invariant($"place {random.Next(60)}"), Gaskets.Need(), FormattableString.Invariant($"OLD-{random.Next(30)}"), part.Number, part.Spec, Result.RightFirstTime);
+            var outcome = new Outcome(FormattableString.Invariant($"told-{outcomes.Count:00000}"), Today.AddDays(-random.Next(700)), FormattableString.Invariant($"place {random.Next(60)}"), Gaskets.Need(), FormattableString.Invariant($"OLD-{random.Next(30)}"), part.Number, part.Spec, Result.RightFirstTime);
             outcomes.Add(works(outcome, random) ? outcome : outcome with { Result = random.Next(2) == 0 ? Result.CameBack : Result.Reworked });
         }
 

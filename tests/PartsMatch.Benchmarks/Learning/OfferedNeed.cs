@@ -48,7 +48,7 @@ internal sealed record OfferedNeed(Lived Lived, Need Need, IReadOnlyList<Case> O
         Case? Offer(RankedPart part)
         {
             var demo = history[part.Number];
-            if (history.Columns.ExampleOf(new(outcome.On, outcome.Place, need, outcome.Old, part.Number, demo.Spec, Result.CameBack)) is not { } example) return null;
+            if (history.Columns.ExampleOf(new(outcome.Id, outcome.On, outcome.Place, need, outcome.Old, part.Number, demo.Spec, Result.CameBack)) is not { } example) return null;
             return new(example, outcome.Old, history.District.Right(outcome.Old, part.Number, outcome.Place, outcome.On), demo.Price, part.Explained.Sheet.Findings.Count(one => one.Finding.Verdict == Verdict.Meets));
         }
     }

@@ -76,7 +76,7 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
         var by = run.Now.By;
         try
         {
-            var trained = Trainer.Train(new FeatureColumns(family), outcomes.LessonsOf(family, run.Stopping).Outcomes, weights.Now[family], DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
+            var trained = Trainer.Train(new FeatureColumns(family), outcomes.LessonsOf(family), weights.Now[family], DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             run.Stopping.ThrowIfCancellationRequested();
             if (trained.Choice is Choice.Trained or Choice.Rescaled && weights.Put(family, trained.Weights) is { IsGiven: false } refused) return Entry(TrainingEnd.Failed, refused.Refusals[0].Message);
             return Entry(EndOf(trained.Choice), trained.Reason) with { Outcomes = trained.Outcomes, LeftOut = trained.LeftOut, Invented = trained.Invented, Figures = trained.Figures };
