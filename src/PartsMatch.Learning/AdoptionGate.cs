@@ -1,50 +1,99 @@
-using System.Runtime.InteropServices;
+using static System.FormattableString;
 
 namespace PartsMatch.Learning;
 
-/// <summary>How two models did on one fold that neither had seen.</summary>
-/// <param name="Rescaled">Mean loss of hand-set costs rescaled, nats.</param>
-/// <param name="Trained">Mean loss of trained ones, nats.</param>
-[StructLayout(LayoutKind.Auto)]
-public readonly record struct FoldGain(double Rescaled, double Trained)
+/// <summary>What is to rank.</summary>
+public enum Choice
 {
-    /// <summary>How much less the trained ones lose.</summary>
-    public double Gain => Rescaled - Trained;
+    /// <summary>Hand-set costs, rescaled.</summary>
+    Rescaled,
+
+    /// <summary>Those trained just now.</summary>
+    Trained,
+
+    /// <summary>Those that rank at present, which were trained before.</summary>
+    Present,
+
+    /// <summary>Those that rank at present, whatever they are, as too few outcomes are known to train any.</summary>
+    TooFew,
 }
 
-/// <summary>Whether trained costs are taken: only where they lose less on what they have not seen, fold by fold, by more than one standard error. One fold's luck proves nothing, and hand-set costs are easier to explain.</summary>
-/// <param name="IsOpen">Whether they are taken.</param>
-/// <param name="Gain">The mean gain of a fold, nats.</param>
-/// <param name="StandardError">Its standard error.</param>
-/// <param name="Rescaled">The mean loss of rescaled hand-set costs.</param>
-/// <param name="Trained">The mean loss of trained ones.</param>
-public sealed record AdoptionGate(bool IsOpen, double Gain, double StandardError, double Rescaled, double Trained)
+/// <summary>How all did on one fold.</summary>
+/// <param name="Rescaled">Hand-set costs, rescaled to the other folds.</param>
+/// <param name="Trained">Those trained on the other folds.</param>
+/// <param name="Present">Those that rank at present, where these were trained: they may have seen the fold. Null else.</param>
+public sealed record Fold(FoldTold Rescaled, FoldTold Trained, FoldTold? Present = null);
+
+/// <summary>
+/// What is to rank from now on. Trained costs are preferred to rescaled hand-set ones only where they do better on what they have not seen, since hand-set ones are easier to explain; and where trained ones rank at present,
+/// what is preferred takes their place only where it does better than they do.
+/// </summary>
+/// <param name="Choice">What is to rank.</param>
+/// <param name="Trained">Trained costs against rescaled hand-set ones.</param>
+/// <param name="Preferred">What is preferred of these against what ranks at present; null where that was not trained.</param>
+/// <param name="LossRescaled">The mean loss of rescaled hand-set costs, nats.</param>
+/// <param name="LossTrained">That of trained ones.</param>
+/// <param name="LossPresent">That of those that rank at present; null where these were not trained.</param>
+public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Preferred, double LossRescaled, double LossTrained, double? LossPresent)
 {
     /// <summary>Judges folds.</summary>
-    public static AdoptionGate Of(IReadOnlyList<FoldGain> folds)
+    /// <param name="folds">In their order; each says how what ranks at present did, or none does.</param>
+    /// <param name="isPresentTrained">Whether what ranks at present was trained.</param>
+    public static AdoptionGate Of(IReadOnlyList<Fold> folds, bool isPresentTrained = false)
     {
-        if (folds.Count < 2) return new(false, 0, double.PositiveInfinity, Mean(folds, fold => fold.Rescaled), Mean(folds, fold => fold.Trained));
-        var mean = folds.Average(fold => fold.Gain);
-        var error = Math.Sqrt(folds.Sum(fold => Math.Pow(fold.Gain - mean, 2)) / (folds.Count - 1) / folds.Count);
-        return new(mean > error, mean, error, Mean(folds, fold => fold.Rescaled), Mean(folds, fold => fold.Trained));
+        FoldTold[] rescaled = [.. folds.Select(fold => fold.Rescaled)], trained = [.. folds.Select(fold => fold.Trained)], present = [.. folds.Select(fold => fold.Present).OfType<FoldTold>()];
+        var byTraining = Contest.Of(trained, rescaled);
+        var best = byTraining.IsWon ? Choice.Trained : Choice.Rescaled;
+        var preferred = isPresentTrained ? Contest.Of(byTraining.IsWon ? trained : rescaled, present) : null;
+        return new(preferred is { IsWon: false } ? Choice.Present : best, byTraining, preferred, Loss(rescaled), Loss(trained), isPresentTrained ? Loss(present) : null);
     }
 
-    /// <summary>Why, in a sentence.</summary>
-    public string Reason => FormattableString.Invariant(double.IsInfinity(StandardError)
-        ? (FormattableString)$"All outcomes are of one place, or of a few that are held out together, so that nothing is left to learn from: hand-set weights rank, rescaled."
-        : IsOpen
-            ? $"Trained weights lose {Gain:0.0000} nats less than rescaled hand-set ones on outcomes that they had not seen ({Trained:0.0000} against {Rescaled:0.0000}), more than one standard error of {StandardError:0.0000}: they are taken."
-            : (FormattableString)$"Trained weights lose {Math.Abs(Gain):0.0000} nats {(Gain >= 0 ? "less" : "more")} than rescaled hand-set ones on outcomes that they had not seen ({Trained:0.0000} against {Rescaled:0.0000}), and would have to lose more than {StandardError:0.0000} less, one standard error: hand-set weights rank, rescaled.");
+    /// <summary>Why, in a sentence or two.</summary>
+    public string Reason => double.IsInfinity(Trained.StandardError)
+        ? $"All outcomes are of one place, or of a few that are held out together, so that nothing is left to learn from: {Then}."
+        : Preferred is null
+            ? $"{Words(Trained, "Trained weights lose", "rescaled hand-set ones", LossTrained, LossRescaled)}: {Then}."
+            : $"{Words(Trained, "Trained weights lose", "rescaled hand-set ones", LossTrained, LossRescaled)}. {AgainstPresent(Preferred)}: {Then}.";
 
     /// <summary>What is kept with the weights.</summary>
-    public IReadOnlyDictionary<string, double> Figures => new Dictionary<string, double>
+    public IReadOnlyDictionary<string, double> Figures
     {
-        ["isTrained"] = IsOpen ? 1 : 0,
-        ["logLossRescaled"] = Rescaled,
-        ["logLossTrained"] = Trained,
-        ["gain"] = Gain,
-        ["standardError"] = double.IsInfinity(StandardError) ? 0 : StandardError,
+        get
+        {
+            var figures = new Dictionary<string, double>
+            {
+                ["logLossRescaled"] = LossRescaled,
+                ["logLossTrained"] = LossTrained,
+                ["gain"] = Trained.Gain,
+                ["standardError"] = double.IsInfinity(Trained.StandardError) ? 0 : Trained.StandardError,
+            };
+            if (double.IsFinite(Trained.OrderError)) (figures["orderGain"], figures["orderError"]) = (Trained.OrderGain, Trained.OrderError);
+            if (LossPresent is { } present) figures["logLossPresent"] = present;
+            return figures;
+        }
+    }
+
+    private string Then => Choice switch
+    {
+        Choice.Trained => "they are taken",
+        Choice.Rescaled => "hand-set weights rank, rescaled",
+        _ => "those that rank at present stay",
     };
 
-    private static double Mean(IReadOnlyList<FoldGain> folds, Func<FoldGain, double> loss) => folds.Count == 0 ? 0 : folds.Average(loss);
+    private string AgainstPresent(Contest preferred)
+    {
+        var (who, loss) = Trained.IsWon ? ("They lose", LossTrained) : ("The latter lose", LossRescaled);
+        return $"{Words(preferred, who, "those that rank at present", loss, LossPresent!.Value)}; those were trained before, and may have seen some of these outcomes";
+    }
+
+    private static string Words(Contest contest, string loses, string whom, double loss, double lossOfOther)
+    {
+        var lost = Invariant($"{loses} {Math.Abs(contest.Gain):0.0000} nats {(contest.Gain >= 0 ? "less" : "more")} than {whom} on outcomes that they had not seen ({loss:0.0000} against {lossOfOther:0.0000})");
+        if (!contest.LosesLess) return Invariant($"{lost}, and would have to lose more than {contest.StandardError:0.0000} less, one standard error");
+        return contest.IsOutOfOrder
+            ? Invariant($"{lost}, more than one standard error of {contest.StandardError:0.0000}, but put parts that were put in for one old part in a worse order: their NDCG@5 is {-contest.OrderGain:0.0000} less, more than one standard error of {contest.OrderError:0.0000}")
+            : Invariant($"{lost}, more than one standard error of {contest.StandardError:0.0000}");
+    }
+
+    private static double Loss(FoldTold[] folds) => folds.Length == 0 ? 0 : folds.Average(fold => fold.Loss);
 }

@@ -5,11 +5,14 @@ namespace PartsMatch.Learning;
 /// <summary>An outcome as training sees it. It does not hold the need, which is a hundred times as large.</summary>
 /// <param name="Columns">The columns that are not 0, rising.</param>
 /// <param name="Values">What stands in each of them; above 0.</param>
+/// <param name="Id">The outcome's id.</param>
 /// <param name="On">The day on which it was known.</param>
 /// <param name="Place">Where.</param>
+/// <param name="Old">The number of the part whose place it took; empty where nobody knew it.</param>
 /// <param name="PartNumber">The number of the part that was put in.</param>
 /// <param name="Result">What became of it.</param>
-public sealed record Example(int[] Columns, double[] Values, DateOnly On, string Place, string PartNumber, Result Result)
+/// <param name="IsInvented">Whether it is demo data, and happened nowhere.</param>
+public sealed record Example(int[] Columns, double[] Values, string Id, DateOnly On, string Place, string Old, string PartNumber, Result Result, bool IsInvented = false)
 {
     /// <summary>Whether it was right the first time: what a likelihood is the likelihood of.</summary>
     public bool Worked => Result == Result.RightFirstTime;

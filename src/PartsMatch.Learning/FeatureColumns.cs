@@ -58,7 +58,7 @@ public sealed class FeatureColumns
         }
 
         int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
-        return new(columns, [.. columns.Select(column => row[column])], outcome.On, outcome.Place, outcome.PartNumber, outcome.Result);
+        return new(columns, [.. columns.Select(column => row[column])], outcome.Id, outcome.On, outcome.Place, outcome.Old, outcome.PartNumber, outcome.Result, outcome.IsInvented);
     }
 
     /// <summary>What weights hold for each column.</summary>
@@ -69,14 +69,15 @@ public sealed class FeatureColumns
     ];
 
     /// <summary>Weights with these costs, each no more than weights may hold.</summary>
+    /// <param name="origin">Where they come from.</param>
     /// <param name="costs">In the columns' order.</param>
     /// <param name="records">What parts cost by their record.</param>
     /// <param name="madeOn">The day.</param>
     /// <param name="training">What they were trained on.</param>
-    public Weights WeightsOf(Costs costs, IReadOnlyDictionary<string, double> records, DateOnly madeOn, Training training)
+    public Weights WeightsOf(WeightsOrigin origin, Costs costs, IReadOnlyDictionary<string, double> records, DateOnly madeOn, Training training)
     {
         var held = costs.OfColumn.Select(cost => Math.Min(cost, Weights.MostWeight)).ToArray();
-        return Weights.Of(family, new(WeightsOrigin.Trained, Math.Clamp(costs.Intercept, -Weights.MostIntercept, Weights.MostIntercept))
+        return Weights.Of(family, new(origin, Math.Clamp(costs.Intercept, -Weights.MostIntercept, Weights.MostIntercept))
         {
             MadeOn = madeOn,
             Aspects = family.Aspects.Index().ToDictionary(one => one.Item.Name, one => AspectCostOf(held.AsSpan(one.Index * OfAspect, OfAspect))),

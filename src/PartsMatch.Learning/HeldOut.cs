@@ -45,6 +45,23 @@ public static class Quality
         return (ranks - (worked * (worked + 1) / 2)) / (worked * others);
     }
 
+    /// <summary>
+    /// How near parts that were put in for one old part come to their best order, those that worked first: NDCG@5 (Järvelin and Kekäläinen 2002), the mean over old parts of which some worked and some did not.
+    /// Null where there are none. Outcomes of one old part are as near to one list as outcomes come.
+    /// </summary>
+    /// <param name="examples">What happened.</param>
+    /// <param name="told">What was told of each, in their order.</param>
+    public static double? Order(IReadOnlyList<Example> examples, IReadOnlyList<HeldOut> told)
+    {
+        double[] lists = [.. examples.Zip(told).Where(one => one.First.Old.Length > 0).GroupBy(one => one.First.Old, one => one.Second, StringComparer.Ordinal)
+            .Select(list => list.ToList()).Where(list => list.Any(one => one.Worked) && list.Any(one => !one.Worked)).Select(Ndcg)];
+        return lists.Length == 0 ? null : lists.Average();
+    }
+
+    /// <summary>What the first five of a list are worth, each the less the further down it stands.</summary>
+    /// <param name="worth">What each is worth, the first first.</param>
+    public static double Gain(IEnumerable<double> worth) => worth.Take(5).Select((one, at) => one / Math.Log2(at + 2)).Sum();
+
     /// <summary>What was told beside what happened, in ten bins of equally many, the least likely first; fewer where there are fewer than ten.</summary>
     public static IReadOnlyList<CalibrationBin> Calibration(IReadOnlyCollection<HeldOut> told)
     {
@@ -62,4 +79,9 @@ public static class Quality
     /// <param name="told">At least one.</param>
     public static double CalibrationFloor(IReadOnlyCollection<HeldOut> told) =>
         Calibration(told).Sum(bin => bin.Outcomes * Math.Sqrt(2 * bin.Told * (1 - bin.Told) / (Math.PI * bin.Outcomes))) / told.Count;
+
+    /// <summary>Those that are told alike count their mean, whichever stands first.</summary>
+    private static double Ndcg(List<HeldOut> list) =>
+        Gain(list.GroupBy(one => one.LogOdds).OrderByDescending(tied => tied.Key).SelectMany(tied => Enumerable.Repeat(tied.Average(one => one.Worked ? 1.0 : 0), tied.Count())))
+        / Gain(Enumerable.Repeat(1.0, list.Count(one => one.Worked)));
 }

@@ -11,7 +11,13 @@ namespace PartsMatch.Learning;
 public static class LibraryFit
 {
     /// <summary>The trainer stops when the loss falls by less than this share.</summary>
-    private const float Tolerance = 1e-7f;
+    private const float Tolerance = 1e-9f;
+
+    /// <summary>It stops short where ramps rise together, and is begun again where it stopped, so many times at most, as long as that helps.</summary>
+    private const int MostGoes = 50;
+
+    /// <summary>What a go must gain, nats an example.</summary>
+    private const double Helps = 1e-9;
 
     /// <summary>Fits costs to examples.</summary>
     /// <param name="examples">At least one of each kind.</param>
@@ -24,18 +30,34 @@ public static class LibraryFit
         var schema = SchemaDefinition.Create(typeof(Row));
         schema[nameof(Row.Features)].ColumnType = new VectorDataViewType(NumberDataViewType.Single, used.Length);
         var data = learning.Data.LoadFromEnumerable(examples.Select(example => RowOf(example, used)).ToList(), schema);
-        var fitted = learning.BinaryClassification.Trainers.LbfgsLogisticRegression(new LbfgsLogisticRegressionBinaryTrainer.Options
+        var trainer = learning.BinaryClassification.Trainers.LbfgsLogisticRegression(new LbfgsLogisticRegressionBinaryTrainer.Options
         {
             LabelColumnName = nameof(Row.Worked),
             FeatureColumnName = nameof(Row.Features),
             L1Regularization = 0,
             L2Regularization = 0,
             OptimizationTolerance = Tolerance,
-            HistorySize = 50,
+            HistorySize = 20,
             EnforceNonNegativity = true,
             NumberOfThreads = 1,
             MaximumNumberOfIterations = 2000,
-        }).Fit(data).Model.SubModel;
+        });
+        LinearModelParameters? fitted = null;
+        var (costs, loss) = (new Costs(0, new double[columns]), double.PositiveInfinity);
+        for (var go = 0; go < MostGoes; go++)
+        {
+            fitted = trainer.Fit(data, fitted).Model.SubModel;
+            var next = CostsOf(fitted, used, columns);
+            var less = examples.Average(example => PenalisedFit.LossOf(example.LogOdds(next), example.Worked));
+            if (less > loss - Helps) break;
+            (costs, loss) = (next, less);
+        }
+
+        return costs;
+    }
+
+    private static Costs CostsOf(LinearModelParameters fitted, int[] used, int columns)
+    {
         var costs = new double[columns];
         for (var at = 0; at < used.Length; at++) costs[used[at]] = fitted.Weights[at];
         return new(fitted.Bias, costs);

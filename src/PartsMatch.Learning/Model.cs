@@ -1,3 +1,5 @@
+using PartsMatch.Ranking;
+
 namespace PartsMatch.Learning;
 
 /// <summary>What training comes to: costs, and the records of parts.</summary>
@@ -18,6 +20,9 @@ public sealed record Model(Costs Costs, IReadOnlyDictionary<string, double> Reco
         var costs = PenalisedFit.Of(examples, Held.About(rescaled, columns), start ?? rescaled, cancel);
         return new(costs, PartRecords.Of(examples, costs));
     }
+
+    /// <summary>What weights hold, as a model.</summary>
+    public static Model Of(Weights weights, FeatureColumns columns) => new(Costs.Of(weights, columns), weights.Records);
 
     /// <summary>Hand-set costs rescaled to outcomes: what stays where more is not justified.</summary>
     public static Model Rescaled(IReadOnlyList<Example> examples, FeatureColumns columns) => new(Rescaling.Of(examples, columns), NoRecords);

@@ -11,6 +11,9 @@ public enum WeightsOrigin
     /// <summary>A person's judgement.</summary>
     HandSet,
 
+    /// <summary>A person's judgement of what costs how much beside another, brought to the scale of outcomes of past installations.</summary>
+    Rescaled,
+
     /// <summary>Outcomes of past installations.</summary>
     Trained,
 }

@@ -13,7 +13,10 @@ public static class WeightsFile
     public const int Version = 2;
 
     /// <summary>The texts for the origins.</summary>
-    internal static readonly IReadOnlyDictionary<string, WeightsOrigin> Origins = new Dictionary<string, WeightsOrigin> { ["hand-set"] = WeightsOrigin.HandSet, ["trained"] = WeightsOrigin.Trained };
+    internal static readonly IReadOnlyDictionary<string, WeightsOrigin> Origins = new Dictionary<string, WeightsOrigin> { ["hand-set"] = WeightsOrigin.HandSet, ["rescaled"] = WeightsOrigin.Rescaled, ["trained"] = WeightsOrigin.Trained };
+
+    /// <summary>A figure that older files say by that trained weights were only rescaled: 0.</summary>
+    internal const string IsTrained = "isTrained";
 
     /// <summary>Names are written as they are: the file is no part of a page.</summary>
     private static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -56,6 +59,7 @@ public static class WeightsFile
     {
         json.WriteStartObject("training");
         json.WriteNumber("outcomes", training.Outcomes);
+        if (training.Invented is { } invented) json.WriteNumber("invented", invented);
         json.WriteString("from", training.From.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         json.WriteString("to", training.To.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         WriteNumbers(json, "figures", training.Figures);

@@ -41,6 +41,9 @@ public sealed record PairCost(AspectPair Pair, int One, int Other, double Cost)
 /// <param name="Figures">What was measured, by name: docs/weights.md says what each is.</param>
 public sealed record Training(int Outcomes, DateOnly From, DateOnly To, IReadOnlyDictionary<string, double> Figures)
 {
+    /// <summary>How many of them are demo data, which say nothing of real parts; null where nobody counted.</summary>
+    public int? Invented { get; init; }
+
     /// <summary>What trained weights told beside what happened, on outcomes held out, the least likely first; empty where nobody kept it.</summary>
     public IReadOnlyList<CalibrationPoint> Calibration { get; init; } = [];
 }

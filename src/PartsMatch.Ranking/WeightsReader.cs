@@ -11,7 +11,7 @@ internal sealed class WeightsReader(Family family)
 {
     private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects", "pairs", "records", "training"];
     private static readonly string[] FeatureNames = ["shortfall", "effort", "unknown"];
-    private static readonly string[] TrainingNames = ["outcomes", "from", "to", "figures", "calibration"];
+    private static readonly string[] TrainingNames = ["outcomes", "invented", "from", "to", "figures", "calibration"];
     private static readonly string[] PointNames = ["told", "happened", "outcomes"];
 
     private readonly List<Complaint> complaints = [];
@@ -29,17 +29,23 @@ internal sealed class WeightsReader(Family family)
 
         if (Required(members, "", "kind") is { } kind && Text(kind) != family.Kind) Complain("kind", kind, $"must be “{family.Kind}”: weights of one kind of part say nothing of another");
         var origin = WeightsOrigin.HandSet;
-        if (Required(members, "", "origin") is { } from && !WeightsFile.Origins.TryGetValue(Text(from) ?? "", out origin)) Complain("origin", from, "must be “hand-set” or “trained”");
+        if (Required(members, "", "origin") is { } from && !WeightsFile.Origins.TryGetValue(Text(from) ?? "", out origin)) Complain("origin", from, "must be “hand-set”, “rescaled” or “trained”");
         var madeOn = members.TryGetValue("madeOn", out var day) ? Day(day, "madeOn") : null;
         var intercept = Required(members, "", "intercept") is { } element ? Number(element, "intercept", Weights.IsIntercept, -Weights.MostIntercept, Weights.MostIntercept) : 0;
         var aspects = members.TryGetValue("aspects", out var all) ? Aspects(all) : [];
+        var pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]);
+        var records = Costs(members, "records", names: null);
+        var training = members.TryGetValue("training", out var trainedOn) ? Trained(trainedOn) : null;
+
+        // Older files have no word of their own for those that were only rescaled.
+        if (origin == WeightsOrigin.Trained && training?.Figures.GetValueOrDefault(WeightsFile.IsTrained, 1) == 0) origin = WeightsOrigin.Rescaled;
         var given = new WeightsGiven(origin, intercept)
         {
             MadeOn = madeOn,
             Aspects = aspects,
-            Pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]),
-            Records = Costs(members, "records", names: null),
-            Training = members.TryGetValue("training", out var training) ? Trained(training) : null,
+            Pairs = pairs,
+            Records = records,
+            Training = training is null ? null : training with { Figures = training.Figures.Where(figure => figure.Key != WeightsFile.IsTrained).ToDictionary() },
         };
         return complaints.Count > 0 ? (null, complaints) : (Weights.Of(family, given), []);
     }
@@ -83,11 +89,12 @@ internal sealed class WeightsReader(Family family)
     {
         const string place = "training";
         if (Members(element, place, TrainingNames) is not { } members) return null;
-        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 0 and <= int.MaxValue && double.IsInteger(number), "a whole number, 0 or more") : 0;
+        var outcomes = Required(members, place, "outcomes") is { } count ? Count(count, At(place, "outcomes"), least: 0) : 0;
+        var invented = members.TryGetValue("invented", out var demo) ? Count(demo, At(place, "invented"), least: 0) : (int?)null;
         var (from, to) = (Required(members, place, "from"), Required(members, place, "to"));
         var figures = Required(members, place, "figures") is { } measured ? (Members(measured, At(place, "figures"), names: null) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, $"{place}.figures.{one.Key}", double.IsFinite, "a number")) : [];
         var (first, last) = (from is { } start ? Day(start, At(place, "from")) : null, to is { } end ? Day(end, At(place, "to")) : null);
-        return new((int)outcomes, first ?? default, last ?? default, figures) { Calibration = members.TryGetValue("calibration", out var points) ? Points(points, At(place, "calibration")) : [] };
+        return new(outcomes, first ?? default, last ?? default, figures) { Invented = invented, Calibration = members.TryGetValue("calibration", out var points) ? Points(points, At(place, "calibration")) : [] };
     }
 
     private List<CalibrationPoint> Points(JsonElement element, string place)
@@ -101,11 +108,13 @@ internal sealed class WeightsReader(Family family)
     {
         if (Members(element, place, PointNames) is not { } members) return null;
         var (told, happened) = (Share("told"), Share("happened"));
-        var outcomes = Required(members, place, "outcomes") is { } count ? Number(count, At(place, "outcomes"), number => number is >= 1 and <= int.MaxValue && double.IsInteger(number), "a whole number, 1 or more") : 1;
-        return new(told, happened, (int)outcomes);
+        return new(told, happened, Required(members, place, "outcomes") is { } count ? Count(count, At(place, "outcomes"), least: 1) : 1);
 
         double Share(string name) => Required(members, place, name) is { } share ? Number(share, At(place, name), number => number is >= 0 and <= 1, 0, 1) : 0;
     }
+
+    private int Count(JsonElement element, string place, int least) =>
+        (int)Number(element, place, number => number >= least && number <= int.MaxValue && double.IsInteger(number), string.Create(CultureInfo.InvariantCulture, $"a whole number, {least} or more"));
 
     private DateOnly? Day(JsonElement element, string place)
     {

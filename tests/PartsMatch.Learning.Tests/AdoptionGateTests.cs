@@ -4,20 +4,60 @@ namespace PartsMatch.Learning.Tests;
 public sealed class AdoptionGateTests
 {
     [Theory]
-    [InlineData(true, 0.01, 0.02, 0.03, 0.02)] // mean 0.02, standard error 0.0082 / 2
-    [InlineData(false, 0.03, -0.03, 0.02, -0.01)] // mean 0.0025, standard error 0.0138
-    [InlineData(false, -0.01, -0.02, -0.01, -0.02)]
-    [InlineData(false, 0.0, 0.0, 0.0, 0.0)]
-    public void A_gain_must_exceed_its_standard_error(bool isOpen, params double[] gains)
+    [InlineData(Choice.Trained, 0.01, 0.02, 0.03, 0.02)] // mean 0.02, standard error 0.0082 / 2
+    [InlineData(Choice.Rescaled, 0.03, -0.03, 0.02, -0.01)] // mean 0.0025, standard error 0.0138
+    [InlineData(Choice.Rescaled, -0.01, -0.02, -0.01, -0.02)]
+    [InlineData(Choice.Rescaled, 0.0, 0.0, 0.0, 0.0)]
+    public void A_gain_must_exceed_its_standard_error(Choice choice, params double[] gains)
     {
-        var gate = AdoptionGate.Of([.. gains.Select(gain => new FoldGain(0.5, 0.5 - gain))]);
-        gate.IsOpen.ShouldBe(isOpen);
-        gate.Gain.ShouldBe(gains.Average(), 1e-12);
-        gate.Reason.ShouldContain(isOpen ? "they are taken" : "hand-set weights rank");
+        var gate = AdoptionGate.Of([.. gains.Select(gain => new Fold(Lost(0.5), Lost(0.5 - gain)))]);
+        gate.Choice.ShouldBe(choice);
+        gate.Trained.Gain.ShouldBe(gains.Average(), 1e-12);
+        gate.Reason.ShouldEndWith(choice == Choice.Trained ? ": they are taken." : ": hand-set weights rank, rescaled.");
     }
 
     /// <summary>Gains 0.01 and 0.03: mean 0.02, deviation 0.0141, standard error 0.01.</summary>
     [Fact]
     public void The_standard_error_is_the_deviation_of_folds_over_the_root_of_their_number() =>
-        AdoptionGate.Of([new(0.5, 0.49), new(0.5, 0.47)]).StandardError.ShouldBe(0.01, 1e-12);
+        AdoptionGate.Of([new(Lost(0.5), Lost(0.49)), new(Lost(0.5), Lost(0.47))]).Trained.StandardError.ShouldBe(0.01, 1e-12);
+
+    /// <summary>Order lost −0.03 and −0.01: mean −0.02, standard error 0.01. Lost −0.03 and +0.02: mean −0.005, standard error 0.025. A fold without an order has no say.</summary>
+    [Theory]
+    [InlineData(Choice.Rescaled, 0.87, 0.89, double.NaN)]
+    [InlineData(Choice.Trained, 0.87, 0.92, double.NaN)]
+    [InlineData(Choice.Trained, 0.95, 0.92, 0.95)]
+    [InlineData(Choice.Trained, 0.1, double.NaN, double.NaN)]
+    public void What_loses_less_and_puts_parts_in_a_worse_order_is_not_taken(Choice choice, params double[] orders)
+    {
+        var gate = AdoptionGate.Of([.. orders.Select((order, at) => new Fold(new(0.5, 0.9), new(0.4 - (0.01 * at), double.IsNaN(order) ? null : order)))]);
+        gate.Choice.ShouldBe(choice, gate.Reason);
+        gate.Reason.Contains("in a worse order: their NDCG@5 is 0.0200 less, more than one standard error of 0.0100: hand-set weights rank, rescaled.", StringComparison.Ordinal).ShouldBe(choice == Choice.Rescaled, gate.Reason);
+    }
+
+    /// <summary>Each case: by how much less than rescaled ones trained ones and those in place lose, in two folds that differ by 0.002 for whatever is not in place: every standard error is 0.001.</summary>
+    [Theory]
+    [InlineData(Choice.Trained, 0.05, 0.03, "Trained weights lose 0.0500 nats less than rescaled hand-set ones on outcomes that they had not seen (0.4500 against 0.5000), more than one standard error of 0.0010. They lose 0.0200 nats less than those that rank at present on outcomes that they had not seen (0.4500 against 0.4700), more than one standard error of 0.0010; those were trained before, and may have seen some of these outcomes: they are taken.")]
+    [InlineData(Choice.Present, 0.05, 0.0495, "They lose 0.0005 nats less than those that rank at present on outcomes that they had not seen (0.4500 against 0.4505), and would have to lose more than 0.0010 less, one standard error; those were trained before, and may have seen some of these outcomes: those that rank at present stay.")]
+    [InlineData(Choice.Present, 0.0005, 0.01, "The latter lose 0.0100 nats more than those that rank at present")]
+    [InlineData(Choice.Rescaled, 0.0005, -0.01, "The latter lose 0.0100 nats less than those that rank at present")]
+    public void Where_trained_weights_rank_at_present_what_is_better_must_be_better_than_these_too(Choice choice, double trained, double present, string said)
+    {
+        var gate = AdoptionGate.Of([.. ((double[])[0.001, -0.001]).Select(off => new Fold(Lost(0.5 + (trained > 0.001 ? 0 : off)), Lost(0.5 - trained + (trained > 0.001 ? off : 0)), Lost(0.5 - present)))], isPresentTrained: true);
+        gate.Choice.ShouldBe(choice, gate.Reason);
+        gate.Reason.ShouldContain(said);
+        gate.Figures["logLossPresent"].ShouldBe(0.5 - present, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(true, Choice.Present, "those that rank at present stay.")]
+    [InlineData(false, Choice.Rescaled, "hand-set weights rank, rescaled.")]
+    public void Where_nothing_can_be_held_out_nothing_trained_is_pushed_out(bool isPresentTrained, Choice choice, string end)
+    {
+        var gate = AdoptionGate.Of([], isPresentTrained);
+        gate.Choice.ShouldBe(choice);
+        gate.Reason.ShouldStartWith("All outcomes are of one place");
+        gate.Reason.ShouldEndWith(end);
+    }
+
+    private static FoldTold Lost(double loss) => new(loss, null);
 }

@@ -28,7 +28,7 @@ internal static class Drawn
 
     /// <summary>One example.</summary>
     public static Example Example(int[] columns, double[] values, Result result, string place = "a place", string part = "Q-1") =>
-        new(columns, values, Day, place, part, result);
+        new(columns, values, string.Empty, Day, place, string.Empty, part, result);
 
     public static double ChanceOf(double logOdds) => 1 / (1 + Math.Exp(-logOdds));
 }

@@ -21,6 +21,21 @@ public sealed class QualityTests
     [InlineData(false)]
     public void Where_all_are_of_a_kind_nothing_can_be_told_apart(bool worked) => Quality.Auc([new(1, worked), new(2, worked)]).ShouldBe(0.5);
 
+    /// <summary>
+    /// Of A's three parts the one that worked stands second: 1 / log2 3 = 0.6309. Of B's, two that are told alike share the first two places, one of which worked: half of 1 + 0.6309, 0.8155.
+    /// Of C all worked, and of what names no old part nothing is a list.
+    /// </summary>
+    [Fact]
+    public void Order_is_the_mean_over_old_parts_of_which_some_worked_and_some_did_not()
+    {
+        Quality.Order(
+            [Of("A", true), Of("A", false), Of("A", false), Of("B", true), Of("B", false), Of("C", true), Of("C", true), Of("", true), Of("", false)],
+            [new(1, true), new(2, false), new(0, false), new(3, true), new(3, false), new(1, true), new(0, true), new(0, true), new(1, false)])!.Value.ShouldBe((0.6309 + 0.8155) / 2, 1e-4);
+        Quality.Order([Of("A", true), Of("B", false)], [new(1, true), new(2, false)]).ShouldBeNull();
+
+        static Example Of(string old, bool worked) => Drawn.Example([], [], worked ? Result.RightFirstTime : Result.CameBack) with { Old = old };
+    }
+
     /// <summary>Twenty outcomes told to be 1/4 and twenty told to be 3/4, of which 5 and 20 work: five bins each, off by 0 and by 1/4 on the mean of each half.</summary>
     [Fact]
     public void Calibration_error_is_the_mean_distance_of_what_was_told_and_what_happened()

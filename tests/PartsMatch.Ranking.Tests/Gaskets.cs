@@ -5,7 +5,11 @@ using PartsMatch.Fit.Notes;
 namespace PartsMatch.Ranking.Tests;
 
 /// <summary>A part of an invented kind whose rules are so plain that a test can be worked out by hand. Null is unknown.</summary>
-public sealed record GasketSpec(int? Bore, int? Thickness, int? Hardness, int? Colour) : Spec
+public sealed record GasketSpec(
+    [property: Field("Bore", "Invented.")] int? Bore,
+    [property: Field("Thickness", "Invented.")] int? Thickness,
+    [property: Field("Hardness", "Invented.")] int? Hardness,
+    [property: Field("Colour", "Invented.")] int? Colour) : Spec
 {
     public GasketSpec()
         : this(null, null, null, null)

@@ -50,6 +50,21 @@ public sealed class WeightsFileTests
         weights.Aspects["colour"].ShouldBe(new(0.4, 0, 0));
     }
 
+    /// <summary>Files from before there was a word for it say "trained", and by a figure that they are not.</summary>
+    [Theory]
+    [InlineData("rescaled", "", WeightsOrigin.Rescaled)]
+    [InlineData("trained", "\"isTrained\": 0, ", WeightsOrigin.Rescaled)]
+    [InlineData("trained", "\"isTrained\": 1, ", WeightsOrigin.Trained)]
+    [InlineData("trained", "", WeightsOrigin.Trained)]
+    public void Weights_that_outcomes_only_brought_to_scale_have_an_origin_of_their_own(string origin, string figure, WeightsOrigin read)
+    {
+        var weights = Read($$"""{ "version": 2, "kind": "gasket", "origin": "{{origin}}", "intercept": 1, "training": { "outcomes": 60, "from": "2026-01-02", "to": "2026-01-02", "figures": { {{figure}}"gain": 0.1 } } }""");
+        weights.Origin.ShouldBe(read);
+        weights.IsHandSet.ShouldBeFalse();
+        weights.Training!.Figures.Keys.ShouldBe(["gain"]);
+        Read(WeightsFile.Write(weights)).Origin.ShouldBe(read);
+    }
+
     [Fact]
     public void Everything_that_is_wrong_is_said_at_once()
     {
@@ -70,7 +85,7 @@ public sealed class WeightsFileTests
             "UNKNOWN_FIELD note: note: there is no such name here; the names are version, kind, origin, madeOn, intercept, aspects, pairs, records, training.",
             "UNREADABLE version: version must be 1 or 2, the versions that this program reads, not 3.",
             "UNREADABLE kind: kind must be “gasket”: weights of one kind of part say nothing of another, not \"motor\".",
-            "UNREADABLE origin: origin must be “hand-set” or “trained”, not \"guessed\".",
+            "UNREADABLE origin: origin must be “hand-set”, “rescaled” or “trained”, not \"guessed\".",
             "UNREADABLE madeOn: madeOn must be a day such as “2026-03-14”, not \"14.3.2026\".",
             "UNREADABLE intercept: intercept must be a number from -20 to 20, not 21.",
             "UNKNOWN_FIELD aspects.gloss: aspects.gloss: there is no such name here; the names are bore, thickness, hardness, colour.",

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Judging;
 public static class Deducing
 {
     /// <summary>Asks each rule in turn what follows from the record so far.</summary>
-    /// <param name="record">The readings.</param>
+    /// <param name="record">The readings: a spec or a site.</param>
     /// <param name="rules">Each gives what follows; a later rule sees what earlier ones found.</param>
     /// <returns>A new record, and the deductions that filled a gap in it.</returns>
     public static (T Record, IReadOnlyList<Deduction> Deductions) Apply<T>(T record, params IReadOnlyList<Func<T, IEnumerable<Deduction>>> rules)
@@ -22,7 +22,7 @@ public static class Deducing
             {
                 var field = shape.Find(deduction.Field)!;
                 if (field.Get(filled ?? record) is not null) continue;
-                filled ??= Copy(shape, record);
+                filled ??= Copy(record);
                 field.Set(filled, field.Form.ReadAny(deduction.Text).Value!);
                 found.Add(deduction);
             }
@@ -37,15 +37,11 @@ public static class Deducing
     public static string Text<T>(T value)
         where T : notnull => TextForms.Of<T>().Write(value);
 
-    private static T Copy<T>(Shape<T> shape, T record)
-        where T : class, new()
-    {
-        var copy = new T();
-        foreach (var field in shape.Fields)
+    private static T Copy<T>(T record)
+        where T : class => (T)(object)(record switch
         {
-            if (field.Get(record) is { } value) field.Set(copy, value);
-        }
-
-        return copy;
-    }
+            Spec spec => spec with { },
+            Site site => site with { },
+            _ => throw new ArgumentException("Only a spec or a site is deduced of.", nameof(record)),
+        });
 }

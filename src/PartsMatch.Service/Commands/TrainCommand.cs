@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
 using PartsMatch.Service.Hosting;
 
 namespace PartsMatch.Service.Commands;
@@ -9,7 +10,7 @@ namespace PartsMatch.Service.Commands;
 /// <summary>train: learns the weights of a kind from its outcomes; rollback: goes back to those from before.</summary>
 internal static class TrainCommand
 {
-    private const string Entry = "by end outcomes leftOut reason";
+    private const string Entry = "by end outcomes leftOut invented reason";
 
     /// <summary>How often a training is asked how far it has come.</summary>
     private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(200);
@@ -46,9 +47,14 @@ internal static class TrainCommand
         var begun = await ask($"mutation {{ retrain(kind: {family.Kind}) {{ isRunning }} }}", [], stop);
         if (await Problem.TellErrorsAsync(begun, errors) is { } refused) return refused;
         var ended = await EndOrStopAsync(family, ask, errors, stop);
-        var isDone = ended.Text("end") is "ADOPTED" or "RESCALED";
+        var isDone = ended.Text("end") is "ADOPTED" or "RESCALED" or "KEPT";
         await (isDone ? output : errors).WriteLineAsync(ended.Text("reason"));
-        if (isDone) await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts; {ended.GetProperty("leftOut").GetInt32()} of them teach nothing, as the part does not fit or something that decides was not known.");
+        if (isDone)
+        {
+            await output.WriteLineAsync($"There were {ended.GetProperty("outcomes").GetInt32()} outcomes of {family.Kind} parts; {ended.GetProperty("leftOut").GetInt32()} of them teach nothing, as the part does not fit or something that decides was not known.");
+            if (Invented.Words(ended.GetProperty("invented") is { ValueKind: JsonValueKind.Number } count ? count.GetInt32() : null) is { } words) await output.WriteLineAsync(words);
+        }
+
         return isDone ? ExitCode.Success : ended.Text("end") == "FAILED" ? ExitCode.Failed : ExitCode.WeightsStay;
     }
 
@@ -89,7 +95,12 @@ internal static class TrainCommand
             return ExitCode.WeightsStay;
         }
 
-        var from = model.Text("origin") == "HAND_SET" ? "hand-set" : "learnt from outcomes";
+        var from = model.Text("origin") switch
+        {
+            "HAND_SET" => "hand-set",
+            "RESCALED" => "hand-set, brought to the scale of outcomes",
+            _ => "learnt from outcomes",
+        };
         await output.WriteLineAsync($"The weights from before are in place again: {from}{(model.Text("madeOn") is { Length: > 0 } day ? $", made on {day}" : string.Empty)}. The same command takes it back.");
         return ExitCode.Success;
     }

@@ -1,4 +1,5 @@
 using System.Buffers.Text;
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using PartsMatch.Fit;
@@ -11,11 +12,6 @@ namespace PartsMatch.Service.Counter;
 
 /// <summary>Some of the outcomes, the newest record first.</summary>
 public sealed record OutcomePage(IReadOnlyList<StoredOutcome> Outcomes, bool HasNext, bool HasPrevious);
-
-/// <summary>What there is to learn from.</summary>
-/// <param name="Count">How many outcomes count.</param>
-/// <param name="Outcomes">They, in their order; their needs are read, as any need is, as they are walked over.</param>
-internal sealed record Lessons(int Count, ParallelQuery<Outcome> Outcomes);
 
 /// <summary>What became of parts that were put in: takes it down, shows it, and hands it to whoever learns from it.</summary>
 internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, TimeProvider clock)
@@ -60,29 +56,28 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     /// <summary>The newest records of what became of a part.</summary>
     public Task<OutcomePage> NewestOfAsync(CatalogueEntry part, int first) => PageAsync(OutcomeRange.OfPart(part.Stored.Number), first, before: null);
 
-    /// <summary>What ranking learns from: all outcomes of a family that count, the oldest day first and ids in their order within one.</summary>
-    public Lessons LessonsOf(Family family, CancellationToken stop = default)
+    /// <summary>What ranking learns from: all outcomes of a family that count, in no order. They are read, and their needs as any need is, as they are walked over: while some are judged on one core others are fetched on another.</summary>
+    public ParallelQuery<Outcome> LessonsOf(Family family)
     {
-        var (shelf, entries) = (catalogues.Shelf, new Dictionary<string, CatalogueEntry?>(StringComparer.Ordinal));
-        var counted = new List<(OutcomeDraft Said, Result Result, CatalogueEntry Part, Spec? Old)>();
-        foreach (var outcome in store.Outcomes.All(OutcomeRange.OfKind(family.Kind)))
+        var (shelf, entries) = (catalogues.Shelf, new ConcurrentDictionary<string, CatalogueEntry?>(StringComparer.Ordinal));
+        return store.Outcomes.All(OutcomeRange.OfKind(family.Kind)).AsParallel().Select(Lesson).OfType<Outcome>();
+
+        Outcome? Lesson(StoredOutcome outcome)
         {
-            stop.ThrowIfCancellationRequested();
             var said = outcome.Said;
-            if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) continue;
+            if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) return null;
 
             // What a later version said this one cannot read.
-            if (OutcomeWords.ResultOf(said.Result) is { } result && Find(said.Part) is { } part) counted.Add((said, result, part, Find(said.OldPart)?.Spec));
+            if (OutcomeWords.ResultOf(said.Result) is not { } result || Find(said.Part) is not { } part) return null;
+            var old = Find(said.OldPart);
+            var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old?.Spec)).Need;
+            return new(said.Id, said.On, said.Place, need, old?.Stored.Number ?? said.OldPart, part.Stored.Number, part.Spec, result, Invented.Is(said));
         }
-
-        counted.Sort((one, other) => one.Said.On != other.Said.On ? one.Said.On.CompareTo(other.Said.On) : string.CompareOrdinal(one.Said.Id, other.Said.Id));
-        return new(counted.Count, counted.AsParallel().AsOrdered().Select(one => new Outcome(
-            one.Said.On, one.Said.Place, family.ReadNeed(new(null, Texts(one.Said.Plate), Texts(one.Said.Site), one.Old)).Need, one.Part.Stored.Number, one.Part.Spec, one.Result)));
 
         CatalogueEntry? Find(string number)
         {
             if (number.Length == 0) return null;
-            if (!entries.TryGetValue(number, out var entry)) entries[number] = entry = shelf.Find(number);
+            var entry = entries.GetOrAdd(number, shelf.Find);
             return entry?.Family == family ? entry : null;
         }
     }

@@ -59,7 +59,7 @@ internal static class Evaluation
     {
         var learnt = split.Examples(count);
         var expected = Teller.Taught(learnt, columns).ToDictionary(teller => teller.Name, teller => ExpectedLoss(split.HeldOut, teller.ScoreOf), StringComparer.Ordinal);
-        return new(learnt.Count, expected, IsTeachable(learnt) && Trainer.Fit(learnt, columns).Gate.IsOpen);
+        return new(learnt.Count, expected, IsTeachable(learnt) && Trainer.Fit(learnt, columns).Gate.Choice == Choice.Trained);
     }
 
     /// <summary>Whether the order suffers where little is known: what training hands out, gate and all, against hand-set weights.</summary>
@@ -69,7 +69,7 @@ internal static class Evaluation
         {
             var learnt = split.Examples(count, from: sample * count % Math.Max(1, split.Learnt.Count - count));
             var (model, gate, _) = Trainer.Fit(learnt, columns);
-            if (!gate.IsOpen) return (Gain: 0.0, IsAdopted: false);
+            if (gate.Choice != Choice.Trained) return (Gain: 0.0, IsAdopted: false);
             var rescaled = Model.Rescaled(learnt, columns);
             return (Gain: needs.Average(need => need.Ndcg(one => model.LogOdds(one.Example)) - need.Ndcg(one => rescaled.LogOdds(one.Example))), IsAdopted: true);
         }).ToList();

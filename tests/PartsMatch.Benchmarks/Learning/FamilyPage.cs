@@ -64,9 +64,9 @@ internal static class FamilyPage
         var asked = needs.Take(HalfKnownNeeds).ToList();
         var none = new Training(learnt.Count, learnt[0].On, learnt[^1].On, new Dictionary<string, double>());
         card.Paragraph(Invariant($"With half of what the plate says hidden ({asked.Count} needs), by the ranking itself, what is unknown averaged over known machines:"));
-        card.Table(["told by", "NDCG@5", "told of the first, mean", "right by the truth, mean"], new[] { (Teller.Rescaled, Model.Rescaled(learnt, columns)), (Teller.Trained, Model.Trained(learnt, columns)) }.Select(one =>
+        card.Table(["told by", "NDCG@5", "told of the first, mean", "right by the truth, mean"], new[] { (Teller.Rescaled, WeightsOrigin.Rescaled, Model.Rescaled(learnt, columns)), (Teller.Trained, WeightsOrigin.Trained, Model.Trained(learnt, columns)) }.Select(one =>
         {
-            var half = HalfKnown.Of(history, asked, catalogue, columns.WeightsOf(one.Item2.Costs, one.Item2.Records, learnt[^1].On, none));
+            var half = HalfKnown.Of(history, asked, catalogue, columns.WeightsOf(one.Item2, one.Item3.Costs, one.Item3.Records, learnt[^1].On, none));
             return (IReadOnlyList<string>)[one.Item1, half.Ndcg.ToString(), ModelCard.Figure(half.Told), ModelCard.Figure(half.Right)];
         }));
     }
@@ -88,7 +88,7 @@ internal static class FamilyPage
         return $"Of those who know no more than records, the least is lost by: {byLoss.Name}. The best order is by: {byOrder.Name}.";
     }
 
-    /// <summary>The gate looks at losses; what they do to lists is said here.</summary>
+    /// <summary>The gate looks at the order of what was put in; what weights do to whole lists is said here.</summary>
     private static string Order(List<Standing> standings)
     {
         var (rescaled, trained) = (standings.First(one => one.Name == Teller.Rescaled).Ndcg, standings.First(one => one.Name == Teller.Trained).Ndcg);

@@ -1,4 +1,5 @@
 using PartsMatch.Demo.Trade;
+using PartsMatch.Learning;
 using PartsMatch.Ranking;
 using PartsMatch.Ranking.Unknowns;
 
@@ -28,6 +29,6 @@ internal sealed record HalfKnown(Bootstrap Ndcg, double Told, double Right)
         var read = history.Family.ReadNeed(new(null, [.. draw.Some(plate, plate.Count / 2)], outcome.Site)).Need;
         var page = (RankingPage.Listed)Ranker.Rank(catalogue, weights, new(read, Include: null, Shown, After: null, LeftOut: outcome.Old) { Completions = machines.Complete(read) });
         var worth = page.Parts.Select(part => need.Offers.FirstOrDefault(one => one.Example.PartNumber == part.Number)?.Right ?? 0).ToList();
-        return (outcome.Place, OfferedNeed.Gain(worth) / OfferedNeed.Gain(need.Offers.Select(one => one.Right).OrderDescending()), page.Parts.Count == 0 ? 0 : page.Parts[0].Likelihood.Percent / 100.0, worth.FirstOrDefault());
+        return (outcome.Place, Quality.Gain(worth) / Quality.Gain(need.Offers.Select(one => one.Right).OrderDescending()), page.Parts.Count == 0 ? 0 : page.Parts[0].Likelihood.Percent / 100.0, worth.FirstOrDefault());
     }
 }

@@ -61,7 +61,7 @@ internal sealed record History(FamilyParts Parts, FeatureColumns Columns, Distri
     private (Lived? Lived, IReadOnlyList<string> Why) Read(DemoOutcome outcome)
     {
         var (need, part) = (NeedOf(outcome), this[outcome.New]);
-        return Columns.ExampleOf(new(outcome.On, outcome.Place, need, outcome.New, part.Spec, ResultOf(outcome))) is { } example
+        return Columns.ExampleOf(new(outcome.Id, outcome.On, outcome.Place, need, outcome.Old, outcome.New, part.Spec, ResultOf(outcome))) is { } example
             ? (new(new(example, outcome.Old, outcome.Right), outcome), [])
             : (null, WhyOf(Family.Judge(need, part.Spec)));
     }

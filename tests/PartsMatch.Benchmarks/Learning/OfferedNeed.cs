@@ -30,7 +30,7 @@ internal sealed record OfferedNeed(Lived Lived, Need Need, IReadOnlyList<Case> O
     public double Ndcg(Func<Case, double> score)
     {
         var best = Offers.Select(one => one.Right).OrderDescending();
-        return Gain(InOrder(score).Select(one => one.Right)) / Gain(best);
+        return Quality.Gain(InOrder(score).Select(one => one.Right)) / Quality.Gain(best);
     }
 
     /// <summary>What the likeliest by the truth is right more often than the first one.</summary>
@@ -38,9 +38,6 @@ internal sealed record OfferedNeed(Lived Lived, Need Need, IReadOnlyList<Case> O
 
     /// <summary>The parts in somebody's order, ties by number.</summary>
     public IEnumerable<Case> InOrder(Func<Case, double> score) => Offers.OrderByDescending(score).ThenBy(one => one.Example.PartNumber, StringComparer.Ordinal);
-
-    /// <summary>The sum of what the first five are worth.</summary>
-    public static double Gain(IEnumerable<double> worth) => worth.Take(5).Select((one, at) => one / Math.Log2(at + 2)).Sum();
 
     private static OfferedNeed Of(History history, Catalogue catalogue, Weights byHand, Lived lived)
     {
@@ -51,7 +48,7 @@ internal sealed record OfferedNeed(Lived Lived, Need Need, IReadOnlyList<Case> O
         Case? Offer(RankedPart part)
         {
             var demo = history[part.Number];
-            if (history.Columns.ExampleOf(new(outcome.On, outcome.Place, need, part.Number, demo.Spec, Result.CameBack)) is not { } example) return null;
+            if (history.Columns.ExampleOf(new(outcome.Id, outcome.On, outcome.Place, need, outcome.Old, part.Number, demo.Spec, Result.CameBack)) is not { } example) return null;
             return new(example, outcome.Old, history.District.Right(outcome.Old, part.Number, outcome.Place, outcome.On), demo.Price, part.Explained.Sheet.Findings.Count(one => one.Finding.Verdict == Verdict.Meets));
         }
     }

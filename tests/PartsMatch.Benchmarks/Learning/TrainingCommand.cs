@@ -5,11 +5,13 @@ using PartsMatch.Demo.Outcomes;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Learning;
+using PartsMatch.Ranking;
 using PartsMatch.Service.Counter;
 using PartsMatch.Store;
 using Spectre.Console;
 using static System.FormattableString;
 using NamedText = PartsMatch.Store.NamedText;
+using Progress = PartsMatch.Learning.Progress;
 
 namespace PartsMatch.Benchmarks.Learning;
 
@@ -52,11 +54,14 @@ internal static class TrainingCommand
     private static void Train(IAnsiConsole console, Family family, OutcomeRecords records, string which)
     {
         var (start, busy) = (Stopwatch.GetTimestamp(), Busy());
-        var lessons = records.LessonsOf(family);
-        var (read, readBusy) = (Stopwatch.GetElapsedTime(start).TotalSeconds, Busy() - busy);
-        var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, DateOnly.FromDateTime(DateTime.UtcNow));
+        var judged = (Took: 0.0, Busy: 0.0);
+        var told = new Told(come =>
+        {
+            if (come.Done == 1 && judged.Took == 0) judged = (Stopwatch.GetElapsedTime(start).TotalSeconds, Busy() - busy);
+        });
+        var trained = Trainer.Train(new FeatureColumns(family), records.LessonsOf(family), Weights.HandSet(family), DateOnly.FromDateTime(DateTime.UtcNow), told);
         var (all, allBusy) = (Stopwatch.GetElapsedTime(start).TotalSeconds, Busy() - busy);
-        console.WriteLine(Invariant($"{which}: {all:0.0} s (aim: 10), of it {read:0.0} s to fetch {lessons.Count:#,0} outcomes; {allBusy:0.0} s of processor time, of it {readBusy:0.0} to fetch. {trained?.Reason ?? tooFew}"));
+        console.WriteLine(Invariant($"{which}: {all:0.0} s (aim: 10) from {trained.Outcomes:#,0} outcomes, of it {judged.Took:0.0} s to fetch and judge them; {allBusy:0.0} s of processor time, of it {judged.Busy:0.0} to fetch and judge. {trained.Reason}"));
     }
 
     private static double Busy() => Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;
@@ -71,4 +76,9 @@ internal static class TrainingCommand
 
     private static OutcomeDraft DraftOf(string kind, DemoOutcome outcome) =>
         new(outcome.Id, kind, outcome.On, outcome.Place, outcome.Old, [], [.. outcome.Site.Select(text => new NamedText(text.Name, text.Text))], outcome.New, outcome.Result, outcome.Reason, string.Empty, string.Empty);
+
+    private sealed class Told(Action<Progress> tell) : IProgress<Progress>
+    {
+        public void Report(Progress value) => tell(value);
+    }
 }

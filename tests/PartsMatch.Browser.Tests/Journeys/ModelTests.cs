@@ -34,7 +34,9 @@ public sealed class ModelTests(SmallSite site) : IClassFixture<SmallSite>
         var trainings = await visitor.Page.Locator(".history > li").CountAsync();
         await visitor.PressAsync("Train on all outcomes");
         for (var again = visitor.Page.GetByRole(AriaRole.Link, new() { Name = "Look again" }); await again.CountAsync() > 0;) await again.ClickAsync();
-        (await visitor.Page.Locator(".history > li").First.InnerTextAsync()).ShouldContain("too few outcomes. 3 outcomes. Training takes 50 outcomes");
+        var told = await visitor.Page.Locator(".history > li").First.InnerTextAsync();
+        told.ShouldContain("too few outcomes. 3 outcomes, 3 of them teach nothing");
+        told.ShouldContain("Training takes 50 outcomes");
         (await visitor.Page.Locator(".history > li").CountAsync()).ShouldBe(trainings + 1);
 
         // Nothing was sent twice by going back and reloading.

@@ -26,7 +26,7 @@ internal static class SomethingLived
               "records": { "NO-LONGER-THERE": 0.4 },
               "training": {
                 "outcomes": 1800, "from": "2024-02-01", "to": "2026-03-10",
-                "figures": { "isTrained": 1, "logLossRescaled": 0.412, "logLossTrained": 0.397, "gain": 0.015, "standardError": 0.004, "auc": 0.713, "calibrationError": 0.028, "calibrationFloor": 0.025 },
+                "figures": { "logLossRescaled": 0.412, "logLossTrained": 0.397, "gain": 0.015, "standardError": 0.004, "auc": 0.713, "calibrationError": 0.028, "calibrationFloor": 0.025 },
                 "calibration": [{{string.Join(", ", points)}}]
               }
             }

@@ -6,40 +6,84 @@ namespace PartsMatch.Demo.Tests.Outcomes;
 /// <summary>The invented outcomes: the same every time, and as awkward as records are.</summary>
 public sealed class DistrictTests
 {
-    private static readonly FamilyParts Contactors = DemoCatalogue.Make().Families.Single(family => family.Family.Kind == "contactor");
-    private static readonly IReadOnlyList<DemoOutcome> All = DemoCatalogue.OutcomesOf(Contactors);
+    private static readonly FamilyParts Contactors = Districts.Of("contactor").Made;
 
-    [Fact]
-    public void They_are_the_same_every_time() =>
-        DemoCatalogue.OutcomesOf(Contactors).Select(TextOf).ShouldBe(All.Select(TextOf));
+    public static TheoryData<string> Kinds => [.. Districts.Kinds];
 
-    [Fact]
-    public void There_are_as_many_as_said_each_with_its_own_id_the_oldest_first()
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void They_are_the_same_every_time(string kind)
     {
-        All.Count.ShouldBe(2_000);
-        All.Select(outcome => outcome.Id).ShouldBeUnique();
-        All.Select(outcome => outcome.On).ShouldBeInOrder();
+        var first = Districts.Of(kind);
+        DemoCatalogue.DistrictOf(first.Made).Outcomes(1_000).Select(TextOf).ShouldBe(first.District.Outcomes(1_000).Select(TextOf));
     }
 
-    [Fact]
-    public void Old_and_new_parts_are_parts_of_the_catalogue_and_what_is_put_in_is_still_made()
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void There_are_as_many_as_said_each_with_its_own_id_the_oldest_first(string kind)
     {
-        var parts = Contactors.Parts.ToDictionary(part => part.Number);
-        All.ShouldAllBe(outcome => parts.ContainsKey(outcome.Old) && !parts[outcome.New].IsDiscontinued && outcome.Old != outcome.New);
+        var all = Districts.Of(kind).Outcomes;
+        all.Count.ShouldBeGreaterThanOrEqualTo(kind == "motor" ? 30_000 : 2_000);
+        all.Select(outcome => outcome.Id).Distinct().Count().ShouldBe(all.Count);
+        all.Zip(all.Skip(1)).ShouldAllBe(two => two.First.On <= two.Second.On);
     }
 
-    [Fact]
-    public void A_reason_is_given_where_it_was_not_right_the_first_time_and_only_there() =>
-        All.ShouldAllBe(outcome => (outcome.Result == "right first time") == (outcome.Reason.Length == 0));
-
-    /// <summary>Of those that the hidden truth gives 60 to 80 % about as many are right: within four standard errors.</summary>
-    [Fact]
-    public void They_happen_as_often_as_the_truth_has_it()
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Old_and_new_parts_are_parts_of_the_catalogue_and_what_is_put_in_is_still_made(string kind)
     {
-        var likely = All.Where(outcome => outcome.Right is > 0.6 and < 0.8).ToList();
-        likely.Count.ShouldBeGreaterThan(100);
-        var (told, happened) = (likely.Average(outcome => outcome.Right), likely.Average(outcome => outcome.Result == "right first time" ? 1.0 : 0));
-        happened.ShouldBe(told, 4 * Math.Sqrt(0.25 / likely.Count));
+        var parts = Districts.Of(kind).Made.Parts.ToDictionary(part => part.Number);
+        Districts.Of(kind).Outcomes.ShouldAllBe(outcome => parts.ContainsKey(outcome.Old) && !parts[outcome.New].IsDiscontinued && outcome.Old != outcome.New);
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_reason_is_given_where_it_was_not_right_the_first_time_and_only_there(string kind) =>
+        Districts.Of(kind).Outcomes.ShouldAllBe(outcome => (outcome.Result == "right first time") == (outcome.Reason.Length == 0));
+
+    /// <summary>Of the less likely half and of the likelier one by the hidden truth as many are right as it says: within four standard errors.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void They_happen_as_often_as_the_truth_has_it(string kind)
+    {
+        var sorted = Districts.Of(kind).Outcomes.OrderBy(outcome => outcome.Right).ToList();
+        foreach (var half in sorted.Chunk((sorted.Count + 1) / 2))
+        {
+            half.Sum(outcome => outcome.Result == "right first time" ? 1.0 : 0).ShouldBe(half.Sum(outcome => outcome.Right), 4 * Math.Sqrt(half.Sum(outcome => outcome.Right * (1 - outcome.Right))));
+        }
+    }
+
+    /// <summary>The same part for the same old one at the same place does worse from September 2025 on, on any day as on any other, and no worse before.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Times_get_harder_once_and_stay_so(string kind)
+    {
+        var (district, some) = (Districts.Of(kind).District, Districts.Of(kind).Outcomes.Take(300).ToList());
+        foreach (var outcome in some)
+        {
+            On(2022, 1, 10).ShouldBe(On(2025, 8, 31));
+            On(2025, 9, 1).ShouldBeLessThan(On(2025, 8, 31));
+            On(2026, 10, 30).ShouldBe(On(2025, 9, 1));
+
+            double On(int year, int month, int day) => district.Right(outcome.Old, outcome.New, outcome.Place, new(year, month, day));
+        }
+    }
+
+    /// <summary>Of thirty thousand outcomes of each family: parts of lesser quality come back more often than the others by more than four standard errors.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Parts_of_lesser_quality_come_back_more_often(string kind)
+    {
+        var district = Districts.Of(kind).District;
+        var outcomes = district.Outcomes(30_000).ToLookup(outcome => district.QualityOf(outcome.New) >= 0.2);
+        var (lesser, others) = (CameBack(outcomes[true]), CameBack(outcomes[false]));
+        (lesser.Share - others.Share).ShouldBeGreaterThan(4 * Math.Sqrt(lesser.Variance + others.Variance));
+
+        static (double Share, double Variance) CameBack(IEnumerable<DemoOutcome> some)
+        {
+            var (share, count) = (some.Average(outcome => outcome.Result == "came back" ? 1.0 : 0), some.Count());
+            return (share, share * (1 - share) / count);
+        }
     }
 
     /// <summary>People mostly put in what looks like the old part: a part drawn blindly would differ from it in poles or coil most of the time.</summary>
@@ -48,7 +92,7 @@ public sealed class DistrictTests
     {
         var parts = Contactors.Parts.ToDictionary(part => part.Number, part => new PartFigures(Contactors.Family, part));
         var poles = Contactors.Family.Shape.Fields.Index().Single(field => field.Item.Name == "poleCount").Index;
-        All.Count(outcome => parts[outcome.Old].TextAt(poles) == parts[outcome.New].TextAt(poles)).ShouldBeGreaterThan(1_700);
+        Districts.Of("contactor").Outcomes.Count(outcome => parts[outcome.Old].TextAt(poles) == parts[outcome.New].TextAt(poles)).ShouldBeGreaterThan(1_700);
     }
 
     /// <summary>A softened ramp, worked by hand: ln 2 at the threshold, about the distance beyond it far above, nothing far below.</summary>
@@ -70,10 +114,10 @@ public sealed class DistrictTests
         try
         {
             OutcomeFile.Write(new DemoCatalogue([Contactors], []), path);
-            var lines = File.ReadAllLines(path);
+            var (lines, first) = (File.ReadAllLines(path), Districts.Of("contactor").Outcomes[0]);
             lines[0].ShouldBe("id,kind,on,place,oldPart,plate,site,part,result,reason,note,corrects");
             lines.Length.ShouldBe(2_001);
-            lines[1].ShouldStartWith($"contactor-00001,contactor,{All[0].On:yyyy-MM-dd},{All[0].Place},{All[0].Old},,");
+            lines[1].ShouldStartWith($"contactor-00001,contactor,{first.On:yyyy-MM-dd},{first.Place},{first.Old},,");
             lines.Skip(1).Count(line => line.Contains("controlVolts=", StringComparison.Ordinal)).ShouldBeGreaterThan(1_900);
         }
         finally

@@ -71,9 +71,9 @@ public sealed class TrainTests : IDisposable
     public async Task What_was_taken_and_why_is_told_once_the_training_has_ended()
     {
         List<string> asked = [];
-        var (exit, output, errors) = await TrainAsync(asked, CancellationToken.None, """{"data":{"retrain":{"isRunning":true}}}""", Going, """{"data":{"model":{"run":{"done":12,"of":12,"what":"done","ended":{"by":"first","end":"ADOPTED","outcomes":2400,"leftOut":7,"reason":"They are taken."}}}}}""");
+        var (exit, output, errors) = await TrainAsync(asked, CancellationToken.None, """{"data":{"retrain":{"isRunning":true}}}""", Going, """{"data":{"model":{"run":{"done":12,"of":12,"what":"done","ended":{"by":"first","end":"ADOPTED","outcomes":2400,"leftOut":7,"invented":2000,"reason":"They are taken."}}}}}""");
         (exit, errors).ShouldBe((ExitCode.Success, string.Empty));
-        output.ReplaceLineEndings("\n").ShouldBe("They are taken.\nThere were 2400 outcomes of motor parts; 7 of them teach nothing, as the part does not fit or something that decides was not known.\n");
+        output.ReplaceLineEndings("\n").ShouldBe("They are taken.\nThere were 2400 outcomes of motor parts; 7 of them teach nothing, as the part does not fit or something that decides was not known.\n2000 of those learnt from are invented demo data: what is learnt from them says nothing of real parts.\n");
         asked[0].ShouldContain("retrain(kind: motor)");
     }
 
@@ -103,7 +103,7 @@ public sealed class TrainTests : IDisposable
 
     private const string Going = """{"data":{"model":{"run":{"done":1,"of":12,"what":"judging","ended":null}}}}""";
 
-    private const string Stopped = """{"data":{"model":{"run":{"done":1,"of":12,"what":"judging","ended":{"by":"first","end":"STOPPED","outcomes":2400,"leftOut":0,"reason":"It was stopped."}}}}}""";
+    private const string Stopped = """{"data":{"model":{"run":{"done":1,"of":12,"what":"judging","ended":{"by":"first","end":"STOPPED","outcomes":0,"leftOut":0,"invented":null,"reason":"It was stopped."}}}}}""";
 
     /// <summary>Trains at a service that gives these answers one after the other, and the last of them from then on; once it was told to stop, it has.</summary>
     private static async Task<(int Exit, string Output, string Errors)> TrainAsync(List<string> asked, CancellationToken stop, params string[] answers)

@@ -1,5 +1,7 @@
 using System.Net;
+using Microsoft.Extensions.DependencyInjection;
 using PartsMatch.Service.Counter;
+using PartsMatch.Service.Counter.Trainings;
 using PartsMatch.Service.Tests.Support;
 
 namespace PartsMatch.Service.Tests.Graph;
@@ -21,10 +23,10 @@ public sealed class ModelTests
     public async Task Before_anything_is_trained_the_model_is_hand_set_and_says_what_each_aspect_costs()
     {
         await using var service = await TestService.StartAsync();
-        var answer = await service.AskAsync("{ model(kind: motor) { kind origin isRescaled madeOn intercept hasPrevious aspects { aspect title shortfall atLimit effort unknown } pairs { name why cost } records { number } training { outcomes } trainings { end } run { done } } }");
+        var answer = await service.AskAsync("{ model(kind: motor) { kind origin madeOn intercept hasPrevious aspects { aspect title shortfall atLimit effort unknown } pairs { name why cost } records { number } training { outcomes } trainings { end } run { done } } }");
         answer.Has("errors").ShouldBeFalse(answer.Body);
         (answer.Text("data.model.kind"), answer.Text("data.model.origin"), answer.Text("data.model.intercept")).ShouldBe(("motor", "HAND_SET", "3.5"));
-        (answer.Text("data.model.isRescaled"), answer.Text("data.model.hasPrevious"), answer.Text("data.model.training"), answer.Text("data.model.run")).ShouldBe(("False", "False", "", ""));
+        (answer.Text("data.model.hasPrevious"), answer.Text("data.model.training"), answer.Text("data.model.run")).ShouldBe(("False", "", ""));
         var family = Fit.Families.All[0];
         answer.All("data.model.aspects", "aspect").ShouldBe(family.Aspects.Select(aspect => aspect.Name));
         for (var at = 0; at < family.Aspects.Count; at++)
@@ -46,10 +48,11 @@ public sealed class ModelTests
         (begun.Text("data.retrain.kind"), begun.Text("data.retrain.by")).ShouldBe(("motor", Service.Access.KeyRing.FirstLabel));
         var model = await EndedAsync(service);
         model.Text("run.ended.end").ShouldBe("ADOPTED", model.Body);
-        (model.Text("origin"), model.Text("isRescaled"), model.Text("training.outcomes"), model.Text("training.from")).ShouldBe(("TRAINED", "False", "400", "2025-01-01"));
+        (model.Text("origin"), model.Text("training.outcomes"), model.Text("training.from")).ShouldBe(("TRAINED", "400", "2025-01-01"));
         (model.Text("trainings.0.isAdopted"), model.Text("trainings.0.by"), model.Text("trainings.0.outcomes")).ShouldBe(("True", Service.Access.KeyRing.FirstLabel, "403"));
         model.Text("trainings.0.reason").ShouldEndWith("they are taken.");
         model.All("training.figures", "name").ShouldContain("logLossTrained");
+        (model.Text("training.invented"), model.Text("trainings.0.invented")).ShouldBe(("0", "0"));
         model.All("records", "number").ShouldBe(["QN-200"]);
         model.Text("records.0.part.title").ShouldBe("fan motor 1/4 hp 230 V only");
 
@@ -68,8 +71,23 @@ public sealed class ModelTests
         await service.WriteAsync(Retrain);
         var model = await EndedAsync(service);
         model.Text("run.ended.end").ShouldBe("RESCALED", model.Body);
-        (model.Text("origin"), model.Text("isRescaled"), model.Text("trainings.0.isAdopted")).ShouldBe(("TRAINED", "True", "False"));
+        (model.Text("origin"), model.Text("trainings.0.isAdopted")).ShouldBe(("RESCALED", "False"));
         model.Text("trainings.0.reason").ShouldEndWith("hand-set weights rank, rescaled.");
+    }
+
+    [Fact]
+    public async Task Trained_again_on_the_same_outcomes_the_weights_stay_and_push_nothing_out()
+    {
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 400);
+        await service.WriteAsync(Retrain);
+        (await EndedAsync(service)).Text("run.ended.end").ShouldBe("ADOPTED");
+        await service.WriteAsync(Retrain);
+        var model = await EndedAsync(service);
+        (model.Text("run.ended.end"), model.Text("origin"), model.Text("trainings.0.isAdopted")).ShouldBe(("KEPT", "TRAINED", "False"), model.Body);
+        model.Text("trainings.0.reason").ShouldEndWith("those that rank at present stay.");
+        model.All("trainings.0.figures", "name").ShouldContain("logLossPresent");
+        (await service.WriteAsync(Rollback)).Text("data.rollback.origin").ShouldBe("HAND_SET");
     }
 
     [Fact]
@@ -81,6 +99,7 @@ public sealed class ModelTests
         var model = await EndedAsync(service);
         (model.Text("origin"), model.Text("run.ended.end"), model.Text("hasPrevious")).ShouldBe(("HAND_SET", "TOO_FEW", "False"));
         model.Text("trainings.0.reason").ShouldStartWith("Training takes 50 outcomes");
+        (model.Text("trainings.0.outcomes"), model.Text("trainings.0.leftOut")).ShouldBe(("33", "3"));
     }
 
     [Fact]
@@ -110,6 +129,33 @@ public sealed class ModelTests
         (model.Text("run.ended.end"), model.Text("origin"), model.Text("hasPrevious")).ShouldBe(("STOPPED", "HAND_SET", "False"));
         model.All("trainings", "end").ShouldBe(["STOPPED"]);
         (await service.WriteAsync("mutation { cancelRetrain(kind: motor) { isRunning } }")).Text("data.cancelRetrain").ShouldBe("", "none goes on");
+    }
+
+    [Fact]
+    public async Task Outcomes_whose_note_says_so_are_counted_as_invented_wherever_what_was_learnt_from_them_shows()
+    {
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 400, note: "invented");
+        await service.WriteAsync(Retrain);
+        var model = await EndedAsync(service);
+        (model.Text("training.invented"), model.Text("trainings.0.invented")).ShouldBe(("400", "400"), model.Body);
+        (await new Visitor(service).GetAsync("/model?kind=motor")).Body.ShouldContain("400 of those learnt from are invented demo data: what is learnt from them says nothing of real parts.");
+    }
+
+    /// <summary>A training that ends between two looks would show neither as going on nor in the log.</summary>
+    [Fact]
+    public async Task What_is_told_of_trainings_is_all_of_one_moment()
+    {
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 2_000);
+        var trainings = service.Services.GetRequiredService<ModelTrainings>();
+        trainings.Begin(Fit.Families.All[0], "a test");
+        var during = trainings.Report(Fit.Families.All[0]);
+        while (trainings.Report(Fit.Families.All[0]).Run!.IsRunning) await Task.Delay(20, TestContext.Current.CancellationToken);
+
+        (during.Run!.IsRunning, during.Log.Count).ShouldBe((true, 0));
+        var after = trainings.Report(Fit.Families.All[0]);
+        after.Run!.Entry.ShouldBe(after.Log[0]);
     }
 
     [Fact]
@@ -170,7 +216,7 @@ public sealed class ModelTests
     private static async Task<ModelAnswer> EndedAsync(TestService service)
     {
         while ((await service.AskAsync("{ model(kind: motor) { run { isRunning } } }")).Text("data.model.run.isRunning") == "True") await Task.Delay(20, TestContext.Current.CancellationToken);
-        return new(await service.AskAsync("{ model(kind: motor) { origin isRescaled hasPrevious training { outcomes from to figures { name value } } records { number cost part { title } } trainings { by end isAdopted outcomes leftOut reason figures { name value } } run { done of what ended { end reason } } } }"));
+        return new(await service.AskAsync("{ model(kind: motor) { origin hasPrevious training { outcomes invented from to figures { name value } } records { number cost part { title } } trainings { by end isAdopted outcomes leftOut invented reason figures { name value } } run { done of what ended { end reason } } } }"));
     }
 
     private sealed record ModelAnswer(Answered Answered)

@@ -26,22 +26,22 @@ internal static class Recorded
     ];
 
     /// <summary>QN-100 and QN-200 in turn, which their specs hardly tell apart: one of them comes back from most places, the other from few.</summary>
-    public static Task OneMotorComesBackAsync(TestService service, int count) => AddAsync(service, count, at => at % 2 == 0 ? ("QN-100", at % 20 == 0) : ("QN-200", at % 10 < 7));
+    public static Task OneMotorComesBackAsync(TestService service, int count, string note = "") => AddAsync(service, count, note, at => at % 2 == 0 ? ("QN-100", at % 20 == 0) : ("QN-200", at % 10 < 7));
 
     /// <summary>Two motors of which one comes back as often as the other: there is nothing to learn but how often.</summary>
-    public static Task BothComeBackAlikeAsync(TestService service, int count) => AddAsync(service, count, at => (at % 2 == 0 ? "QN-100" : "QN-200", at % 8 < 2));
+    public static Task BothComeBackAlikeAsync(TestService service, int count) => AddAsync(service, count, string.Empty, at => (at % 2 == 0 ? "QN-100" : "QN-200", at % 8 < 2));
 
-    private static async Task AddAsync(TestService service, int count, Func<int, (string Number, bool ComesBack)> told)
+    private static async Task AddAsync(TestService service, int count, string note, Func<int, (string Number, bool ComesBack)> told)
     {
         var store = service.Services.GetRequiredService<PartStore>();
         foreach (var group in Enumerable.Range(0, count).Chunk(Group))
         {
-            var results = await store.WriteAllAsync([.. group.Select(at => new AskedWrite.Record(Draft(at, told(at))))], "a test");
+            var results = await store.WriteAllAsync([.. group.Select(at => new AskedWrite.Record(Draft(at, told(at), note)))], "a test");
             results.ShouldAllBe(result => result is WriteResult.Recorded);
         }
     }
 
-    private static OutcomeDraft Draft(int at, (string Number, bool ComesBack) told) => new(
+    private static OutcomeDraft Draft(int at, (string Number, bool ComesBack) told, string note) => new(
         FormattableString.Invariant($"told-{at:00000}"),
         "motor",
         new DateOnly(2025, 1, 1).AddDays(at % 365),
@@ -52,6 +52,6 @@ internal static class Recorded
         told.Number,
         told.ComesBack ? "came back" : "right first time",
         told.ComesBack ? "failed again" : string.Empty,
-        Note: string.Empty,
+        note,
         Corrects: string.Empty);
 }

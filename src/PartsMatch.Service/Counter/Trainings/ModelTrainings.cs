@@ -14,26 +14,26 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
     private readonly ConcurrentDictionary<Family, TrainingRun> _runs = [];
 
     /// <summary>Begins a training; where one of the kind goes on, that is the answer.</summary>
-    public TrainingRun Begin(Family family, string by)
+    public TrainingState Begin(Family family, string by)
     {
         lock (_beginning)
         {
-            if (_runs.TryGetValue(family, out var last) && last.IsRunning) return last;
+            if (_runs.TryGetValue(family, out var last) && last.IsRunning) return last.Now;
             last?.Dispose();
             var run = _runs[family] = new TrainingRun(by, clock.GetUtcNow());
             _ = Task.Run(() => Run(family, run));
-            return run;
+            return run.Now;
         }
     }
 
     /// <summary>Tells the training that goes on to stop; null when none does.</summary>
-    public TrainingRun? Stop(Family family)
+    public TrainingState? Stop(Family family)
     {
         lock (_beginning)
         {
             if (!_runs.TryGetValue(family, out var run) || !run.IsRunning) return null;
             run.Stop();
-            return run;
+            return run.Now;
         }
     }
 
@@ -46,7 +46,12 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
         return Report(family);
     }
 
-    public ModelReport Report(Family family) => new(family, weights.Now[family], weights.HasPrevious(family), log[family], _runs.GetValueOrDefault(family));
+    /// <summary>All of one moment: a training is in the log before it has ended, so that whoever asks first whether one goes on misses none.</summary>
+    public ModelReport Report(Family family)
+    {
+        var run = _runs.GetValueOrDefault(family)?.Now;
+        return new(family, weights.Now[family], weights.HasPrevious(family), log[family], run);
+    }
 
     /// <summary>A training that goes on when the service stops is stopped with it.</summary>
     public void Dispose()
@@ -68,18 +73,13 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
 
     private TrainingEntry Train(Family family, TrainingRun run)
     {
-        var count = 0;
+        var by = run.Now.By;
         try
         {
-            var lessons = outcomes.LessonsOf(family, run.Stopping);
-            count = lessons.Count;
-            var (trained, tooFew) = Trainer.Train(new FeatureColumns(family), lessons.Outcomes, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
-            if (trained is null) return Entry(TrainingEnd.TooFew, tooFew!);
+            var trained = Trainer.Train(new FeatureColumns(family), outcomes.LessonsOf(family), weights.Now[family], DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             run.Stopping.ThrowIfCancellationRequested();
-            var put = weights.Put(family, trained.Weights);
-            return put.IsGiven
-                ? Entry(trained.IsAdopted ? TrainingEnd.Adopted : TrainingEnd.Rescaled, trained.Reason) with { LeftOut = trained.LeftOut, Figures = trained.Weights.Training!.Figures }
-                : Entry(TrainingEnd.Failed, put.Refusals[0].Message);
+            if (trained.Choice is Choice.Trained or Choice.Rescaled && weights.Put(family, trained.Weights) is { IsGiven: false } refused) return Entry(TrainingEnd.Failed, refused.Refusals[0].Message);
+            return Entry(EndOf(trained.Choice), trained.Reason) with { Outcomes = trained.Outcomes, LeftOut = trained.LeftOut, Invented = trained.Invented, Figures = trained.Figures };
         }
         catch (OperationCanceledException) when (run.IsToStop)
         {
@@ -90,6 +90,14 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
             return Entry(TrainingEnd.Failed, Problems.Masked(Problems.Log(logger, unforeseen)));
         }
 
-        TrainingEntry Entry(TrainingEnd end, string reason) => new(clock.GetUtcNow(), run.By, end, count, LeftOut: 0, reason, NoFigures);
+        static TrainingEnd EndOf(Choice choice) => choice switch
+        {
+            Choice.Trained => TrainingEnd.Adopted,
+            Choice.Rescaled => TrainingEnd.Rescaled,
+            Choice.Present => TrainingEnd.Kept,
+            _ => TrainingEnd.TooFew,
+        };
+
+        TrainingEntry Entry(TrainingEnd end, string reason) => new(clock.GetUtcNow(), by, end, Outcomes: 0, LeftOut: 0, reason, NoFigures);
     }
 }

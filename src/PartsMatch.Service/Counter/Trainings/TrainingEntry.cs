@@ -9,6 +9,9 @@ public enum TrainingEnd
     /// <summary>Trained weights were not better enough: hand-set ones, rescaled, were put in place.</summary>
     Rescaled,
 
+    /// <summary>Nothing was better enough than the weights in place, which were trained before: they stayed.</summary>
+    Kept,
+
     /// <summary>There are too few outcomes: the weights stayed.</summary>
     TooFew,
 
@@ -27,7 +30,11 @@ public enum TrainingEnd
 /// <param name="By">The label of the key of whoever began it.</param>
 /// <param name="End">How it ended.</param>
 /// <param name="Outcomes">How many outcomes there were.</param>
-/// <param name="LeftOut">How many of them are of parts that fail an aspect, and teach no cost.</param>
+/// <param name="LeftOut">How many of them teach nothing: the part fails an aspect, or a reading was open that decides.</param>
 /// <param name="Reason">Why it ended so, in a sentence.</param>
 /// <param name="Figures">What was measured, by name: docs/weights.md says what each is.</param>
-public sealed record TrainingEntry(DateTimeOffset At, string By, TrainingEnd End, int Outcomes, int LeftOut, string Reason, IReadOnlyDictionary<string, double> Figures);
+public sealed record TrainingEntry(DateTimeOffset At, string By, TrainingEnd End, int Outcomes, int LeftOut, string Reason, IReadOnlyDictionary<string, double> Figures)
+{
+    /// <summary>How many of those that teach something are demo data; null where nobody counted.</summary>
+    public int? Invented { get; init; }
+}

@@ -95,6 +95,7 @@ internal sealed class WeightsOriginEnum() : DescribedEnum<WeightsOrigin>(
     "WeightsOrigin",
     "Where weights come from.",
     (WeightsOrigin.HandSet, "A person's judgement."),
+    (WeightsOrigin.Rescaled, "A person's judgement of what costs how much beside another, brought to the scale of outcomes of past installations."),
     (WeightsOrigin.Trained, "Outcomes of past installations."));
 
 internal sealed class TrainingEndEnum() : DescribedEnum<TrainingEnd>(
@@ -102,6 +103,7 @@ internal sealed class TrainingEndEnum() : DescribedEnum<TrainingEnd>(
     "How a training ended, or what else became of the weights.",
     (TrainingEnd.Adopted, "Trained weights were put in place."),
     (TrainingEnd.Rescaled, "Trained weights were not better enough: hand-set ones, rescaled, were put in place."),
+    (TrainingEnd.Kept, "Nothing was better enough than the weights in place, which were trained before: they stayed."),
     (TrainingEnd.TooFew, "There are too few outcomes: the weights stayed."),
     (TrainingEnd.Stopped, "Someone stopped it, or the service stopped: the weights stayed."),
     (TrainingEnd.Failed, "Something went wrong: the weights stayed."),

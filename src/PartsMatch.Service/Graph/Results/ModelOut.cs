@@ -19,9 +19,6 @@ internal sealed class ModelOut(ModelReport report, Catalogues catalogues)
     [Description("Where the weights come from.")]
     public WeightsOrigin Origin => _weights.Origin;
 
-    [Description("Whether they are hand-set ones that outcomes only brought to their scale.")]
-    public bool IsRescaled => report.IsRescaled;
-
     [Description("The day they were made; null when nobody wrote it down.")]
     public DateOnly? MadeOn => _weights.MadeOn;
 
@@ -108,6 +105,9 @@ internal sealed class TrainingOut(Training training)
     [Description("How many outcomes of parts that fit.")]
     public int Outcomes => training.Outcomes;
 
+    [Description("How many of them are invented demo data, and say nothing of real parts; null where nobody counted.")]
+    public int? Invented => training.Invented;
+
     [Description("The day of the first.")]
     public DateOnly From => training.From;
 
@@ -167,11 +167,14 @@ internal sealed class TrainingEntryOut(TrainingEntry entry)
     [Description("Whether trained weights were taken.")]
     public bool IsAdopted => entry.End == TrainingEnd.Adopted;
 
-    [Description("How many outcomes there were.")]
+    [Description("How many outcomes there were; 0 where it ended before they were counted.")]
     public int Outcomes => entry.Outcomes;
 
-    [Description("How many of them are of parts that fail an aspect, and teach no cost.")]
+    [Description("How many of them teach nothing: the part fails an aspect, or a reading was open that decides.")]
     public int LeftOut => entry.LeftOut;
+
+    [Description("How many of the others are invented demo data, and say nothing of real parts; null where nobody counted.")]
+    public int? Invented => entry.Invented;
 
     [Description("Why it ended so, in a sentence.")]
     public string Reason => entry.Reason;
@@ -182,7 +185,7 @@ internal sealed class TrainingEntryOut(TrainingEntry entry)
 
 [Name("TrainingRun")]
 [Description("A training: it goes on in the background. Ask model for how far it has come.")]
-internal sealed class TrainingRunOut(Family family, TrainingRun run)
+internal sealed class TrainingRunOut(Family family, TrainingState run)
 {
     [Description("The kind that is trained.")]
     public Family Kind => family;

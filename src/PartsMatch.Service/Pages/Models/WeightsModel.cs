@@ -33,13 +33,15 @@ public sealed class WeightsModel
     public string? Wrong { get; }
 
     /// <summary>Where the weights come from.</summary>
-    public string Origin => _weights.IsHandSet
-        ? "These are hand-set weights: a person's judgement, which was never held against what happened. A likelihood from them is an estimate."
-        : _weights.Training is not { } training
-            ? "These weights were learnt from outcomes; nobody wrote down from which."
-            : _report.IsRescaled
-                ? FormattableString.Invariant($"These are hand-set weights, brought to the scale of {Many(training)}. Weights learnt from these outcomes alone were not shown to be better.")
-                : FormattableString.Invariant($"These weights were learnt from {Many(training)}.");
+    public string Origin => _weights.Origin switch
+    {
+        WeightsOrigin.HandSet => "These are hand-set weights: a person's judgement, which was never held against what happened. A likelihood from them is an estimate.",
+        WeightsOrigin.Rescaled => $"These are hand-set weights, brought to the scale of {Many(_weights.Training)}. Weights learnt from these outcomes alone were not shown to be better.",
+        _ => $"These weights were learnt from {Many(_weights.Training)}.",
+    };
+
+    /// <summary>What there is to say of demo data among what they were learnt from.</summary>
+    public string? InventedWords => IsHandSet ? null : Invented.Words(_weights.Training?.Invented);
 
     public bool IsHandSet => _weights.IsHandSet;
 
@@ -58,7 +60,6 @@ public sealed class WeightsModel
 
     /// <summary>All that was measured, by name.</summary>
     public IReadOnlyList<(string Name, string Value)> Figures => [.. (_weights.Training?.Figures ?? new Dictionary<string, double>())
-        .Where(figure => figure.Key != "isTrained")
         .Select(figure => (NameOf(figure.Key), figure.Value.ToString("0.0000", CultureInfo.InvariantCulture)))];
 
     /// <summary>What was told beside what happened; null where nobody kept it.</summary>
@@ -80,7 +81,7 @@ public sealed class WeightsModel
     public int MoreRecords => _weights.Records.Count - Records.Count;
 
     /// <summary>The training that goes on; null when none does.</summary>
-    public TrainingRun? Run => _report.Run is { IsRunning: true } run ? run : null;
+    public TrainingState? Run => _report.Run is { IsRunning: true } run ? run : null;
 
     public bool HasPrevious => _report.HasPrevious;
 
@@ -90,17 +91,24 @@ public sealed class WeightsModel
     {
         TrainingEnd.Adopted => "learnt weights were taken",
         TrainingEnd.Rescaled => "hand-set weights were rescaled",
+        TrainingEnd.Kept => "the learnt weights of before stayed",
         TrainingEnd.TooFew => "too few outcomes",
         TrainingEnd.Stopped => "stopped",
         TrainingEnd.Failed => "failed",
         _ => "went back",
     };
 
-    public static string Outcomes(TrainingEntry entry) => entry.LeftOut > 0
-        ? FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known.")
-        : FormattableString.Invariant($"{entry.Outcomes} outcomes.");
+    /// <summary>How many outcomes there were; nothing where it ended before they were counted.</summary>
+    public static string? Outcomes(TrainingEntry entry) => (entry.Outcomes, entry.LeftOut) switch
+    {
+        (0, _) when entry.End is TrainingEnd.Stopped or TrainingEnd.Failed => null,
+        (_, 0) => FormattableString.Invariant($"{entry.Outcomes} outcomes."),
+        _ => FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known."),
+    };
 
-    private static string Many(Training training) => FormattableString.Invariant($"{training.Outcomes} outcomes from {training.From:yyyy-MM-dd} to {training.To:yyyy-MM-dd}");
+    private static string Many(Training? from) => from is null
+        ? "outcomes; nobody wrote down of which"
+        : FormattableString.Invariant($"{from.Outcomes} outcomes from {from.From:yyyy-MM-dd} to {from.To:yyyy-MM-dd}");
 
     private double? Figure(string name) => _weights.Training?.Figures.TryGetValue(name, out var value) == true ? value : null;
 
@@ -113,6 +121,9 @@ public sealed class WeightsModel
         "logLossTrained" => "mean loss of learnt weights, in nats",
         "gain" => "how much less learnt weights lose, in nats",
         "standardError" => "its standard error",
+        "orderGain" => "how much nearer learnt weights put parts for one old part to their best order (NDCG@5)",
+        "orderError" => "its standard error",
+        "logLossPresent" => "mean loss of the weights that were in place, in nats",
         "auc" => "how often learnt weights told which of two was right (area under the curve)",
         "calibrationError" => "how far the likelihood told was off what happened, on the mean",
         "calibrationFloor" => "how far it would be off by chance alone",
