@@ -1,9 +1,9 @@
 using PartsMatch.Fit.Motors;
+using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Exchange;
 using PartsMatch.Service.Hosting;
 using PartsMatch.Service.Tests.Support;
-using PartsMatch.Ranking.Unknowns;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Tests.Counter;
