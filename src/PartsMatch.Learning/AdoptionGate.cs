@@ -1,3 +1,4 @@
+using PartsMatch.Ranking;
 using static System.FormattableString;
 
 namespace PartsMatch.Learning;
@@ -21,31 +22,32 @@ public enum Choice
 /// <summary>How all did on one fold.</summary>
 /// <param name="Rescaled">Hand-set costs, rescaled to the other folds.</param>
 /// <param name="Trained">Those trained on the other folds.</param>
-/// <param name="Present">Those that rank at present, where these were trained: they may have seen the fold. Null else.</param>
+/// <param name="Present">Those that rank at present, where these are somebody's own or were trained: trained ones may have seen the fold. Null else.</param>
 public sealed record Fold(FoldTold Rescaled, FoldTold Trained, FoldTold? Present = null);
 
 /// <summary>
-/// What is to rank from now on. Trained costs are preferred to rescaled hand-set ones only where they do better on what they have not seen, since hand-set ones are easier to explain; and where trained ones rank at present,
-/// what is preferred takes their place only where it does better than they do.
+/// What is to rank from now on. Trained costs are preferred to rescaled hand-set ones only where they do better on what they have not seen, since hand-set ones are easier to explain; and where trained ones rank at present, or
+/// ones that somebody set by hand here, what is preferred takes their place only where it does better than they do.
 /// </summary>
 /// <param name="Choice">What is to rank.</param>
 /// <param name="Trained">Trained costs against rescaled hand-set ones.</param>
-/// <param name="Preferred">What is preferred of these against what ranks at present; null where that was not trained.</param>
+/// <param name="Preferred">What is preferred of these against what ranks at present; null where that does not contend.</param>
 /// <param name="LossRescaled">The mean loss of rescaled hand-set costs, nats.</param>
 /// <param name="LossTrained">That of trained ones.</param>
-/// <param name="LossPresent">That of those that rank at present; null where these were not trained.</param>
-public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Preferred, double LossRescaled, double LossTrained, double? LossPresent)
+/// <param name="LossPresent">That of those that rank at present; null where these do not contend.</param>
+/// <param name="Present">What those that rank at present are, where they contend.</param>
+public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Preferred, double LossRescaled, double LossTrained, double? LossPresent, WeightsOrigin? Present)
 {
     /// <summary>Judges folds.</summary>
     /// <param name="folds">In their order; each says how what ranks at present did, or none does.</param>
-    /// <param name="isPresentTrained">Whether what ranks at present was trained.</param>
-    public static AdoptionGate Of(IReadOnlyList<Fold> folds, bool isPresentTrained = false)
+    /// <param name="contends">What those that rank at present are, where they contend; null else.</param>
+    public static AdoptionGate Of(IReadOnlyList<Fold> folds, WeightsOrigin? contends = null)
     {
         FoldTold[] rescaled = [.. folds.Select(fold => fold.Rescaled)], trained = [.. folds.Select(fold => fold.Trained)], present = [.. folds.Select(fold => fold.Present).OfType<FoldTold>()];
         var byTraining = Contest.Of(trained, rescaled);
         var best = byTraining.IsWon ? Choice.Trained : Choice.Rescaled;
-        var preferred = isPresentTrained ? Contest.Of(byTraining.IsWon ? trained : rescaled, present) : null;
-        return new(preferred is { IsWon: false } ? Choice.Present : best, byTraining, preferred, Loss(rescaled), Loss(trained), isPresentTrained ? Loss(present) : null);
+        var preferred = contends is not null ? Contest.Of(byTraining.IsWon ? trained : rescaled, present) : null;
+        return new(preferred is { IsWon: false } ? Choice.Present : best, byTraining, preferred, Loss(rescaled), Loss(trained), contends is not null ? Loss(present) : null, contends);
     }
 
     /// <summary>Why, in a sentence or two.</summary>
@@ -60,13 +62,9 @@ public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Prefe
     {
         get
         {
-            var figures = new Dictionary<string, double>
-            {
-                ["logLossRescaled"] = LossRescaled,
-                ["logLossTrained"] = LossTrained,
-                ["gain"] = Trained.Gain,
-                ["standardError"] = double.IsInfinity(Trained.StandardError) ? 0 : Trained.StandardError,
-            };
+            // Where hardly anything could be held out nothing was measured.
+            if (double.IsInfinity(Trained.StandardError)) return new Dictionary<string, double>();
+            var figures = new Dictionary<string, double> { ["logLossRescaled"] = LossRescaled, ["logLossTrained"] = LossTrained, ["gain"] = Trained.Gain, ["standardError"] = Trained.StandardError };
             if (double.IsFinite(Trained.OrderError)) (figures["orderGain"], figures["orderError"]) = (Trained.OrderGain, Trained.OrderError);
             if (LossPresent is { } present) figures["logLossPresent"] = present;
             return figures;
@@ -83,7 +81,7 @@ public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Prefe
     private string AgainstPresent(Contest preferred)
     {
         var (who, loss) = Trained.IsWon ? ("They lose", LossTrained) : ("The latter lose", LossRescaled);
-        return $"{Words(preferred, who, "those that rank at present", loss, LossPresent!.Value)}; those were trained before, and may have seen some of these outcomes";
+        return $"{Words(preferred, who, "those that rank at present", loss, LossPresent!.Value)}; those were {(Present == WeightsOrigin.Trained ? "trained before, and may have seen some of these outcomes" : "set by hand here")}";
     }
 
     private static string Words(Contest contest, string loses, string whom, double loss, double lossOfOther)

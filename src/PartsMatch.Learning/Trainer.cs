@@ -48,7 +48,7 @@ public static class Trainer
             return Ended(present, Choice.TooFew, tooFew, new Dictionary<string, double>());
         }
 
-        var (model, gate, told) = Fit(examples, columns, present.Origin == WeightsOrigin.Trained ? Model.Of(present, columns) : null, progress, cancel);
+        var (model, gate, told) = Fit(examples, columns, Contends(present, columns.Family) ? present : null, progress, cancel);
         var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told)) { Invented = invented, Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
         var weights = gate.Choice switch
         {
@@ -61,17 +61,20 @@ public static class Trainer
         Trained Ended(Weights weights, Choice choice, string reason, IReadOnlyDictionary<string, double> figures) => new(weights, choice, reason, figures, judged.Count, judged.Count - examples.Count, invented);
     }
 
+    /// <summary>Whether new weights have to do better than those at present: than trained ones, and than what somebody set by hand here. Hand-set ones that came with the program contend rescaled.</summary>
+    private static bool Contends(Weights present, Fit.Judging.Family family) => present.Origin == WeightsOrigin.Trained || (present.Origin == WeightsOrigin.HandSet && present.Id != Weights.HandSet(family).Id);
+
     /// <summary>The model that is to rank from now on, as <see cref="AdoptionGate"/> chooses.</summary>
     /// <param name="examples">Some of either kind.</param>
     /// <param name="columns">The family's columns.</param>
-    /// <param name="present">The model that ranks at present, where it was trained; null else.</param>
+    /// <param name="contends">The weights that rank at present, where what is found now has to do better than they; null else.</param>
     /// <param name="progress">Is told of every step.</param>
     /// <param name="cancel">Gives up.</param>
     /// <returns>The model; what decided; and what costs of the model's kind told of each example that was held out, of none where nothing could be.</returns>
-    public static (Model Model, AdoptionGate Gate, IReadOnlyList<HeldOut> Told) Fit(IReadOnlyList<Example> examples, FeatureColumns columns, Model? present = null, IProgress<Progress>? progress = null, CancellationToken cancel = default)
+    public static (Model Model, AdoptionGate Gate, IReadOnlyList<HeldOut> Told) Fit(IReadOnlyList<Example> examples, FeatureColumns columns, Weights? contends = null, IProgress<Progress>? progress = null, CancellationToken cancel = default)
     {
         progress?.Report(new(1, Steps, "training on all of it"));
-        var (rescaled, trained) = (Model.Rescaled(examples, columns), Model.Trained(examples, columns, cancel: cancel));
+        var (rescaled, trained, present) = (Model.Rescaled(examples, columns), Model.Trained(examples, columns, cancel: cancel), contends is null ? null : Model.Of(contends, columns));
         var (done, telling) = (1, new Lock());
         var folds = Folds.Parted(examples, FoldCount).AsParallel().AsOrdered().WithCancellation(cancel).Select(fold =>
         {
@@ -80,7 +83,7 @@ public static class Trainer
             lock (telling) progress?.Report(new(++done, Steps, "holding out one place after the other"));
             return (Fold: new Fold(Told(fold.HeldOut, byHand), Told(fold.HeldOut, byModel), byPresent is null ? null : Told(fold.HeldOut, byPresent)), ByHand: byHand, ByModel: byModel, ByPresent: byPresent);
         }).ToList();
-        var gate = AdoptionGate.Of([.. folds.Select(fold => fold.Fold)], isPresentTrained: present is not null);
+        var gate = AdoptionGate.Of([.. folds.Select(fold => fold.Fold)], contends?.Origin);
         return gate.Choice switch
         {
             Choice.Trained => (trained, gate, [.. folds.SelectMany(fold => fold.ByModel)]),

@@ -28,7 +28,11 @@ public readonly record struct Score(long Millionths)
 /// <param name="Percent">Whole percent, 1 to 99: neither is ever certain.</param>
 /// <param name="IsHandSet">Whether it comes from hand-set weights and not from outcomes: say so wherever it shows.</param>
 /// <param name="Machines">Over how many known machines it was averaged, since the plate does not tell enough; 0 when it is the need's own.</param>
-public sealed record Likelihood(int Percent, bool IsHandSet, int Machines = 0);
+public sealed record Likelihood(int Percent, bool IsHandSet, int Machines = 0)
+{
+    /// <summary>Whether any of the outcomes that it comes from is demo data: say so wherever it shows.</summary>
+    public bool IsOfInvented { get; init; }
+}
 
 /// <summary>The mean of a likelihood over known machines by what they count, nothing for those that the part fails.</summary>
 /// <param name="Sum">Over all that it passes: what each counts, times its likelihood in billionths.</param>

@@ -117,7 +117,7 @@ public sealed class Weights
     /// <summary>Whether an aspect, by its place in the family's order, is in a pair that costs anything.</summary>
     internal bool IsPaired(int aspect) => Pairs.Any(pair => pair.Cost > 0 && (pair.One == aspect || pair.Other == aspect));
 
-    internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines);
+    internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines) { IsOfInvented = Training is { Invented: > 0 } };
 
     /// <summary>The logistic of intercept and score in billionths.</summary>
     internal long ShareOf(Score score) => Logistic.BillionthsOf(Intercept + score.Value);

@@ -1,3 +1,5 @@
+using PartsMatch.Ranking;
+
 namespace PartsMatch.Learning.Tests;
 
 /// <summary>When trained weights are taken, worked by hand.</summary>
@@ -42,21 +44,22 @@ public sealed class AdoptionGateTests
     [InlineData(Choice.Rescaled, 0.0005, -0.01, "The latter lose 0.0100 nats less than those that rank at present")]
     public void Where_trained_weights_rank_at_present_what_is_better_must_be_better_than_these_too(Choice choice, double trained, double present, string said)
     {
-        var gate = AdoptionGate.Of([.. ((double[])[0.001, -0.001]).Select(off => new Fold(Lost(0.5 + (trained > 0.001 ? 0 : off)), Lost(0.5 - trained + (trained > 0.001 ? off : 0)), Lost(0.5 - present)))], isPresentTrained: true);
+        var gate = AdoptionGate.Of([.. ((double[])[0.001, -0.001]).Select(off => new Fold(Lost(0.5 + (trained > 0.001 ? 0 : off)), Lost(0.5 - trained + (trained > 0.001 ? off : 0)), Lost(0.5 - present)))], WeightsOrigin.Trained);
         gate.Choice.ShouldBe(choice, gate.Reason);
         gate.Reason.ShouldContain(said);
         gate.Figures["logLossPresent"].ShouldBe(0.5 - present, 1e-12);
     }
 
     [Theory]
-    [InlineData(true, Choice.Present, "those that rank at present stay.")]
-    [InlineData(false, Choice.Rescaled, "hand-set weights rank, rescaled.")]
-    public void Where_nothing_can_be_held_out_nothing_trained_is_pushed_out(bool isPresentTrained, Choice choice, string end)
+    [InlineData(WeightsOrigin.Trained, Choice.Present, "those that rank at present stay.")]
+    [InlineData(null, Choice.Rescaled, "hand-set weights rank, rescaled.")]
+    public void Where_nothing_can_be_held_out_nothing_trained_is_pushed_out(WeightsOrigin? contends, Choice choice, string end)
     {
-        var gate = AdoptionGate.Of([], isPresentTrained);
+        var gate = AdoptionGate.Of([], contends);
         gate.Choice.ShouldBe(choice);
         gate.Reason.ShouldStartWith("All outcomes are of one place");
         gate.Reason.ShouldEndWith(end);
+        gate.Figures.ShouldBeEmpty("nothing was measured");
     }
 
     private static FoldTold Lost(double loss) => new(loss, null);

@@ -108,7 +108,7 @@ public sealed class TrainerTests
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
         complaints.ShouldBeEmpty();
-        read!.Training!.Figures.Keys.ShouldNotContain("auc");
+        read!.Training!.Figures.ShouldBeEmpty("nothing was measured");
         read.Training.Calibration.ShouldBeEmpty();
     }
 
@@ -130,6 +130,19 @@ public sealed class TrainerTests
         again.Choice.ShouldBe(Choice.Present, again.Reason);
         again.Weights.ShouldBeSameAs(first.Weights);
         again.Reason.ShouldEndWith("may have seen some of these outcomes: those that rank at present stay.");
+    }
+
+    [Fact]
+    public void Weights_that_somebody_set_by_hand_here_stay_until_others_are_shown_to_be_better()
+    {
+        var outcomes = Outcomes(2_000, seed: 1, SteepInBore);
+        var first = Train(outcomes).Weights;
+        var byHand = Columns.WeightsOf(WeightsOrigin.HandSet, Model.Of(first, Columns).Costs, new Dictionary<string, double>(), Today, first.Training!);
+
+        var trained = Train(outcomes, present: byHand);
+        trained.Choice.ShouldBe(Choice.Present, trained.Reason);
+        trained.Weights.ShouldBeSameAs(byHand);
+        trained.Reason.ShouldEndWith("those were set by hand here: those that rank at present stay.");
     }
 
     [Fact]

@@ -29,9 +29,12 @@ internal sealed class FamilyWeights
     public bool HasPrevious(Family family) => File.Exists(PreviousOf(family));
 
     /// <summary>Puts weights in the place of a family's, which become the previous ones where they rank otherwise. Refused, nothing has changed.</summary>
-    public Answer<Weights> Put(Family family, Weights weights)
+    /// <param name="family">The family.</param>
+    /// <param name="weights">The weights.</param>
+    /// <param name="held">The weights that they were held against: where others rank by now, they are refused.</param>
+    public Answer<Weights> Put(Family family, Weights weights, Weights held)
     {
-        lock (_putting) return PutInPlace(family, weights, WeightsFile.Write(weights));
+        lock (_putting) return _now[family].Id == held.Id ? PutInPlace(family, weights, WeightsFile.Write(weights)) : new Refusal(Codes.ChangedSince, string.Empty, "Other weights were put in place meanwhile, which these were not held against: nothing was changed. Train again.");
     }
 
     /// <summary>Puts the previous weights back, and those that there are in their place: doing it twice changes nothing. Null when there are none to go back to.</summary>
@@ -61,8 +64,11 @@ internal sealed class FamilyWeights
         try
         {
             // The same weights made anew are nothing to go back from. Else the file as it stands, where there is one: someone may have edited it for the next start.
-            if (weights.Id != _now[family].Id) WholeText.Write(PreviousOf(family), File.Exists(CurrentOf(family)) ? File.ReadAllText(CurrentOf(family)) : WeightsFile.Write(_now[family]));
-            WholeText.Write(CurrentOf(family), text);
+            var isOther = weights.Id != _now[family].Id;
+            if (isOther) WholeText.Prepare(PreviousOf(family), File.Exists(CurrentOf(family)) ? File.ReadAllText(CurrentOf(family)) : WeightsFile.Write(_now[family]));
+            WholeText.Prepare(CurrentOf(family), text);
+            if (isOther) WholeText.Place(PreviousOf(family));
+            WholeText.Place(CurrentOf(family));
             _now = _now.SetItem(family, weights);
             return weights;
         }

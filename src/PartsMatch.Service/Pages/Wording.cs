@@ -92,7 +92,12 @@ internal static class Wording
 
     public static string? Price(StockLine? stock) => stock?.Price is { } price ? Words.Price(price, stock.Currency) : null;
 
-    public static string LikelihoodFrom(Likelihood likelihood) => likelihood.IsHandSet ? "from hand-set weights, not yet from outcomes" : "from outcomes of past installations";
+    public static string LikelihoodFrom(Likelihood likelihood) => likelihood switch
+    {
+        { IsHandSet: true } => "from hand-set weights, not yet from outcomes",
+        { IsOfInvented: true } => "from outcomes of past installations, invented ones among them",
+        _ => "from outcomes of past installations",
+    };
 
     /// <summary>On how many known machines a likelihood rests, and how near they come; null when it is the need's own.</summary>
     public static string? RestsOn(Completions completions)

@@ -10,6 +10,7 @@ namespace PartsMatch.Benchmarks.Learning;
 internal sealed record Teller(string Name, Func<Case, double> ScoreOf, bool TellsLikelihood = true)
 {
     public const string Rescaled = "hand-set weights, rescaled";
+    public const string Unheld = "logistic, nothing held";
     public const string Trained = "trained";
     public const string Trees = "boosted trees";
     public const string Ceiling = "ceiling of the columns";
@@ -41,7 +42,7 @@ internal sealed record Teller(string Name, Func<Case, double> ScoreOf, bool Tell
         [
             new("how many are right, whatever the part", _ => Math.Log(share / (1 - share))),
             new(Rescaled, one => rescaled.LogOdds(one.Example)),
-            new("logistic, nothing held", one => one.Example.LogOdds(plain)),
+            new(Unheld, one => one.Example.LogOdds(plain)),
             new(Trained, one => trained.LogOdds(one.Example)),
             new(Trees, one => trees(one.Example)),
         ];

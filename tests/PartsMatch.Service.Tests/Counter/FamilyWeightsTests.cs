@@ -22,7 +22,7 @@ public sealed class FamilyWeightsTests : IDisposable
         var weights = Open();
         weights.HasPrevious(Family).ShouldBeFalse();
         var before = weights.Now;
-        weights.Put(Family, Some(2)).IsGiven.ShouldBeTrue();
+        weights.Put(Family, Some(2), weights.Now[Family]).IsGiven.ShouldBeTrue();
 
         weights.Now[Family].Id.ShouldBe(Some(2).Id);
         before[Family].Id.ShouldBe(Weights.HandSet(Family).Id, "who took them keeps them");
@@ -32,11 +32,22 @@ public sealed class FamilyWeightsTests : IDisposable
     }
 
     [Fact]
+    public void Weights_that_were_held_against_others_than_those_that_rank_by_now_are_refused()
+    {
+        var weights = Open();
+        var held = weights.Now[Family];
+        weights.Put(Family, Some(2), held);
+        var refused = weights.Put(Family, Some(3), held);
+        (refused.IsGiven, refused.Refusals[0].Code).ShouldBe((false, Codes.ChangedSince));
+        weights.Now[Family].Id.ShouldBe(Some(2).Id);
+    }
+
+    [Fact]
     public void Gone_back_twice_everything_is_as_it_was()
     {
         var weights = Open();
         weights.GoBack(Family).ShouldBeNull("there is nothing before the first ones");
-        weights.Put(Family, Some(2));
+        weights.Put(Family, Some(2), weights.Now[Family]);
         weights.GoBack(Family)!.Value!.Id.ShouldBe(Weights.HandSet(Family).Id);
         Open().Now[Family].Id.ShouldBe(Weights.HandSet(Family).Id);
         weights.GoBack(Family)!.Value!.Id.ShouldBe(Some(2).Id);
@@ -47,8 +58,8 @@ public sealed class FamilyWeightsTests : IDisposable
     public void The_same_weights_made_anew_do_not_push_out_those_there_is_to_go_back_to()
     {
         var weights = Open();
-        weights.Put(Family, Some(2));
-        weights.Put(Family, Some(2));
+        weights.Put(Family, Some(2), weights.Now[Family]);
+        weights.Put(Family, Some(2), weights.Now[Family]);
         weights.GoBack(Family)!.Value!.Id.ShouldBe(Weights.HandSet(Family).Id);
     }
 
@@ -57,7 +68,7 @@ public sealed class FamilyWeightsTests : IDisposable
     {
         var weights = Open();
         File.WriteAllText(PathOf("json"), WeightsFile.Write(Some(3)));
-        weights.Put(Family, Some(2));
+        weights.Put(Family, Some(2), weights.Now[Family]);
         weights.GoBack(Family)!.Value!.Id.ShouldBe(Some(3).Id);
     }
 
@@ -65,7 +76,7 @@ public sealed class FamilyWeightsTests : IDisposable
     public void Previous_weights_that_cannot_be_read_are_told_of_and_nothing_changes()
     {
         var weights = Open();
-        weights.Put(Family, Some(2));
+        weights.Put(Family, Some(2), weights.Now[Family]);
         File.WriteAllText(PathOf("previous.json"), "{");
         var refusal = weights.GoBack(Family)!.Refusals.ShouldHaveSingleItem();
         refusal.Message.ShouldStartWith("The weights from before cannot be used, and nothing was changed. The weights file is not JSON");
@@ -80,7 +91,7 @@ public sealed class FamilyWeightsTests : IDisposable
     {
         var weights = Open();
         Directory.CreateDirectory(PathOf(inTheWay));
-        weights.Put(Family, Some(2)).Refusals.ShouldHaveSingleItem().Code.ShouldBe(Codes.StoreFailed);
+        weights.Put(Family, Some(2), weights.Now[Family]).Refusals.ShouldHaveSingleItem().Code.ShouldBe(Codes.StoreFailed);
         weights.Now[Family].Id.ShouldBe(Weights.HandSet(Family).Id);
         Open().Now[Family].Id.ShouldBe(Weights.HandSet(Family).Id);
     }
@@ -92,7 +103,7 @@ public sealed class FamilyWeightsTests : IDisposable
         File.WriteAllText(PathOf("json.new"), "{\"version\":");
         var weights = Open();
         weights.Now[Family].Id.ShouldBe(Weights.HandSet(Family).Id);
-        weights.Put(Family, Some(2)).IsGiven.ShouldBeTrue();
+        weights.Put(Family, Some(2), weights.Now[Family]).IsGiven.ShouldBeTrue();
     }
 
     [Fact]
@@ -102,7 +113,7 @@ public sealed class FamilyWeightsTests : IDisposable
         string[] ids = [Weights.HandSet(Family).Id, Some(2).Id];
         var changing = Task.Run(() =>
         {
-            for (var turn = 0; turn < 20; turn++) weights.Put(Family, turn % 2 == 0 ? Some(2) : Weights.HandSet(Family));
+            for (var turn = 0; turn < 20; turn++) weights.Put(Family, turn % 2 == 0 ? Some(2) : Weights.HandSet(Family), weights.Now[Family]);
         }, TestContext.Current.CancellationToken);
         var seen = 0;
         do

@@ -140,6 +140,7 @@ public sealed class ModelTests
         var model = await EndedAsync(service);
         (model.Text("training.invented"), model.Text("trainings.0.invented")).ShouldBe(("400", "400"), model.Body);
         (await new Visitor(service).GetAsync("/model?kind=motor")).Body.ShouldContain("400 of those learnt from are invented demo data: what is learnt from them says nothing of real parts.");
+        (await service.AskAsync(Ranked)).Text("data.replacements.edges.0.node.likelihoodFrom").ShouldBe("outcomes of past installations, invented ones among them");
     }
 
     /// <summary>A training that ends between two looks would show neither as going on nor in the log.</summary>

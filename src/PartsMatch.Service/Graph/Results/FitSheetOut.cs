@@ -69,5 +69,10 @@ internal sealed class ContributionOut(Contribution contribution)
 
 internal static class Words
 {
-    public static string From(Likelihood likelihood) => likelihood.IsHandSet ? "hand-set weights" : "outcomes of past installations";
+    public static string From(Likelihood likelihood) => likelihood switch
+    {
+        { IsHandSet: true } => "hand-set weights",
+        { IsOfInvented: true } => "outcomes of past installations, invented ones among them",
+        _ => "outcomes of past installations",
+    };
 }

@@ -117,7 +117,7 @@ internal sealed class TrainingOut(Training training)
     [Description("What was measured.")]
     public IEnumerable<FigureOut> Figures => FigureOut.AllOf(training.Figures);
 
-    [Description("What trained weights told beside what happened, on outcomes held out: ten bins of equally many, the least likely first; empty where nobody kept it.")]
+    [Description("What such weights told beside what happened, on outcomes held out: ten bins of equally many, the least likely first; empty where nobody kept it.")]
     public IEnumerable<CalibrationPointOut> Calibration => training.Calibration.Select(point => new CalibrationPointOut(point));
 }
 

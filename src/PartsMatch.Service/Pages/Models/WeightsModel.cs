@@ -124,7 +124,7 @@ public sealed class WeightsModel
         "orderGain" => "how much nearer learnt weights put parts for one old part to their best order (NDCG@5)",
         "orderError" => "its standard error",
         "logLossPresent" => "mean loss of the weights that were in place, in nats",
-        "auc" => "how often learnt weights told which of two was right (area under the curve)",
+        "auc" => "how often those that rank told which of two was right (area under the curve)",
         "calibrationError" => "how far the likelihood told was off what happened, on the mean",
         "calibrationFloor" => "how far it would be off by chance alone",
         _ => figure,
