@@ -15,9 +15,9 @@ public sealed class SolenoidValveDeductionsTests
         SolenoidValveFamily.SolenoidValve.Deduce(Named.Record<SolenoidValveSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}").ShouldBe(deduced.Length == 0 ? [] : [deduced]);
 
     [Theory]
-    [InlineData("coilVolts=208-240 V", "coilSupplyVolts=224 V")]
-    [InlineData("coilVolts=24 V", "coilSupplyVolts=24 V")]
-    [InlineData("coilVolts=120/240 V", "")] // which of the two it was on is not known
+    [InlineData("coilVolts=208-240 V", "")] // of all that a coil takes nobody knows what it was fed
+    [InlineData("coilVolts=24 V", "")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyFrequency=60 Hz")]
     [InlineData("refrigerants=R-404A", "refrigerant=R-404A")]
     [InlineData("refrigerants=R-404A, R-507A", "")]
     public void The_place_is_as_the_old_valve_was(string plate, string deduced) =>
