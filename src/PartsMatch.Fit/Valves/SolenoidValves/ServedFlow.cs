@@ -57,7 +57,9 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
     {
         if (Rounded.Celsius(site.TemperatureThere) is not { } there) return (null, "temperatureThere");
         if (RefrigerantFlow.KilogramsAnHour(refrigerant, watts, evaporating, there) is not { } flow || refrigerant.LiquidDensity(there) is not { } density) return (null, "temperatureThere");
-        if (Rounded.Celsius(site.CondensingAt) is not { } condensing || Bubble(refrigerant, condensing) is not { } inlet || Bubble(refrigerant, there) is not { } boils)
+        var condensesAt = Rounded.Celsius(site.CondensingAt);
+        if (condensesAt is { } most && Within.AtLeast(there, most)) return (null, "temperatureThere");
+        if (condensesAt is not { } condensing || Bubble(refrigerant, condensing) is not { } inlet || Bubble(refrigerant, there) is not { } boils)
         {
             return (new(true, flow, Band.Exactly(density), null, double.PositiveInfinity, null, least), string.Empty);
         }

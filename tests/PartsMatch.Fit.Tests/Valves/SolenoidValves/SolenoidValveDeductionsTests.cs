@@ -37,10 +37,19 @@ public sealed class SolenoidValveDeductionsTests
         string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Contradictions.SelectMany(one => one.Fields)).ShouldBe(fields);
 
     [Theory]
+    [InlineData("load=1 ton; leastLoad=1.1 tons", "load leastLoad")]
+    [InlineData("load=1 ton; leastLoad=1 ton", "")]
+    public void The_least_load_is_no_more_than_the_greatest(string site, string fields) =>
+        string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(site))).Contradictions.SelectMany(one => one.SiteFields)).ShouldBe(fields);
+
+    [Theory]
     [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10.1 °C", "temperatureThere evaporatingAt")]
     [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10 °C", "")]
     [InlineData("line=hot gas; condensingAt=40 °C; temperatureThere=35 °C", "temperatureThere condensingAt")]
     [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=35 °C", "")]
-    public void Gas_is_no_colder_than_it_is_saturated_at(string site, string fields) =>
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=39.9 °C", "")]
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=40 °C", "temperatureThere condensingAt")]
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=41 °C", "temperatureThere condensingAt")]
+    public void Gas_is_no_colder_than_it_is_saturated_at_and_liquid_is_colder(string site, string fields) =>
         string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(site))).Contradictions.SelectMany(one => one.SiteFields)).ShouldBe(fields);
 }
