@@ -117,5 +117,6 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Conn
     [InlineData("joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "MeetsWithChanges fitReducers")]
     [InlineData("", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "Unknown Site condenserPipe")]
     [InlineData("", "joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
+    [InlineData("joint=ODF; condenserPort=5/8 in", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Site receiverPipe")]
     public void Ports_and_pipes_are_joined(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }

@@ -149,5 +149,8 @@ public sealed class ExpansionConnectionsTests : ExpansionAspectTests<ExpansionCo
     [Theory]
     [InlineData("joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "Meets")]
     [InlineData("joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "joint=ODF; inletSize=3/8 in; outletSize=5/8 in", "MeetsWithChanges fitReducers")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "joint=ODF; inletSize=3/8 in; outletSize=3/8 in", "Unknown Site outletLine")] // an expansion valve's outlet is mostly larger
+    [InlineData("inletSize=3/8 in; outletSize=1/2 in", "joint=SAE; inletSize=3/8 in; outletSize=1/2 in", "Unknown Site lineJoint")]
+    [InlineData("inletSize=3/8 in; outletSize=1/2 in", "joint=SAE; inletSize=3/8 in; outletSize=5/8 in", "Unknown fitReducers Site lineJoint")]
     public void Pipes_and_valve_are_joined(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }
