@@ -34,17 +34,17 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     {
         if (facet.Kv is not { } kv) return Finding.Unknown(Side.Part, "flowCoefficient", $"Its flow coefficient is not given.");
         var (flow, missing) = ServedFlow.Of(need);
-        return flow is null ? AgainstOld(need, kv, facet, missing) : Of(flow, kv, facet);
+        return flow is null ? AgainstOld(need, kv, facet, missing) : Of(flow, kv, facet, need.Site.TemperatureThere is not null);
     }
 
-    private static Finding Of(ServedFlow flow, double kv, CapacityFacet facet)
+    private static Finding Of(ServedFlow flow, double kv, CapacityFacet facet, bool isRead)
     {
         if (flow.DropAt(kv) is not { } drop) return Finding.Fails($"{flow.KilogramsAnHour:0} kg/h do not pass it at any drop: with Kv {kv} it chokes before.");
         if (flow.Allowed is { } most && !Within.AtMost(drop.Low, most)) return TooSmall(flow, drop, most);
         if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"{new Lost(flow, drop)}; the drop that it needs to lift is not given.");
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
         if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
-        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; it hangs on the temperature of the gas.");
+        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
         var share = Math.Max(double.IsInfinity(allowed) ? 0 : drop.High / Math.Max(allowed, 0.1), least / Math.Max(drop.Low, 0.1));
         var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(0, (share - Easy) / (1 - Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
         if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);

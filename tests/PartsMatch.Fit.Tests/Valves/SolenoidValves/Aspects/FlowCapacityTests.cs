@@ -94,6 +94,16 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     public void In_a_suction_line_it_costs_no_more_than_2_degrees(string kv, string there, string answer) =>
         Answer("", $"refrigerant=R-404A; line=suction; evaporatingAt=20 °F; condensingAt=105 °F; load=1 ton; {there}", $"flowCoefficient={kv}; leastDifferential=0 psi").ShouldBe(answer);
 
+    /// <summary>R-134a condensing at 46.29 °C, 1.2 MPa, weighs 48.7 kg/m³ at 80 °C by a property table (from memory): read or not, that lies among what it may weigh.</summary>
+    [Theory]
+    [InlineData("temperatureThere=80 °C")]
+    [InlineData("")]
+    public void Hot_gas_is_taken_to_weigh_what_it_may(string there)
+    {
+        var need = new Need<SolenoidValveSpec, SolenoidValveSite>(SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts($"refrigerant=R-134a; line=hot gas; evaporatingAt=20 °F; condensingAt=46.29 °C; load=1 ton; {there}"))).Need);
+        ServedFlow.Of(need).Flow!.Density.Holds(48.7).ShouldBeTrue();
+    }
+
     [Property(MaxTest = 200)]
     public Property A_larger_load_or_a_smaller_valve_never_loses_less() => Prop.ForAll(
         (from line in Gen.Elements("liquid", "suction", "hot gas")
