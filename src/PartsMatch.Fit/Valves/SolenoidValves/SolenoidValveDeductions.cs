@@ -1,7 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves;
 
