@@ -1,12 +1,21 @@
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Physics;
 
 /// <summary>How much refrigerant a load makes circulate, and what it weighs where a valve sits.</summary>
 public static class RefrigerantFlow
 {
-    /// <summary>Superheated vapour is up to so much lighter than the approximation says, at up to <see cref="MostSuperheat"/> (practice): vapour moves away from saturation faster than an ideal gas.</summary>
-    private const double LightestShare = 0.95;
+    /// <summary>A saturated vapour at <see cref="NearlyIdealCelsius"/> may still be so much heavier than an ideal gas (practice).</summary>
+    private const double NearlyIdealShare = 0.95;
+
+    /// <summary>The coldest of the tables, °C.</summary>
+    private const double NearlyIdealCelsius = -40;
+
+    /// <summary>From here on a superheated vapour may be as light as an ideal gas is, K (practice): it moves away from saturation fastest at first.</summary>
+    private const double FarFromSaturation = 20;
+
+    private const double ZeroCelsius = 273.15;
 
     /// <summary>The approximation is for superheats up to here, K.</summary>
     public const double MostSuperheat = 40;
@@ -34,17 +43,27 @@ public static class RefrigerantFlow
         return refrigerant.VapourEnthalpy(evaporatingCelsius) - refrigerant.LiquidEnthalpy(liquidCelsius);
     }
 
-    /// <summary>Density of superheated vapour: the saturated vapour's of the same pressure, thinned as an ideal gas is by temperature, and at the lightest 5 % less.</summary>
+    /// <summary>Density of superheated vapour: at the heaviest the saturated vapour's of the same pressure, thinned as an ideal gas is by temperature; at the lightest, 20 K over its dew point, an ideal gas's.</summary>
+    /// <remarks>
+    /// How much a vapour is denser than an ideal gas grows with its pressure: little in a suction line, a quarter and more in hot gas. Superheat takes that away by and by, and never more than all of it.
+    /// What an ideal gas would weigh follows from the saturated vapour at −40 °C, which is nearly one.
+    /// </remarks>
     /// <param name="refrigerant">The refrigerant.</param>
     /// <param name="dewCelsius">Dew temperature at its pressure, °C.</param>
     /// <param name="celsius">Its temperature, °C; at least the dew temperature, at most 40 K over it.</param>
-    /// <returns>A band in kg/m³, exact at saturation; null for a refrigerant without tables or outside its range.</returns>
+    /// <returns>A band in kg/m³, exact at saturation; null for a refrigerant without tables or curve, or outside its range.</returns>
     public static Band? VapourDensity(Refrigerant refrigerant, double dewCelsius, double celsius)
     {
         ArgumentNullException.ThrowIfNull(refrigerant);
         var superheat = celsius - dewCelsius;
         if (!Within.Span(superheat, 0, MostSuperheat) || refrigerant.VapourDensity(dewCelsius) is not { } saturated) return null;
-        var ideal = saturated * (dewCelsius + 273.15) / (celsius + 273.15);
-        return new(ideal * (1 - ((1 - LightestShare) * superheat / MostSuperheat)), ideal);
+        if (Ideality(refrigerant, dewCelsius) / Ideality(refrigerant, NearlyIdealCelsius) is not { } share) return null;
+        var heaviest = saturated * (dewCelsius + ZeroCelsius) / (celsius + ZeroCelsius);
+        var gone = Math.Clamp(superheat / FarFromSaturation, 0, 1) * (1 - (NearlyIdealShare * Math.Min(1, share)));
+        return new(heaviest * (1 - gone), heaviest);
     }
+
+    /// <summary>Pressure over density and absolute temperature of the saturated vapour, kPa m³/(kg K): the less of an ideal gas it is, the smaller.</summary>
+    private static double? Ideality(Refrigerant refrigerant, double dewCelsius) =>
+        refrigerant.DewPressure(Temperature.FromDegreesCelsius(dewCelsius))?.Kilopascals / refrigerant.VapourDensity(dewCelsius) / (dewCelsius + ZeroCelsius);
 }

@@ -7,6 +7,7 @@ namespace PartsMatch.Fit.Quantities;
 internal static class Rounded
 {
     private const double Nudge = 1e-6;
+    private const double HalfATenth = 0.05;
 
     /// <summary>A length in mm, to 0.01 mm.</summary>
     public static double? Millimetres(Length? length) => To(length?.Millimeters, 2);
@@ -34,6 +35,9 @@ internal static class Rounded
 
     /// <summary>An apparent power in VA, to 0.1 VA.</summary>
     public static double? Voltamperes(ElectricApparentPower? power) => To(power?.Voltamperes, 1);
+
+    /// <summary>What rounding to tenths may add to, or take from, a sum or difference of so many figures: 310 psi less 10 psi are 300 psi, and 2137.4 less 68.9 kPa are 0.1 kPa more than 2068.4 kPa.</summary>
+    public static double OffBy(int figures) => figures * (HalfATenth + Nudge);
 
     /// <summary>A number with so many digits behind the point.</summary>
     public static double To(double value, int digits) => Math.Round(value + Nudge, digits);

@@ -83,7 +83,7 @@ public sealed class SaturatedStatesTests
         RefrigerantFlow.VapourDensity(refrigerant, -10, 0).ShouldBeNull();
     }
 
-    /// <summary>R-134a at 0 °C dew and 20 °C: 13.2 kg/m³ by a property table (from memory); the band is 13.11 to 13.45.</summary>
+    /// <summary>R-134a at 0 °C dew and 20 °C: 13.2 kg/m³ by a property table (from memory).</summary>
     [Fact]
     public void Superheated_vapour_lies_in_a_band_that_is_exact_at_saturation()
     {
@@ -95,6 +95,22 @@ public sealed class SaturatedStatesTests
         band.Holds(13.2).ShouldBeTrue();
         RefrigerantFlow.VapourDensity(refrigerant, 0, -1).ShouldBeNull("colder than its dew point it is not vapour alone");
         RefrigerantFlow.VapourDensity(refrigerant, 0, 40.1).ShouldBeNull();
+    }
+
+    /// <summary>R-134a at 1.0, 1.2, 1.4 and 1.6 MPa, condensing at 39.37, 46.29, 52.40 and 57.88 °C, by a property table (from memory): the nearer to its critical point, the more it thins.</summary>
+    [Theory]
+    [InlineData(39.37, 50, 45.88)]
+    [InlineData(39.37, 70, 41.22)]
+    [InlineData(46.29, 50, 58.14)]
+    [InlineData(46.29, 60, 54.34)]
+    [InlineData(46.29, 80, 48.71)]
+    [InlineData(52.40, 90, 55.79)]
+    [InlineData(57.88, 60, 80.83)]
+    [InlineData(57.88, 90, 65.72)]
+    public void Hot_gas_lies_in_its_band(double dew, double celsius, double density)
+    {
+        var band = RefrigerantFlow.VapourDensity(Refrigerants.Find("R-134a")!, dew, celsius)!.Value;
+        band.Holds(density).ShouldBeTrue(FormattableString.Invariant($"{density} in {band.Low:0.00} to {band.High:0.00} kg/m³"));
     }
 
     private static double Celsius(double fahrenheit) => (fahrenheit - 32) / 1.8;

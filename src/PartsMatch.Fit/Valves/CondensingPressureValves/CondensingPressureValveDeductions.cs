@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves;
 
@@ -42,7 +43,7 @@ public static class CondensingPressureValveDeductions
 
     private static IEnumerable<Contradiction> Set(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
-        if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve held {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
+        if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve was set to {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
     }
 
     private static IEnumerable<Contradiction> Listed(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
@@ -61,6 +62,6 @@ public static class CondensingPressureValveDeductions
 /// <summary>Limits of a head-pressure setting.</summary>
 internal static class HeadLimits
 {
-    /// <summary>10 psi, 68.95 kPa (practice), and what rounding two pressures to 0.1 kPa may add.</summary>
-    public const double Near = 69.05;
+    /// <summary>10 psi (practice), and what rounding two pressures may add, kPa.</summary>
+    public static double Near { get; } = 68.95 + Rounded.OffBy(2);
 }

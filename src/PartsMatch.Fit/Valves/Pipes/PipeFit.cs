@@ -32,10 +32,11 @@ public static class PipeChanges
 /// <param name="Inlet">The part's first size.</param>
 /// <param name="Outlet">The part's second size.</param>
 /// <param name="InletPipe">The site's first size.</param>
-internal sealed record PipeFields(string Inlet, string Outlet, string InletPipe)
+/// <param name="OutletPipe">The site's second size.</param>
+internal sealed record PipeFields(string Inlet, string Outlet, string InletPipe, string OutletPipe)
 {
     /// <summary>Of valves with an inlet and an outlet.</summary>
-    public static PipeFields Usual { get; } = new("inletSize", "outletSize", "inletLine");
+    public static PipeFields Usual { get; } = new("inletSize", "outletSize", "inletLine", "outletLine");
 }
 
 /// <summary>Do the valve's connections go onto the pipes that are there?</summary>
@@ -54,7 +55,7 @@ internal static class PipeFit
         if (facet is { Inlet: null } or { Outlet: null }) return Finding.Unknown(Side.Part, facet.Inlet is null ? fields.Inlet : fields.Outlet, $"The size of its connections is not given.");
         if (facet.Joint is not { } joint) return Finding.Unknown(Side.Part, "joint", $"How it is joined to its pipes is not given.");
         if (there.Inlet is not { } inlet) return Finding.Unknown(Side.Site, fields.InletPipe, $"It has {new Sizes(facet)}; the pipes there were not measured.");
-        var outlet = there.Outlet ?? inlet;
+        if (there.Outlet is not { } outlet) return Finding.Unknown(Side.Site, fields.OutletPipe, $"It has {new Sizes(facet)}; the second pipe there was not measured.");
         List<Change> changes = [];
         if (there.Joint is { } before && before != joint) changes.Add(new(PipeChanges.ChangeJoint, $"make {new Spelt<PipeJoint>(joint)} joints where {new Spelt<PipeJoint>(before)} ones were") { Kit = KitFor(joint, facet) });
         var (inletOff, outletOff) = (Off(facet.Inlet!.Value, inlet), Off(facet.Outlet!.Value, outlet));
@@ -70,7 +71,8 @@ internal static class PipeFit
             });
         }
 
-        return Finding.MeetsWith(changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)}{(there.Joint is { } old ? $" for {new Spelt<PipeJoint>(old)} joints" : string.Empty)}.") with
+        if (there.Joint is null) return Finding.Unknown(Side.Site, "lineJoint", changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)}, and what joints they are made for is not known.");
+        return Finding.MeetsWith(changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)} for {new Spelt<PipeJoint>(there.Joint.Value)} joints.") with
         { Shortfall = Math.Max(inletOff ? Apart(facet.Inlet.Value, inlet) : 0, outletOff ? Apart(facet.Outlet.Value, outlet) : 0) };
     }
 

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves;
 /// <summary>What flows through a valve at its site, as far as it is known.</summary>
 /// <param name="IsLiquid">Whether it is liquid.</param>
 /// <param name="KilogramsAnHour">At the greatest load, kg/h.</param>
-/// <param name="Density">Before the valve, kg/m³; gas whose temperature was not read may be saturated, or superheated as far as the approximation goes.</param>
+/// <param name="Density">Before the valve, kg/m³; a band of gas, and a wide one of gas whose temperature was not read: that may be saturated, or superheated as far as the approximation goes.</param>
 /// <param name="Inlet">Absolute pressure before the valve, kPa; null where it is not known, as nothing then says when liquid flashes.</param>
 /// <param name="Choking">Drop from which on liquid flows no faster, kPa; infinite where the inlet pressure is not known.</param>
 /// <param name="Allowed">Drop that may be lost there, kPa; null where not known, infinite where any may.</param>
@@ -57,7 +57,9 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
     {
         if (Rounded.Celsius(site.TemperatureThere) is not { } there) return (null, "temperatureThere");
         if (RefrigerantFlow.KilogramsAnHour(refrigerant, watts, evaporating, there) is not { } flow || refrigerant.LiquidDensity(there) is not { } density) return (null, "temperatureThere");
-        if (Rounded.Celsius(site.CondensingAt) is not { } condensing || Bubble(refrigerant, condensing) is not { } inlet || Bubble(refrigerant, there) is not { } boils)
+        var condensesAt = Rounded.Celsius(site.CondensingAt);
+        if (condensesAt is { } most && Within.AtLeast(there, most)) return (null, "temperatureThere");
+        if (condensesAt is not { } condensing || Bubble(refrigerant, condensing) is not { } inlet || Bubble(refrigerant, there) is not { } boils)
         {
             return (new(true, flow, Band.Exactly(density), null, double.PositiveInfinity, null, least), string.Empty);
         }
@@ -77,12 +79,12 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
     }
 
     /// <summary>
-    /// The middle of the approximation's band at a temperature that was read; from saturated to the most superheat it is for where none was, or none that gas can have there (which is reported).
+    /// The approximation's band at a temperature that was read; from saturated to the most superheat it is for where none was, or none that gas can have there (which is reported).
     /// Hotter gas than that is thinner, and how much is not known.
     /// </summary>
     private static Band? DensityOf(Refrigerant refrigerant, double dew, double? read)
     {
-        if (read is { } celsius && RefrigerantFlow.VapourDensity(refrigerant, dew, celsius) is { } there) return Band.Exactly(there.Middle);
+        if (read is { } celsius && RefrigerantFlow.VapourDensity(refrigerant, dew, celsius) is { } there) return there;
         if (RefrigerantFlow.VapourDensity(refrigerant, dew, dew) is not { } saturated || RefrigerantFlow.VapourDensity(refrigerant, dew, dew + RefrigerantFlow.MostSuperheat) is not { } hottest) return null;
         return read > dew ? new(Thinnest, saturated.High) : new(hottest.Low, saturated.High);
     }

@@ -12,8 +12,8 @@ internal static class SolenoidCoils
     /// <summary>Where it stands, and what is changed about it.</summary>
     public static CoilNames Names { get; } = new("coil", "coilVolts", "coilFrequency", "coilSupplyVolts", "coilSupplyFrequency") { PartCurrent = "coilCurrent", SiteCurrent = "coilSupplyCurrent", PartVa = "coilPower", PartFurther = "furtherCoils", Change = SolenoidValveChanges.ChangeCoil, Connect = SolenoidValveChanges.ConnectCoil };
 
-    /// <summary>What feeds it: what was measured, or else the old one's marking where that leaves no choice.</summary>
-    public static CoilSupply Supply(SolenoidNeed need) => need.Once(static need => new Remembered(new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent, []))).Supply;
+    /// <summary>What feeds it: what was measured, or else all that the old one was marked for.</summary>
+    public static CoilSupply Supply(SolenoidNeed need) => need.Once(static need => new Remembered(new(Rounded.Volts(need.Site.CoilSupplyVolts), Rounded.Hertz(need.Site.CoilSupplyFrequency), need.Site.CoilSupplyCurrent, CoilFacet.Of(need.Plate.CoilVolts, need.Plate.CoilCurrent, need.Plate.CoilFrequency, null).Own))).Supply;
 
     private sealed record Remembered(CoilSupply Supply);
 }

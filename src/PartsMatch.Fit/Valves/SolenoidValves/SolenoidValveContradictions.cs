@@ -15,7 +15,7 @@ public static class SolenoidValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site)];
+    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site), .. Warm(site), .. Loads(site)];
 
     private static IEnumerable<Contradiction> Least(SolenoidValveSpec plate)
     {
@@ -63,5 +63,22 @@ public static class SolenoidValveContradictions
         };
         if (saturated is not { } dew || site.TemperatureThere is not { } there || Within.AtLeast(there.DegreesCelsius, dew.DegreesCelsius)) yield break;
         yield return new([], $"Gas at {Deducing.Text(there)} cannot be where it is saturated at {Deducing.Text(dew)}: one of the two is misread, or there is liquid in the line.", SolenoidValveSources.Capacity) { SiteFields = ["temperatureThere", field] };
+    }
+
+    /// <summary>Liquid reaches a valve subcooled, or not as liquid alone.</summary>
+    private static IEnumerable<Contradiction> Warm(SolenoidValveSite site)
+    {
+        if (site is { Line: RefrigerantLine.Liquid, CondensingAt: { } condensing, TemperatureThere: { } there } && Within.AtLeast(there.DegreesCelsius, condensing.DegreesCelsius))
+        {
+            yield return new([], $"Liquid at {Deducing.Text(there)} is not subcooled where it condenses at {Deducing.Text(condensing)}: one of the two is misread, or there is gas in the line.", SolenoidValveSources.Capacity) { SiteFields = ["temperatureThere", "condensingAt"] };
+        }
+    }
+
+    private static IEnumerable<Contradiction> Loads(SolenoidValveSite site)
+    {
+        if (site is { Load: { } load, LeastLoad: { } least } && !Within.AtMost(least.Watts, load.Watts))
+        {
+            yield return new([], $"The least load is said to be {Deducing.Text(least)} and the greatest {Deducing.Text(load)}: one of the two is wrong.", SolenoidValveSources.Capacity) { SiteFields = ["load", "leastLoad"] };
+        }
     }
 }

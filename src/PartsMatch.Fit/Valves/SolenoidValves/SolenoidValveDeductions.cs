@@ -1,8 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
-using UnitsNet;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves;
 
@@ -24,7 +22,6 @@ public static class SolenoidValveDeductions
             if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
             if (plate.OutletSize is { } outlet) yield return As("outletLine", Deducing.Text(outlet), "outletSize");
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
-            if (plate.CoilVolts is { Count: 1 } volts) yield return As("coilSupplyVolts", Deducing.Text(Middle(volts[0])), "coilVolts");
             if (plate.CoilFrequency is { Count: 1 } hertz) yield return As("coilSupplyFrequency", Deducing.Text(hertz[0]), "coilFrequency");
             if (plate.CoilCurrent is { } current) yield return As("coilSupplyCurrent", Deducing.Text(current), "coilCurrent");
         }
@@ -51,7 +48,4 @@ public static class SolenoidValveDeductions
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
-
-    /// <summary>A span's middle is what its supply most likely has.</summary>
-    private static ElectricPotential Middle(Spread<ElectricPotential> tap) => tap.HasTwoEnds ? ElectricPotential.FromVolts((tap.First.Volts + tap.Last.Volts) / 2) : tap.First;
 }

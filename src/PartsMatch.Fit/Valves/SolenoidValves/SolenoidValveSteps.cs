@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Valves.Pipes;
 
@@ -10,7 +11,7 @@ internal static class SolenoidValveSteps
     public static JobSteps Of(SolenoidNeed need, SolenoidValveSpec part) => new(
         [
             ValveSteps.LockOut,
-            SafeSteps.ProveDead("the coil's leads", need.Site.CoilSupplyVolts is { } volts ? FormattableString.Invariant($"{volts.Volts:0.#} V") : null),
+            SafeSteps.ProveDead("the coil's leads", need.Site.CoilSupplyVolts is { } volts ? FormattableString.Invariant($"{volts.Volts:0.#} V") : need.Plate.CoilVolts is { } marked ? $"{Deducing.Text(marked)} by the old coil's marking" : null),
             new(Stage.ProveThePart, "measure the ohms of the coil, leads off", "That there were volts at it, and whether its magnet pulled, was seen before the lock went on. A coil that is open or shorted is changed by itself, and the pipes stay shut, where the valve's body takes the same coil."),
             new(Stage.NoteWhatIsThere, "photograph the valve with its arrow, and mark the coil's leads", null),
             ValveSteps.Recover(need.Site.Refrigerant),

@@ -21,9 +21,50 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)]
     public void Readings_tell_whether_it_is_the_valve(string readings, Conclusion conclusion, string? next)
     {
-        var diagnosis = Diagnose("setting=180 psi", readings);
+        var diagnosis = Diagnose("arrangement=three-way; setting=180 psi", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Its setting is a difference, and may be normal while the head is what it is: 180 psi of head are over ten times 20 psi.</summary>
+    [Theory]
+    [InlineData("headPressure=180 psi; bypassHot=yes; enoughCharge=yes")]
+    [InlineData("headPressure=5 psi; enoughCharge=yes")]
+    [InlineData("headPressure=5 psi")]
+    public void A_head_says_nothing_of_a_valve_that_opens_at_a_difference(string readings)
+    {
+        var diagnosis = Diagnose("arrangement=differential check; setting=20 psi", readings);
+        diagnosis.Conclusion.ShouldBe(Conclusion.NothingWrongFound, diagnosis.Sentence);
+        diagnosis.Checks.ShouldContain(check => check.Verdict == ReadingVerdict.CantTell && check.Sentence.Contains("difference", StringComparison.Ordinal));
+    }
+
+    /// <summary>The by-pass is its check valve's, and the receiver lies lower than the condenser by what that one takes.</summary>
+    [Theory]
+    [InlineData("headPressure=260 psi; bypassHot=yes")]
+    [InlineData("headPressure=160 psi; enoughCharge=yes")]
+    public void An_inlet_regulator_is_not_condemned_for_what_its_check_valve_may_do(string readings) =>
+        Diagnose("arrangement=inlet regulator; setting=180 psi", readings).Checks.ShouldContain(check => check.Verdict == ReadingVerdict.CantTell && check.Sentence.Contains("check valve", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("headPressure=260 psi; bypassHot=yes")]
+    [InlineData("headPressure=150 psi; enoughCharge=yes")]
+    public void Nothing_is_condemned_before_it_is_known_what_its_setting_is_of(string readings)
+    {
+        var diagnosis = Diagnose("setting=180 psi", readings);
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
+        (diagnosis.Next!.Field, diagnosis.Next.Side).ShouldBe(("arrangement", Side.Plate));
+    }
+
+    [Theory]
+    [InlineData("three-way", true)]
+    [InlineData("inlet regulator", true)]
+    [InlineData("differential check", false)]
+    public void Its_notes_speak_of_a_charge_only_where_a_condenser_is_flooded(string arrangement, bool charged)
+    {
+        var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts($"arrangement={arrangement}; setting=20 psi"), [])).Need;
+        var steps = CondensingPressureValveSteps.Of(new(need), Named.Record<CondensingPressureValveSpec>($"arrangement={arrangement}; setting=20 psi"));
+        steps.After.Any(step => step.Words.Contains("floods the condenser", StringComparison.Ordinal)).ShouldBe(charged);
+        steps.After.Any(step => step.Words.Contains("a difference of 20 psi (138 kPa)", StringComparison.Ordinal)).ShouldBe(!charged);
     }
 
     [Fact]

@@ -44,6 +44,17 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("", "setting=180 psi", "Unknown Site settingNeeded")]
     [InlineData("settingNeeded=180 psi", "", "Unknown Part setting")]
     public void It_holds_the_pressure_that_is_needed(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
+    [Theory]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "Meets")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=differential check; setting=35 psi", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "setting=20 psi", "Unknown Part arrangement")]
+    [InlineData("settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Unknown Site needsArrangement")]
+    [InlineData("needsArrangement=three-way; settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Fails")]
+    public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
 
 /// <summary>Capacity at least the load: practice.</summary>
@@ -106,5 +117,6 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Conn
     [InlineData("joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "MeetsWithChanges fitReducers")]
     [InlineData("", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "Unknown Site condenserPipe")]
     [InlineData("", "joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
+    [InlineData("joint=ODF; condenserPort=5/8 in", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Site receiverPipe")]
     public void Ports_and_pipes_are_joined(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }

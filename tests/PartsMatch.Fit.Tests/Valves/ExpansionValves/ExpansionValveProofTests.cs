@@ -25,6 +25,13 @@ public sealed class ExpansionValveProofTests
     [InlineData($"{Good}; superheat=25 °F; opensWhenWarmed=no", Conclusion.PartHasFailed, null)]
     [InlineData($"{Good}; superheat=2 °F; closesWhenChilled=no", Conclusion.PartHasFailed, null)]
     [InlineData($"bulbInPlace=no; superheat=2 °F; closesWhenChilled=no", Conclusion.NotThePart, null)] // a loose bulb is mended first
+    [InlineData("opensWhenWarmed=no", Conclusion.ReadNext, "bulbInPlace")] // bubbles, ice and a loose bulb look the same
+    [InlineData("bulbInPlace=yes; opensWhenWarmed=no", Conclusion.ReadNext, "clearLiquid")]
+    [InlineData("bulbInPlace=yes; clearLiquid=yes; opensWhenWarmed=no", Conclusion.ReadNext, "coilHasAir")]
+    [InlineData("bulbInPlace=yes; clearLiquid=no; opensWhenWarmed=no", Conclusion.NotThePart, null)]
+    [InlineData($"{Good}; opensWhenWarmed=no", Conclusion.PartHasFailed, null)]
+    [InlineData("closesWhenChilled=no", Conclusion.ReadNext, "bulbInPlace")]
+    [InlineData($"{Good}; closesWhenChilled=no", Conclusion.PartHasFailed, null)]
     public void Readings_tell_whether_it_is_the_valve(string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("refrigerant=R-404A", readings);

@@ -15,9 +15,9 @@ public sealed class SolenoidValveDeductionsTests
         SolenoidValveFamily.SolenoidValve.Deduce(Named.Record<SolenoidValveSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}").ShouldBe(deduced.Length == 0 ? [] : [deduced]);
 
     [Theory]
-    [InlineData("coilVolts=208-240 V", "coilSupplyVolts=224 V")]
-    [InlineData("coilVolts=24 V", "coilSupplyVolts=24 V")]
-    [InlineData("coilVolts=120/240 V", "")] // which of the two it was on is not known
+    [InlineData("coilVolts=208-240 V", "")] // of all that a coil takes nobody knows what it was fed
+    [InlineData("coilVolts=24 V", "")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyFrequency=60 Hz")]
     [InlineData("refrigerants=R-404A", "refrigerant=R-404A")]
     [InlineData("refrigerants=R-404A, R-507A", "")]
     public void The_place_is_as_the_old_valve_was(string plate, string deduced) =>
@@ -37,10 +37,19 @@ public sealed class SolenoidValveDeductionsTests
         string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Contradictions.SelectMany(one => one.Fields)).ShouldBe(fields);
 
     [Theory]
+    [InlineData("load=1 ton; leastLoad=1.1 tons", "load leastLoad")]
+    [InlineData("load=1 ton; leastLoad=1 ton", "")]
+    public void The_least_load_is_no_more_than_the_greatest(string site, string fields) =>
+        string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(site))).Contradictions.SelectMany(one => one.SiteFields)).ShouldBe(fields);
+
+    [Theory]
     [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10.1 °C", "temperatureThere evaporatingAt")]
     [InlineData("line=suction; evaporatingAt=-10 °C; temperatureThere=-10 °C", "")]
     [InlineData("line=hot gas; condensingAt=40 °C; temperatureThere=35 °C", "temperatureThere condensingAt")]
     [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=35 °C", "")]
-    public void Gas_is_no_colder_than_it_is_saturated_at(string site, string fields) =>
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=39.9 °C", "")]
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=40 °C", "temperatureThere condensingAt")]
+    [InlineData("line=liquid; condensingAt=40 °C; temperatureThere=41 °C", "temperatureThere condensingAt")]
+    public void Gas_is_no_colder_than_it_is_saturated_at_and_liquid_is_colder(string site, string fields) =>
         string.Join(' ', SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(site))).Contradictions.SelectMany(one => one.SiteFields)).ShouldBe(fields);
 }

@@ -37,6 +37,31 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Its magnet is to pull within 102 and 132 V, while it is called for (UFGS 15652A, with 10 % over by practice).</summary>
+    [Theory]
+    [InlineData("coilVolts=102 V; magnetPulls=no", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=132 V; magnetPulls=no", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=101 V; magnetPulls=no", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=133 V; magnetPulls=no", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=2 V; magnetPulls=no", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=no; coilVolts=2 V; magnetPulls=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=no; coilVolts=120 V; magnetPulls=no", Conclusion.ReadNext, "circuitCalls")]
+    public void A_magnet_is_judged_at_its_own_volts_alone(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose(Plate, readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_marking_no_magnet_condemns_it()
+    {
+        var diagnosis = Diagnose("normalState=NC", "coilVolts=90 V; magnetPulls=no");
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        (diagnosis.Next!.Field, diagnosis.Next.Side).ShouldBe(("coilVolts", Side.Plate));
+        diagnosis.Checks.Single(check => check.Title == "Magnet").Verdict.ShouldBe(ReadingVerdict.CantTell);
+    }
+
     [Fact]
     public void Without_the_marking_volts_do_not_condemn()
     {

@@ -7,11 +7,13 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 /// <param name="Holds">What it comes set to, kPa gauge; null where not given.</param>
 /// <param name="Least">Lowest setting, kPa; null of a fixed one.</param>
 /// <param name="Most">Highest setting, kPa; null of a fixed one.</param>
-public readonly record struct SettingFacet(double? Holds, double? Least, double? Most);
+/// <param name="IsDifference">Whether these are differences that open it, not heads that it holds; null where its arrangement is not given.</param>
+public readonly record struct SettingFacet(double? Holds, double? Least, double? Most, bool? IsDifference);
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
 /// Within 10 psi, edges included, meets; one that can be set there is a change. Further off is a check; lower only where the expansion valves still pass their load at that head, else it fails.
+/// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
 {
@@ -19,26 +21,35 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     public override OwnMeasure Measure { get; } = new("a pressure", "off the one needed", 0, HeadLimits.Near, "kPa");
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]);
+    public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]) { Besides = ["arrangement", "needsArrangement"] };
 
     /// <inheritdoc/>
-    public override SettingFacet Read(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost));
+    public override SettingFacet Read(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
 
     /// <inheritdoc/>
     public override Finding Judge(HeadNeed need, SettingFacet facet)
     {
         if (Rounded.Kilopascal(need.Site.SettingNeeded) is not { } needed) return Finding.Unknown(Side.Site, "settingNeeded", $"The pressure that is to be held there is not known.");
-        if (facet.Holds is { } held && Within.AtMost(Math.Abs(held - needed), HeadLimits.Near)) return Finding.Meets($"It holds {new ShownPressure(held)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(held - needed) / HeadLimits.Near) };
+        switch (facet.IsDifference, OpensAtDifference(need.Site.NeedsArrangement))
+        {
+            case (true, null): return Finding.Unknown(Side.Site, "needsArrangement", $"It opens at a difference of pressures; whether the {new ShownPressure(needed)} needed there are a difference or a head is not known.");
+            case (null, true): return Finding.Unknown(Side.Part, "arrangement", $"A difference of {new ShownPressure(needed)} is needed; whether it opens at a difference or holds a head is not given.");
+            case (true, false) or (false, true): return Finding.Fails($"The one of it and of the valve needed is set to a difference of pressures, the other to a head: neither does what the other does.");
+        }
+
+        var does = facet.IsDifference == true ? "opens at a difference of" : "holds";
+        if (facet.Holds is { } held && Within.AtMost(Math.Abs(held - needed), HeadLimits.Near)) return Finding.Meets($"It {does} {new ShownPressure(held)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(held - needed) / HeadLimits.Near) };
         if (facet is { Least: { } least, Most: { } most } && Within.Span(needed, least, most)) return Finding.MeetsWith([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(needed)}")], $"It is set from {new ShownPressure(least)} to {new ShownPressure(most)}; {new ShownPressure(needed)} are needed.");
-        if (facet.Holds is not { } holds) return Finding.Unknown(Side.Part, "setting", $"The pressure that it holds is not given.");
-        if (holds > needed) return Finding.MeetsWith([Check(holds, needed)], $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) above the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
+        if (facet.Holds is not { } holds) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
+        Change check = new(CondensingPressureValveChanges.CheckHead, $"check the head: it {does} {new ShownPressure(holds)} where {new ShownPressure(needed)} were {(facet.IsDifference == true ? "needed" : "held")}");
+        if (holds > needed || facet.IsDifference == true) return Finding.MeetsWith([check], $"It {does} {new ShownPressure(holds)}, over 10 psi (69 kPa) {(holds > needed ? "above" : "below")} the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
         return Rounded.Kilopascal(need.Site.LeastHead) switch
         {
             null => Finding.Unknown(Side.Site, "leastHead", $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 },
-            { } bears when Within.AtLeast(holds, bears) => Finding.MeetsWith([Check(holds, needed)], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(bears)}.") with { Shortfall = 1 },
+            { } bears when Within.AtLeast(holds, bears) => Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(bears)}.") with { Shortfall = 1 },
             { } bears => Finding.Fails(new(holds - bears, "kPa"), $"It holds {new ShownPressure(holds)}; the expansion valves need {new ShownPressure(bears)} to pass their load."),
         };
     }
 
-    private static Change Check(double holds, double needed) => new(CondensingPressureValveChanges.CheckHead, $"check the head: it holds {new ShownPressure(holds)} where {new ShownPressure(needed)} were held");
+    private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;
 }

@@ -18,5 +18,5 @@ public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, Cond
     public override Finding Judge(HeadNeed need, ConnectionsFacet facet) => PipeFit.Judge(
         facet,
         need.Once(static need => new ConnectionsFacet(need.Site.LineJoint, Rounded.Millimetres(need.Site.CondenserPipe), Rounded.Millimetres(need.Site.ReceiverPipe))),
-        new PipeFields("condenserPort", "receiverPort", "condenserPipe"));
+        new PipeFields("condenserPort", "receiverPort", "condenserPipe", "receiverPipe"));
 }

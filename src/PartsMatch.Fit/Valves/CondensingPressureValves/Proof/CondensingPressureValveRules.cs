@@ -9,7 +9,10 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
 /// <param name="New">The new one; null before the swap.</param>
 public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressureValveReadings Readings, CondensingPressureValveSpec? New = null)
 {
-    /// <summary>The pressure that it is to hold, kPa gauge; null where not known.</summary>
+    /// <summary>How it keeps the pressure up; null where not known.</summary>
+    internal Arrangement? How => (New ?? Need.Plate).Arrangement ?? Need.Site.NeedsArrangement;
+
+    /// <summary>The pressure that it is to hold, kPa gauge, or of a differential check valve the difference that opens it; null where not known.</summary>
     internal double? Setting => Rounded.Kilopascal(Need.Site.SettingNeeded ?? (New ?? Need.Plate).Setting);
 
     /// <summary>The head, kPa gauge; null where not read.</summary>
@@ -24,33 +27,54 @@ public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("
     {
         true => Ruling.Good($"There is refrigerant to flood with."),
         false => Ruling.Bad($"There is not enough refrigerant to flood the condenser: find the leak, charge it, and judge the valve after that.").NotThePart(),
-        null => one is { Head: { } head, Setting: { } setting } && head < setting - HeadLimits.Near - 1e-9 ? Ruling.Read("enoughCharge", "See whether the receiver shows liquid and the sight glass is clear: without enough refrigerant no valve floods a condenser.") : null,
+        null => one is { How: not Arrangement.DifferentialCheck, Head: { } head, Setting: { } setting } && head < setting - HeadLimits.Near - 1e-9 ? Ruling.Read("enoughCharge", "See whether the receiver shows liquid and the sight glass is clear: without enough refrigerant no valve floods a condenser.") : null,
     };
 }
 
 /// <summary>Does it hold the head, and let no gas by when it need not?</summary>
-/// <remarks>From 10 psi (69 kPa) under its setting on it does not hold; 20 psi (138 kPa) above it no hot gas goes by (practice).</remarks>
+/// <remarks>
+/// From 10 psi (69 kPa) under its setting on it does not hold; 20 psi (138 kPa) above it no hot gas goes by (practice).
+/// The head alone says nothing of a differential check valve, which opens at a difference. An inlet regulator has such a one beside it: the by-pass is that one's, and the receiver lies lower than the condenser by what that one takes.
+/// </remarks>
 public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head and by-pass", CondensingPressureValveReadingSources.HeadHeld)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CondensingPressureValveCase one)
     {
+        if (one.How == Arrangement.DifferentialCheck)
+        {
+            return one.Head is null && one.Readings.BypassHot is null
+                ? null
+                : Ruling.CantTell($"It opens at a difference of pressures{new Opens(one.Setting)}, of which the head and the by-pass alone say nothing: read the pressure of the hot gas and that at the receiver; above its setting the by-pass is hot, below it cold.");
+        }
+
         if (one.Head is not { } head) return Ruling.Read("headPressure", "Read the head at the receiver or in the liquid line, running steadily.");
         if (one.Setting is not { } setting) return Ruling.CantTell($"The head is {new ShownPressure(head)}; what is to be held is not known.").ThenRead("settingNeeded", "Read the setting on the valve, or in the unit's papers.", Side.Site);
         FormattableString limit = $"{new ShownPressure(setting - HeadLimits.Near)} at least";
         if (head < setting - HeadLimits.Near - 1e-9)
         {
+            if (one.How == Arrangement.InletRegulator) return Ruling.CantTell($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held; the receiver lies lower than the condenser by what the check valve beside it takes: read the pressure before it, at the condenser.", limit);
             var low = Ruling.Bad($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held: it does not hold it.", limit);
-            return one.New is null && one.Readings.EnoughCharge == true ? low.ThePartHasFailed() : low;
+            return one.New is null && one.Readings.EnoughCharge == true ? Condemned(one, low) : low;
         }
 
         if (head <= setting + (2 * HeadLimits.Near) + 1e-9) return Ruling.Good($"The head is {new ShownPressure(head)}; {new ShownPressure(setting)} are to be held.", limit);
         return one.Readings.BypassHot switch
         {
             null => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held.").ThenRead("bypassHot", "See by a thermometer whether the by-pass to the receiver is hot: so far above its setting it should let no gas by."),
-            true when one.New is null => Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it still lets hot gas by: it is stuck, or its dome has lost its charge.").ThePartHasFailed(),
+            true when one.How == Arrangement.InletRegulator => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above its setting, and hot gas goes by: the check valve beside it leaks, or this one throttles the condenser's drain. Read the pressure before and behind it: wide open it takes hardly any."),
+            true when one.New is null => Condemned(one, Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it still lets hot gas by: it is stuck, or its dome has lost its charge.")),
             true => Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it lets hot gas by: see its setting, and which pipe is on which port."),
             false => Ruling.Good($"The head is {new ShownPressure(head)}, above its setting, and it lets no gas by: look for another cause of a high head.").NotThePart(),
         };
+    }
+
+    /// <summary>What condemns a three-way valve condemns none of which it is not known whether it is one.</summary>
+    private static Ruling Condemned(CondensingPressureValveCase one, Ruling bad) => one.How is null ? bad.ThenRead("arrangement", "See how it is arranged: a three-way valve holds a head, a check valve opens at a difference, and each is condemned by other signs.", Side.Plate) : bad.ThePartHasFailed();
+
+    /// <summary>The difference in words; formed only when it is shown.</summary>
+    private readonly record struct Opens(double? Kilopascals)
+    {
+        public override string ToString() => Kilopascals is { } setting ? $", {new ShownPressure(setting)}" : string.Empty;
     }
 }

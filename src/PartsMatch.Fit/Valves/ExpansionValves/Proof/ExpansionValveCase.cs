@@ -14,6 +14,9 @@ public sealed record ExpansionValveCase(ExpansionNeed Need, ExpansionValveReadin
         : Readings is { SuctionPressure: { } pressure, BulbTemperature: { } pipe } && Need.Site.Refrigerant?.SaturationAtGauge(pressure, Readings.Altitude ?? Length.Zero) is { } saturation ? pipe.Kelvins - saturation.Dew.Kelvins
         : null;
 
+    /// <summary>Whether its bulb is in place, and it has clear liquid and the coil its air: without these a good valve looks like a bad one.</summary>
+    internal bool HasWhatItNeeds => Readings is { BulbInPlace: true, ClearLiquid: true, CoilHasAir: true };
+
     /// <summary>Whether what a superheat would be worked out from is there but the refrigerant.</summary>
     internal bool LacksRefrigerant => Readings is { Superheat: null, SuctionPressure: not null, BulbTemperature: not null } && Need.Site.Refrigerant is not { HasCurve: true };
 

@@ -60,6 +60,7 @@ public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat
 }
 
 /// <summary>Does it follow its bulb?</summary>
+/// <remarks>It is condemned once bulb, liquid and air are known to be good: bubbles or a coil without air keep suction pressure from moving too.</remarks>
 public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed and chilled", ExpansionValveReadingSources.BulbTest)
 {
     /// <inheritdoc/>
@@ -74,5 +75,5 @@ public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed
             : Ruling.Read("closesWhenChilled", "Hold the bulb in ice water, with the compressor watched: suction pressure falls if the valve closes.");
     }
 
-    private static Ruling Failed(ExpansionValveCase one, Ruling bad) => one.New is null ? bad.ThePartHasFailed() : bad;
+    private static Ruling Failed(ExpansionValveCase one, Ruling bad) => one.New is null && one.HasWhatItNeeds ? bad.ThePartHasFailed() : bad;
 }

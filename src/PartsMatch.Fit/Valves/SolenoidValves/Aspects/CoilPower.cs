@@ -31,7 +31,8 @@ public sealed class CoilPower() : Aspect<SolenoidValveSpec, SolenoidValveSite, C
         }
 
         if (old is { } before && Within.AtMost(va, before)) return Finding.Meets($"{coil} takes {va:0.#} VA, no more than the old one's {before:0.#} VA.");
-        return Rounded.Volts(need.Site.CoilSupplyVolts) is >= LineVolts
+        var supply = SolenoidCoils.Supply(need);
+        return (supply.Volts ?? (supply.Old.Count > 0 ? supply.Old.Min(coil => coil.Low) : null)) is >= LineVolts
             ? Finding.Meets($"{coil} takes {va:0.#} VA from the line, which needs no transformer.")
             : Finding.MeetsWith([new(SolenoidValveChanges.CheckTransformer, $"see that the transformer has {va:0.#} VA left for its coil")], $"{coil} takes {va:0.#} VA{(old is { } took ? $", the old one took {took:0.#} VA" : string.Empty)}; what the transformer has left is not known.");
     }

@@ -6,12 +6,13 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 /// <summary>What is read of a valve's capacity.</summary>
 /// <param name="Kv">Flow coefficient, m³/h; null where not given.</param>
 /// <param name="LeastDrop">Drop that it needs to lift, kPa; null where not given.</param>
-public readonly record struct CapacityFacet(double? Kv, double? LeastDrop);
+/// <param name="IsPiloted">Whether it is said to be pilot-operated.</param>
+public readonly record struct CapacityFacet(double? Kv, double? LeastDrop, bool IsPiloted);
 
 /// <summary>Is the valve neither too small nor too large for what flows?</summary>
 /// <remarks>
 /// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes) and at least what a pilot-operated valve needs to lift; below that it fails.
-/// At the least load alone below it: a check. Where the load was not given, a valve of much the same flow coefficient as the old one's meets.
+/// At the least load alone below it: a check, and so it is where one that needs a drop has to lift at a least load that is not known. Where the load was not given, a valve of much the same flow coefficient as the old one's meets, if it needs no more drop than that one did.
 /// </remarks>
 public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, SolenoidValveSources.Capacity, new(1, 0.6, 1.5))
 {
@@ -26,26 +27,27 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     public override LookedAt Fields { get; } = new(["flowCoefficient", "leastDifferential"], ["load", "leastLoad", "line"]) { Besides = ["refrigerant", "evaporatingAt", "condensingAt", "temperatureThere", "lift"] };
 
     /// <inheritdoc/>
-    public override CapacityFacet Read(SolenoidValveSpec part) => new(Rounded.Kv(part.FlowCoefficient), Rounded.Kilopascal(part.LeastDifferential));
+    public override CapacityFacet Read(SolenoidValveSpec part) => new(Rounded.Kv(part.FlowCoefficient), Rounded.Kilopascal(part.LeastDifferential), part.Lift == Lift.Pilot);
 
     /// <inheritdoc/>
     public override Finding Judge(SolenoidNeed need, CapacityFacet facet)
     {
         if (facet.Kv is not { } kv) return Finding.Unknown(Side.Part, "flowCoefficient", $"Its flow coefficient is not given.");
         var (flow, missing) = ServedFlow.Of(need);
-        return flow is null ? AgainstOld(need, kv, facet, missing) : Of(flow, kv, facet);
+        return flow is null ? AgainstOld(need, kv, facet, missing) : Of(flow, kv, facet, need.Site.TemperatureThere is not null);
     }
 
-    private static Finding Of(ServedFlow flow, double kv, CapacityFacet facet)
+    private static Finding Of(ServedFlow flow, double kv, CapacityFacet facet, bool isRead)
     {
         if (flow.DropAt(kv) is not { } drop) return Finding.Fails($"{flow.KilogramsAnHour:0} kg/h do not pass it at any drop: with Kv {kv} it chokes before.");
         if (flow.Allowed is { } most && !Within.AtMost(drop.Low, most)) return TooSmall(flow, drop, most);
         if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"{new Lost(flow, drop)}; the drop that it needs to lift is not given.");
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
         if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
-        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; it hangs on the temperature of the gas.");
+        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
         var share = Math.Max(double.IsInfinity(allowed) ? 0 : drop.High / Math.Max(allowed, 0.1), least / Math.Max(drop.Low, 0.1));
         var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(0, (share - Easy) / (1 - Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
+        if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);
         return flow.LeastShare is { } part && flow.DropAt(kv, part) is { } atLeast && !Within.AtLeast(atLeast.Low, least)
             ? answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load: {new ShownPressure(atLeast.Low)} are lost in it then, and it needs {new ShownPressure(least)}")])
             : answer;
@@ -68,13 +70,7 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         var ratio = kv / old;
         if (Within.AtLeast(ratio, LeastOfOld) && (Within.AtMost(ratio, MostOfOld) || facet.LeastDrop is 0))
         {
-            // One that lifted with less drop than this one needs says nothing of whether there is enough.
-            if (Rounded.Kilopascal(need.Plate.LeastDifferential) is { } lifted && facet.LeastDrop is not 0)
-            {
-                if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"It has Kv {kv}, the old one {old}, which lifted at {new ShownPressure(lifted)}; the drop that this one needs to lift is not given.");
-                if (!Within.AtMost(least, lifted)) return Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load, which has to be known.");
-            }
-
+            if (facet.LeastDrop is not 0 && Lifts(need, facet, missing) is { } doubt) return doubt;
             return Finding.Meets($"It has Kv {kv}, the old one {old}: between {LeastOfOld * 100} and {MostOfOld * 100} % of it.") with { Shortfall = Math.Min(1, Math.Abs(ratio - 1) / (MostOfOld - 1)) };
         }
 
@@ -83,6 +79,15 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
             : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with
         { Shortfall = 1 };
     }
+
+    /// <summary>One that lifted with less drop than this one needs, or with one that is not known, says nothing of whether there is enough; null where it says that there is.</summary>
+    private static Finding? Lifts(SolenoidNeed need, CapacityFacet facet, string missing) => (facet.LeastDrop, Rounded.Kilopascal(need.Plate.LeastDifferential)) switch
+    {
+        (null, { } lifted) => Finding.Unknown(Side.Part, "leastDifferential", $"The old one lifted at {new ShownPressure(lifted)}; the drop that this one needs to lift is not given."),
+        (null, null) => facet.IsPiloted && need.Plate.Lift != Lift.Pilot ? Finding.Unknown(Side.Part, "leastDifferential", $"It is lifted by the flow's drop, which the old one is not known to have been; how much it needs is not given.") : null,
+        ({ } least, null) => Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, what the old one needed is not known: whether there is as much hangs on the load, which has to be known."),
+        ({ } least, { } lifted) => Within.AtMost(least, lifted) ? null : Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load, which has to be known."),
+    };
 
     /// <summary>The drop in words; formed only when it is shown.</summary>
     private readonly record struct Lost(ServedFlow Flow, Band Drop)

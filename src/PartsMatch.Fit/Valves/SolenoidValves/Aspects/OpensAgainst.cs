@@ -31,7 +31,8 @@ public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite
         {
             var needed = inlet - outlet;
             FormattableString sentence = $"From {new ShownPressure(inlet)} before it to {new ShownPressure(outlet)} behind it are {new ShownPressure(needed)}; it opens against {new ShownPressure(most)} at most.";
-            return (Within.AtMost(needed, most) ? Finding.Meets(sentence) : Finding.Fails(sentence)) with { Shortfall = Math.Max(0, ((needed / Math.Max(most, 1)) - Easy) / (1 - Easy)), Margin = new(most - needed, "kPa") };
+            var margin = new Margin(Math.Abs(most - needed) <= Rounded.OffBy(3) ? 0 : most - needed, "kPa");
+            return (margin.Value >= 0 ? Finding.Meets(sentence) : Finding.Fails(sentence)) with { Shortfall = Math.Max(0, ((needed / Math.Max(most, 1)) - Easy) / (1 - Easy)), Margin = margin };
         }
 
         var missing = need.Site.InletMost is null ? "inletMost" : "outletLeast";

@@ -27,6 +27,9 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
         }
     }
 
+    /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
+    internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);
+
     /// <summary>The state in which a coil with power leaves it.</summary>
     internal bool OpensWithPower => (Measured.NormalState ?? Need.Site.NeedsState) != NormalState.Open;
 }

@@ -58,6 +58,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
 }
 
 /// <summary>Does its magnet pull?</summary>
+/// <remarks>It has to within the coil's window alone: stray volts, or too low ones, move no good magnet either.</remarks>
 public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
@@ -67,6 +68,8 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
         return one.Readings.MagnetPulls switch
         {
             true => Ruling.Good($"Its magnet pulls."),
+            null when one.IsFed == false => null,
+            false when one.IsFed != true => Ruling.CantTell($"Its magnet does not pull: that tells something once the coil is called for, and has the volts that it works at."),
             false when one.New is null => Ruling.Bad($"With volts at it, its magnet does not pull: the coil is dead.").ThePartHasFailed(),
             false => Ruling.Bad($"With volts at it, its magnet does not pull: see the coil's leads and its volts."),
             null => Ruling.Read("magnetPulls", "Hold a steel screwdriver near the coil's nut while it is energised: is it pulled?"),

@@ -1,3 +1,6 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 using PartsMatch.Fit.Valves.Pipes;
@@ -69,6 +72,23 @@ public sealed class ChargeRangeTests : ExpansionAspectTests<ChargeRange, ChargeR
     [InlineData("", "evaporatingAt=20 °F", "", "Unknown Part evaporatingLeast")]
     [InlineData("", "", Range, "Unknown Site evaporatingAt")]
     public void The_charge_works_at_the_evaporating_temperature(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>Whole °F are no whole tenths of a K: 40 °F is 5 °F over 35 °F whatever their °C are rounded to.</summary>
+    [Theory]
+    [InlineData(35)]
+    [InlineData(15)]
+    [InlineData(-10)]
+    public void A_limit_of_exactly_5_degrees_over_the_design_meets(int evaporating) => Edge(evaporating);
+
+    [Property(MaxTest = 200)]
+    public Property Of_whole_degrees_5_over_meet_and_4_fail() => Prop.ForAll(Gen.Choose(-40, 50).ToArbitrary(), Edge);
+
+    private static void Edge(int evaporating)
+    {
+        var site = FormattableString.Invariant($"evaporatingAt={evaporating} °F");
+        Answer("", site, FormattableString.Invariant($"{Range}; limitsAt={evaporating + 5} °F")).ShouldBe("Meets", site);
+        Answer("", site, FormattableString.Invariant($"{Range}; limitsAt={evaporating + 4} °F")).ShouldBe("Fails", site);
+    }
 }
 
 /// <summary>A compressor of low starting torque needs the pressures to come together: practice.</summary>
@@ -129,5 +149,8 @@ public sealed class ExpansionConnectionsTests : ExpansionAspectTests<ExpansionCo
     [Theory]
     [InlineData("joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "Meets")]
     [InlineData("joint=ODF; inletSize=3/8 in; outletSize=1/2 in", "joint=ODF; inletSize=3/8 in; outletSize=5/8 in", "MeetsWithChanges fitReducers")]
+    [InlineData("joint=ODF; inletSize=3/8 in", "joint=ODF; inletSize=3/8 in; outletSize=3/8 in", "Unknown Site outletLine")] // an expansion valve's outlet is mostly larger
+    [InlineData("inletSize=3/8 in; outletSize=1/2 in", "joint=SAE; inletSize=3/8 in; outletSize=1/2 in", "Unknown Site lineJoint")]
+    [InlineData("inletSize=3/8 in; outletSize=1/2 in", "joint=SAE; inletSize=3/8 in; outletSize=5/8 in", "Unknown fitReducers Site lineJoint")]
     public void Pipes_and_valve_are_joined(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }

@@ -40,6 +40,19 @@ public sealed class CoilSuppliedTests : SolenoidAspectTests<CoilSupplied, CoilFa
     [InlineData("", "coilSupplyVolts=24 V", "", "Unknown Part coilVolts")]
     public void Volts_frequency_and_current_belong_together(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    /// <summary>An old coil for 208-240 V takes 176.8 to 264 V, one for 208 V 176.8 to 228.8 V, one for 200 V 170 to 220 V (UFGS 15652A, with 10 % over by practice): the two take some of what was there, not all of it.</summary>
+    [Theory]
+    [InlineData("208-240 V", "Meets")]
+    [InlineData("220-240 V", "Meets")] // 187 to 264 V hold 208 and 240 V
+    [InlineData("208 V", "Unknown Site coilSupplyVolts")]
+    [InlineData("200 V", "Unknown Site coilSupplyVolts")]
+    [InlineData("120 V", "Fails")]
+    public void Where_nobody_measured_the_old_coils_whole_span_stands(string volts, string answer)
+    {
+        Answer("coilVolts=208-240 V; coilFrequency=60 Hz", "", $"coilVolts={volts}; coilFrequency=60 Hz").ShouldBe(answer);
+        Judge("coilVolts=208-240 V; coilFrequency=60 Hz", "", $"coilVolts={volts}; coilFrequency=60 Hz").Sentence.ShouldContain("the old one's", Case.Sensitive, "it says what is taken for the volts there");
+    }
+
     [Fact]
     public void A_body_that_takes_the_right_coil_fits_with_that_coil_in_the_kit()
     {

@@ -77,6 +77,8 @@ public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFac
     [InlineData("", "", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
     [InlineData("", "coilSupplyVolts=100 V", "coilPower=18 VA", "Meets")]
     [InlineData("", "coilSupplyVolts=99.9 V", "coilPower=18 VA", "MeetsWithChanges checkTransformer")]
+    [InlineData("coilVolts=208-240 V", "", "coilPower=18 VA", "Meets")] // the old coil hung on the line
+    [InlineData("coilVolts=24/120 V", "", "coilPower=18 VA", "MeetsWithChanges checkTransformer")] // on which of the two is not known
     [InlineData("", "transformerLeft=15 VA", "", "Unknown Part coilPower")]
     public void The_transformer_carries_its_coil(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
