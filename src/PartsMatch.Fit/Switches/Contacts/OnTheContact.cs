@@ -36,7 +36,8 @@ internal sealed record OnTheContact
         InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
         IsInrushGiven = site.CoilsInrushVa is not null;
         OldFullLoad = Old(plate.FullLoadAmps, ContactLoad.Motor);
-        OldLockedRotor = LockedRotorFacet.Of(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad).Rows;
+        OldCompressor = Old(plate.CompressorAmps, ContactLoad.Motor);
+        OldLockedRotor = new LockedRotorFacet(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad, OldCompressor).Rows;
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
         OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
@@ -79,6 +80,12 @@ internal sealed record OnTheContact
     /// <summary>What the old contact was rated for, at full load.</summary>
     public Sequence<AmpsAt> OldFullLoad { get; }
 
+    /// <summary>The same of hermetic compressors.</summary>
+    public Sequence<AmpsAt> OldCompressor { get; }
+
+    /// <summary>Whether the old contact was made for hermetic compressors: by amps of their own, or by locked-rotor amps (practice).</summary>
+    public bool WasForCompressors => plate.LockedRotorAmps is not null || (OldCompressor.Count > 0 && !OldCompressor.Equals(OldFullLoad));
+
     /// <summary>The same with the rotor locked, where not marked six times full load.</summary>
     public Sequence<AmpsAt> OldLockedRotor { get; }
 
@@ -105,6 +112,9 @@ internal sealed record OnTheContact
 
     /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
+
+    /// <summary>Whether a hermetic compressor is among what is on it.</summary>
+    public bool HasCompressor => Loads?.Contains(ContactLoad.Compressor) == true;
 
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
     public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater) == true;
