@@ -54,6 +54,11 @@ public abstract record ContactSpec : Spec
     [Field("Hazard marking", "Marks for flammable refrigerants or classified areas.", Group = Ratings)]
     public Choices<HazardMarking>? Hazards { get; init; }
 
+    /// <summary>Whether an old one was made for a kind of load, so that it is asked for though nobody named its amount.</summary>
+    /// <param name="load">The kind of load.</param>
+    /// <returns>Null where nothing tells.</returns>
+    internal virtual bool? IsMadeFor(ContactLoad load) => null;
+
     /// <summary>Full-load amps of hermetic compressors: those of any motor, unless they are rated by a category of their own; null where it is only known to be for other motors.</summary>
     internal virtual Figures<ElectricCurrent>? CompressorAmps => FullLoadAmps;
 

@@ -117,10 +117,10 @@ internal sealed record OnTheContact
     public bool HasCompressor => Loads?.Contains(ContactLoad.Compressor) == true;
 
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
-    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater) == true;
+    public bool AsksForHeaters => IsWiredFor(ContactLoad.Heater) == true;
 
     /// <summary>The same of motors: where any are wired, or nothing tells and the old contact was marked for nothing. A compressor's contact may feed its contactor's coil alone, which pilot duty answers for, or a coil that was named and is there for nothing else.</summary>
-    public bool AsksForMotors => (site.IsWiredFor(ContactLoad.Motor), site.IsWiredFor(ContactLoad.Compressor)) switch
+    public bool AsksForMotors => (IsWiredFor(ContactLoad.Motor), IsWiredFor(ContactLoad.Compressor)) switch
     {
         (true, _) => true,
         (_, true) => plate.PilotDuty is null && (AsksForCoils || !IsNamed(ContactLoad.Coil)),
@@ -129,7 +129,7 @@ internal sealed record OnTheContact
     };
 
     /// <summary>The same of coils.</summary>
-    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil) == true;
+    public bool AsksForCoils => IsWiredFor(ContactLoad.Coil) == true;
 
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
@@ -145,6 +145,9 @@ internal sealed record OnTheContact
     /// <summary>Amps that the old one was marked with. Several without volts belong to as many voltages that nobody knows.</summary>
     private Sequence<AmpsAt> Old(Figures<ElectricCurrent>? amps, ContactLoad load) =>
         RatedAmps.Of(plate.RatedVolts ?? (amps is { Count: 1 } && (site.VoltsOf(load).Volts ?? plate.LineVolts) is { } line ? new(line) : null), amps);
+
+    /// <summary>By the wiring there, or else by what the old one was made for.</summary>
+    private bool? IsWiredFor(ContactLoad load) => site.IsWiredFor(load) ?? plate.IsMadeFor(load);
 
     private bool IsNamed(ContactLoad load) => load switch
     {

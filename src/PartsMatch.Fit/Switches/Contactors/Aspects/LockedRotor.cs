@@ -7,5 +7,5 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public sealed class LockedRotor : LockedRotorAspect<ContactorSpec, ContactorSite>
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "acEightAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "acThreeAmps", "resistiveAmps", "pilotDuty"] };
+    public override LookedAt Fields { get; } = new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "acThreeAmps", "acEightAmps", "resistiveAmps", "pilotDuty"] };
 }
