@@ -70,7 +70,6 @@ public static class ContactorDeductions
     private static IEnumerable<Deduction> AsTheOldOne(ContactorSpec plate)
     {
         if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], ContactSources.AsTheOldOne);
-        if (plate.Auxiliaries is { } auxiliaries) yield return new(Side.Site, "auxiliariesUsed", Deducing.Text(auxiliaries), "the old one's auxiliary contacts", ["auxiliaries"], ContactSources.AsTheOldOne);
         if (plate.CoilCurrent is { } current) yield return new(Side.Site, "controlCurrent", Deducing.Text(current), "the old coil's", ["coilCurrent"], ContactSources.AsTheOldOne);
         if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], ContactSources.AsTheOldOne);
     }

@@ -85,4 +85,8 @@ public sealed record ContactorSpec : ContactSpec
     /// <summary>What wires go onto.</summary>
     [Field("Terminals", "Of the main poles: screws, lugs, quick connects, pins.", Group = Body)]
     public Choices<TerminalKind>? Terminals { get; init; }
+
+    /// <inheritdoc/>
+    /// <remarks>AC-8 amps. Those of AC-3 never stand in for them; marked with locked-rotor amps besides, it is for compressors as well (practice).</remarks>
+    internal override Figures<ElectricCurrent>? CompressorAmps => AcEightAmps ?? (AcThreeAmps is not null && LockedRotorAmps is null ? null : FullLoadAmps);
 }

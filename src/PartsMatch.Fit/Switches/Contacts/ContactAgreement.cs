@@ -43,7 +43,7 @@ internal static class ContactAgreement
 
         foreach (var (field, siteField, kind, amps, load) in new[]
         {
-            ("fullLoadAmps", "motors", ContactLoad.Motor, RatedAmps.Of(plate.RatedVolts, plate.FullLoadAmps), site.Motors?.FullLoad),
+            ("fullLoadAmps", "motors", ContactLoad.Motor, RatedAmps.Of(plate.RatedVolts, plate.AmpsFor(site.Loads)), site.Motors?.FullLoad),
             ("lockedRotorAmps", "motors", ContactLoad.Motor, RatedAmps.Of(plate.RatedVolts, plate.LockedRotorAmps), site.Motors is { AreLockedRotorAmpsGiven: true } motors ? motors.LockedRotor(1) : null),
             ("resistiveAmps", "heaterAmps", ContactLoad.Heater, RatedAmps.Of(plate.RatedVolts, plate.ResistiveAmps), site.HeaterAmps?.Amperes),
         })

@@ -17,6 +17,9 @@ internal sealed record ContactAmps(string Amps, string Load, ContactLoad Kind, s
     /// <summary>Amps of motors at full load.</summary>
     public static ContactAmps FullLoad { get; } = new("full-load amps", "motor", ContactLoad.Motor, "fullLoadAmps", "motors");
 
+    /// <summary>Amps of hermetic compressors, and of all motors beside them, where a category of its own rates them.</summary>
+    public static ContactAmps Compressor { get; } = new("full-load amps of a compressor", "motor", ContactLoad.Motor, "acEightAmps", "motors");
+
     /// <summary>Amps of motors as they start.</summary>
     public static ContactAmps LockedRotor { get; } = new("locked-rotor amps", "motor", ContactLoad.Motor, "lockedRotorAmps", "motors");
 

@@ -54,6 +54,17 @@ public abstract record ContactSpec : Spec
     [Field("Hazard marking", "Marks for flammable refrigerants or classified areas.", Group = Ratings)]
     public Choices<HazardMarking>? Hazards { get; init; }
 
+    /// <summary>Whether an old one was made for a kind of load, so that it is asked for though nobody named its amount.</summary>
+    /// <param name="load">The kind of load.</param>
+    /// <returns>Null where nothing tells.</returns>
+    internal virtual bool? IsMadeFor(ContactLoad load) => null;
+
+    /// <summary>Full-load amps of hermetic compressors: those of any motor, unless they are rated by a category of their own; null where it is only known to be for other motors.</summary>
+    internal virtual Figures<ElectricCurrent>? CompressorAmps => FullLoadAmps;
+
     /// <summary>Volts of a line that an old one's contacts are taken to hang on where neither their own nor those there are known; null where nothing on its plate tells.</summary>
     internal virtual ElectricPotential? LineVolts => null;
+
+    /// <summary>Full-load amps that count for some loads: a compressor among them is not switched by the rating of other motors.</summary>
+    internal Figures<ElectricCurrent>? AmpsFor(Choices<ContactLoad>? loads) => loads?.Contains(ContactLoad.Compressor) == true ? CompressorAmps : FullLoadAmps;
 }

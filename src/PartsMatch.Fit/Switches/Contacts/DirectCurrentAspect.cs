@@ -6,6 +6,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>Does the contact switch the direct current on it?</summary>
 /// <remarks>
 /// By its DC amps alone, all loads added up, at the volts that it switches, edges included: a rating for alternating current never stands in for them, and what is not given is open.
+/// A motor takes its locked-rotor amps as it starts: beyond the DC amps it is open whether the contact closes on them, six times full load where none are given.
 /// Nothing is asked where nobody said that the current is direct, unless the old contact was marked for nothing else.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
@@ -37,11 +38,11 @@ internal static class DirectCurrentQuestion
     {
         if (!on.IsDirect && !on.AsksForDirect) return Finding.Meets($"Nothing says that direct current is on it.");
         if (RatedAmps.MostAmps(facet.Rows) is not { } most) return Finding.Unknown(Side.Part, "directAmps", $"Direct current is on it, or may be; its DC amps are not known, and no others stand in for them.");
-        return on.IsDirect && LoadsOn(on) is { Count: > 0 } loads ? AgainstLoad(loads, facet, most) : AgainstOld(on, facet);
+        return on.IsDirect && LoadsOn(on) is { Count: > 0 } loads ? AgainstLoad(on, loads, facet, most) : AgainstOld(on, facet);
     }
 
     /// <summary>What is known of the loads may already be too much; only what is not is asked for.</summary>
-    private static Finding AgainstLoad(IReadOnlyList<DirectLoad> loads, ContactAmpsFacet facet, double most)
+    private static Finding AgainstLoad(OnTheContact on, IReadOnlyList<DirectLoad> loads, ContactAmpsFacet facet, double most)
     {
         var amps = Rounded.To(loads.Sum(load => load.Amps ?? 0), 2);
         if (!Within.AtMost(amps, most)) return Finding.Fails(new Margin(most - amps, "A"), $"{amps} A of direct current are on it; it switches {most} A of it at most, whatever the volts.");
@@ -51,10 +52,16 @@ internal static class DirectCurrentQuestion
         var margin = new Margin(carries - amps, "A");
         if (!Within.AtMost(amps, carries)) return Finding.Fails(margin, $"It switches {carries} A of direct current at {volts} V; {amps} A are on it.");
         if (loads.FirstOrDefault(load => load.Amps is null) is { Field: { } lacks }) return Finding.Unknown(Side.Site, lacks, $"The amps of all that takes direct current on it are not known.");
-        return loads.FirstOrDefault(load => load.Volts.Figure is null) is { Volts.Field: { } unread }
-            ? Finding.Unknown(Side.Site, unread, $"{amps} A of direct current are on it; at which volts is not known.")
-            : Finding.Meets($"It switches {carries} A of direct current at {volts} V; {amps} A are on it.") with { Margin = margin, Shortfall = amps / carries };
+        if (loads.FirstOrDefault(load => load.Volts.Figure is null) is { Volts.Field: { } unread }) return Finding.Unknown(Side.Site, unread, $"{amps} A of direct current are on it; at which volts is not known.");
+        var starting = Rounded.To(loads.Sum(load => load.Starting ?? load.Amps ?? 0), 2);
+        if (Within.AtMost(starting, carries)) return Meets(amps, volts, carries, margin);
+        return on.IsLockedRotorGiven
+            ? Finding.Unknown(Side.Part, "directAmps", $"It switches {carries} A of direct current at {volts} V; {starting} A are on it as the motors start, and whether it closes on them is not known.")
+            : Finding.Unknown(Side.Site, "motors", $"It switches {carries} A of direct current at {volts} V; with six times the motors' full-load amps {starting} A would be on it as they start: their own locked-rotor amps are not known.");
     }
+
+    private static Finding Meets(double amps, double volts, double carries, Margin margin) =>
+        Finding.Meets($"It switches {carries} A of direct current at {volts} V; {amps} A are on it.") with { Margin = margin, Shortfall = amps / carries };
 
     private static Finding AgainstOld(OnTheContact on, ContactAmpsFacet facet)
     {
@@ -72,7 +79,7 @@ internal static class DirectCurrentQuestion
     private static List<DirectLoad> LoadsOn(OnTheContact on)
     {
         List<DirectLoad> loads = [];
-        if (on.HasMotor == true) loads.Add(new("motors", on.FullLoad, on.At(ContactLoad.Motor)));
+        if (on.HasMotor == true) loads.Add(new("motors", on.FullLoad, on.At(ContactLoad.Motor)) { Starting = on.LockedRotor });
         if (on.Has(ContactLoad.Heater) == true) loads.Add(new("heaterAmps", on.Heater, on.At(ContactLoad.Heater)));
         if (on.Has(ContactLoad.Coil) == true) loads.Add(OfCoils(on, on.At(ContactLoad.Coil)));
         return loads;
@@ -85,5 +92,9 @@ internal static class DirectCurrentQuestion
     /// <param name="Field">The site's field that its amps are missing from, where they are.</param>
     /// <param name="Amps">Its amps, A; null when not known.</param>
     /// <param name="Volts">Its volts.</param>
-    private sealed record DirectLoad(string Field, double? Amps, SwitchedVolts Volts);
+    private sealed record DirectLoad(string Field, double? Amps, SwitchedVolts Volts)
+    {
+        /// <summary>Its amps as it starts, A; null where they are no others.</summary>
+        public double? Starting { get; init; }
+    }
 }

@@ -6,14 +6,24 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <param name="Rows">The amps at each rated voltage; empty when not known.</param>
 public readonly record struct ContactAmpsFacet(Sequence<AmpsAt> Rows);
 
+/// <summary>What full-load amps read of a contact.</summary>
+/// <param name="Motors">The amps of motors at each rated voltage; empty when not known.</param>
+/// <param name="Compressors">The same of hermetic compressors; empty where it is not known to be for any.</param>
+public readonly record struct FullLoadFacet(Sequence<AmpsAt> Motors, Sequence<AmpsAt> Compressors)
+{
+    /// <summary>Whether compressors have amps of their own, or none though other motors have.</summary>
+    internal bool AreCompressorsApart => !Compressors.Equals(Motors);
+}
+
 /// <summary>Does the contact carry the full-load amps of all motors on it?</summary>
 /// <remarks>
 /// Added up, at the volts that it switches: what it is marked for there, or at higher volts, edges included; above its highest marked volts, a tenth over them for a supply that wanders, it is not rated at all.
+/// With a hermetic compressor among them those of compressors count, where a category of its own rates them.
 /// Where nobody named what is on it, the old part's rating is enough.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
-public abstract class FullLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, ContactAmpsFacet>(FullLoadQuestion.Asked)
+public abstract class FullLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSite, FullLoadFacet>(FullLoadQuestion.Asked)
     where TSpec : ContactSpec
     where TSite : ContactSite;
 
@@ -21,18 +31,28 @@ public abstract class FullLoadAspect<TSpec, TSite>() : ContactAspect<TSpec, TSit
 internal static class FullLoadQuestion
 {
     /// <summary>The question.</summary>
-    public static ContactQuestion<ContactAmpsFacet> Asked { get; } = new(
+    public static ContactQuestion<FullLoadFacet> Asked { get; } = new(
         "Full-load amps",
         ContactSources.FullLoad,
         new(0.8, 0.5, 1),
         new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
-        part => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps)),
+        part => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps), RatedAmps.Of(part.RatedVolts, part.CompressorAmps)),
         Judge);
 
-    private static Finding Judge(OnTheContact on, ContactAmpsFacet facet) => on.HasMotor switch
+    private static Finding Judge(OnTheContact on, FullLoadFacet facet) => on.HasMotor switch
     {
         false => Finding.Meets($"No motor is on it."),
-        true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Rows),
-        null => ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Rows, isAsked: on.AsksForMotors),
+        true when on.HasCompressor && facet.AreCompressorsApart => ContactAmps.Compressor.AgainstLoad(on, on.FullLoad, facet.Compressors),
+        true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Motors),
+        null => AgainstOld(on, facet),
     };
+
+    /// <summary>The old one may have had a compressor on it, if it was made for any.</summary>
+    private static Finding AgainstOld(OnTheContact on, FullLoadFacet facet)
+    {
+        var forCompressors = on.WasForCompressors && (facet.AreCompressorsApart || !on.OldCompressor.Equals(on.OldFullLoad));
+        if (forCompressors && on.OldFullLoad.Count == 0) return ContactAmps.Compressor.AgainstOld(on, on.OldCompressor, facet.Compressors, isAsked: false);
+        var found = ContactAmps.FullLoad.AgainstOld(on, on.OldFullLoad, facet.Motors, isAsked: on.AsksForMotors);
+        return forCompressors ? found.OrWorse(ContactAmps.Compressor.AgainstOld(on, on.OldCompressor, facet.Compressors, isAsked: false)) : found;
+    }
 }

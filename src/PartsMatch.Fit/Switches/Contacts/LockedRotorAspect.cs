@@ -6,16 +6,19 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>What locked-rotor amps read of a contact.</summary>
 /// <param name="Marked">The locked-rotor amps at each rated voltage; empty when not marked.</param>
 /// <param name="FullLoad">The full-load amps at each, of which six times are taken where none are marked.</param>
-public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence<AmpsAt> FullLoad)
+/// <param name="Compressors">The same of hermetic compressors.</param>
+public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence<AmpsAt> FullLoad, Sequence<AmpsAt> Compressors)
 {
-    /// <summary>Marked ones, or six times the full-load amps.</summary>
-    internal Sequence<AmpsAt> Rows => Marked.Count > 0 ? Marked : [.. FullLoad.Select(row => row with { Amps = Rounded.To(row.Amps * OnTheContact.LockedRotorTimes, 2) })];
+    /// <summary>Marked ones, or six times the full-load amps; those of compressors where there are no others.</summary>
+    internal Sequence<AmpsAt> Rows => Marked.Count > 0 ? Marked : [.. (FullLoad.Count > 0 ? FullLoad : Compressors).Select(row => row with { Amps = Rounded.To(row.Amps * OnTheContact.LockedRotorTimes, 2) })];
 
     /// <summary>What they are for a part.</summary>
-    internal static LockedRotorFacet Of(ContactSpec part) => Of(RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps), RatedAmps.Of(part.RatedVolts, part.FullLoadAmps));
+    internal static LockedRotorFacet Of(ContactSpec part) => RatedAmps.Of(part.RatedVolts, part.LockedRotorAmps) is { Count: > 0 } marked
+        ? new(marked, [], [])
+        : new([], RatedAmps.Of(part.RatedVolts, part.FullLoadAmps), RatedAmps.Of(part.RatedVolts, part.CompressorAmps));
 
-    /// <summary>What they are for a contact of such amps.</summary>
-    internal static LockedRotorFacet Of(Sequence<AmpsAt> marked, Sequence<AmpsAt> fullLoad) => new(marked, marked.Count > 0 ? [] : fullLoad);
+    /// <summary>What of it counts for what is on the contact: for a compressor nothing that is rated for other motors.</summary>
+    internal LockedRotorFacet For(OnTheContact on) => on.HasCompressor ? this with { FullLoad = Compressors } : on.HasMotor == true ? this with { Compressors = [] } : this;
 }
 
 /// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
@@ -46,7 +49,7 @@ internal static class LockedRotorQuestion
     private static Finding Judge(OnTheContact on, LockedRotorFacet facet) => on.HasMotor switch
     {
         false => Finding.Meets($"No motor is on it."),
-        true => AgainstLoad(on, facet),
+        true => AgainstLoad(on, facet.For(on)),
         null => Told(ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors), facet, on.IsOldLockedRotorTaken ? OldOnes : null),
     };
 

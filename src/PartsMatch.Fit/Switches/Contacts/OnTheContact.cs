@@ -36,7 +36,8 @@ internal sealed record OnTheContact
         InrushVa = site.CoilsInrushVa is { } inrush ? Rounded.To(inrush.Voltamperes, 1) : CoilsVa * InrushTimes;
         IsInrushGiven = site.CoilsInrushVa is not null;
         OldFullLoad = Old(plate.FullLoadAmps, ContactLoad.Motor);
-        OldLockedRotor = LockedRotorFacet.Of(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad).Rows;
+        OldCompressor = Old(plate.CompressorAmps, ContactLoad.Motor);
+        OldLockedRotor = new LockedRotorFacet(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad, OldCompressor).Rows;
         IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
         OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
@@ -79,6 +80,12 @@ internal sealed record OnTheContact
     /// <summary>What the old contact was rated for, at full load.</summary>
     public Sequence<AmpsAt> OldFullLoad { get; }
 
+    /// <summary>The same of hermetic compressors.</summary>
+    public Sequence<AmpsAt> OldCompressor { get; }
+
+    /// <summary>Whether the old contact was made for hermetic compressors: by amps of their own, or by locked-rotor amps (practice).</summary>
+    public bool WasForCompressors => plate.LockedRotorAmps is not null || (OldCompressor.Count > 0 && !OldCompressor.Equals(OldFullLoad));
+
     /// <summary>The same with the rotor locked, where not marked six times full load.</summary>
     public Sequence<AmpsAt> OldLockedRotor { get; }
 
@@ -106,11 +113,14 @@ internal sealed record OnTheContact
     /// <summary>Whether a motor of any kind is on it; null when nobody said.</summary>
     public bool? HasMotor => Loads is null ? Has(ContactLoad.Motor) : Loads.Contains(ContactLoad.Motor) || Loads.Contains(ContactLoad.Compressor);
 
+    /// <summary>Whether a hermetic compressor is among what is on it.</summary>
+    public bool HasCompressor => Loads?.Contains(ContactLoad.Compressor) == true;
+
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
-    public bool AsksForHeaters => site.IsWiredFor(ContactLoad.Heater) == true;
+    public bool AsksForHeaters => IsWiredFor(ContactLoad.Heater) == true;
 
     /// <summary>The same of motors: where any are wired, or nothing tells and the old contact was marked for nothing. A compressor's contact may feed its contactor's coil alone, which pilot duty answers for, or a coil that was named and is there for nothing else.</summary>
-    public bool AsksForMotors => (site.IsWiredFor(ContactLoad.Motor), site.IsWiredFor(ContactLoad.Compressor)) switch
+    public bool AsksForMotors => (IsWiredFor(ContactLoad.Motor), IsWiredFor(ContactLoad.Compressor)) switch
     {
         (true, _) => true,
         (_, true) => plate.PilotDuty is null && (AsksForCoils || !IsNamed(ContactLoad.Coil)),
@@ -119,7 +129,7 @@ internal sealed record OnTheContact
     };
 
     /// <summary>The same of coils.</summary>
-    public bool AsksForCoils => site.IsWiredFor(ContactLoad.Coil) == true;
+    public bool AsksForCoils => IsWiredFor(ContactLoad.Coil) == true;
 
     /// <summary>The volts that a kind of load is switched at.</summary>
     public SwitchedVolts At(ContactLoad load) => site.VoltsOf(load);
@@ -135,6 +145,9 @@ internal sealed record OnTheContact
     /// <summary>Amps that the old one was marked with. Several without volts belong to as many voltages that nobody knows.</summary>
     private Sequence<AmpsAt> Old(Figures<ElectricCurrent>? amps, ContactLoad load) =>
         RatedAmps.Of(plate.RatedVolts ?? (amps is { Count: 1 } && (site.VoltsOf(load).Volts ?? plate.LineVolts) is { } line ? new(line) : null), amps);
+
+    /// <summary>By the wiring there, or else by what the old one was made for.</summary>
+    private bool? IsWiredFor(ContactLoad load) => site.IsWiredFor(load) ?? plate.IsMadeFor(load);
 
     private bool IsNamed(ContactLoad load) => load switch
     {

@@ -41,7 +41,6 @@ public static class DefrostTimerDeductions
         if (plate.ClockFrequency is { Count: 1 } hertz) yield return As("clockSupplyFrequency", Deducing.Text(hertz[0]), "clockFrequency");
         if (plate.ReleaseVolts is { Count: 1 } release && !release[0].HasTwoEnds) yield return As("releaseSupplyVolts", Deducing.Text(release[0].First), "releaseVolts");
         if (plate.EndedBy is { Count: 1 } end) yield return As("endedThereBy", Deducing.Text(end[0]), "endedBy");
-        if (plate.ContactsFor is { } contacts) yield return As("contactsNeeded", Deducing.Text(contacts), "contactsFor");
         if (plate.Starts is { } starts && starts.Least == starts.Most) yield return As("startsNeeded", Deducing.Text(starts.Most), "starts");
     }
 

@@ -61,11 +61,10 @@ public sealed record DefrostTimerSite : ContactSite
     };
 
     /// <inheritdoc/>
-    /// <remarks>Hardly a defrost timer is without heaters, or without what stops in defrost, so that both are there unless its contacts are said to be for others alone.</remarks>
     public override bool? IsWiredFor(ContactLoad load) => load switch
     {
-        ContactLoad.Heater => ContactsNeeded?.Contains(TimerContact.Heater) ?? true,
-        ContactLoad.Motor => ContactsNeeded?.Contains(TimerContact.Fans) ?? true,
+        ContactLoad.Heater => ContactsNeeded?.Contains(TimerContact.Heater),
+        ContactLoad.Motor => ContactsNeeded?.Contains(TimerContact.Fans),
         ContactLoad.Compressor => ContactsNeeded?.Contains(TimerContact.Compressor),
         _ => ContactsNeeded?.Contains(TimerContact.PumpDown),
     };

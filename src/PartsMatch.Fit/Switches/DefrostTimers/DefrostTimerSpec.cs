@@ -74,4 +74,14 @@ public sealed record DefrostTimerSpec : ContactSpec
     /// <inheritdoc/>
     /// <remarks>The clock's, of a span the higher; not of a clock for two voltages.</remarks>
     internal override ElectricPotential? LineVolts => ClockVolts is { Count: 1 } clock ? clock[0].Last : null;
+
+    /// <inheritdoc/>
+    /// <remarks>Hardly a defrost timer is without heaters, or without what stops in defrost, so that both are there unless its contacts are said to be for others alone.</remarks>
+    internal override bool? IsMadeFor(ContactLoad load) => load switch
+    {
+        ContactLoad.Heater => ContactsFor?.Contains(TimerContact.Heater) ?? true,
+        ContactLoad.Motor => ContactsFor?.Contains(TimerContact.Fans) ?? true,
+        ContactLoad.Compressor => ContactsFor?.Contains(TimerContact.Compressor),
+        _ => ContactsFor?.Contains(TimerContact.PumpDown),
+    };
 }

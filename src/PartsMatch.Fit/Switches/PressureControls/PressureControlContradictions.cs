@@ -31,8 +31,8 @@ public static class PressureControlContradictions
 
     private static IEnumerable<Contradiction> BesideItsDifferential(PressureControlSpec plate)
     {
-        if (Settings.In(plate.CutOut) is not { } cutOut || Settings.In(plate.CutIn) is not { } cutIn || plate.Differential?.Kilopascals is not { } span) yield break;
-        if (Within.Span(Math.Abs(cutOut - cutIn), span.Low - Settings.Near, span.High + Settings.Near)) yield break;
+        if (plate.CutOut is not { } cutOut || plate.CutIn is not { } cutIn || plate.Differential?.Kilopascals is not { } span) yield break;
+        if (Within.Span(Settings.Between(cutOut, cutIn), span.Low - Settings.Near, span.High + Settings.Near)) yield break;
         yield return new(["cutOut", "cutIn", "differential"], $"Between its cut-out and cut-in lies another distance than its differential of {Deducing.Text(plate.Differential)}.", PressureControlSources.Differential);
     }
 

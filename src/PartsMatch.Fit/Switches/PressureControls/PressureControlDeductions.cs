@@ -27,7 +27,7 @@ public static class PressureControlDeductions
         if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Low.Equals(range.High, Pressure.Zero)), "its range", ["range"], PressureControlSources.Settings);
     }
 
-    /// <summary>Cut-in = cut-out + differential where it opens on fall, cut-out − differential where it opens on rise; and the reverse. Only of a differential that is one figure.</summary>
+    /// <summary>Cut-in = cut-out + differential where it opens on fall, cut-out − differential where it opens on rise; and the reverse. Only of a differential that is one figure: of one that can be set, cut-out and cut-in tell how it is set, and not how it could be.</summary>
     private static IEnumerable<Deduction> Third(PressureControlSpec spec)
     {
         if (spec.Action is not (PressureAction.OpensOnRise or PressureAction.OpensOnFall)) yield break;
@@ -40,6 +40,10 @@ public static class PressureControlDeductions
             case { CutIn: { } cutIn, CutOut: null, Differential: { } between } when IsOne(between):
                 yield return new(Side.Plate, "cutOut", Deducing.Text(Sum(cutIn, -sign, between.Low)), "its cut-in and differential", ["cutIn", "differential"], PressureControlSources.Differential);
                 break;
+            case { CutOut: { } cutOut, CutIn: { } cutIn, Differential: null, IsAdjustable: false } when sign * (cutIn.Kilopascals - cutOut.Kilopascals) > 0:
+                var distance = Distance(cutOut, cutIn);
+                yield return new(Side.Plate, "differential", Deducing.Text(new PressureSpan(distance, distance)), "its cut-out and cut-in, neither of which can be set", ["cutOut", "cutIn", "isAdjustable"], PressureControlSources.Differential);
+                break;
         }
     }
 
@@ -50,6 +54,13 @@ public static class PressureControlDeductions
     }
 
     private static bool IsOne(PressureSpan span) => span.Low.Equals(span.High, Pressure.Zero);
+
+    /// <summary>In the unit of one of them that is not for a vacuum, or else in psi, for a distance is above zero.</summary>
+    private static Pressure Distance(Pressure one, Pressure other)
+    {
+        var unit = new[] { other.Unit, one.Unit }.FirstOrDefault(unit => unit != UnitsNet.Units.PressureUnit.InchOfMercury, UnitsNet.Units.PressureUnit.PoundForcePerSquareInch);
+        return Pressure.From(Math.Round(Math.Abs(one.As(unit) - other.As(unit)), 6), unit);
+    }
 
     /// <summary>In the setting's unit; beside a vacuum in the differential's, for what comes out may be above zero, where nobody counts in inches of mercury.</summary>
     private static Pressure Sum(Pressure from, int sign, Pressure by)

@@ -25,7 +25,7 @@ public sealed class ContactorDeductionsTests
     public void Nothing_else_is_taken_for_granted(string plate, string deduced) => Deduced(plate).ShouldBe(deduced);
 
     [Theory]
-    [InlineData("poleCount=2P; auxiliaries=1 NO; coilFrequency=60 Hz", "", "linesSwitched=2; auxiliariesUsed=1 NO; controlCurrent=AC; controlFrequency=60 Hz")]
+    [InlineData("poleCount=2P; auxiliaries=1 NO; coilFrequency=60 Hz", "", "linesSwitched=2; controlCurrent=AC; controlFrequency=60 Hz")]
     [InlineData("poleCount=1P with shunt; coilFrequency=50/60 Hz", "", "linesSwitched=1; controlCurrent=AC")]
     [InlineData("", "heaterPower=6 kW; loadVolts=240 V; loadPhase=1", "heaterOwnVolts=240 V; heaterAmps=25 A; loads=heater")] // 6000 W / 240 V
     [InlineData("", "heaterPower=18 kW; loadVolts=480 V; loadPhase=3", "heaterOwnVolts=480 V; heaterAmps=21.65 A; loads=heater")] // 18000 W / (√3 · 480 V)

@@ -39,13 +39,28 @@ public sealed class ContactorProofTests
     [InlineData("coilVolts=24 V; pullsIn=yes; dropVolts=0.1/0.5 V", Conclusion.NothingWrongFound, null)]
     [InlineData("dropVolts=0.1/0.51 V", Conclusion.ReadNext, "isBurnt")]
     [InlineData("dropVolts=1 V", Conclusion.ReadNext, "isBurnt")]
-    [InlineData("dropVolts=1.01 V", Conclusion.PartHasFailed, null)]
+    [InlineData("dropVolts=1.01 V", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("dropVolts=1.01 V; pullsIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("dropVolts=1.01 V; legAmps=16/16 A", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; pullsIn=no; dropVolts=240 V", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; dropVolts=240 V", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=no; dropVolts=240 V", Conclusion.NotThePart, null)]
+    [InlineData("coilVolts=24 V; pullsIn=no; dropVolts=240 V", Conclusion.ReadNext, "coilOhms")]
+    [InlineData("staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("legAmps=16/0 A; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")]
     public void Readings_conclude_or_ask(string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_coil_s_marking_volts_there_may_be_what_holds_it_in()
+    {
+        var diagnosis = Diagnose("", "staysIn=yes; coilVolts=24 V");
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
+        (diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Side.Plate, "coilVolts"));
     }
 
     // A fifth of 18 Ω either way, worked by hand: 14.4 to 21.6 Ω.

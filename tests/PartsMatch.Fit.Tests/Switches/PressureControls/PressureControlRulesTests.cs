@@ -16,6 +16,12 @@ public sealed class PressureControlRulesTests
     [InlineData("function=low pressure; cutIn=2 bar; differential=0.7 bar", "action=opens on fall; cutOut=1.3 bar")]
     [InlineData("function=low pressure; cutIn=30 psi; differential=10 to 40 psi", "action=opens on fall")]
     [InlineData("range=10 to 100 psi", "isAdjustable=yes")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 psi; cutIn=30 psi", "action=opens on fall; differential=20 psi")]
+    [InlineData("function=high pressure; isAdjustable=no; cutOut=400 psi; cutIn=300 psi", "action=opens on rise; differential=100 psi")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 inHg; cutIn=0 inHg", "action=opens on fall; differential=4.911542 psi")] // 33.86389 / 6.894757
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=30 psi; cutIn=10 psi", "action=opens on fall")] // the wrong way round
+    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi", "action=opens on fall")] // as it is set, if it can be
+    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi; range=5 to 100 psi", "action=opens on fall; isAdjustable=yes")]
     [InlineData("cutIn=30 psi; differential=20 psi", "")]
     public void Two_of_cut_in_cut_out_and_differential_tell_the_third(string plate, string deduced) =>
         string.Join("; ", PressureControlFamily.PressureControl.Deduce(Named.Record<PressureControlSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);

@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public readonly record struct ActionFacet(ContactAction? Action);
 
 /// <summary>Do the contacts close, open or change over as the old ones did?</summary>
-/// <remarks>Change-over contacts do either with one side left unused: a change. Closing for opening, or one for change-over, fails.</remarks>
+/// <remarks>Change-over contacts do either with one side left unused: a change. Closing for opening fails. For old change-over contacts a single one may do, where only its side is wired: open until that is known.</remarks>
 public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, ContactorSources.ContactAction, new(0.3, 0.4, 1))
 {
     /// <inheritdoc/>
@@ -25,6 +25,7 @@ public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, Ac
         ({ } old, null) => Finding.Unknown(Side.Part, "contactAction", $"The old contacts were {new Spelt<ContactAction>(old)}; this one's are not known."),
         ({ } old, { } action) when old == action => Finding.Meets($"Its contacts are {new Spelt<ContactAction>(action)}, as the old ones were."),
         ({ } old, ContactAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the {new Spelt<ContactAction>(old)} side of its contacts, and leave the other unused")], $"Its contacts change over; the old ones were {new Spelt<ContactAction>(old)}."),
+        (ContactAction.ChangeOver, { } action) => Finding.Unknown(Side.Plate, "contactAction", $"The old contacts change over, and this one's are {new Spelt<ContactAction>(action)}; which side of the old ones is wired is not known. Where it is one alone, give what that side does."),
         ({ } old, { } action) => Finding.Fails($"Its contacts are {new Spelt<ContactAction>(action)}; the old ones were {new Spelt<ContactAction>(old)}."),
     };
 }

@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public readonly record struct AuxiliariesFacet(int? Open, int? Closed, bool? TakesMore);
 
 /// <summary>Has the contactor an auxiliary contact for each one in use?</summary>
-/// <remarks>Those that lack are added where it takes a block: a change. Where it takes none it fails.</remarks>
+/// <remarks>Those that lack are added where it takes a block: a change. Where it takes none it fails. Where nobody said which are in use, as many as the old one has are enough; fewer may still be.</remarks>
 public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, AuxiliariesFacet>("Auxiliary contacts", isDeciding: false, ContactorSources.Auxiliaries, new(0.3, 0.5, 0.3))
 {
     /// <inheritdoc/>
@@ -21,7 +21,7 @@ public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, Auxilia
     /// <inheritdoc/>
     public override Finding Judge(ContactorNeed need, AuxiliariesFacet facet)
     {
-        if (need.Site.AuxiliariesUsed is not { } used) return Finding.Unknown(Side.Site, "auxiliariesUsed", $"Which auxiliary contacts are in use is not known.");
+        if (need.Site.AuxiliariesUsed is not { } used) return AgainstOld(need.Plate.Auxiliaries, facet);
         if (used == AuxiliaryContacts.None) return Finding.Meets($"No auxiliary contact is in use.");
         if (facet is not { Open: { } open, Closed: { } closed }) return Finding.Unknown(Side.Part, "auxiliaries", $"{new Written(used)} are in use; whether it has them is not known.");
         var (lacksOpen, lacksClosed) = (Math.Max(0, used.Open - open), Math.Max(0, used.Closed - closed));
@@ -33,6 +33,16 @@ public sealed class Auxiliaries() : Aspect<ContactorSpec, ContactorSite, Auxilia
             false => Finding.Fails($"{new Written(used)} are in use; it lacks {lacking}, and takes no block."),
             null => Finding.Unknown(Side.Part, "takesAuxiliaries", $"{new Written(used)} are in use; it lacks {lacking}, and whether it takes a block is not known."),
         };
+    }
+
+    private static Finding AgainstOld(AuxiliaryContacts? old, AuxiliariesFacet facet)
+    {
+        if (old is null) return Finding.Unknown(Side.Site, "auxiliariesUsed", $"Which auxiliary contacts are in use is not known.");
+        if (old == AuxiliaryContacts.None) return Finding.Meets($"The old one has no auxiliary contact that could be in use.");
+        if (facet is not { Open: { } open, Closed: { } closed }) return Finding.Unknown(Side.Part, "auxiliaries", $"The old one has {new Written(old)}; whether this one has them is not known.");
+        return open >= old.Open && closed >= old.Closed
+            ? Finding.Meets($"The old one has {new Written(old)}, this one {new Written(new(open, closed))}.")
+            : Finding.Unknown(Side.Site, "auxiliariesUsed", $"The old one has {new Written(old)}, this one {new Written(new(open, closed))}; which are in use is not known.");
     }
 
     private readonly record struct Written(AuxiliaryContacts Contacts)

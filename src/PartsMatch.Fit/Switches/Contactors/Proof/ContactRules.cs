@@ -22,6 +22,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.HasNoVolts) switch
     {
+        (true, null) when one.Volts is not null => Ruling.CantTell($"There are volts at its coil, and what it is made for is not known: they may hold it in.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate),
         (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in: measure the volts at its coil with the call off. Volts there come from the circuit."),
         (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
         (false, _) => Ruling.Good($"It lets go with its coil off."),
@@ -30,7 +31,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
 }
 
 /// <summary>How many volts are lost across each closed pole?</summary>
-/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice).</remarks>
+/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
@@ -43,8 +44,10 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         if (one.Readings.DropVolts is not { } drop) return null;
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
+        if (one.IsIn == false) return Ruling.NotApplicable($"It is not in: what stands across open poles says nothing of their contacts.", limit);
         if (one.Readings.LegAmps is { } amps && amps.Legs.All(leg => leg.Amperes <= 0)) return Ruling.NotApplicable($"No current flows: what stands across a pole then says nothing of its contact.", limit);
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
+        if (!Within.AtMost(most, Bad) && one.IsIn is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is in is not known.", limit).ThenRead("pullsIn", "Does it pull in? Only closed poles are judged by the volts across them.");
         return Within.AtMost(most, Bad)
             ? Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit).ThenRead("isBurnt", "A pole loses more than a good one: power off, and look at its contact faces and terminals.")
             : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();

@@ -25,11 +25,20 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether there are practically none at the coil; null when not read, or when its volts are not known.</summary>
     internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : volts < NoVoltsShare * Coil.Min(one => one.Low);
 
+    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells.</summary>
+    internal bool? IsIn => Readings switch
+    {
+        { PullsIn: { } pulls } => pulls,
+        { StaysIn: true } => true,
+        { LegAmps: { } amps } when amps.Legs.Any(leg => leg.Amperes > 0) => true,
+        _ => Readings.CircuitCalls == false || HasNoVolts == true ? false : null,
+    };
+
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
 
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
-    internal double? Carries => RatedAmps.Of(Measured.RatedVolts, Measured.FullLoadAmps) is { Count: > 0 } rows
+    internal double? Carries => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads)) is { Count: > 0 } rows
         ? Need.Site.LoadVolts is { } volts ? RatedAmps.At(rows, volts.Volts) : rows.All(row => row.Amps.Equals(rows[0].Amps)) ? rows[0].Amps : null
         : null;
 }

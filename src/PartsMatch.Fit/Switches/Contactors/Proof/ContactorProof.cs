@@ -34,7 +34,7 @@ public static class ContactorProof
 
     private static MendFirst? TooMuchOnIt(ContactorNeed need)
     {
-        if (need.Site is not { LoadVolts: { } volts, Motors: { } motors } || RatedAmps.At(RatedAmps.Of(need.Plate.RatedVolts, need.Plate.FullLoadAmps), volts.Volts) is not { } carried || Within.AtMost(motors.FullLoad, carried)) return null;
+        if (need.Site is not { LoadVolts: { } volts, Motors: { } motors } || RatedAmps.At(RatedAmps.Of(need.Plate.RatedVolts, need.Plate.AmpsFor(need.Site.Loads)), volts.Volts) is not { } carried || Within.AtMost(motors.FullLoad, carried)) return null;
         return new("tooMuchOnContact", FormattableString.Invariant($"{motors.FullLoad:0.##} A of motors are on it; the old one carried {carried:0.##} A at {volts.Volts:0.#} V."), "Fit one that carries what is on it, or take something off it.", ContactSources.FullLoad);
     }
 }

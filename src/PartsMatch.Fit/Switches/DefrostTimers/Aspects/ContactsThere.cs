@@ -9,8 +9,8 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Aspects;
 public readonly record struct TimerContactsFacet(ChoiceSet<TimerContact> For);
 
 /// <summary>Has it a contact for everything that is wired to it?</summary>
-/// <remarks>Fans and compressor share a contact that opens in defrost, and a fan delay can be added at the coil: changes. No heater contact, no contact that opens, or no pump-down fails.
-/// Where nobody said what is wired, one with a heater contact and one that opens is taken, which hardly a timer is without; what it lacks besides is looked for at the old one: a check.</remarks>
+/// <remarks>Fans and compressor share a contact that opens in defrost, and a fan delay can be added at the coil: changes. No heater contact, no contact that opens, or no pump-down fails. Contacts that the old one has may be unused: by them alone nothing fails.
+/// Where nobody said what is wired, nor what the old one's contacts are for, one with a heater contact and one that opens is taken, which hardly a timer is without; what it lacks besides is looked for at the old one: a check.</remarks>
 public sealed class ContactsThere() : Aspect<DefrostTimerSpec, DefrostTimerSite, TimerContactsFacet>("Contacts", isDeciding: true, DefrostTimerSources.ContactsFor, new(0.3, 0.7, 1))
 {
     /// <inheritdoc/>
@@ -22,14 +22,20 @@ public sealed class ContactsThere() : Aspect<DefrostTimerSpec, DefrostTimerSite,
     /// <inheritdoc/>
     public override Finding Judge(DefrostTimerNeed need, TimerContactsFacet facet)
     {
-        var needed = ChoiceSet<TimerContact>.Of(need.Site.ContactsNeeded);
-        if (needed.IsUnknown) return AsUsual(facet);
+        if ((need.Site.ContactsNeeded ?? need.Plate.ContactsFor) is not { } contacts) return AsUsual(facet);
+        var needed = ChoiceSet<TimerContact>.Of(contacts);
         if (facet.For.IsUnknown) return Finding.Unknown(Side.Part, "contactsFor", $"Contacts are needed for {new Joined(needed)}; what this one's are for is not known.");
         var changes = new List<Change>();
-        foreach (var lacking in need.Site.ContactsNeeded!)
+        foreach (var lacking in contacts)
         {
             if (facet.For.Has(lacking)) continue;
-            if (Instead(lacking, facet) is not { } change) return Finding.Fails($"Contacts are needed for {new Joined(needed)}; this one has them for {new Joined(facet.For)} alone.");
+            if (Instead(lacking, facet) is not { } change)
+            {
+                return need.Site.ContactsNeeded is null
+                    ? Finding.Unknown(Side.Site, "contactsNeeded", $"The old one has contacts for {new Joined(needed)}, this one for {new Joined(facet.For)} alone; which of the old one's are wired is not known.")
+                    : Finding.Fails($"Contacts are needed for {new Joined(needed)}; this one has them for {new Joined(facet.For)} alone.");
+            }
+
             changes.Add(change);
         }
 

@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 public readonly record struct PressureActionFacet(PressureAction? Action);
 
 /// <summary>Do its contacts open on rise or on fall as the old ones did?</summary>
-/// <remarks>Change-over contacts do either with one side unused: a change. Else the same or it fails.</remarks>
+/// <remarks>Change-over contacts do either with one side unused: a change. For old change-over contacts a single one may do, where only its side is wired: open until that is known. Else the same or it fails.</remarks>
 public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureControlSources.Action, new(0.3, 0.4, 1))
 {
     /// <inheritdoc/>
@@ -25,6 +25,7 @@ public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSi
         ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old one {new Spelt<PressureAction>(old)}; what this one does is not known."),
         ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<PressureAction>(now)}."),
         ({ } old, PressureAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<PressureAction>(old)}, and leave the other unused")], $"Its contacts change over; the old one {new Spelt<PressureAction>(old)}."),
+        (PressureAction.ChangeOver, { } now) => Finding.Unknown(Side.Plate, "action", $"The old contacts change over, this one {new Spelt<PressureAction>(now)}; which side of the old ones is wired is not known. Where it is one alone, give what that side does."),
         ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<PressureAction>(old)}; this one's: {new Spelt<PressureAction>(now)}."),
     };
 }

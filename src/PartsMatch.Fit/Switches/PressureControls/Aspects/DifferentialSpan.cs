@@ -24,10 +24,10 @@ public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureCon
     public override Finding Judge(PressureControlNeed need, DifferentialFacet facet)
     {
         if (facet.IsManual) return Finding.Meets($"It is reset by hand: it has no differential to set.");
-        if (Settings.In(need.Site.CutOutNeeded) is not { } cutOut) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
-        if (Settings.In(need.Site.CutInNeeded) is not { } cutIn) return Finding.Unknown(Side.Site, "cutInNeeded", $"Where it is to close again is not known.");
-        if (facet is not { Least: { } least, Most: { } most }) return Finding.Unknown(Side.Part, "differential", $"{new ShownPressure(Math.Abs(cutIn - cutOut))} lie between cut-out and cut-in; its differential is not known.");
-        var between = Rounded.To(Math.Abs(cutIn - cutOut), 1);
+        if (need.Site.CutOutNeeded is not { } cutOut) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
+        if (need.Site.CutInNeeded is not { } cutIn) return Finding.Unknown(Side.Site, "cutInNeeded", $"Where it is to close again is not known.");
+        var between = Settings.Between(cutOut, cutIn);
+        if (facet is not { Least: { } least, Most: { } most }) return Finding.Unknown(Side.Part, "differential", $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential is not known.");
         var slack = least.Equals(most) ? Settings.Near : 0;
         var margin = new Margin(Math.Min(between - least, most - between) + slack, "kPa");
         FormattableString sentence = least.Equals(most)

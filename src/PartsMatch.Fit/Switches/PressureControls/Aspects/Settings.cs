@@ -20,8 +20,8 @@ public readonly record struct SettingsFacet(double? Low, double? High, double? C
 /// </remarks>
 public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite, SettingsFacet>("Cut-out and cut-in", isDeciding: true, PressureControlSources.Settings, new(0.6, 0.6, 1.5))
 {
-    /// <summary>5 psi, kPa (practice).</summary>
-    internal const double Near = 34.5;
+    /// <summary>5 psi, kPa (practice), and the tenth of a kPa by which two rounded pressures may lie off.</summary>
+    internal const double Near = 34.6;
 
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["isAdjustable", "differential", "reset", "function"] };
@@ -51,6 +51,9 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
 
     /// <summary>A gauge pressure in kPa, as facets hold it.</summary>
     internal static double? In(Pressure? pressure) => pressure is { } known ? Rounded.To(known.Kilopascals, 1) : null;
+
+    /// <summary>The distance of two pressures in kPa, as facets hold one: rounded once, for the difference of two rounded ones may lie a tenth beside a rounded difference.</summary>
+    internal static double Between(Pressure one, Pressure other) => Rounded.To(Math.Abs(one.Kilopascals - other.Kilopascals), 1);
 
     private static bool Fixed(SettingsFacet facet) => facet is { IsAdjustable: false, CutOut: not null };
 

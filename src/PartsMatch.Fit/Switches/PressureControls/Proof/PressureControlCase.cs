@@ -32,6 +32,9 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>How far the pressure is beyond its cut-out, kPa; null when that is not known.</summary>
     internal double? BeyondCutOut => Settings.In(Readings.PressureThere) is { } there && CutOut is { } cutOut && Sign is { } sign ? sign * (there - cutOut) : null;
 
+    /// <summary>How far the pressure has come back behind where it can be reset, kPa: its cut-in, or its cut-out less the greatest differential; null when that is not known.</summary>
+    internal double? BehindReset => BehindCutIn ?? (Measured.Differential?.Kilopascals.High is { } greatest ? -BeyondCutOut - greatest : null);
+
     /// <summary>How far the pressure has come back behind its cut-in, kPa; null when that is not known.</summary>
     internal double? BehindCutIn => Settings.In(Readings.PressureThere) is { } there && CutIn is { } cutIn && Sign is { } sign ? sign * (cutIn - there) : null;
 }

@@ -6,7 +6,7 @@ using PartsMatch.Fit.Switches.PressureControls.Aspects;
 namespace PartsMatch.Fit.Switches.PressureControls.Proof;
 
 /// <summary>Are its contacts as they should be at this pressure?</summary>
-/// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right.</remarks>
+/// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right, and one that is reset by hand cannot be reset there.</remarks>
 public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Contacts at this pressure", PressureControlReadingSources.PressureContacts)
 {
     /// <inheritdoc/>
@@ -23,6 +23,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
                 : Ruling.Good($"It is open, {new ShownPressure(beyond)} beyond its cut-out: it has done its work. Find out why the pressure is where it is.").NotThePart();
         }
 
+        if (closed && beyond > 0) return Ruling.CantTell($"It is closed within 5 psi of its cut-out, where either is right.").ThenRead("openedAt", "Read the gauge as it opens.");
         if (closed) return Ruling.Good($"It is closed, and the pressure is not beyond its cut-out.");
         if (one.IsManual) return Manual(one);
         return one.BehindCutIn switch
@@ -37,7 +38,12 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
     {
         null => Ruling.CantTell($"It is open, and is reset by hand.").ThenRead("holdsAfterReset", "Press its button: does it stay closed?"),
         true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
-        false => Ruling.Bad($"It does not stay closed after its reset, and the pressure is not beyond its cut-out.").ThePartHasFailed(),
+        false => one.BehindReset switch
+        {
+            null => Ruling.CantTell($"It does not stay closed after its reset; how far the pressure must come back before it can be reset is not known.").ThenRead("cutInNeeded", "Find out where it can be reset: its cut-in, or its cut-out and differential.", Side.Site),
+            > Settings.Near and var behind => Ruling.Bad($"It does not stay closed after its reset, though the pressure is {new ShownPressure(behind)} past where it can be reset.").ThePartHasFailed(),
+            _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", "Let the pressure come back past its cut-in, press its button again, and read the gauge."),
+        },
     };
 }
 

@@ -12,7 +12,7 @@ public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContact
     [InlineData("contactAction=NC", "contactAction=NO", "Fails")]
     [InlineData("contactAction=NO", "contactAction=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("contactAction=NC", "contactAction=change-over", "MeetsWithChanges useOneSide")]
-    [InlineData("contactAction=change-over", "contactAction=NO", "Fails")]
+    [InlineData("contactAction=change-over", "contactAction=NO", "Unknown Plate contactAction")]
     [InlineData("poleCount=2P", "poleCount=2P", "Meets")]
     [InlineData("", "contactAction=NO", "Unknown Plate contactAction")]
     [InlineData("contactAction=NO", "", "Unknown Part contactAction")]

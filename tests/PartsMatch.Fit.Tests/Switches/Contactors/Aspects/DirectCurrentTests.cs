@@ -17,7 +17,7 @@ public sealed class DirectCurrentTests : ContactorAspectTests<DirectCurrent, Con
     [InlineData("heaterAmps=0.5 A; loadVolts=125 V", "Meets")]
     [InlineData("heaterAmps=0.6 A; loadVolts=125 V", "Fails")]
     [InlineData("heaterAmps=0.1 A; loadVolts=137.6 V", "Fails")] // a tenth over 125 V are 137.5
-    [InlineData("heaterAmps=6 A; motors=4/20 A; loadVolts=28 V", "Meets")]
+    [InlineData("heaterAmps=6 A; motors=4/4 A; loadVolts=28 V", "Meets")]
     [InlineData("heaterAmps=6 A; motors=4.1/20 A; loadVolts=28 V", "Fails")] // all together
     [InlineData("coilsVa=48 VA; loadVolts=24 V", "Meets")]
     [InlineData("coilsVa=70 VA; loadVolts=110 V", "Fails")]
@@ -26,6 +26,18 @@ public sealed class DirectCurrentTests : ContactorAspectTests<DirectCurrent, Con
     [InlineData("loads=heater; loadVolts=28 V", "Unknown Site heaterAmps")]
     [InlineData("loadVolts=28 V", "Unknown Site loads")]
     public void Its_amps_of_direct_current_count(string site, string answer) => Answer("", $"loadCurrent=DC; {site}", Part).ShouldBe(answer);
+
+    /// <summary>6 x 1.5 A = 9 A, 6 x 1.7 A = 10.2 A (six times: from memory, as for alternating current).</summary>
+    [Theory]
+    [InlineData("motors=8/40 A", "Unknown Part directAmps")]
+    [InlineData("motors=8/10 A", "Meets")]
+    [InlineData("motors=8/10.1 A", "Unknown Part directAmps")]
+    [InlineData("motors=10.1/40 A", "Fails")]
+    [InlineData("motors=1.5 A", "Meets")]
+    [InlineData("motors=1.7 A", "Unknown Site motors")]
+    [InlineData("heaterAmps=6 A; motors=2/4 A", "Meets")]
+    [InlineData("heaterAmps=6 A; motors=2/4.1 A", "Unknown Part directAmps")]
+    public void What_motors_take_as_they_start_lies_within_it_or_it_is_open(string site, string answer) => Answer("", $"loadCurrent=DC; loadVolts=28 V; {site}", Part).ShouldBe(answer);
 
     [Theory]
     [InlineData("loadCurrent=DC; heaterAmps=1 A; loadVolts=24 V", "ratedVolts=240 V; resistiveAmps=40 A; fullLoadAmps=30 A; pilotDuty=A300", "Unknown Part directAmps")] // AC amps stand in for none

@@ -5,7 +5,7 @@ namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
 
 /// <summary>Sums of full-load amps at the volts; a tenth over the rated volts, and that amps hold at lower ones: practice. 14 + 2 x 1.4 = 16.8 A, 240 x 1.1 = 264 V: worked by hand. Horsepower in amps: NFPA 70 tables 430.248 and 430.250 (published), that it stands for them: from memory.</summary>
 [Trait("Source", "contactor.fullLoad")]
-public sealed class FullLoadTests : ContactorAspectTests<FullLoad, ContactAmpsFacet>
+public sealed class FullLoadTests : ContactorAspectTests<FullLoad, FullLoadFacet>
 {
     private const string Part = "ratedVolts=240/480/600 V; fullLoadAmps=40/32/26 A";
 
@@ -71,6 +71,29 @@ public sealed class FullLoadTests : ContactorAspectTests<FullLoad, ContactAmpsFa
     [InlineData("size=NEMA 1; poleCount=2P", "motors=24 A; loadVolts=115 V", "Meets")] // 2 hp at 115 V: 24 A
     [InlineData("size=NEMA 1; poleCount=2P", "motors=24.1 A; loadVolts=115 V", "Fails")]
     public void A_size_carries_what_its_horsepower_takes(string part, string site, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("loads=compressor; motors=35/170 A", "acThreeAmps=40 A; acEightAmps=25 A", "Fails")]
+    [InlineData("loads=compressor; motors=43/200 A", "acThreeAmps=40 A; acEightAmps=45 A", "Meets")]
+    [InlineData("loads=compressor; motors=43/200 A", "acEightAmps=45 A", "Meets")]
+    [InlineData("loads=compressor; motors=45/200 A", "acEightAmps=45 A", "Meets")]
+    [InlineData("loads=compressor; motors=45.1/200 A", "acEightAmps=45 A", "Fails")]
+    [InlineData("loads=compressor; motors=35/170 A", "acThreeAmps=40 A", "Unknown Part acEightAmps")]
+    [InlineData("loads=compressor; motors=45/170 A", "acThreeAmps=40 A", "Unknown Part acEightAmps")]
+    [InlineData("loads=compressor; motors=35/170 A", "acThreeAmps=40 A; lockedRotorAmps=240 A", "Meets")]
+    [InlineData("loads=compressor; motors=35/170 A", "fullLoadAmps=40 A", "Meets")]
+    [InlineData("loads=motor; motors=35/170 A", "acThreeAmps=40 A; acEightAmps=25 A", "Meets")]
+    [InlineData("loads=motor; motors=35/170 A", "acEightAmps=45 A", "Unknown Part fullLoadAmps")]
+    [InlineData("loads=compressor, motor; motors=20/100 + 2 x 3/15 A", "acThreeAmps=40 A; acEightAmps=25 A", "Fails")]
+    public void A_compressor_is_carried_by_amps_for_compressors(string site, string part, string answer) => Answer("", $"{site}; loadVolts=400 V", $"ratedVolts=400 V; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("acEightAmps=45 A", "acThreeAmps=50 A; acEightAmps=45 A", "Meets")]
+    [InlineData("acEightAmps=45 A", "acThreeAmps=50 A; acEightAmps=44 A", "Unknown Site motors")]
+    [InlineData("acEightAmps=45 A", "acThreeAmps=50 A", "Unknown Part acEightAmps")]
+    [InlineData("fullLoadAmps=40 A; lockedRotorAmps=200 A", "acThreeAmps=40 A; acEightAmps=30 A", "Unknown Site motors")]
+    [InlineData("fullLoadAmps=40 A", "acThreeAmps=40 A; acEightAmps=30 A", "Meets")]
+    public void What_the_old_one_carried_of_compressors_is_asked_for_as_well(string plate, string part, string answer) => Answer($"ratedVolts=400 V; {plate}", "", $"ratedVolts=400 V; {part}").ShouldBe(answer);
 
     [Fact]
     public void The_shortfall_is_0_up_to_four_fifths_and_1_at_the_rating()

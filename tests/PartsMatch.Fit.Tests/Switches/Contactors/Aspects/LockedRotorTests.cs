@@ -25,6 +25,14 @@ public sealed class LockedRotorTests : ContactorAspectTests<LockedRotor, LockedR
         Answer("", $"motors={motors}; loadVolts=240 V", "ratedVolts=240 V; fullLoadAmps=40 A").ShouldBe(answer);
 
     [Theory]
+    [InlineData("loads=compressor; motors=43/200 A", "acEightAmps=45 A", "Meets")]
+    [InlineData("loads=compressor; motors=43/270 A", "acThreeAmps=40 A; acEightAmps=45 A", "Meets")] // 6 x 45
+    [InlineData("loads=compressor; motors=43/270.1 A", "acThreeAmps=40 A; acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("loads=compressor; motors=35/170 A", "acThreeAmps=40 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("loads=motor; motors=35/170 A", "acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
+    public void A_compressor_s_are_six_times_the_amps_for_compressors(string site, string part, string answer) => Answer("", $"{site}; loadVolts=400 V", $"ratedVolts=400 V; {part}").ShouldBe(answer);
+
+    [Theory]
     [InlineData("40/200 A", "240 V", "Meets")]
     [InlineData("40/200 A", "480 V", "Fails")]
     [InlineData("40/166 A", "480 V", "Meets")]

@@ -30,6 +30,15 @@ public sealed class PolesTests : ContactorAspectTests<Poles, PolesFacet>
     [InlineData("shuntFeedsHeat=yes", "poleCount=3P", "MeetsWithChanges feedCrankcaseHeat")]
     public void Two_poles_for_a_pole_and_a_shunt_lose_the_crankcase_heat(string site, string part, string answer) => Answer("poleCount=1P with shunt", site, part).ShouldBe(answer);
 
+    [Theory]
+    [InlineData("", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=2P", "MeetsWithChanges feedCrankcaseHeat")]
+    [InlineData("", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=1P with shunt", "Meets")]
+    [InlineData("", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=1P", "MeetsWithChanges joinLine")]
+    [InlineData("", "linesSwitched=1; shuntFeedsHeat=no", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("", "linesSwitched=1", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("poleCount=2P", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    public void A_shunt_that_feeds_heat_is_one_whether_the_plate_tells_or_not(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
     [Fact]
     public void The_change_says_what_is_lost() =>
         Judge("poleCount=1P with shunt", "shuntFeedsHeat=yes", "poleCount=2P").Changes.ShouldHaveSingleItem().Text

@@ -18,7 +18,12 @@ public sealed class ContactsThereTests : DefrostTimerAspectTests<ContactsThere, 
     [InlineData("", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans, pump-down", "Meets")]
     [InlineData("", "contactsNeeded=heater", "", "Unknown Part contactsFor")]
     [InlineData("contactsFor=heater, fans", "", "contactsFor=heater, fans", "Meets")]
-    [InlineData("contactsFor=heater, fans", "", "contactsFor=heater", "Fails")]
+    [InlineData("contactsFor=heater, fans", "", "contactsFor=heater", "Unknown Site contactsNeeded")]
+    [InlineData("contactsFor=heater, fans, pump-down", "", "contactsFor=heater, fans", "Unknown Site contactsNeeded")] // it has one: whether it is wired nobody said
+    [InlineData("contactsFor=heater, fans, pump-down", "contactsNeeded=heater, fans", "contactsFor=heater, fans", "Meets")]
+    [InlineData("contactsFor=heater, fans, pump-down", "contactsNeeded=heater, fans, pump-down", "contactsFor=heater, fans", "Fails")]
+    [InlineData("contactsFor=heater, fans, pump-down", "", "contactsFor=heater, compressor, pump-down", "MeetsWithChanges shareTimerContact")]
+    [InlineData("contactsFor=heater, fans", "", "", "Unknown Part contactsFor")]
     public void Everything_that_is_wired_has_its_contact(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Fact]

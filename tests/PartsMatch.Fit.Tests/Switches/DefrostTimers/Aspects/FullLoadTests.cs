@@ -5,7 +5,7 @@ namespace PartsMatch.Fit.Tests.Switches.DefrostTimers.Aspects;
 
 /// <summary>Fans on their own contact, at their own volts. 2 hp at 230 V single-phase are 12 A (published: NFPA 70 table 430.248).</summary>
 [Trait("Source", "defrostTimer.fullLoad")]
-public sealed class FullLoadTests : DefrostTimerAspectTests<FullLoad, ContactAmpsFacet>
+public sealed class FullLoadTests : DefrostTimerAspectTests<FullLoad, FullLoadFacet>
 {
     [Theory]
     [InlineData("motors=10/50 A; fanVolts=240 V", "Meets")]

@@ -13,7 +13,7 @@ public sealed class ContactsDoTests : PressureControlAspectTests<ContactsDo, Pre
     [InlineData("function=fan cycling", "action=closes on rise", "Meets")]
     [InlineData("function=fan cycling", "action=opens on rise", "Fails")]
     [InlineData("function=low pressure", "action=SPDT", "MeetsWithChanges useOneSide")]
-    [InlineData("action=SPDT", "action=opens on fall", "Fails")]
+    [InlineData("action=SPDT", "action=opens on fall", "Unknown Plate action")]
     [InlineData("", "action=opens on fall", "Unknown Plate action")]
     [InlineData("function=low pressure", "", "Unknown Part action")]
     public void They_open_the_same_way(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);

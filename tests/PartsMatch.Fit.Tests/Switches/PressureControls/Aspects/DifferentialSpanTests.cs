@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Xunit;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
@@ -17,6 +19,29 @@ public sealed class DifferentialSpanTests : PressureControlAspectTests<Different
     [InlineData("400 psi", "300 psi", "", "Unknown Part differential")]
     [InlineData("400 psi", "300 psi", "reset=manual", "Meets")]
     public void The_distance_lies_within_it(string cutOut, string cutIn, string part, string answer) => Answer("", $"cutOutNeeded={cutOut}; cutInNeeded={cutIn}", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("10 psi", "40 psi", "differential=10 to 30 psi")]
+    [InlineData("10 psi", "60 psi", "differential=10 to 50 psi")]
+    [InlineData("5 psi", "30 psi", "differential=25 to 50 psi")]
+    public void Edges_in_psi_meet(string cutOut, string cutIn, string part) => Answer("", $"cutOutNeeded={cutOut}; cutInNeeded={cutIn}", part).ShouldBe("Meets");
+
+    /// <summary>Whole psi are no whole tenths of a kPa (6.894757 kPa each), as which the limits are kept.</summary>
+    [Property]
+    public void Whole_psi_are_judged_as_whole_psi(NonNegativeInt from, PositiveInt distance, PositiveInt width)
+    {
+        var (cutOut, between, more) = (from.Get % 300, 10 + (distance.Get % 200), 1 + (width.Get % 100));
+        var site = FormattableString.Invariant($"cutOutNeeded={cutOut} psi; cutInNeeded={cutOut + between} psi");
+        string Of(int least, int most) => Answer("", site, least == most ? FormattableString.Invariant($"differential={least} psi") : FormattableString.Invariant($"differential={least} to {most} psi"));
+        Of(between, between + more).ShouldBe("Meets");
+        Of(between - 9, between).ShouldBe("Meets");
+        Of(between + 1, between + 1 + more).ShouldBe("Fails");
+        Of(between - 9, between - 1).ShouldBe("Fails");
+        Of(between + 5, between + 5).ShouldBe("Meets");
+        Of(between - 5, between - 5).ShouldBe("Meets");
+        Of(between + 6, between + 6).ShouldBe("Fails");
+        Of(between - 6, between - 6).ShouldBe("Fails");
+    }
 
     [Theory]
     [InlineData("", "Unknown Site cutOutNeeded")]

@@ -5,7 +5,7 @@ namespace PartsMatch.Fit.Tests.Switches.PressureControls.Aspects;
 
 /// <summary>Full-load amps at the volts: practice; 16 + 1.4 A worked by hand.</summary>
 [Trait("Source", "pressureControl.fullLoad")]
-public sealed class FullLoadTests : PressureControlAspectTests<FullLoad, ContactAmpsFacet>
+public sealed class FullLoadTests : PressureControlAspectTests<FullLoad, FullLoadFacet>
 {
     [Theory]
     [InlineData("motors=16/96 A; loadVolts=240 V", "Meets")]

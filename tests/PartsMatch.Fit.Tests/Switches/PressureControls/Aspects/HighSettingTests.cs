@@ -12,13 +12,24 @@ public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, H
     [InlineData("400 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Meets")]
     [InlineData("400.1 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Fails")]
     [InlineData("400 psi", "designPressure=450 psi; reliefSetting=450 psi", "range=100 to 405.1 psi", "MeetsWithChanges fitStop")]
-    [InlineData("400 psi", "designPressure=450 psi; reliefSetting=450 psi", "isAdjustable=no", "Meets")]
     [InlineData("400 psi", "designPressure=450 psi", "range=100 to 450 psi", "Meets")]
     [InlineData("400 psi", "designPressure=450 psi", "", "Unknown Part range")]
     [InlineData("400 psi", "reliefSetting=450 psi", "range=100 to 400 psi", "Unknown Site designPressure")]
     [InlineData("400 psi", "", "range=100 to 400 psi", "Unknown Site designPressure")]
     public void It_opens_before_design_and_relief(string cutOut, string site, string part, string answer) =>
         Answer("function=high pressure", $"cutOutNeeded={cutOut}; {site}", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=450 psi", "Meets")]
+    [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=455 psi", "Fails")]
+    [InlineData("cutOutNeeded=402 psi; designPressure=500 psi; reliefSetting=450 psi", "cutOut=405 psi", "Meets")]
+    [InlineData("cutOutNeeded=402 psi; designPressure=500 psi; reliefSetting=450 psi", "cutOut=405.1 psi", "Fails")]
+    [InlineData("designPressure=450 psi", "cutOut=455 psi", "Fails")]
+    [InlineData("cutOutNeeded=400 psi; reliefSetting=450 psi", "cutOut=400 psi", "Unknown Site designPressure")]
+    [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "", "Unknown Part cutOut")]
+    [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "range=400 psi", "Meets")]
+    [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "range=455 psi", "Unknown Part cutOut")]
+    public void One_that_cannot_be_set_is_judged_by_where_it_opens_itself(string site, string part, string answer) => Answer("function=high pressure", site, $"isAdjustable=no; {part}").ShouldBe(answer);
 
     [Theory]
     [InlineData("function=low pressure", "Meets")]

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
 
 /// <summary>Full-load amps at the volts, all motors added up: practice; 3 x 2.5 = 7.5 A worked by hand.</summary>
 [Trait("Source", "thermostat.fullLoad")]
-public sealed class FullLoadTests : ThermostatAspectTests<FullLoad, EachContact<ContactAmpsFacet>>
+public sealed class FullLoadTests : ThermostatAspectTests<FullLoad, EachContact<FullLoadFacet>>
 {
     [Theory]
     [InlineData("motors=3 x 2.5/12 A; loadVolts=240 V", "Fails")]
