@@ -32,7 +32,9 @@ internal static class ContactAgreement
         {
             if (site.Motors is not null && !loads.Contains(ContactLoad.Motor) && !loads.Contains(ContactLoad.Compressor)) yield return NotNamed("Motors' amps are given", "motors");
             if (site.HeaterAmps is not null && !loads.Contains(ContactLoad.Heater)) yield return NotNamed("Heaters' amps are given", "heaterAmps");
+            if (site is { HeaterAmps: null, HeaterPower: not null } && !loads.Contains(ContactLoad.Heater)) yield return NotNamed("Heaters' power is given", "heaterPower");
             if (site.CoilsVa is not null && !loads.Contains(ContactLoad.Coil)) yield return NotNamed("Coils' VA are given", "coilsVa");
+            if (site is { CoilsVa: null, CoilsInrushVa: not null } && !loads.Contains(ContactLoad.Coil)) yield return NotNamed("Coils' inrush VA are given", "coilsInrushVa");
         }
 
         foreach (var there in Enum.GetValues<ContactLoad>().Select(site.VoltsOf).DistinctBy(there => there.Field))

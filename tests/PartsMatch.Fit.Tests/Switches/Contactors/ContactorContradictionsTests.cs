@@ -18,6 +18,8 @@ public sealed class ContactorContradictionsTests
     [InlineData("ratedVolts=240 V", "loadVolts=480 V", "ratedVolts; loadVolts", "rated up to 240 V, and 480 V are switched")]
     [InlineData("ratedVolts=240 V; fullLoadAmps=20 A", "loadVolts=240 V; motors=14/73 + 7/35 A", "fullLoadAmps; motors", "carried 20 A at 240 V, and 21 A are on it: it was too small")]
     [InlineData("", "loads=heater; motors=14/73 A", "; loads, motors", "Motors' amps are given")]
+    [InlineData("", "loads=motor; heaterPower=6 kW", "; loads, heaterPower", "Heaters' power is given")]
+    [InlineData("", "loads=motor; coilsInrushVa=15 VA", "; loads, coilsInrushVa", "Coils' inrush VA are given")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {
         var found = Contradictions(plate, site).ShouldHaveSingleItem();
