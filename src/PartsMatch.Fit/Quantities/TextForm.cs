@@ -56,6 +56,8 @@ public abstract class TextForm
 public abstract class TextForm<T> : TextForm
     where T : notnull
 {
+    private readonly ReadTexts read = new();
+
     /// <inheritdoc/>
     public override Type ValueType => typeof(T);
 
@@ -68,8 +70,11 @@ public abstract class TextForm<T> : TextForm
     /// <inheritdoc/>
     public override TextReading<object> ReadAny(string text)
     {
+        if (read.TryGet(text, out var before)) return before;
         var reading = Read(text);
-        return reading.IsRead ? TextReading<object>.Of(reading.Value) : TextReading<object>.Refused(reading.Wrong!);
+        var any = reading.IsRead ? TextReading<object>.Of(reading.Value) : TextReading<object>.Refused(reading.Wrong!);
+        read.Keep(text, any);
+        return any;
     }
 
     /// <inheritdoc/>

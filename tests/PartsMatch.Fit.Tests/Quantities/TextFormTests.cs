@@ -6,6 +6,20 @@ namespace PartsMatch.Fit.Tests.Quantities;
 /// <summary>Texts as the trade writes them, and what they mean.</summary>
 public sealed class TextFormTests
 {
+    /// <summary>More than are kept, each twice and from several threads.</summary>
+    [Fact]
+    public void A_text_reads_as_it_did_whatever_was_read_before()
+    {
+        var form = TextForms.Of<Length>();
+        Parallel.For(0, 6_000, turn =>
+        {
+            var text = FormattableString.Invariant($"{turn % 3_000 / 8.0} {(turn % 5 == 0 ? "furlongs" : "in")}");
+            var (any, fresh) = (form.ReadAny(text), form.Read(text));
+            (any.IsRead, any.Wrong).ShouldBe((fresh.IsRead, fresh.Wrong));
+            if (fresh.IsRead) any.Value.ShouldBe(fresh.Value);
+        });
+    }
+
     // Units: NIST SP 811 (published): electric horsepower 746 W exactly, inch 25.4 mm exactly. The rest is arithmetic, worked by hand.
     [Theory]
     [InlineData("1/4 hp", 186.5)]
