@@ -53,17 +53,22 @@ internal sealed class WeightsReader(Family family)
     private Dictionary<string, AspectCost> Aspects(JsonElement all)
     {
         var costs = new Dictionary<string, AspectCost>();
-        foreach (var (name, element) in Members(all, "aspects", [.. family.Aspects.Select(aspect => aspect.Name)]) ?? [])
+        var members = Members(all, "aspects", [.. family.Aspects.Select(aspect => aspect.Name)], [.. family.FormerAspects.Keys]) ?? [];
+        foreach (var (name, element) in members)
         {
             var place = $"aspects.{name}";
             if (Members(element, place, FeatureNames) is not { } features) continue;
             var curve = Required(features, place, "shortfall") is { } shortfall ? Curve(shortfall, $"{place}.shortfall") : ShortfallCurve.Even(0);
-            costs.Add(name, new(curve, Cost("effort"), Cost("unknown")));
+            var cost = new AspectCost(curve, Cost("effort"), Cost("unknown"));
+            if (Asked(name) is { } asked) costs.Add(asked, cost);
 
             double Cost(string feature) => Required(features, place, feature) is { } value ? Number(value, $"{place}.{feature}", Weights.IsWeight, 0, Weights.MostWeight) : 0;
         }
 
         return costs;
+
+        // What an aspect cost under its name of before it costs still, unless the file has the new name as well.
+        string? Asked(string name) => !family.FormerAspects.TryGetValue(name, out var now) ? name : now is null || members.ContainsKey(now) ? null : now;
     }
 
     /// <summary>One number for the same cost all the way, or a curve's heights.</summary>
@@ -83,7 +88,6 @@ internal sealed class WeightsReader(Family family)
     private Dictionary<string, double> Costs(Dictionary<string, JsonElement> root, string name, string[]? names) => root.TryGetValue(name, out var all)
         ? (Members(all, name, names) ?? []).ToDictionary(one => one.Key, one => Number(one.Value, At(name, one.Key), Weights.IsWeight, 0, Weights.MostWeight))
         : [];
-
 
     private Training? Trained(JsonElement element)
     {
@@ -124,7 +128,7 @@ internal sealed class WeightsReader(Family family)
     }
 
     /// <summary>An object's members by name; unknown and repeated names are complained of and left out. Null when it is no object. Any name will do where none are given.</summary>
-    private Dictionary<string, JsonElement>? Members(JsonElement element, string place, string[]? names)
+    private Dictionary<string, JsonElement>? Members(JsonElement element, string place, string[]? names, params string[] formerNames)
     {
         if (element.ValueKind != JsonValueKind.Object)
         {
@@ -137,7 +141,7 @@ internal sealed class WeightsReader(Family family)
         {
             var name = names is null ? NameOf(member) : Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(member));
             var at = At(place, name);
-            if (names?.Contains(name) == false) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
+            if (names?.Contains(name) == false && !formerNames.Contains(name)) complaints.Add(new(ComplaintCode.UnknownField, at, Shown(member.Value), $"{at}: there is no such name here; the names are {(names.Length == 0 ? "none" : string.Join(", ", names))}."));
             else if (!members.TryAdd(name, member.Value)) complaints.Add(new(ComplaintCode.GivenTwice, at, Shown(member.Value), $"{at} is given twice; give it once."));
         }
 

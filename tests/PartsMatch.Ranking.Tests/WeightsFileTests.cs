@@ -65,6 +65,35 @@ public sealed class WeightsFileTests
         Read(WeightsFile.Write(weights)).Origin.ShouldBe(read);
     }
 
+    /// <summary>The names are those of the family's declaration: hardness was toughness once, and nobody smells at gaskets any more.</summary>
+    [Fact]
+    public void A_question_that_was_renamed_keeps_its_cost_and_one_that_is_gone_costs_nothing()
+    {
+        const string before = """{ "version": 2, "kind": "gasket", "origin": "trained", "intercept": 3, "aspects": { "smell": { "shortfall": 9, "effort": 9, "unknown": 9 }, "toughness": { "shortfall": 4, "effort": 0.5, "unknown": 0.2 }MORE } }""";
+
+        var weights = Read(before.Replace("MORE", "", StringComparison.Ordinal));
+        weights.Aspects["hardness"].ShouldBe(new(4, 0.5, 0.2));
+        weights.Aspects.Keys.ShouldBe(Family.Aspects.Select(aspect => aspect.Name));
+
+        Read(before.Replace("MORE", """, "hardness": { "shortfall": 7, "effort": 1, "unknown": 1 }""", StringComparison.Ordinal)).Aspects["hardness"].ShouldBe(new(7, 1, 1), "the new name counts where both are there");
+        Complaints(before.Replace("9, \"effort\"", "-9, \"effort\"", StringComparison.Ordinal)).ShouldNotBeEmpty("what is not a cost is told even there");
+    }
+
+    /// <summary>Lines are only ever added to the list: it is what files on other people's disks name.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_question_that_weights_were_ever_kept_for_is_still_read(string kind)
+    {
+        var family = Families.Find(kind)!;
+        var kept = File.ReadAllLines(Path.Combine(Repository.Root, "tests", "PartsMatch.Ranking.Tests", "kept-questions.csv")).Select(line => line.Split(',')).Where(line => line[0] == kind).Select(line => line[1]).ToList();
+        var asked = family.Aspects.Select(aspect => aspect.Name).ToList();
+
+        asked.Except(kept).ShouldBeEmpty("add what is asked now to kept-questions.csv");
+        kept.Except([.. asked, .. family.FormerAspects.Keys]).ShouldBeEmpty("say in the family's FormerAspects what became of it");
+        family.FormerAspects.Values.OfType<string>().Except(asked).ShouldBeEmpty();
+        family.FormerAspects.Keys.Intersect(asked).ShouldBeEmpty();
+    }
+
     [Fact]
     public void Everything_that_is_wrong_is_said_at_once()
     {

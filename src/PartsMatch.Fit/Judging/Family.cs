@@ -35,6 +35,9 @@ public abstract class Family
     /// <summary>Those of them that may be worse together than each by itself.</summary>
     public IReadOnlyList<AspectPair> Pairs { get; }
 
+    /// <summary>Aspects that are asked no longer, by name, with the name of the one that asks it now, or null where none does.</summary>
+    public abstract IReadOnlyDictionary<string, string?> FormerAspects { get; }
+
     /// <summary>Reads a spec from named texts, with all complaints at once.</summary>
     public abstract (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts);
 
@@ -107,6 +110,9 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);
     }
+
+    /// <inheritdoc/>
+    public override IReadOnlyDictionary<string, string?> FormerAspects => rules.FormerAspects;
 
     /// <inheritdoc/>
     public override (Spec Spec, IReadOnlyList<Complaint> Complaints) ReadSpec(IEnumerable<NamedText> texts) => ReadWithinLimits(texts);

@@ -18,6 +18,9 @@ public sealed record FamilyRules<TSpec, TSite, TReadings>
     /// <summary>Aspects that may be worse together; none where nothing is said.</summary>
     public IReadOnlyList<AspectPair> Pairs { get; init; } = [];
 
+    /// <summary>Aspects that are asked no longer, by name, with the one that asks it now, or null: weights that were kept may still have a cost for them. None where nothing is said.</summary>
+    public IReadOnlyDictionary<string, string?> FormerAspects { get; init; } = new Dictionary<string, string?>();
+
     /// <summary>The words of its plates.</summary>
     public required Vocabulary Vocabulary { get; init; }
 

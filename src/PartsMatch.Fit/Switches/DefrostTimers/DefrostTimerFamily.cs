@@ -11,6 +11,7 @@ public static class DefrostTimerFamily
     public static Family<DefrostTimerSpec, DefrostTimerSite, DefrostTimerReadings> DefrostTimer { get; } = new("defrostTimer", "defrost timer", new FamilyRules<DefrostTimerSpec, DefrostTimerSite, DefrostTimerReadings>
     {
         Aspects = DefrostTimerAspects.All,
+        FormerAspects = new Dictionary<string, string?> { ["kindOfLoad"] = null },
         Vocabulary = DefrostTimerVocabulary.All,
         Deduce = DefrostTimerDeductions.Deduce,
         DeduceSite = DefrostTimerDeductions.DeduceSite,

@@ -11,6 +11,7 @@ public static class PressureControlFamily
     public static Family<PressureControlSpec, PressureControlSite, PressureControlReadings> PressureControl { get; } = new("pressureControl", "pressure control", new FamilyRules<PressureControlSpec, PressureControlSite, PressureControlReadings>
     {
         Aspects = PressureControlAspects.All,
+        FormerAspects = new Dictionary<string, string?> { ["kindOfLoad"] = null },
         Vocabulary = PressureControlVocabulary.All,
         Deduce = PressureControlDeductions.Deduce,
         DeduceSite = PressureControlDeductions.DeduceSite,

@@ -12,6 +12,7 @@ public static class ThermostatFamily
     public static Family<ThermostatSpec, ThermostatSite, ThermostatReadings> Thermostat { get; } = new("thermostat", "thermostat or defrost switch", new FamilyRules<ThermostatSpec, ThermostatSite, ThermostatReadings>
     {
         Aspects = ThermostatAspects.All,
+        FormerAspects = new Dictionary<string, string?> { ["kindOfLoad"] = null },
         Vocabulary = ThermostatVocabulary.All,
         Deduce = ThermostatDeductions.Deduce,
         DeduceSite = ThermostatDeductions.DeduceSite,

@@ -17,6 +17,7 @@ public static class SolenoidValveFamily
             new("flowCapacity", "opensAgainst", "a valve that hardly gets the drop it needs to lift has no force to spare against a pressure near its most"),
             new("flowCapacity", "connections", "a reducer takes pressure that a valve near its largest drop cannot spare"),
         ],
+        FormerAspects = new Dictionary<string, string?> { ["besideFlammable"] = "hazardousPlace" },
         Vocabulary = SolenoidValveVocabulary.All,
         Deduce = SolenoidValveDeductions.Deduce,
         DeduceSite = SolenoidValveDeductions.DeduceSite,
