@@ -30,7 +30,8 @@ public static class Ranker
         if (!query.Completions.IsNone)
         {
             var completed = query.Completions.AnswersIn(catalogue, weights, query.Need);
-            return Walked(new CompletedPrefix(completed, weights, aspects), completed.ByNeed, completed.ExplainedAt);
+            using var kept = new KeptSums(query.Completions.All.Count);
+            return Walked(new CompletedPrefix(completed, weights, aspects, kept), completed.ByNeed, completed.ExplainedAt);
         }
 
         using var answers = new Answers(catalogue, query.Need, weights);

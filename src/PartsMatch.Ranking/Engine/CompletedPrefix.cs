@@ -6,7 +6,7 @@ namespace PartsMatch.Ranking.Engine;
 
 /// <summary>For a need with unknowns: one sum of contributions for each completion, and which of them still pass.</summary>
 [StructLayout(LayoutKind.Auto)]
-internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weights, int aspects) : IPrefix
+internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weights, int aspects, KeptSums keptSums) : IPrefix
 {
     /// <summary>A share or percent that nobody asked for yet.</summary>
     private const int NotKnown = -1;
@@ -24,7 +24,10 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
 
     private readonly int[] percents = AllNotKnown<int>(aspects + 2);
 
-    /// <summary>The facets entered, and behind them how many of these still stand: of parts that are judged one after the other many begin alike.</summary>
+    /// <summary>Of every depth, where what is known is kept, once somebody waits for it.</summary>
+    private readonly int?[] kept = new int?[aspects + 2];
+
+    /// <summary>The facets entered, none where they were taken up, and behind them how many of these still stand: of parts that are judged one after the other many begin alike.</summary>
     private readonly int[] entered = new int[aspects + 2];
 
     /// <inheritdoc/>
@@ -35,7 +38,7 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
         // What fails the need as it is fails every completion of it.
         var fit = answers.ByNeed.At(aspect, code).Fit;
         if (fit == PartFit.DoesntFit) return fit;
-        (entered[depth], standing) = (code, depth + 1);
+        (entered[depth], standing, kept[depth + 1]) = (code, depth + 1, null);
         var answer = answers.At(aspect, code);
         passing[depth + 1] = answer.Passing(passing[depth]);
         if (answer.TakesFrom(passing[depth + 1]))
@@ -61,8 +64,9 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
     }
 
     /// <inheritdoc/>
-    public void EnterPart(int depth, int place)
+    public PartFit EnterPart(int depth, int place)
     {
+        kept[depth + 1] = null;
         passing[depth + 1] = passing[depth];
         fits[depth + 1] = fits[depth];
         percents[depth + 1] = NotKnown;
@@ -74,13 +78,32 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
             sums[to + completion] = sums[from + completion] + PartTerms.Of(weights, of, completion, number).Millionths;
             shares[to + completion] = NotKnown;
         }
+
+        return fits[depth + 1];
     }
 
     /// <inheritdoc/>
-    public Begun At(int depth) => new(fits[depth], Score.Zero);
+    public Begun At(int depth)
+    {
+        if (depth > 0) kept[depth] ??= keptSums.Keep(passing[depth], sums.AsSpan(sumsOf[depth], count), shares.AsSpan(sumsOf[depth], count));
+        return new(fits[depth], Score.Zero, kept[depth]);
+    }
 
-    /// <summary>A sum for every completion is too much to keep.</summary>
-    public bool TakeUp(int depth, Begun known) => depth == 0;
+    /// <inheritdoc/>
+    public bool TakeUp(int depth, Begun known)
+    {
+        ref var standing = ref entered[^1];
+        if (depth == 0 || (depth <= standing && known.Kept is not null && kept[depth] == known.Kept)) return true;
+        if (known.Kept is not { } at) return false;
+
+        // Of what stands before it nothing is known any more.
+        Array.Fill(entered, NotKnown, 0, depth);
+        Array.Clear(kept, 0, depth);
+        sumsOf[depth] = depth * count;
+        passing[depth] = keptSums.TakeUp(at, sums.AsSpan(sumsOf[depth], count), shares.AsSpan(sumsOf[depth], count));
+        (fits[depth], percents[depth], kept[depth], standing) = (known.Fit, NotKnown, at, depth);
+        return true;
+    }
 
     /// <inheritdoc/>
     public bool MayShow(int depth, int percent) => PercentAt(depth) >= percent;

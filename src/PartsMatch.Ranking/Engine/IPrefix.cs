@@ -13,7 +13,8 @@ internal interface IPrefix
     /// <summary>Takes what belongs to one part alone onto all its facets, one depth beyond them.</summary>
     /// <param name="depth">How many facets there are.</param>
     /// <param name="place">The part's place.</param>
-    void EnterPart(int depth, int place);
+    /// <returns>The fit at best.</returns>
+    PartFit EnterPart(int depth, int place);
 
     /// <summary>What is known of the first so many facets, to be taken up again.</summary>
     Begun At(int depth);
@@ -30,6 +31,7 @@ internal interface IPrefix
 
 /// <summary>What is known of parts that begin alike, in short.</summary>
 /// <param name="Fit">Their fit at best.</param>
-/// <param name="Sum">What was taken from their score.</param>
+/// <param name="Sum">What was taken from their score, where one sum tells it.</param>
+/// <param name="Kept">Where <see cref="KeptSums"/> has more of it; null where nothing is kept.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Begun(PartFit Fit, Score Sum);
+internal readonly record struct Begun(PartFit Fit, Score Sum, int? Kept = null);

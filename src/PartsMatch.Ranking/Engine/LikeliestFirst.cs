@@ -92,7 +92,6 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
     {
         var aspects = catalogue.Rows.Aspects;
         if (depth < aspects.Count) return prefix.Enter(depth, aspects[depth], catalogue.CodeAt(place, aspects[depth]));
-        prefix.EnterPart(depth, place);
-        return prefix.At(depth + 1).Fit;
+        return prefix.EnterPart(depth, place);
     }
 }

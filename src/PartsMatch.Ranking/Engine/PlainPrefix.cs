@@ -14,17 +14,18 @@ internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspec
     public PartFit Enter(int depth, int aspect, int code)
     {
         var answer = answers.At(aspect, code);
-        var (fit, sum) = begun[depth];
+        var (fit, sum, _) = begun[depth];
         if (answer.Fit > fit) fit = answer.Fit;
         begun[depth + 1] = new(fit, sum + answer.Contribution);
         return fit;
     }
 
     /// <inheritdoc/>
-    public void EnterPart(int depth, int place)
+    public PartFit EnterPart(int depth, int place)
     {
-        var (fit, sum) = begun[depth];
+        var (fit, sum, _) = begun[depth];
         begun[depth + 1] = new(fit, sum + answers.PartTermAt(place));
+        return fit;
     }
 
     /// <inheritdoc/>
