@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Engine;
 
@@ -84,16 +86,19 @@ public sealed class Completions
         ArgumentOutOfRangeException.ThrowIfGreaterThan(most, Most);
         List<int> open = [.. codes.Read.Where(at => codes.ValueOf(need, at) is null)];
         var near = Nearness.Of(machines, known);
-        var kept = Standing.Of(Alike(machines.All, near.Weights, open), most, open, codes);
+        var kept = Standing.Of(Alike(machines, near.Weights, open), most, open, machines, codes);
         var values = new Dictionary<(int At, object Value), int>();
         List<Completion> all = [.. kept.Select(one =>
         {
-            var completed = family.Complete(need, one.Machine.Spec);
-            int[] said = [.. one.Machine.Codes];
+            var machine = machines.All[one.Machine];
+            var completed = family.Complete(need, machine.Spec);
+            int[] said = [.. machine.Codes];
             foreach (var at in open.Where(at => at >= codes.SpecFields)) said[at] = CodeOf(completed, at);
             return new Completion(completed, one.Weight, said);
         })];
-        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Intersect(open)]))], near);
+        var isOpen = new bool[codes.Count];
+        foreach (var at in open) isOpen[at] = true;
+        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Where(at => isOpen[at])]))], near);
 
         // What follows for the site follows from plate and machine together, and may be what no machine alone says.
         int CodeOf(Need completed, int at)
@@ -105,15 +110,14 @@ public sealed class Completions
     }
 
     /// <summary>The machines that count, those together that say the same wherever the need says nothing.</summary>
-    private static List<Standing> Alike(IReadOnlyList<Machine> machines, int[] weights, List<int> open)
+    private static List<Standing> Alike(MachineTable machines, int[] weights, List<int> open)
     {
-        var (all, seen) = (new List<Standing>(), new Dictionary<int[], int>(new SameCodes(open)));
-        for (var index = 0; index < weights.Length; index++)
+        var (all, seen) = (new List<Standing>(), new Dictionary<int, int>(new SayTheSame(open.ConvertAll(machines.Column), weights.Length)));
+        for (var machine = 0; machine < weights.Length; machine++)
         {
-            if (weights[index] == 0) continue;
-            var machine = machines[index];
-            if (seen.TryAdd(machine.Codes, all.Count)) all.Add(new(machine, weights[index]));
-            else all[seen[machine.Codes]] = all[seen[machine.Codes]] with { Weight = all[seen[machine.Codes]].Weight + weights[index] };
+            if (weights[machine] == 0) continue;
+            if (seen.TryAdd(machine, all.Count)) all.Add(new(machine, weights[machine]));
+            else CollectionsMarshal.AsSpan(all)[seen[machine]].Weight += weights[machine];
         }
 
         return all;
@@ -130,6 +134,32 @@ public sealed class Completions
         }
 
         return groups;
+    }
+
+    /// <summary>Machines, by their places, are the same when they say the same in some fields: their hashes are made field by field, which is many times as fast as machine by machine.</summary>
+    private sealed class SayTheSame : IEqualityComparer<int>
+    {
+        private readonly List<int[]> columns;
+        private readonly int[] hashes;
+
+        public SayTheSame(List<int[]> columns, int machines)
+        {
+            (this.columns, hashes) = (columns, new int[machines]);
+            foreach (var column in columns) Take(column);
+        }
+
+        /// <summary>Takes one more field into all hashes, several at a time.</summary>
+        private void Take(int[] column)
+        {
+            var hashesAtOnce = MemoryMarshal.Cast<int, Vector<int>>(hashes.AsSpan());
+            var columnAtOnce = MemoryMarshal.Cast<int, Vector<int>>(column.AsSpan());
+            for (var at = 0; at < hashesAtOnce.Length; at++) hashesAtOnce[at] = (hashesAtOnce[at] * 31) + columnAtOnce[at];
+            for (var machine = hashesAtOnce.Length * Vector<int>.Count; machine < hashes.Length; machine++) hashes[machine] = (hashes[machine] * 31) + column[machine];
+        }
+
+        public bool Equals(int one, int other) => columns.TrueForAll(column => column[one] == column[other]);
+
+        public int GetHashCode(int machine) => hashes[machine];
     }
 
     /// <summary>Machines are the same when they say the same in some fields.</summary>

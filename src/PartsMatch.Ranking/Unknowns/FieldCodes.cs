@@ -55,6 +55,9 @@ internal sealed class FieldCodes
     /// <summary>The places of all fields that any answer may follow from, the most telling first.</summary>
     public IReadOnlyList<int> Read { get; }
 
+    /// <summary>How many fields there are.</summary>
+    public int Count => fields.Length;
+
     /// <summary>How many fields the plate has.</summary>
     public int SpecFields => family.SpecShape.Fields.Count;
 
@@ -84,7 +87,7 @@ internal sealed class FieldCodes
     public int[] Apart(int at, object value) => said[at].Apart(TextOf(value, at), value);
 
     /// <summary>Of every code of a field, where it stands among the others: like values beside each other, and the same whatever was read first.</summary>
-    public double[] Places(int at) => said[at].Places();
+    public ushort[] Ranks(int at) => said[at].Ranks();
 
     /// <summary>The value of a field of plate or site; null when it is not known.</summary>
     public object? ValueOf(Need need, int at) => fields[at].Get(at < SpecFields ? need.Plate : need.Site);

@@ -8,11 +8,11 @@ internal sealed class MachineTable
     private readonly Dictionary<int, int[]> columns;
 
     public MachineTable(ImmutableArray<Machine> all, FieldCodes codes) =>
-        (All, columns) = (all, codes.Telling.ToDictionary(field => field.At, field => all.Select(machine => machine.Codes[field.At]).ToArray()));
+        (All, columns) = (all, codes.Read.ToDictionary(at => at, at => all.Select(machine => machine.Codes[at]).ToArray()));
 
     /// <summary>The machines.</summary>
     public ImmutableArray<Machine> All { get; }
 
-    /// <summary>Of every machine, the code of what it says in a field that machines are compared by.</summary>
-    public int[] Column(TellingField field) => columns[field.At];
+    /// <summary>Of every machine, the code of what it says in a field that some answer follows from, by the field's place.</summary>
+    public int[] Column(int at) => columns[at];
 }

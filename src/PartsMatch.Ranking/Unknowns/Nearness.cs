@@ -27,7 +27,7 @@ internal sealed class Nearness
     private readonly MachineTable machines;
     private readonly IReadOnlyList<KnownField> known;
 
-    private Nearness(MachineTable machines, IReadOnlyList<KnownField> known, int[] weights) => (this.machines, this.known, Weights, Effective) = (machines, known, weights, EffectiveOf(weights));
+    private Nearness(MachineTable machines, IReadOnlyList<KnownField> known, int[] weights, double effective) => (this.machines, this.known, Weights, Effective) = (machines, known, weights, effective);
 
     /// <summary>Of every machine, what it counts for, 0 to <see cref="Full"/>.</summary>
     public int[] Weights { get; }
@@ -43,22 +43,23 @@ internal sealed class Nearness
         var apart = new int[machines.All.Length];
         foreach (var field in known)
         {
-            var (codes, counted) = (machines.Column(field.Telling), field.Counted);
+            var (codes, counted) = (machines.Column(field.Telling.At), field.Counted);
             for (var machine = 0; machine < apart.Length; machine++) apart[machine] += counted[codes[machine]];
         }
 
-        var (nearest, enough, weights) = (apart.Min(), Math.Min(Enough, apart.Length / 2.0), new int[apart.Length]);
-        for (var reach = 0; ; reach++)
+        // How many machines lie so much further off than the nearest tells of any reach as how many they count.
+        var (nearest, enough) = (apart.Min(), Math.Min(Enough, apart.Length / 2.0));
+        var further = new int[apart.Max() - nearest + 1];
+        foreach (var distance in apart) further[distance - nearest]++;
+        var counts = Array.Find(Counts, counts => EffectiveOf(counts, further) >= enough) ?? Counts[^1];
+        var weights = new int[apart.Length];
+        for (var machine = 0; machine < weights.Length; machine++)
         {
-            var counts = Counts[reach];
-            for (var machine = 0; machine < apart.Length; machine++)
-            {
-                var further = apart[machine] - nearest;
-                weights[machine] = further < counts.Length ? counts[further] : 0;
-            }
-
-            if (reach == Reaches - 1 || EffectiveOf(weights) >= enough) return new(machines, known, weights);
+            var distance = apart[machine] - nearest;
+            weights[machine] = distance < counts.Length ? counts[distance] : 0;
         }
+
+        return new(machines, known, weights, EffectiveOf(counts, further));
     }
 
     /// <summary>How many machines say nothing else than what is known, wherever they say something.</summary>
@@ -67,7 +68,7 @@ internal sealed class Nearness
         var agrees = Enumerable.Repeat(true, Weights.Length).ToArray();
         foreach (var field in known)
         {
-            var codes = machines.Column(field.Telling);
+            var codes = machines.Column(field.Telling.At);
             for (var machine = 0; machine < codes.Length; machine++) agrees[machine] &= codes[machine] == FieldCodes.Unknown || field.Apart[codes[machine]] == 0;
         }
 
@@ -78,7 +79,7 @@ internal sealed class Nearness
     public IReadOnlyList<Field> Differing()
     {
         var half = SaidValues.Step * Weights.Sum(weight => (long)weight) / 2;
-        return [.. known.Where(field => machines.Column(field.Telling).Zip(Weights, (code, weight) => (long)weight * field.Apart[code]).Sum() > half).Select(field => field.Telling.Field)];
+        return [.. known.Where(field => machines.Column(field.Telling.At).Zip(Weights, (code, weight) => (long)weight * field.Apart[code]).Sum() > half).Select(field => field.Telling.Field)];
     }
 
     private static double ReachOf(int reach) => Math.Pow(2, reach - 4);
@@ -86,10 +87,18 @@ internal sealed class Nearness
     private static int[] CountsWithin(double reach) =>
         [.. Enumerable.Range(0, int.MaxValue).Select(further => (int)Math.Round(Full * Math.Pow(2, -further / (reach * SaidValues.Step)))).TakeWhile(count => count > 0)];
 
-    private static double EffectiveOf(int[] weights)
+    /// <summary>As how many alike machines they count together.</summary>
+    /// <param name="counts">Of every distance, what a machine counts there; beyond, nothing.</param>
+    /// <param name="machines">Of every distance, how many machines lie there; beyond, none.</param>
+    private static double EffectiveOf(int[] counts, int[] machines)
     {
         var (sum, squares) = (0L, 0L);
-        foreach (long weight in weights) (sum, squares) = (sum + weight, squares + (weight * weight));
+        for (var distance = 0; distance < counts.Length && distance < machines.Length; distance++)
+        {
+            long weight = counts[distance], all = weight * machines[distance];
+            (sum, squares) = (sum + all, squares + (weight * all));
+        }
+
         return sum * (double)sum / squares;
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Ranking.Unknowns;
@@ -17,6 +18,9 @@ internal sealed class SaidValues
 
     /// <summary>By code, those that have none yet behind the others.</summary>
     private Value[] values = [new([], double.NegativeInfinity)];
+
+    /// <summary>The ranks of those that had a code when somebody last asked.</summary>
+    private volatile ushort[] ranks = [];
 
     /// <summary>None yet.</summary>
     public SaidValues(TextForm form) => this.form = form;
@@ -59,17 +63,25 @@ internal sealed class SaidValues
     {
         var (known, count, same) = Known(text);
         var (apart, steps) = (new int[count], form.StepsOf(value).ToArray());
-        for (var code = 1; code < apart.Length; code++) apart[code] = Math.Max(1, (int)Math.Round(Step * Steps.Apart(steps, known[code].Steps)));
+        for (var code = 1; code < apart.Length; code++)
+        {
+            ref var other = ref known[code];
+            apart[code] = Math.Max(1, (int)Math.Round(Step * (steps.Length == 1 && other.IsOneFigure ? Math.Min(1, Math.Abs(steps[0] - other.Place)) : Steps.Apart(steps, other.Steps))));
+        }
+
         apart[same] = 0;
         apart[FieldCodes.Unknown] = NotSaid;
         return apart;
     }
 
-    /// <summary>Of every code, where its value stands among the others; what is not said stands first.</summary>
-    public double[] Places()
+    /// <summary>Of every code, how many different places there are before its own; what is not said stands first. Of more than 65,535 the rest stand together.</summary>
+    public ushort[] Ranks()
     {
         var (known, count, _) = Known(string.Empty);
-        return [.. known.Take(count).Select(value => value.Place)];
+        if (ranks.Length == count) return ranks;
+        var places = known.Take(count).Select(value => value.Place).ToList();
+        var rankOf = places.Distinct().Order().Index().ToDictionary(one => one.Item, one => (ushort)Math.Min(one.Index, ushort.MaxValue));
+        return ranks = [.. places.Select(place => rankOf[place])];
     }
 
     /// <summary>All values that have a code, how many places they take, and the code of one as it is written; that of what is not known where it has none.</summary>
@@ -90,5 +102,12 @@ internal sealed class SaidValues
     private static double Beginning(string text) => text.Take(3).Aggregate(0.0, (place, letter) => (place * 65_536) + letter) * Math.Pow(65_536, 3 - Math.Min(3, text.Length));
 
     /// <summary>What a code stands for.</summary>
-    private sealed record Value(double[] Steps, double Place);
+    /// <param name="Steps">Its figures, in steps; none of words.</param>
+    /// <param name="Place">Where it stands among others: by its first figure, or its first letters.</param>
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Value(double[] Steps, double Place)
+    {
+        /// <summary>Whether its place is all that its figures say.</summary>
+        public bool IsOneFigure { get; } = Steps.Length == 1;
+    }
 }
