@@ -1,8 +1,10 @@
+using PartsMatch.Ranking;
+
 namespace PartsMatch.Learning;
 
 /// <summary>
 /// What single parts have come back more often than their specs explain. One step of Newton's method towards a part's own log-odds, held at 0 as if by sixteen outcomes that were half and half, of which each weighs a quarter:
-/// Σ(y − p) / (Σp(1 − p) + 4), where y is 1 of one that came back and p how likely that was. Only what speaks against a part is kept.
+/// Σ(y − p) / (Σp(1 − p) + 4), where y is 1 of one that came back and p how likely that was. Only what speaks against a part is kept, and no more of it than weights hold.
 /// </summary>
 public static class PartRecords
 {
@@ -34,7 +36,7 @@ public static class PartRecords
                 weight += chance * (1 - chance);
             }
 
-            return more / weight;
+            return Math.Min(more / weight, Weights.MostWeight);
         }
     }
 

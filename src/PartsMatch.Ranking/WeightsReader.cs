@@ -60,14 +60,14 @@ internal sealed class WeightsReader(Family family)
             if (Members(element, place, FeatureNames) is not { } features) continue;
             var curve = Required(features, place, "shortfall") is { } shortfall ? Curve(shortfall, $"{place}.shortfall") : ShortfallCurve.Even(0);
             var cost = new AspectCost(curve, Cost("effort"), Cost("unknown"));
-            if (Asked(name) is { } asked) costs.Add(asked, cost);
+            if (Asked(name) is { } asked) costs.TryAdd(asked, cost);
 
             double Cost(string feature) => Required(features, place, feature) is { } value ? Number(value, $"{place}.{feature}", Weights.IsWeight, 0, Weights.MostWeight) : 0;
         }
 
         return costs;
 
-        // What an aspect cost under its name of before it costs still, unless the file has the new name as well.
+        // What an aspect cost under its name of before it costs still, unless the file has the new name as well; of two names of before the first in the file counts.
         string? Asked(string name) => !family.FormerAspects.TryGetValue(name, out var now) ? name : now is null || members.ContainsKey(now) ? null : now;
     }
 

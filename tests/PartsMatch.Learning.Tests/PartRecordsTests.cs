@@ -1,3 +1,5 @@
+using PartsMatch.Ranking;
+
 namespace PartsMatch.Learning.Tests;
 
 /// <summary>Records of parts, worked by hand from their formula: Σ(y − p) / (Σp(1 − p) + 4).</summary>
@@ -16,6 +18,11 @@ public sealed class PartRecordsTests
 
     [Fact]
     public void One_misfortune_weighs_little() => PartRecords.Of(Times(1, "BAD-1", Result.CameBack), Even)["BAD-1"].ShouldBe(0.5 / 4.25, 1e-12);
+
+    /// <summary>At log-odds of 12 six in a million are not right the first time: 500 of 500 that come back are 500 / (500 · 6e-6 + 4), 125.</summary>
+    [Fact]
+    public void A_record_is_never_more_than_weights_hold() =>
+        PartRecords.Of(Times(500, "BAD-1", Result.CameBack), new(12, []))["BAD-1"].ShouldBe(Weights.MostWeight);
 
     /// <summary>Half of what was not right came back, so p is 1/4: two of eight come back as expected, and none is more than none.</summary>
     [Fact]

@@ -105,7 +105,7 @@ internal static class Gaskets
     {
         Aspects = aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()],
         Pairs = [.. PairsOf([.. (aspects.Count > 0 ? aspects : [new Bore(), new Thickness(), new Hardness(), new Colour()]).Select(aspect => aspect.Name)])],
-        FormerAspects = new Dictionary<string, string?> { ["toughness"] = "hardness", ["smell"] = null },
+        FormerAspects = new Dictionary<string, string?> { ["toughness"] = "hardness", ["firmness"] = "hardness", ["smell"] = null },
         Vocabulary = new([], []) { Example = "GASKET" },
 
         // As frame 48 implies a shaft: a thickness that is not given follows from a hardness of 9.

@@ -76,6 +76,7 @@ public sealed class WeightsFileTests
         weights.Aspects.Keys.ShouldBe(Family.Aspects.Select(aspect => aspect.Name));
 
         Read(before.Replace("MORE", """, "hardness": { "shortfall": 7, "effort": 1, "unknown": 1 }""", StringComparison.Ordinal)).Aspects["hardness"].ShouldBe(new(7, 1, 1), "the new name counts where both are there");
+        Read(before.Replace("MORE", """, "firmness": { "shortfall": 7, "effort": 1, "unknown": 1 }""", StringComparison.Ordinal)).Aspects["hardness"].ShouldBe(new(4, 0.5, 0.2), "of two old names the first counts");
         Complaints(before.Replace("9, \"effort\"", "-9, \"effort\"", StringComparison.Ordinal)).ShouldNotBeEmpty("what is not a cost is told even there");
     }
 

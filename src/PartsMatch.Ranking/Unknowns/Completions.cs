@@ -1,4 +1,3 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Engine;
@@ -96,9 +95,8 @@ public sealed class Completions
             foreach (var at in open.Where(at => at >= codes.SpecFields)) said[at] = CodeOf(completed, at);
             return new Completion(completed, one.Weight, said);
         })];
-        var isOpen = new bool[codes.Count];
-        foreach (var at in open) isOpen[at] = true;
-        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Where(at => isOpen[at])]))], near);
+        var isOpen = open.ToHashSet();
+        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Where(isOpen.Contains)]))], near);
 
         // What follows for the site follows from plate and machine together, and may be what no machine alone says.
         int CodeOf(Need completed, int at)
@@ -112,7 +110,7 @@ public sealed class Completions
     /// <summary>The machines that count, those together that say the same wherever the need says nothing.</summary>
     private static List<Standing> Alike(MachineTable machines, int[] weights, List<int> open)
     {
-        var (all, seen) = (new List<Standing>(), new Dictionary<int, int>(new SayTheSame(open.ConvertAll(machines.Column), weights.Length)));
+        var (all, seen) = (new List<Standing>(), new Dictionary<int, int>(machines.SayingTheSame(open)));
         for (var machine = 0; machine < weights.Length; machine++)
         {
             if (weights[machine] == 0) continue;
@@ -136,33 +134,7 @@ public sealed class Completions
         return groups;
     }
 
-    /// <summary>Machines, by their places, are the same when they say the same in some fields: their hashes are made field by field, which is many times as fast as machine by machine.</summary>
-    private sealed class SayTheSame : IEqualityComparer<int>
-    {
-        private readonly List<int[]> columns;
-        private readonly int[] hashes;
-
-        public SayTheSame(List<int[]> columns, int machines)
-        {
-            (this.columns, hashes) = (columns, new int[machines]);
-            foreach (var column in columns) Take(column);
-        }
-
-        /// <summary>Takes one more field into all hashes, several at a time.</summary>
-        private void Take(int[] column)
-        {
-            var hashesAtOnce = MemoryMarshal.Cast<int, Vector<int>>(hashes.AsSpan());
-            var columnAtOnce = MemoryMarshal.Cast<int, Vector<int>>(column.AsSpan());
-            for (var at = 0; at < hashesAtOnce.Length; at++) hashesAtOnce[at] = (hashesAtOnce[at] * 31) + columnAtOnce[at];
-            for (var machine = hashesAtOnce.Length * Vector<int>.Count; machine < hashes.Length; machine++) hashes[machine] = (hashes[machine] * 31) + column[machine];
-        }
-
-        public bool Equals(int one, int other) => columns.TrueForAll(column => column[one] == column[other]);
-
-        public int GetHashCode(int machine) => hashes[machine];
-    }
-
-    /// <summary>Machines are the same when they say the same in some fields.</summary>
+    /// <summary>Completions are the same when they say the same in some fields.</summary>
     private sealed class SameCodes(List<int> fields) : IEqualityComparer<int[]>
     {
         public bool Equals(int[]? one, int[]? other)

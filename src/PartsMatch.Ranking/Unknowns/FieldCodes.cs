@@ -55,9 +55,6 @@ internal sealed class FieldCodes
     /// <summary>The places of all fields that any answer may follow from, the most telling first.</summary>
     public IReadOnlyList<int> Read { get; }
 
-    /// <summary>How many fields there are.</summary>
-    public int Count => fields.Length;
-
     /// <summary>How many fields the plate has.</summary>
     public int SpecFields => family.SpecShape.Fields.Count;
 

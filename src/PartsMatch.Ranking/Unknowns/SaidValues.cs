@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Ranking.Unknowns;
@@ -63,12 +62,7 @@ internal sealed class SaidValues
     {
         var (known, count, same) = Known(text);
         var (apart, steps) = (new int[count], form.StepsOf(value).ToArray());
-        for (var code = 1; code < apart.Length; code++)
-        {
-            ref var other = ref known[code];
-            apart[code] = Math.Max(1, (int)Math.Round(Step * (steps.Length == 1 && other.IsOneFigure ? Math.Min(1, Math.Abs(steps[0] - other.Place)) : Steps.Apart(steps, other.Steps))));
-        }
-
+        for (var code = 1; code < apart.Length; code++) apart[code] = Math.Max(1, (int)Math.Round(Step * Steps.Apart(steps, known[code].Steps)));
         apart[same] = 0;
         apart[FieldCodes.Unknown] = NotSaid;
         return apart;
@@ -104,10 +98,5 @@ internal sealed class SaidValues
     /// <summary>What a code stands for.</summary>
     /// <param name="Steps">Its figures, in steps; none of words.</param>
     /// <param name="Place">Where it stands among others: by its first figure, or its first letters.</param>
-    [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Value(double[] Steps, double Place)
-    {
-        /// <summary>Whether its place is all that its figures say.</summary>
-        public bool IsOneFigure { get; } = Steps.Length == 1;
-    }
+    private sealed record Value(double[] Steps, double Place);
 }
