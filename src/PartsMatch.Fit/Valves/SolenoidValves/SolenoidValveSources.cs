@@ -20,6 +20,9 @@ public static class SolenoidValveSources
     /// <summary>The transformer's VA.</summary>
     public static Source CoilPower { get; } = new("A transformer carries the VA of its plate, all coils together", SourceStatus.Practice);
 
+    /// <summary>The VA of the contact that feeds it.</summary>
+    public static Source CoilContact { get; } = new("A contact opens the holding VA, and closes on the inrush VA, of all coils on it: NEMA ICS 5 table 1-4-1, IEC 60947-5-1 annex A, by columns of their own for direct current; below 120 V the amps of 120 V hold, and of direct current the VA up to the amps carried all day (from memory)", SourceStatus.Published);
+
     /// <summary>No least drop for a direct-acting valve.</summary>
     public static Source DirectActing { get; } = new("A direct-acting valve is lifted by its magnet alone, from no differential on", SourceStatus.Derived);
 

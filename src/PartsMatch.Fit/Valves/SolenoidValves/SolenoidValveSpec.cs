@@ -106,6 +106,10 @@ public sealed record SolenoidValveSpec : Spec
     [Field("Coil's VA", "Held, not at pull-in, as the transformer has to give it.", Group = Coil)]
     public ElectricApparentPower? CoilPower { get; init; }
 
+    /// <summary>Coil's apparent power as it pulls in.</summary>
+    [Field("Coil's inrush VA", "What it takes as it pulls in, as the contact that feeds it closes on; a coil for direct current takes no more than it holds by.", Group = Coil, Example = "35 VA")]
+    public ElectricApparentPower? CoilInrush { get; init; }
+
     /// <summary>Part number of the coil on it.</summary>
     [Field("Coil's number", "Part number of the coil that comes on it.", Group = Coil, Example = "QC-24")]
     public string? CoilNumber { get; init; }

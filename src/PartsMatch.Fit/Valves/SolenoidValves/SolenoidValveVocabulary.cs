@@ -23,7 +23,8 @@ public static class SolenoidValveVocabulary
         new("outletSize", "OUTLET", "OUT") { Unit = "in" },
         new("coilVolts", "COIL", "COIL VOLTS", "VOLTS", "VOLTAGE", "COIL V") { ByUnit = true },
         new("coilFrequency", "FREQ", "FREQUENCY") { ByUnit = true },
-        new("coilPower", "COIL VA", "POWER") { ByUnit = true },
+        new("coilPower", "COIL VA", "POWER", "HOLDING", "HOLDING VA", "HOLD", "SEALED", "SEALED VA") { ByUnit = true },
+        new("coilInrush", "INRUSH", "INRUSH VA", "VA INRUSH", "COIL INRUSH", "PULL-IN") { Unit = "VA" },
         new("body", "BODY", "MATERIAL"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
         new("lift", "OPERATION", "ACTION"),
@@ -48,6 +49,7 @@ public static class SolenoidValveVocabulary
             PlateLimit.Of<Taps>("coilVolts", "from 6 to 600 V", taps => taps.All(tap => Within.Span(tap.First.Volts, 6, 600) && Within.Span(tap.Last.Volts, 6, 600))),
             PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<ElectricApparentPower>("coilPower", "from 1 to 200 VA", power => Within.Span(power.Voltamperes, 1, 200)),
+            PlateLimit.Of<ElectricApparentPower>("coilInrush", "from 1 to 2000 VA", power => Within.Span(power.Voltamperes, 1, 2000)),
         ],
     };
 
