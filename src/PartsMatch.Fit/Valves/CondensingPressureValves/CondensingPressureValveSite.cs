@@ -51,4 +51,8 @@ public sealed record CondensingPressureValveSite : Site
     /// <summary>Size of the pipe to the receiver.</summary>
     [Field("Receiver pipe", "Outside diameter of the tube to the receiver.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
     public Length? ReceiverPipe { get; init; }
+
+    /// <summary>Size of the pipe for hot gas.</summary>
+    [Field("Hot gas pipe", "Outside diameter of the tube from the discharge line to this valve; none at an inlet regulator, beside which it goes onto the differential check valve.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
+    public Length? DischargePipe { get; init; }
 }
