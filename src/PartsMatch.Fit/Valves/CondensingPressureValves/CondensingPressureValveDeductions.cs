@@ -38,7 +38,7 @@ public static class CondensingPressureValveDeductions
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Listed(plate, site)];
+    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site)];
 
     private static IEnumerable<Contradiction> Ports(CondensingPressureValveSpec plate)
     {
@@ -53,6 +53,15 @@ public static class CondensingPressureValveDeductions
     private static IEnumerable<Contradiction> Set(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
         if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve was set to {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
+    }
+
+    /// <summary>A head that is to be held is one that the expansion valves bear; a difference says nothing of them.</summary>
+    private static IEnumerable<Contradiction> Starved(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        if ((site.NeedsArrangement ?? plate.Arrangement) != Arrangement.DifferentialCheck && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
+        {
+            yield return new([], $"{Deducing.Text(needed)} are said to be held, and the expansion valves to need {Deducing.Text(least)}: one of the two is wrong, or the old one starved them.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded", "leastHead"] };
+        }
     }
 
     private static IEnumerable<Contradiction> Listed(CondensingPressureValveSpec plate, CondensingPressureValveSite site)

@@ -39,11 +39,27 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("settingNeeded=180 psi", "setting=169 psi", "Unknown Site leastHead")]
     [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi", "MeetsWithChanges checkHead")]
     [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=170 psi", "setting=170 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi", "Fails")] // within 10 psi, and yet the expansion valves starve
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("settingNeeded=180 psi; leastHead=180 psi", "setting=180 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "setting=180 psi", "MeetsWithChanges checkHead")] // what is needed is said to be too little
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=185 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=179 psi", "Fails")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
     [InlineData("", "setting=180 psi", "Unknown Site settingNeeded")]
     [InlineData("settingNeeded=180 psi", "", "Unknown Part setting")]
     public void It_holds_the_pressure_that_is_needed(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void A_head_to_be_held_that_the_expansion_valves_do_not_bear_is_a_contradiction()
+    {
+        var family = Families.Find("condensingPressureValve")!;
+        family.ReadNeed(new(null, [], [new("settingNeeded", "180 psi"), new("leastHead", "181 psi")])).Contradictions.Single().SiteFields.ShouldBe(["settingNeeded", "leastHead"]);
+        family.ReadNeed(new(null, [], [new("settingNeeded", "180 psi"), new("leastHead", "180 psi")])).Contradictions.ShouldBeEmpty();
+        family.ReadNeed(new(null, [], [new("needsArrangement", "differential check"), new("settingNeeded", "20 psi"), new("leastHead", "150 psi")])).Contradictions.ShouldBeEmpty();
+    }
 
     /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
     [Theory]
