@@ -19,6 +19,9 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
     /// <summary>What a coil for direct current takes over one for alternating current on the same body (practice).</summary>
     private const double DirectTakes = 1.2;
 
+    /// <summary>What a body opens against less with a coil for direct current, psi (practice: a fifth to a third); dear makers give it.</summary>
+    private const int DirectLacks = 75;
+
     /// <summary>What a coil for alternating current takes as it pulls in over what it holds by (practice: 2 to 3); dear makers give it.</summary>
     private const double PullsIn = 2.5;
 
@@ -80,13 +83,15 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
         var tube = TradeText.Read<Length>(size.Tube);
         var kv = Math.Round(size.Kv * draw.Between(0.9, 1.12), 2);
         var watts = draw.Of((8, 2), (10, 3), (14, 3), (18, 2));
+        var opens = isDirect ? draw.Of((200, 2), (250, 2)) : draw.Of((275, 1), (300, 4), (360, 2));
         var spec = new SolenoidValveSpec
         {
             NormalState = line.State,
             Lift = size.Lift,
             Refrigerants = line.Listed,
             FlowCoefficient = maker.PriceFactor < 1.05 ? new(Math.Round(kv * 1.156, 2), IsCv: true) : new(kv, IsCv: false),
-            OpeningDifferential = new(Pressure.FromPoundsForcePerSquareInch(isDirect ? draw.Of((200, 2), (250, 2)) : draw.Of((275, 1), (300, 4), (360, 2)))),
+            OpeningDifferential = new(Pressure.FromPoundsForcePerSquareInch(opens)),
+            DirectDifferential = isDirect || maker.PriceFactor < 1.05 ? null : new(Pressure.FromPoundsForcePerSquareInch(opens - DirectLacks)),
             LeastDifferential = new(Pressure.FromPoundsForcePerSquareInch(size.Lift == Lift.Direct ? 0 : draw.Of((0.7, 2), (1, 3), (2, 2)))),
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(draw.Pick(line.WorkingPressures)),
             BothWays = draw.Chance(0.08),

@@ -10,7 +10,7 @@ public static class SolenoidValveContradictions
 {
     /// <summary>On the plate alone.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(SolenoidValveSpec plate) => [.. Least(plate), .. Frequency(plate), .. Inrush(plate)];
+    public static IReadOnlyList<Contradiction> OnPlate(SolenoidValveSpec plate) => [.. Least(plate), .. Direct(plate), .. Frequency(plate), .. Inrush(plate)];
 
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
@@ -22,6 +22,14 @@ public static class SolenoidValveContradictions
         if (plate is { LeastDifferential: { } least, OpeningDifferential: { } most } && least.Value.Kilopascals >= most.Value.Kilopascals)
         {
             yield return new(["leastDifferential", "openingDifferential"], $"It needs {Deducing.Text(least)} to lift and opens against {Deducing.Text(most)} at most: one of the two is misread.", SolenoidValveSources.OpeningDifferential);
+        }
+    }
+
+    private static IEnumerable<Contradiction> Direct(SolenoidValveSpec plate)
+    {
+        if (plate is { OpeningDifferential: { } most, DirectDifferential: { } direct } && !Within.AtMost(direct.Value.Kilopascals, most.Value.Kilopascals))
+        {
+            yield return new(["openingDifferential", "directDifferential"], $"It opens against {Deducing.Text(most)}, and with direct current against {Deducing.Text(direct)}, which lifts less: one of the two is misread.", SolenoidValveSources.OpeningDifferential);
         }
     }
 

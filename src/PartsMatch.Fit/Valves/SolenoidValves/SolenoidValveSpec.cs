@@ -55,8 +55,12 @@ public sealed record SolenoidValveSpec : Spec
     public FlowCoefficient? FlowCoefficient { get; init; }
 
     /// <summary>Largest difference between inlet and outlet against which it opens.</summary>
-    [Field("Largest opening differential", "MOPD: against this difference between inlet and outlet it still opens, with a hot coil at 85 % of its volts.", Group = Valve)]
+    [Field("Largest opening differential", "MOPD: against this difference between inlet and outlet it still opens, with a hot coil at 85 % of its volts; that of the coil that comes on it.", Group = Valve)]
     public PressureDifference? OpeningDifferential { get; init; }
+
+    /// <summary>The same with a coil for direct current.</summary>
+    [Field("Opening differential with DC", "The same with a coil for direct current, where the catalogue gives it beside that for alternating current: DC lifts less.", Group = Valve, Example = "200 psi")]
+    public PressureDifference? DirectDifferential { get; init; }
 
     /// <summary>Least drop that a pilot-operated one needs.</summary>
     [Field("Least operating differential", "Pressure drop that a pilot-operated valve needs to lift and stay open; 0 psi for a direct-acting one.", Group = Valve, Example = "2 psi")]

@@ -13,6 +13,7 @@ public static class SolenoidValveVocabulary
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG", "FOR REFRIGERANTS"),
         new("flowCoefficient", "FLOW COEFFICIENT", "FLOW") { ByUnit = true },
         new("openingDifferential", "MOPD", "MAX OPD", "MAX OPD.", "OPD", "MAX DP", "MAX DIFF", "MAX OPENING DIFF", "ΔP MAX") { Unit = "psi" },
+        new("directDifferential", "MOPD DC", "MAX OPD DC") { Unit = "psi" },
         new("leastDifferential", "MIN OPD", "MIN DP", "MIN DIFF", "ΔP MIN", "LEAST DIFF") { Unit = "psi" },
         new("workingPressure", "MWP", "SWP", "MAX WORKING PRESSURE", "WORKING PRESSURE", "MAX PRESS", "PS") { Unit = "psi" },
         new("inletSize", "CONN", "CONNECTION", "CONNECTIONS", "INLET", "SIZE", "IN") { Unit = "in", By = "outletSize" },
@@ -42,6 +43,7 @@ public static class SolenoidValveVocabulary
         [
             PlateLimit.Of<FlowCoefficient>("flowCoefficient", "from 0.01 to 200 Kv", flow => Within.Span(flow.Kv, 0.01, 200)),
             PlateLimit.Of<PressureDifference>("openingDifferential", "from 10 to 2000 psi", most => Within.Span(most.Value.Kilopascals, 68, 13_800)),
+            PlateLimit.Of<PressureDifference>("directDifferential", "from 10 to 2000 psi", most => Within.Span(most.Value.Kilopascals, 68, 13_800)),
             PlateLimit.Of<PressureDifference>("leastDifferential", "from 0 to 30 psi", least => Within.Span(least.Value.Kilopascals, 0, 207)),
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
