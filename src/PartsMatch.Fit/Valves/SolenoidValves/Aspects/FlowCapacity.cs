@@ -62,32 +62,38 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     {
         if (Rounded.Kv(need.Plate.FlowCoefficient) is not { } old)
         {
-            return missing == "refrigerant" && need.Site.Refrigerant is { } there
-                ? Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what a load makes flow cannot be computed for {there.Name} here: size it by its maker's tables.")
+            return Uncomputable.Of(need.Site.Refrigerant) is { } bare
+                ? Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what a load makes flow {bare}.")
                 : Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what flows there is not known.");
         }
 
-        var ratio = kv / old;
+        var (ratio, asked) = (kv / old, new Asked(Uncomputable.Of(need.Site.Refrigerant)));
         if (Within.AtLeast(ratio, LeastOfOld) && (Within.AtMost(ratio, MostOfOld) || facet.LeastDrop is 0))
         {
-            if (facet.LeastDrop is not 0 && Lifts(need, facet, missing) is { } doubt) return doubt;
+            if (facet.LeastDrop is not 0 && Lifts(need, facet, missing, asked) is { } doubt) return doubt;
             return Finding.Meets($"It has Kv {kv}, the old one {old}: between {LeastOfOld * 100} and {MostOfOld * 100} % of it.") with { Shortfall = Math.Min(1, Math.Abs(ratio - 1) / (MostOfOld - 1)) };
         }
 
         return Finding.Unknown(Side.Site, missing, ratio < 1
-            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it, so the load has to be known."
-            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with
+            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it; {asked}."
+            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; {asked}.") with
         { Shortfall = 1 };
     }
 
     /// <summary>One that lifted with less drop than this one needs, or with one that is not known, says nothing of whether there is enough; null where it says that there is.</summary>
-    private static Finding? Lifts(SolenoidNeed need, CapacityFacet facet, string missing) => (facet.LeastDrop, Rounded.Kilopascal(need.Plate.LeastDifferential)) switch
+    private static Finding? Lifts(SolenoidNeed need, CapacityFacet facet, string missing, Asked asked) => (facet.LeastDrop, Rounded.Kilopascal(need.Plate.LeastDifferential)) switch
     {
         (null, { } lifted) => Finding.Unknown(Side.Part, "leastDifferential", $"The old one lifted at {new ShownPressure(lifted)}; the drop that this one needs to lift is not given."),
         (null, null) => facet.IsPiloted && need.Plate.Lift != Lift.Pilot ? Finding.Unknown(Side.Part, "leastDifferential", $"It is lifted by the flow's drop, which the old one is not known to have been; how much it needs is not given.") : null,
-        ({ } least, null) => Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, what the old one needed is not known: whether there is as much hangs on the load, which has to be known."),
-        ({ } least, { } lifted) => Within.AtMost(least, lifted) ? null : Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load, which has to be known."),
+        ({ } least, null) => Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, what the old one needed is not known: whether there is as much hangs on the load; {asked}."),
+        ({ } least, { } lifted) => Within.AtMost(least, lifted) ? null : Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load; {asked}."),
     };
+
+    /// <summary>What would bring it further, in words: the load, where anything could be computed of that; formed only when they are shown.</summary>
+    private readonly record struct Asked(Uncomputable? Bare)
+    {
+        public override string ToString() => Bare is null ? "the load has to be known" : $"what a load makes flow {Bare}";
+    }
 
     /// <summary>The drop in words; formed only when it is shown.</summary>
     private readonly record struct Lost(ServedFlow Flow, Band Drop)

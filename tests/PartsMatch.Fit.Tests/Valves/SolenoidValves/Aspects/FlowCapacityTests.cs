@@ -58,6 +58,21 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     public void Of_a_refrigerant_without_tables_it_says_that_nothing_can_be_computed() =>
         Judge("", "refrigerant=R-744; line=liquid; load=1 ton", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi").Sentence.ShouldContain("cannot be computed for R-744 here");
 
+    /// <summary>The load would not help: nothing is asked of it.</summary>
+    [Theory]
+    [InlineData("R-744", "flowCoefficient=0.89 Kv; leastDifferential=1 psi")]
+    [InlineData("R-32", "flowCoefficient=1.26 Kv; leastDifferential=1 psi")]
+    [InlineData("R-744", "flowCoefficient=1 Kv; leastDifferential=2 psi")]
+    public void Off_the_old_ones_size_nothing_can_be_computed_either_of_a_refrigerant_without_tables(string refrigerant, string part)
+    {
+        const string Old = "flowCoefficient=1 Kv; leastDifferential=1 psi";
+        Answer(Old, $"refrigerant={refrigerant}; line=liquid; load=1 ton", part).ShouldBe("Unknown Site refrigerant");
+        var sentence = Judge(Old, $"refrigerant={refrigerant}; line=liquid; load=1 ton", part).Sentence;
+        sentence.ShouldContain($"cannot be computed for {refrigerant} here");
+        sentence.ShouldNotContain("has to be known");
+        Judge(Old, "refrigerant=R-404A; line=liquid", part).Sentence.ShouldContain("the load has to be known");
+    }
+
     /// <summary>Practice: 90 to 125 % of the old one's flow coefficient.</summary>
     [Theory]
     [InlineData("0.9 Kv", "1 psi", "Meets")]
