@@ -23,6 +23,9 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     /// <summary>Up to this share of either limit nobody would give it a thought (practice).</summary>
     private const double Easy = 0.5;
 
+    /// <summary>Hot gas may lose anything until it chokes; up to this share of the drop at which it does nobody would give it a thought (practice).</summary>
+    private const double EasyOfHotGas = 0.1;
+
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["flowCoefficient", "leastDifferential"], ["load", "leastLoad", "line"]) { Besides = ["refrigerant", "evaporatingAt", "condensingAt", "temperatureThere", "lift"] };
 
@@ -45,13 +48,16 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
         if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
         if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
-        var share = Math.Max(double.IsInfinity(allowed) ? 0 : drop.High / Math.Max(allowed, 0.1), least / Math.Max(drop.Low, 0.1));
-        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(0, (share - Easy) / (1 - Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
+        var lost = double.IsInfinity(allowed) ? Over(Math.Min(1, drop.High / flow.Choking), EasyOfHotGas) : Over(drop.High / Math.Max(allowed, 0.1), Easy);
+        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(lost, Over(least / Math.Max(drop.Low, 0.1), Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
         if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);
         return flow.LeastShare is { } part && flow.DropAt(kv, part) is { } atLeast && !Within.AtLeast(atLeast.Low, least)
             ? answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load: {new ShownPressure(atLeast.Low)} are lost in it then, and it needs {new ShownPressure(least)}")])
             : answer;
     }
+
+    /// <summary>How far a share of a limit lies over what is easy: 1 at the limit.</summary>
+    private static double Over(double share, double easy) => Math.Max(0, (share - easy) / (1 - easy));
 
     private static Finding TooSmall(ServedFlow flow, Band drop, double most) => Finding.Fails(new(most - drop.Low, "kPa"), flow.IsLiquid
         ? (FormattableString)$"{new Lost(flow, drop)}; subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."

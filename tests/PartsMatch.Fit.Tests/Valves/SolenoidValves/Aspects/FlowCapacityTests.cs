@@ -119,6 +119,34 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
         ServedFlow.Of(need).Flow!.Density.Holds(48.7).ShouldBeTrue();
     }
 
+    private const string HotGas = "refrigerant=R-134a; line=hot gas; evaporatingAt=20 °F; condensingAt=46.29 °C; load=3 tons; temperatureThere=80 °C";
+
+    /// <summary>Worked by hand: at 1.2 MPa hot gas chokes at a drop of 1.15 ÷ 1.4 × 0.7 × 1200 = 690 kPa (IEC 60534-2-1); from a tenth of that on it costs, up to 1 where it chokes (practice).</summary>
+    [Theory]
+    [InlineData("0.85 Kv")]
+    [InlineData("1.2 Kv")]
+    [InlineData("0.9 Kv")]
+    [InlineData("3 Kv")]
+    public void Hot_gas_that_loses_more_costs_more(string kv)
+    {
+        var need = new Need<SolenoidValveSpec, SolenoidValveSite>(SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(HotGas))).Need);
+        var flow = ServedFlow.Of(need).Flow!;
+        flow.Choking.ShouldBe(690, 1);
+        var lost = flow.DropAt(Named.Record<SolenoidValveSpec>($"flowCoefficient={kv}").FlowCoefficient!.Value.Kv)!.Value.High;
+        var found = Judge("", HotGas, $"flowCoefficient={kv}; leastDifferential=0 psi");
+        found.Verdict.ShouldBe(Fit.Judging.Verdict.Meets);
+        found.Shortfall.ShouldBe(Math.Max(0, ((Math.Min(lost, 690) / 690) - 0.1) / 0.9), 0.002);
+    }
+
+    [Fact]
+    public void Of_two_valves_in_hot_gas_the_one_that_loses_less_ranks_first()
+    {
+        double[] costs = [.. ((string[])["3 Kv", "1.2 Kv", "0.9 Kv"]).Select(kv => Judge("", HotGas, $"flowCoefficient={kv}; leastDifferential=0 psi").Shortfall)];
+        costs[0].ShouldBe(0, "under a tenth of what chokes");
+        costs[1].ShouldBeGreaterThan(0.05);
+        costs[2].ShouldBeGreaterThan(costs[1] + 0.05);
+    }
+
     [Property(MaxTest = 200)]
     public Property A_larger_load_or_a_smaller_valve_never_loses_less() => Prop.ForAll(
         (from line in Gen.Elements("liquid", "suction", "hot gas")
