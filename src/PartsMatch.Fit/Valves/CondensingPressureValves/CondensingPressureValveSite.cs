@@ -21,7 +21,7 @@ public sealed record CondensingPressureValveSite : Site
     public Arrangement? NeedsArrangement { get; init; }
 
     /// <summary>Setting that is needed.</summary>
-    [Field("Setting needed", "Gauge pressure that is to be held; as the old one's if that was right.", Group = System, Example = "180 psi")]
+    [Field("Setting needed", "Gauge pressure that is to be held; where a differential check valve is needed, the difference between hot gas and receiver at which it opens, as marked on the old one, or by two gauges while its by-pass just gets hot. As the old one's if that was right.", Group = System, Example = "180 psi")]
     public Pressure? SettingNeeded { get; init; }
 
     /// <summary>Lowest head that the expansion valves bear.</summary>
