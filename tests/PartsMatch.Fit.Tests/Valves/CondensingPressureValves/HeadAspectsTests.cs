@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
-using PartsMatch.Fit.Valves.Pipes;
 
 namespace PartsMatch.Fit.Tests.Valves.CondensingPressureValves;
 
