@@ -42,6 +42,12 @@ public readonly record struct CoilFacet(Sequence<CoilMade> Own, Sequence<CoilMad
     internal static CoilFacet Of(Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) => new(
         volts is null ? default : [.. volts.Select(tap => CoilMade.Of(tap, current, frequency, string.Empty))],
         further is null ? default : [.. further.Select(CoilMade.Of)]);
+
+    /// <summary>The same where no number matters, so that bodies with alike coils are alike.</summary>
+    internal static CoilFacet Unnumbered(Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) => Of(volts, current, frequency, null) with
+    {
+        Further = further is null ? default : [.. further.Select(coil => CoilMade.Of(coil) with { Number = default })],
+    };
 }
 
 /// <summary>What is read of what a part's coils take.</summary>

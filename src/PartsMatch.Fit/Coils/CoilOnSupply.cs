@@ -130,7 +130,7 @@ internal static class CoilOnSupply
     /// <summary>What is missing of a coil that may run or not: the volts there, else whether that is direct current, the part's own gap, or a reading of the frequency.</summary>
     internal static Missing MissingOf(Sequence<CoilMade> coil, CoilSupply supply, CoilWindow window, CoilNames names) =>
         supply.Feeds(coil, window) is null ? coil.Count == 0 ? new(Side.Part, names.PartVolts) : new(Side.Site, names.SiteVolts)
-        : coil[0].Current == CoilCurrent.Direct ? new(Side.Site, names.SiteCurrent)
+        : coil[0].Current == CoilCurrent.Direct || (supply.Current is null && CoilSupply.TakesAnyMains(coil[0], window)) ? new(Side.Site, names.SiteCurrent)
         : coil[0].Hertz.Count > 0 ? new(Side.Site, names.SiteHertz)
         : new(Side.Part, supply.Current == CoilCurrent.Direct ? names.PartCurrent : names.PartHertz);
 

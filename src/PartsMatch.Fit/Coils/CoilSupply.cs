@@ -24,18 +24,21 @@ internal readonly record struct CoilSupply(double? Volts, double? Hertz, CoilCur
         return Old.Any(old => coil.Any(one => window.Of(one).Shared(window.Of(old)) is not null)) ? null : false;
     }
 
-    /// <summary>Whether a coil is made for the current, and for its frequency; null where that is not known.</summary>
+    /// <summary>Whether a coil is made for the current, and for its frequency; null where that is not known. One for any mains is so only where it is known that no direct current is there.</summary>
     public bool? Suits(CoilMade coil, CoilWindow window)
     {
         if (coil.Current is { } made && Current is { } there && made != there) return false;
         if (coil.Current == CoilCurrent.Direct) return Current is null ? null : true;
         if (Current == CoilCurrent.Direct || coil.Hertz.Count == 0) return null;
         if (Hertz is { } hertz) return IsFor(coil, hertz, window);
-        if (Array.TrueForAll(Mains, mains => IsFor(coil, mains, window))) return true;
+        if (Current == CoilCurrent.Alternating && TakesAnyMains(coil, window)) return true;
         if (Old.Count == 0 || Old[0].Hertz.Count == 0) return null;
         if (Old[0].Hertz.All(old => IsFor(coil, old, window))) return true;
         return Old[0].Hertz.Any(old => IsFor(coil, old, window)) ? null : false;
     }
+
+    /// <summary>Whether a coil is for any mains, so that of alternating current no frequency has to be known.</summary>
+    public static bool TakesAnyMains(CoilMade coil, CoilWindow window) => Array.TrueForAll(Mains, mains => IsFor(coil, mains, window));
 
     /// <summary>Both: whether a coil runs there; null where that is not known.</summary>
     public bool? Runs(Sequence<CoilMade> coil, CoilWindow window) => (Feeds(coil, window), coil.Count == 0 ? null : Suits(coil[0], window)) switch

@@ -61,6 +61,12 @@ public static class ValveFlow
         return kilogramsAnHour / (N6 * expansion * Math.Sqrt(x * inlet * density));
     }
 
+    /// <summary>The drop from which on a gas's flow grows no more: F_γ·x_T of the inlet pressure.</summary>
+    /// <param name="inlet">Absolute pressure before the valve, kPa.</param>
+    /// <param name="heatRatio">Ratio of specific heats γ.</param>
+    /// <param name="gasRatio">x_T, the pressure drop ratio at choking with air.</param>
+    public static double GasChokingDrop(double inlet, double heatRatio, double gasRatio = UsualGasRatio) => Math.Min(1, heatRatio / 1.4 * gasRatio) * inlet;
+
     /// <summary>The drop that a gas's flow makes at a valve: the one at which its flow coefficient is just what the flow asks for.</summary>
     /// <param name="kilogramsAnHour">Flow, kg/h.</param>
     /// <param name="inlet">Absolute pressure before the valve, kPa.</param>
@@ -71,7 +77,7 @@ public static class ValveFlow
     /// <returns>kPa; null when the valve chokes before it passes the flow.</returns>
     public static double? GasDrop(double kilogramsAnHour, double inlet, double density, double kv, double heatRatio, double gasRatio = UsualGasRatio)
     {
-        var most = Math.Min(1, heatRatio / 1.4 * gasRatio) * inlet;
+        var most = GasChokingDrop(inlet, heatRatio, gasRatio);
         if (GasKv(kilogramsAnHour, inlet, most, density, heatRatio, gasRatio) > kv) return null;
         var (low, high) = (0.0, most);
 

@@ -6,6 +6,7 @@ namespace PartsMatch.Fit.Tests.Published;
 /// <summary>Three rows and more of each table, retyped from the standards' tables as a second page quotes them (published); relations worked by hand.</summary>
 [Trait("Source", "nema-contactor-sizes.csv")]
 [Trait("Source", "pilot-duty.csv")]
+[Trait("Source", "pilot-duty-direct.csv")]
 [Trait("Source", "utilization-categories.csv")]
 public sealed class SwitchTablesTests
 {
@@ -42,6 +43,27 @@ public sealed class SwitchTablesTests
     {
         PilotDuties.All.ShouldAllBe(row => Math.Abs((row.Volts * row.MakeAmps) - row.MakeVa) < 1e-9 && Math.Abs((row.Volts * row.BreakAmps) - row.BreakVa) < 1e-9);
         PilotDuties.Designations.ShouldAllBe(designation => PilotDuties.Of(designation).Max(row => row.Volts) <= new Fit.Switches.Contacts.PilotDuty(designation).MostVolts);
+    }
+
+    [Theory]
+    [InlineData("N300", 250, 1.1, 275)]
+    [InlineData("N600", 600, 0.4, 275)]
+    [InlineData("P150", 125, 1.1, 138)]
+    [InlineData("Q300", 250, 0.27, 69)]
+    [InlineData("R300", 125, 0.22, 28)]
+    [InlineData("R300", 250, 0.11, 28)]
+    public void A_pilot_duty_for_direct_current_has_its_amps_and_va(string designation, double volts, double amps, double va)
+    {
+        var row = DirectPilotDuties.Of(designation).Single(one => one.Volts.Equals(volts));
+        (row.Amps, row.Va).ShouldBe((amps, va));
+    }
+
+    /// <summary>Rounded as printed: 0.27 A × 250 V are 67.5 of 69 VA.</summary>
+    [Fact]
+    public void Up_to_300_V_va_of_direct_current_are_volts_times_amps_as_they_are_printed()
+    {
+        DirectPilotDuties.All.Where(row => row.Volts <= 300).ShouldAllBe(row => Math.Abs((row.Volts * row.Amps / row.Va) - 1) < 0.03);
+        DirectPilotDuties.Designations.ShouldAllBe(designation => DirectPilotDuties.Of(designation).Max(row => row.Volts) <= new Fit.Switches.Contacts.DirectPilotDuty(designation).MostVolts);
     }
 
     [Theory]

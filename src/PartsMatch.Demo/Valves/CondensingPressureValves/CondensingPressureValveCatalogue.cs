@@ -81,8 +81,9 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
             RatedWith = TradeText.Read<RefrigerantList>(ratedWith)[0],
             RatedDrop = new(Pressure.FromPoundsForcePerSquareInch(draw.Of((2, 3), (5, 1)))),
             Joint = PipeJoint.Solder,
-            CondenserPort = TradeText.Read<Length>(tube),
+            CondenserPort = how == Arrangement.DifferentialCheck ? null : TradeText.Read<Length>(tube),
             ReceiverPort = TradeText.Read<Length>(tube),
+            DischargePort = how == Arrangement.InletRegulator ? null : TradeText.Read<Length>(tube),
         };
         var title = $"condensing-pressure valve, {TradeText.Write(how)}, {tube}, {setting} psi";
         return new(

@@ -11,10 +11,15 @@ internal static class ContactDrop
 
     private const double Bad = 1;
 
-    /// <summary>The ruling; null where nothing was read, or the contacts are open.</summary>
+    /// <summary>The ruling on a part's own contact, which condemns it; null where nothing was read, or the contacts are open.</summary>
     /// <param name="drop">Volts across it, under load.</param>
     /// <param name="isClosed">Whether its contacts are closed; null when not known.</param>
-    public static Ruling? Judge(Measured<ElectricPotential>? drop, bool? isClosed)
+    public static Ruling? Judge(Measured<ElectricPotential>? drop, bool? isClosed) => Across(drop, isClosed) is { } ruling ? ruling.Verdict == ReadingVerdict.Bad ? ruling.ThePartHasFailed() : ruling : null;
+
+    /// <summary>What the volts say of any contact; null where nothing was read, or the contacts are open.</summary>
+    /// <param name="drop">Volts across it, under load.</param>
+    /// <param name="isClosed">Whether its contacts are closed; null when not known.</param>
+    public static Ruling? Across(Measured<ElectricPotential>? drop, bool? isClosed)
     {
         if (drop is null || isClosed == false) return null;
         var volts = drop.Legs.Max(leg => leg.Volts);
@@ -23,6 +28,6 @@ internal static class ContactDrop
         if (isClosed is null) return Ruling.CantTell($"{volts:0.##} V across it; whether its contacts are closed is not known.", limit).ThenRead("isClosed", "Are its contacts closed? Power off, wires off, and measure ohms.");
         return Within.AtMost(volts, Bad)
             ? Ruling.CantTell($"{volts:0.##} V across it lie between {Good} and {Bad} V.", limit)
-            : Ruling.Bad($"{volts:0.##} V across closed contacts are over {Bad} V: they are burnt.", limit).ThePartHasFailed();
+            : Ruling.Bad($"{volts:0.##} V across closed contacts are over {Bad} V: they are burnt.", limit);
     }
 }

@@ -11,7 +11,7 @@ public sealed record PilotDuty(string Designation) : IHaveTextForm<PilotDuty>
     private const double AmpsStayBelow = 120;
 
     /// <inheritdoc/>
-    public static TextForm<PilotDuty> Form { get; } = new PilotDutyForm();
+    public static TextForm<PilotDuty> Form { get; } = new DesignationForm<PilotDuty>(PilotDuties.Designations, "A300", one => new(one), duty => duty.Designation);
 
     /// <summary>The greatest volts.</summary>
     public double MostVolts => double.Parse(Designation[1..], System.Globalization.CultureInfo.InvariantCulture);
@@ -25,23 +25,6 @@ public sealed record PilotDuty(string Designation) : IHaveTextForm<PilotDuty>
     /// <summary>The share of its VA that is left at some volts: all from 120 V up, less below.</summary>
     internal static double ShareAt(double volts) => Math.Min(1, volts / AmpsStayBelow);
 
-    private sealed class PilotDutyForm : TextForm<PilotDuty>
-    {
-        public override string Expected => $"one of: {string.Join(", ", PilotDuties.Designations)}";
-
-        public override string Example => "A300";
-
-        public override IReadOnlyList<string> Choices => PilotDuties.Designations;
-
-        public override IReadOnlyList<string> Words => PilotDuties.Designations;
-
-        public override TextReading<PilotDuty> Read(string text)
-        {
-            var plain = string.Concat(text.Where(char.IsLetterOrDigit)).ToUpperInvariant();
-            return PilotDuties.Designations.Contains(plain) ? TextReading<PilotDuty>.Of(new(plain))
-                : TextReading<PilotDuty>.Refused(string.IsNullOrWhiteSpace(text) ? "nothing is written" : $"“{text.Trim()}” is not {Expected}");
-        }
-
-        public override string Write(PilotDuty value, Units units = Units.AsGiven) => value.Designation;
-    }
+    /// <summary>The weakest designation that goes up to some volts: what it does, any contact with a pilot duty does; null where none goes as high.</summary>
+    internal static PilotDuty? WeakestAt(double volts) => PilotDuties.Designations.Select(one => new PilotDuty(one)).Where(one => Within.AtMost(volts, one.MostVolts)).MinBy(one => one.BreakVa);
 }

@@ -6,8 +6,8 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves;
 /// <summary>What follows from a condensing-pressure valve's markings, and what disagrees.</summary>
 public static class CondensingPressureValveDeductions
 {
-    /// <summary>One refrigerant alone is the one of the rating.</summary>
-    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith);
+    /// <summary>One refrigerant alone is the one of the rating; one size is that of all ports.</summary>
+    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith, OneSize);
 
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (CondensingPressureValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
@@ -20,21 +20,30 @@ public static class CondensingPressureValveDeductions
             if (plate.Setting is { } setting) yield return As("settingNeeded", Deducing.Text(setting), "setting");
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
-            if (plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
+            var how = plate.Arrangement ?? site.NeedsArrangement;
+            if (how.HasCondenserPort() == true && plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
             if (plate.ReceiverPort is { } receiver) yield return As("receiverPipe", Deducing.Text(receiver), "receiverPort");
+            if (how.HasDischargePort() == true && plate.DischargePort is { } discharge) yield return As("dischargePipe", Deducing.Text(discharge), "dischargePort");
         }
     }
 
     /// <summary>Readings of the plate that cannot all be true.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) =>
+    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Ports(plate)];
+
+    private static IReadOnlyList<Contradiction> Span(CondensingPressureValveSpec plate) =>
         plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals >= most.Kilopascals
             ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", CondensingPressureValveSources.HeadSetting)] : [];
 
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Listed(plate, site)];
+    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site)];
+
+    private static IEnumerable<Contradiction> Ports(CondensingPressureValveSpec plate)
+    {
+        if (plate is { Arrangement: Arrangement.InletRegulator, DischargePort: { } hot }) yield return new(["arrangement", "dischargePort"], $"An inlet regulator has no port for hot gas, and one of {Deducing.Text(hot)} is said to be there: one of the two is misread.", CondensingPressureValveSources.Ports);
+    }
 
     private static IEnumerable<Contradiction> Arranged(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
@@ -46,6 +55,15 @@ public static class CondensingPressureValveDeductions
         if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve was set to {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
     }
 
+    /// <summary>A head that is to be held is one that the expansion valves bear; a difference says nothing of them.</summary>
+    private static IEnumerable<Contradiction> Starved(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
+    {
+        if ((site.NeedsArrangement ?? plate.Arrangement) != Arrangement.DifferentialCheck && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
+        {
+            yield return new([], $"{Deducing.Text(needed)} are said to be held, and the expansion valves to need {Deducing.Text(least)}: one of the two is wrong, or the old one starved them.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded", "leastHead"] };
+        }
+    }
+
     private static IEnumerable<Contradiction> Listed(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
         if (plate.Refrigerants is { } listed && site.Refrigerant is { } there && !listed.Contains(there)) yield return new(["refrigerants"], $"The old valve lists {Deducing.Text(listed)}, and {there.Name} is there: see what the system was filled with.", ValveSources.Refrigerant) { SiteFields = ["refrigerant"] };
@@ -55,6 +73,15 @@ public static class CondensingPressureValveDeductions
     {
         if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], CondensingPressureValveSources.HeadCapacity);
     }
+
+    private static IEnumerable<Deduction> OneSize(CondensingPressureValveSpec spec)
+    {
+        if (spec.CondenserPort is not { } size) yield break;
+        if (spec.ReceiverPort is null) yield return One("receiverPort", size);
+        if (spec.Arrangement.HasDischargePort() == true && (spec.Arrangement == Arrangement.DifferentialCheck || spec.ReceiverPort is null || spec.ReceiverPort.Value.Millimeters.Equals(size.Millimeters))) yield return One("dischargePort", size);
+    }
+
+    private static Deduction One(string field, UnitsNet.Length size) => new(Side.Plate, field, Deducing.Text(size), "the size that is given", ["condenserPort"], CondensingPressureValveSources.OnePortSize);
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
 }

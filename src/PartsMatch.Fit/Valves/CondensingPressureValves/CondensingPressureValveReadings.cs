@@ -12,6 +12,10 @@ public sealed record CondensingPressureValveReadings : Readings
     [Field("Head pressure", "Gauge pressure at the receiver or in the liquid line, running steadily.", Group = Running, Tool = Tool.Meter, Example = "175 psi")]
     public Pressure? HeadPressure { get; init; }
 
+    /// <summary>Pressure of the hot gas before a differential check valve.</summary>
+    [Field("Hot gas pressure", "Gauge pressure of the hot gas before a differential check valve, running steadily: less the head pressure at the receiver it is the difference that opens it.", Group = Running, Tool = Tool.Meter, Example = "195 psi")]
+    public Pressure? HotGasPressure { get; init; }
+
     /// <summary>Whether the by-pass is warm.</summary>
     [Field("By-pass is hot", "Whether the pipe that lets hot gas by to the receiver is clearly hotter than the condenser's drain, by a thermometer.", Group = Running)]
     public bool? BypassHot { get; init; }

@@ -21,7 +21,7 @@ public sealed record CondensingPressureValveSite : Site
     public Arrangement? NeedsArrangement { get; init; }
 
     /// <summary>Setting that is needed.</summary>
-    [Field("Setting needed", "Gauge pressure that is to be held; as the old one's if that was right.", Group = System, Example = "180 psi")]
+    [Field("Setting needed", "Gauge pressure that is to be held; where a differential check valve is needed, the difference between hot gas and receiver at which it opens, as marked on the old one, or by two gauges while its by-pass just gets hot. As the old one's if that was right.", Group = System, Example = "180 psi")]
     public Pressure? SettingNeeded { get; init; }
 
     /// <summary>Lowest head that the expansion valves bear.</summary>
@@ -51,4 +51,8 @@ public sealed record CondensingPressureValveSite : Site
     /// <summary>Size of the pipe to the receiver.</summary>
     [Field("Receiver pipe", "Outside diameter of the tube to the receiver.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
     public Length? ReceiverPipe { get; init; }
+
+    /// <summary>Size of the pipe for hot gas.</summary>
+    [Field("Hot gas pipe", "Outside diameter of the tube from the discharge line to this valve; none at an inlet regulator, beside which it goes onto the differential check valve.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
+    public Length? DischargePipe { get; init; }
 }

@@ -14,6 +14,12 @@ public static class CondensingPressureValveSources
     /// <summary>Capacity of a condensing-pressure valve.</summary>
     public static Source HeadCapacity { get; } = new("The capacity at the least ambient, at the conditions that it was given for, is at least the load", SourceStatus.Practice);
 
+    /// <summary>Ports of a condensing-pressure valve.</summary>
+    public static Source Ports { get; } = new("Each pipe goes onto the port of its function: three-way valves take condenser, hot gas and receiver, inlet regulators no hot gas, differential check valves nothing from the condenser; another size takes reducers, another joint new ends", SourceStatus.Practice);
+
+    /// <summary>Ports of one size.</summary>
+    public static Source OnePortSize { get; } = new("Where one size is given, all ports have it; of a differential check valve the size is that of its inlet, which takes hot gas", SourceStatus.Practice);
+
     /// <summary>Room for the flooding charge.</summary>
     public static Source FloodingCharge { get; } = new("A receiver holds the charge that floods the condenser in the cold", SourceStatus.Practice);
 }

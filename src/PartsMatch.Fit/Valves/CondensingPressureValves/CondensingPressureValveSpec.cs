@@ -70,10 +70,14 @@ public sealed record CondensingPressureValveSpec : Spec
     public PipeJoint? Joint { get; init; }
 
     /// <summary>Port from the condenser.</summary>
-    [Field("Condenser port", "Outside diameter of the tube from the condenser (C).", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
+    [Field("Condenser port", "Outside diameter of the tube from the condenser; a differential check valve has none.", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
     public Length? CondenserPort { get; init; }
 
     /// <summary>Port to the receiver.</summary>
-    [Field("Receiver port", "Outside diameter of the tube to the receiver (R).", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
+    [Field("Receiver port", "Outside diameter of the tube to the receiver.", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
     public Length? ReceiverPort { get; init; }
+
+    /// <summary>Port for hot gas.</summary>
+    [Field("Hot gas port", "Outside diameter of the tube from the discharge line; an inlet regulator has none.", Group = Ports, Tool = Tool.Calipers, Example = "5/8 in")]
+    public Length? DischargePort { get; init; }
 }

@@ -23,6 +23,7 @@ public static class CondensingPressureValveVocabulary
         Sized("flare", "SAE", "FLARE"),
         Sized("pipe thread", "FPT", "NPT"),
         new("receiverPort", "RECEIVER", "REC PORT") { Unit = "in" },
+        new("dischargePort", "DISCHARGE", "HOT GAS", "DISCH PORT", "HOT GAS PORT") { Unit = "in" },
         new("arrangement", "ARRANGEMENT", "ACTION"),
     ],
     [])
@@ -41,6 +42,7 @@ public static class CondensingPressureValveVocabulary
             PlateLimit.Of<PressureDifference>("ratedDrop", "from 0.5 to 50 psi", drop => Within.Span(drop.Value.Kilopascals, 3, 345)),
             PlateLimit.Of<Length>("condenserPort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),
             PlateLimit.Of<Length>("receiverPort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),
+            PlateLimit.Of<Length>("dischargePort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),
         ],
     };
 

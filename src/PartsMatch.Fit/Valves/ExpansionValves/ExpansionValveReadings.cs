@@ -22,7 +22,7 @@ public sealed record ExpansionValveReadings : Readings
     public Temperature? BulbTemperature { get; init; }
 
     /// <summary>Altitude for the gauge.</summary>
-    [Field("Altitude", "Above sea level: a gauge reads less there than sea level's.", Group = Superheated, Example = "3000 ft")]
+    [Field("Altitude", "Above sea level: the air is thinner there, and at the same gauge pressure the refrigerant boils colder. Sea level is taken where it is not given.", Group = Superheated, Example = "3000 ft")]
     public Length? Altitude { get; init; }
 
     /// <summary>Whether the bulb is strapped and wrapped in its place.</summary>

@@ -28,15 +28,16 @@ public static class PipeChanges
     };
 }
 
-/// <summary>How a family names the fields of its connections.</summary>
-/// <param name="Inlet">The part's first size.</param>
-/// <param name="Outlet">The part's second size.</param>
-/// <param name="InletPipe">The site's first size.</param>
-/// <param name="OutletPipe">The site's second size.</param>
-internal sealed record PipeFields(string Inlet, string Outlet, string InletPipe, string OutletPipe)
+/// <summary>One of a valve's connections and the pipe that goes onto it.</summary>
+/// <param name="Word">What stands behind its size: "in".</param>
+/// <param name="PartField">The part's field of its size.</param>
+/// <param name="SiteField">The site's field of the pipe's.</param>
+/// <param name="Valve">Tube size of the connection, mm; null where not given.</param>
+/// <param name="Pipe">Tube size of the pipe, mm; null where not measured.</param>
+internal readonly record struct PipeEnd(string Word, string PartField, string SiteField, double? Valve, double? Pipe)
 {
-    /// <summary>Of valves with an inlet and an outlet.</summary>
-    public static PipeFields Usual { get; } = new("inletSize", "outletSize", "inletLine", "outletLine");
+    /// <summary>Whether the valve's flow leaves through it.</summary>
+    public bool IsOutlet { get; init; }
 }
 
 /// <summary>Do the valve's connections go onto the pipes that are there?</summary>
@@ -45,35 +46,40 @@ internal static class PipeFit
     /// <summary>Tube sizes are 1/8 in apart; these are the same (practice), mm.</summary>
     private const double Same = 0.3;
 
-    /// <summary>The answer of an aspect.</summary>
+    /// <summary>The answer about an inlet and an outlet.</summary>
     /// <param name="facet">The part's connections.</param>
     /// <param name="there">The pipes', by the old valve where nobody measured them.</param>
-    /// <param name="fields">How its fields are named; those of an inlet and an outlet where nothing is said.</param>
-    public static Finding Judge(ConnectionsFacet facet, ConnectionsFacet there, PipeFields? fields = null)
+    public static Finding Judge(ConnectionsFacet facet, ConnectionsFacet there) => Judge(
+        facet.Joint,
+        there.Joint,
+        [new("in", "inletSize", "inletLine", facet.Inlet, there.Inlet), new("out", "outletSize", "outletLine", facet.Outlet, there.Outlet) { IsOutlet = true }]);
+
+    /// <summary>The answer about any connections.</summary>
+    /// <param name="joint">How the part is joined; null where not given.</param>
+    /// <param name="jointThere">What joints the pipes are made for; null where not known.</param>
+    /// <param name="ends">The connections, each with its pipe.</param>
+    public static Finding Judge(PipeJoint? joint, PipeJoint? jointThere, IReadOnlyList<PipeEnd> ends)
     {
-        fields ??= PipeFields.Usual;
-        if (facet is { Inlet: null } or { Outlet: null }) return Finding.Unknown(Side.Part, facet.Inlet is null ? fields.Inlet : fields.Outlet, $"The size of its connections is not given.");
-        if (facet.Joint is not { } joint) return Finding.Unknown(Side.Part, "joint", $"How it is joined to its pipes is not given.");
-        if (there.Inlet is not { } inlet) return Finding.Unknown(Side.Site, fields.InletPipe, $"It has {new Sizes(facet)}; the pipes there were not measured.");
-        if (there.Outlet is not { } outlet) return Finding.Unknown(Side.Site, fields.OutletPipe, $"It has {new Sizes(facet)}; the second pipe there was not measured.");
+        if (ends.Where(end => end.Valve is null).Select(end => end.PartField).FirstOrDefault() is { } lacks) return Finding.Unknown(Side.Part, lacks, $"The size of its connections is not given.");
+        if (joint is not { } made) return Finding.Unknown(Side.Part, "joint", $"How it is joined to its pipes is not given.");
+        var has = new Sizes(made, ends);
+        if (ends.Where(end => end.Pipe is null).Select(end => end.SiteField).FirstOrDefault() is { } unmeasured) return Finding.Unknown(Side.Site, unmeasured, $"It has {has}; {(ends.Any(end => end.Pipe is not null) ? "not all pipes there were measured" : "the pipes there were not measured")}.");
         List<Change> changes = [];
-        if (there.Joint is { } before && before != joint) changes.Add(new(PipeChanges.ChangeJoint, $"make {new Spelt<PipeJoint>(joint)} joints where {new Spelt<PipeJoint>(before)} ones were") { Kit = KitFor(joint, facet) });
-        var (inletOff, outletOff) = (Off(facet.Inlet!.Value, inlet), Off(facet.Outlet!.Value, outlet));
-        if (inletOff || outletOff)
+        if (jointThere is { } before && before != made) changes.Add(new(PipeChanges.ChangeJoint, $"make {new Spelt<PipeJoint>(made)} joints where {new Spelt<PipeJoint>(before)} ones were") { Kit = KitFor(made, ends) });
+        List<PipeEnd> off = [.. ends.Where(end => Off(end.Valve!.Value, end.Pipe!.Value))];
+        if (off.Count > 0)
         {
-            changes.Add(new(PipeChanges.FitReducers, $"fit {(inletOff && outletOff ? "reducers" : "a reducer")}: {new Pair(facet.Inlet.Value, facet.Outlet.Value)} at the valve, {new Pair(inlet, outlet)} at the pipes")
+            changes.Add(new(PipeChanges.FitReducers, $"fit {(off.Count > 1 ? "reducers" : "a reducer")}: {new Listed(ends, AtPipes: false)} at the valve, {new Listed(ends, AtPipes: true)} at the pipes")
             {
-                Kit =
-                [
-                    .. inletOff ? (KitItem[])[new($"reducing coupling, {new Shown(inlet)} to {new Shown(facet.Inlet.Value)}")] : [],
-                    .. outletOff ? (KitItem[])[new($"reducing coupling, {new Shown(facet.Outlet.Value)} to {new Shown(outlet)}")] : [],
-                ],
+                Kit = [.. off.Select(end => end.IsOutlet
+                    ? new KitItem($"reducing coupling, {new Shown(end.Valve!.Value)} to {new Shown(end.Pipe!.Value)}")
+                    : new($"reducing coupling, {new Shown(end.Pipe!.Value)} to {new Shown(end.Valve!.Value)}"))],
             });
         }
 
-        if (there.Joint is null) return Finding.Unknown(Side.Site, "lineJoint", changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)}, and what joints they are made for is not known.");
-        return Finding.MeetsWith(changes, $"It has {new Sizes(facet)}; the pipes there are {new Pair(inlet, outlet)} for {new Spelt<PipeJoint>(there.Joint.Value)} joints.") with
-        { Shortfall = Math.Max(inletOff ? Apart(facet.Inlet.Value, inlet) : 0, outletOff ? Apart(facet.Outlet.Value, outlet) : 0) };
+        if (jointThere is not { } there) return Finding.Unknown(Side.Site, "lineJoint", changes, $"It has {has}; the pipes there are {new Listed(ends, AtPipes: true)}, and what joints they are made for is not known.");
+        return Finding.MeetsWith(changes, $"It has {has}; the pipes there are {new Listed(ends, AtPipes: true)} for {new Spelt<PipeJoint>(there)} joints.") with
+        { Shortfall = off.Count > 0 ? off.Max(end => Apart(end.Valve!.Value, end.Pipe!.Value)) : 0 };
     }
 
     private static bool Off(double valve, double pipe) => !Within.AtMost(Math.Abs(valve - pipe), Same);
@@ -81,23 +87,30 @@ internal static class PipeFit
     /// <summary>How far apart two sizes are: 1 where one is twice the other, up or down. A reducer of a size or two is everyday work, beyond that the valve was made for another flow (practice).</summary>
     private static double Apart(double valve, double pipe) => Math.Abs(Math.Log2(valve / pipe));
 
-    private static IReadOnlyList<KitItem> KitFor(PipeJoint joint, ConnectionsFacet facet) => joint switch
+    private static IReadOnlyList<KitItem> KitFor(PipeJoint joint, IReadOnlyList<PipeEnd> ends) => joint switch
     {
-        PipeJoint.Flare => [new($"flare nuts, {new Pair(facet.Inlet!.Value, facet.Outlet!.Value)}", 2)],
+        PipeJoint.Flare => [new($"flare nuts, {new Listed(ends, AtPipes: false)}", ends.Count)],
         PipeJoint.Solder => [new($"brazing alloy, and nitrogen to flow through the pipe")],
         PipeJoint.PipeThread => [new($"sealant for refrigerant threads")],
         _ => [],
     };
 
-    /// <summary>Two sizes; formed only when they are shown.</summary>
-    private readonly record struct Pair(double Inlet, double Outlet)
+    /// <summary>The sizes of connections or pipes: one where all are the same; formed only when they are shown.</summary>
+    private readonly record struct Listed(IReadOnlyList<PipeEnd> Ends, bool AtPipes)
     {
-        public override string ToString() => Off(Inlet, Outlet) ? $"{new Shown(Inlet)} in and {new Shown(Outlet)} out" : new Shown(Inlet).ToString();
+        public override string ToString()
+        {
+            var atPipes = AtPipes;
+            List<(double Size, string Word)> all = [.. Ends.Select(end => ((atPipes ? end.Pipe : end.Valve)!.Value, end.Word))];
+            if (all.TrueForAll(one => !Off(one.Size, all[0].Size))) return new Shown(all[0].Size).ToString();
+            List<string> words = [.. all.Select(one => $"{new Shown(one.Size)} {one.Word}")];
+            return $"{string.Join(", ", words[..^1])} and {words[^1]}";
+        }
     }
 
     /// <summary>Sizes and joints; formed only when they are shown.</summary>
-    private readonly record struct Sizes(ConnectionsFacet Facet)
+    private readonly record struct Sizes(PipeJoint Joint, IReadOnlyList<PipeEnd> Ends)
     {
-        public override string ToString() => $"{new Spelt<PipeJoint>(Facet.Joint!.Value)} connections of {new Pair(Facet.Inlet!.Value, Facet.Outlet!.Value)}";
+        public override string ToString() => $"{new Spelt<PipeJoint>(Joint)} connections of {new Listed(Ends, AtPipes: false)}";
     }
 }

@@ -8,7 +8,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves;
 /// <param name="KilogramsAnHour">At the greatest load, kg/h.</param>
 /// <param name="Density">Before the valve, kg/m³; a band of gas, and a wide one of gas whose temperature was not read: that may be saturated, or superheated as far as the approximation goes.</param>
 /// <param name="Inlet">Absolute pressure before the valve, kPa; null where it is not known, as nothing then says when liquid flashes.</param>
-/// <param name="Choking">Drop from which on liquid flows no faster, kPa; infinite where the inlet pressure is not known.</param>
+/// <param name="Choking">Drop from which on it flows no faster, kPa; infinite where the inlet pressure is not known.</param>
 /// <param name="Allowed">Drop that may be lost there, kPa; null where not known, infinite where any may.</param>
 /// <param name="LeastShare">Least load over the greatest; null where not known.</param>
 internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band Density, double? Inlet, double Choking, double? Allowed, double? LeastShare)
@@ -75,7 +75,7 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
         if (RefrigerantFlow.KilogramsAnHour(refrigerant, watts, evaporating, condensing) is not { } flow || Dew(refrigerant, dew) is not { } inlet) return (null, "condensingAt");
         if (DensityOf(refrigerant, dew, Rounded.Celsius(site.TemperatureThere)) is not { } density) return (null, "temperatureThere");
         double? allowed = line == RefrigerantLine.HotGas ? double.PositiveInfinity : inlet - Dew(refrigerant, dew - SuctionKelvins);
-        return (new(false, flow, density, inlet, double.PositiveInfinity, allowed, least), string.Empty);
+        return (new(false, flow, density, inlet, ValveFlow.GasChokingDrop(inlet, HeatRatio), allowed, least), string.Empty);
     }
 
     /// <summary>

@@ -17,6 +17,7 @@ public static class SolenoidValveAspects
         new CoilSupplied(),
         new FlowBothWays(),
         new CoilPower(),
+        new CoilContact(),
         new HazardousPlace(),
         new Connections(),
     ];

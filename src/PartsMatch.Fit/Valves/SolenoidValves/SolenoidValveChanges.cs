@@ -33,4 +33,11 @@ public static class SolenoidValveChanges
         Stage = Stage.Wire,
         HowTo = "Add up the VA of all that the transformer feeds at once, and set it against its plate.",
     };
+
+    /// <summary>Whether the contact that feeds its coil switches it.</summary>
+    public static ChangeKind CheckCoilContact { get; } = new("checkCoilContact", 0.2, IsCheck: true)
+    {
+        Stage = Stage.Wire,
+        HowTo = "On the thermostat, timer, control or relay whose contact feeds the coil: a pilot duty such as C300, or VA or amps for coils; amps for heaters say nothing of coils. Add up all coils on it. Where it is marked for less, let it drive a relay, and that the coil.",
+    };
 }

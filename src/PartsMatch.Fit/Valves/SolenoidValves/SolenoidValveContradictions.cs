@@ -10,12 +10,12 @@ public static class SolenoidValveContradictions
 {
     /// <summary>On the plate alone.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(SolenoidValveSpec plate) => [.. Least(plate), .. Frequency(plate)];
+    public static IReadOnlyList<Contradiction> OnPlate(SolenoidValveSpec plate) => [.. Least(plate), .. Direct(plate), .. Frequency(plate), .. Inrush(plate)];
 
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site), .. Warm(site), .. Loads(site)];
+    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. Contact(site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site), .. Warm(site), .. Loads(site)];
 
     private static IEnumerable<Contradiction> Least(SolenoidValveSpec plate)
     {
@@ -25,9 +25,27 @@ public static class SolenoidValveContradictions
         }
     }
 
+    private static IEnumerable<Contradiction> Direct(SolenoidValveSpec plate)
+    {
+        if (plate is { OpeningDifferential: { } most, DirectDifferential: { } direct } && !Within.AtMost(direct.Value.Kilopascals, most.Value.Kilopascals))
+        {
+            yield return new(["openingDifferential", "directDifferential"], $"It opens against {Deducing.Text(most)}, and with direct current against {Deducing.Text(direct)}, which lifts less: one of the two is misread.", SolenoidValveSources.OpeningDifferential);
+        }
+    }
+
     private static IEnumerable<Contradiction> Frequency(SolenoidValveSpec plate)
     {
         if (plate is { CoilCurrent: CoilCurrent.Direct, CoilFrequency: { } frequency }) yield return new(["coilCurrent", "coilFrequency"], $"Its coil is said to be for direct current and for {Deducing.Text(frequency)}: one of the two is misread.", SolenoidValveSources.CoilFrequency);
+    }
+
+    private static IEnumerable<Contradiction> Inrush(SolenoidValveSpec plate)
+    {
+        if (plate is { CoilPower: { } holds, CoilInrush: { } pulls } && !Within.AtLeast(pulls.Voltamperes, holds.Voltamperes)) yield return new(["coilPower", "coilInrush"], $"Its coil is said to hold by {Deducing.Text(holds)} and to pull in by {Deducing.Text(pulls)}, which is never less: one of the two is misread.", SolenoidValveSources.CoilContact);
+    }
+
+    private static IEnumerable<Contradiction> Contact(SolenoidValveSite site)
+    {
+        if (site is { ContactVa: { } opens, ContactInrushVa: { } closes } && !Within.AtLeast(closes.Voltamperes, opens.Voltamperes)) yield return new([], $"The contact is said to open {Deducing.Text(opens)} and to close on {Deducing.Text(closes)}, which is never less: one of the two is misread.", SolenoidValveSources.CoilContact) { SiteFields = ["contactVa", "contactInrushVa"] };
     }
 
     private static IEnumerable<Contradiction> Volts(SolenoidValveSpec plate, SolenoidValveSite site)

@@ -18,6 +18,10 @@ public sealed record SolenoidValveReadings : Readings
     [Field("Volts at the coil", "At its leads, with the circuit calling; zero counts.", Group = Coil, Example = "24 V")]
     public Measured<ElectricPotential>? CoilVolts { get; init; }
 
+    /// <summary>Volts across the contact that feeds the coil.</summary>
+    [Field("Volts across its contact", "Across the contact of the thermostat, timer, control or relay that feeds the coil, closed, with the coil on it.", Group = Coil, Example = "0.1 V")]
+    public Measured<ElectricPotential>? ContactDropVolts { get; init; }
+
     /// <summary>Ohms of the coil, power off and leads off.</summary>
     [Field("Ohms of the coil", "Power off, leads off; open counts.", Group = Coil)]
     public Ohms? CoilOhms { get; init; }

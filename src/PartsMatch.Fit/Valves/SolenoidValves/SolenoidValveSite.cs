@@ -3,6 +3,7 @@ using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Valves.Pipes;
 using UnitsNet;
 
@@ -31,6 +32,7 @@ public sealed record SolenoidValveSite : Site
     private const string Pressures = "Pressures";
     private const string Pipes = "Pipes";
     private const string Circuit = "Coil circuit";
+    private const string Contact = "Contact that feeds the coil";
 
     /// <summary>The refrigerant in the system.</summary>
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
@@ -111,4 +113,28 @@ public sealed record SolenoidValveSite : Site
     /// <summary>What the transformer still gives without the old coil.</summary>
     [Field("Transformer has left", "VA on its plate less what else hangs on it, the old coil not counted.", Group = Circuit, Example = "40 VA")]
     public ElectricApparentPower? TransformerLeft { get; init; }
+
+    /// <summary>Pilot duty of the contact that feeds the coil.</summary>
+    [Field("Contact's pilot duty", "On the thermostat, timer, control or relay whose contact feeds the coil: a letter and the greatest volts.", Group = Contact)]
+    public PilotDuty? ContactDuty { get; init; }
+
+    /// <summary>The same for direct current.</summary>
+    [Field("Contact's DC pilot duty", "The same for a coil for direct current, beside the one for alternating current or by itself: a letter from N to R and the greatest volts.", Group = Contact)]
+    public DirectPilotDuty? ContactDirectDuty { get; init; }
+
+    /// <summary>VA of coils that it opens.</summary>
+    [Field("Contact's VA", "VA of coils that the contact is marked for (pilot duty, sealed) at the volts and the kind of current there.", Group = Contact, Example = "125 VA")]
+    public ElectricApparentPower? ContactVa { get; init; }
+
+    /// <summary>VA of coils that it closes on.</summary>
+    [Field("Contact's inrush VA", "VA that it is marked to close on; about ten times the sealed VA where nothing is said.", Group = Contact, Example = "1250 VA")]
+    public ElectricApparentPower? ContactInrushVa { get; init; }
+
+    /// <summary>Amps of coils that it opens.</summary>
+    [Field("Contact's amps for coils", "Where it is marked in amps: those for coils (inductive, pilot duty) at the volts and the kind of current there, never those for heaters.", Group = Contact, Example = "1 A")]
+    public ElectricCurrent? ContactAmps { get; init; }
+
+    /// <summary>VA of the other coils on it.</summary>
+    [Field("Other coils on the contact", "Holding VA of all else that the same contact feeds, the old coil not counted.", Group = Contact, Example = "10 VA")]
+    public ElectricApparentPower? ContactOtherCoils { get; init; }
 }

@@ -55,8 +55,12 @@ public sealed record SolenoidValveSpec : Spec
     public FlowCoefficient? FlowCoefficient { get; init; }
 
     /// <summary>Largest difference between inlet and outlet against which it opens.</summary>
-    [Field("Largest opening differential", "MOPD: against this difference between inlet and outlet it still opens, with a hot coil at 85 % of its volts.", Group = Valve)]
+    [Field("Largest opening differential", "MOPD: against this difference between inlet and outlet it still opens, with a hot coil at 85 % of its volts; that of the coil that comes on it.", Group = Valve)]
     public PressureDifference? OpeningDifferential { get; init; }
+
+    /// <summary>The same with a coil for direct current.</summary>
+    [Field("Opening differential with DC", "The same with a coil for direct current, where the catalogue gives it beside that for alternating current: DC lifts less.", Group = Valve, Example = "200 psi")]
+    public PressureDifference? DirectDifferential { get; init; }
 
     /// <summary>Least drop that a pilot-operated one needs.</summary>
     [Field("Least operating differential", "Pressure drop that a pilot-operated valve needs to lift and stay open; 0 psi for a direct-acting one.", Group = Valve, Example = "2 psi")]
@@ -105,6 +109,10 @@ public sealed record SolenoidValveSpec : Spec
     /// <summary>Coil's apparent power while held.</summary>
     [Field("Coil's VA", "Held, not at pull-in, as the transformer has to give it.", Group = Coil)]
     public ElectricApparentPower? CoilPower { get; init; }
+
+    /// <summary>Coil's apparent power as it pulls in.</summary>
+    [Field("Coil's inrush VA", "What it takes as it pulls in, as the contact that feeds it closes on; a coil for direct current takes no more than it holds by.", Group = Coil, Example = "35 VA")]
+    public ElectricApparentPower? CoilInrush { get; init; }
 
     /// <summary>Part number of the coil on it.</summary>
     [Field("Coil's number", "Part number of the coil that comes on it.", Group = Coil, Example = "QC-24")]

@@ -13,6 +13,7 @@ public static class SolenoidValveVocabulary
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG", "FOR REFRIGERANTS"),
         new("flowCoefficient", "FLOW COEFFICIENT", "FLOW") { ByUnit = true },
         new("openingDifferential", "MOPD", "MAX OPD", "MAX OPD.", "OPD", "MAX DP", "MAX DIFF", "MAX OPENING DIFF", "ΔP MAX") { Unit = "psi" },
+        new("directDifferential", "MOPD DC", "MAX OPD DC") { Unit = "psi" },
         new("leastDifferential", "MIN OPD", "MIN DP", "MIN DIFF", "ΔP MIN", "LEAST DIFF") { Unit = "psi" },
         new("workingPressure", "MWP", "SWP", "MAX WORKING PRESSURE", "WORKING PRESSURE", "MAX PRESS", "PS") { Unit = "psi" },
         new("inletSize", "CONN", "CONNECTION", "CONNECTIONS", "INLET", "SIZE", "IN") { Unit = "in", By = "outletSize" },
@@ -23,7 +24,8 @@ public static class SolenoidValveVocabulary
         new("outletSize", "OUTLET", "OUT") { Unit = "in" },
         new("coilVolts", "COIL", "COIL VOLTS", "VOLTS", "VOLTAGE", "COIL V") { ByUnit = true },
         new("coilFrequency", "FREQ", "FREQUENCY") { ByUnit = true },
-        new("coilPower", "COIL VA", "POWER") { ByUnit = true },
+        new("coilPower", "COIL VA", "POWER", "HOLDING", "HOLDING VA", "HOLD", "SEALED", "SEALED VA") { ByUnit = true },
+        new("coilInrush", "INRUSH", "INRUSH VA", "VA INRUSH", "COIL INRUSH", "PULL-IN") { Unit = "VA" },
         new("body", "BODY", "MATERIAL"),
         new("hazards", "HAZ", "HAZARD", "REFRIGERANT CLASS", "SUITABLE FOR"),
         new("lift", "OPERATION", "ACTION"),
@@ -41,6 +43,7 @@ public static class SolenoidValveVocabulary
         [
             PlateLimit.Of<FlowCoefficient>("flowCoefficient", "from 0.01 to 200 Kv", flow => Within.Span(flow.Kv, 0.01, 200)),
             PlateLimit.Of<PressureDifference>("openingDifferential", "from 10 to 2000 psi", most => Within.Span(most.Value.Kilopascals, 68, 13_800)),
+            PlateLimit.Of<PressureDifference>("directDifferential", "from 10 to 2000 psi", most => Within.Span(most.Value.Kilopascals, 68, 13_800)),
             PlateLimit.Of<PressureDifference>("leastDifferential", "from 0 to 30 psi", least => Within.Span(least.Value.Kilopascals, 0, 207)),
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
@@ -48,6 +51,7 @@ public static class SolenoidValveVocabulary
             PlateLimit.Of<Taps>("coilVolts", "from 6 to 600 V", taps => taps.All(tap => Within.Span(tap.First.Volts, 6, 600) && Within.Span(tap.Last.Volts, 6, 600))),
             PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<ElectricApparentPower>("coilPower", "from 1 to 200 VA", power => Within.Span(power.Voltamperes, 1, 200)),
+            PlateLimit.Of<ElectricApparentPower>("coilInrush", "from 1 to 2000 VA", power => Within.Span(power.Voltamperes, 1, 2000)),
         ],
     };
 

@@ -35,6 +35,16 @@ public sealed class ContactFormsTests
     public void What_is_no_motor_is_refused(string text, string wrong) => MotorLoads.Form.Read(text).Wrong!.ShouldContain(wrong);
 
     [Theory]
+    [InlineData("R300", "R300")]
+    [InlineData("n 600", "N600")]
+    public void Pilot_duty_for_direct_current_reads(string text, string written) => DirectPilotDuty.Form.Write(DirectPilotDuty.Form.Read(text).Value!).ShouldBe(written);
+
+    [Theory]
+    [InlineData("A300")]
+    [InlineData("R600")]
+    public void Pilot_duty_for_direct_current_has_letters_of_its_own(string text) => DirectPilotDuty.Form.Read(text).IsRead.ShouldBeFalse();
+
+    [Theory]
     [InlineData("A300", "A300")]
     [InlineData("a 300", "A300")]
     [InlineData("b-600", "B600")]

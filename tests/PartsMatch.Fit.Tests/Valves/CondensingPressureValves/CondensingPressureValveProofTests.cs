@@ -7,6 +7,7 @@ namespace PartsMatch.Fit.Tests.Valves.CondensingPressureValves;
 /// <summary>Condensing-pressure valves before they are condemned and after the swap. Limits are practice.</summary>
 [Trait("Source", "reading.headHeld")]
 [Trait("Source", "reading.headCharge")]
+[Trait("Source", "reading.headDifference")]
 public sealed class CondensingPressureValveProofTests
 {
     [Theory]
@@ -34,8 +35,44 @@ public sealed class CondensingPressureValveProofTests
     public void A_head_says_nothing_of_a_valve_that_opens_at_a_difference(string readings)
     {
         var diagnosis = Diagnose("arrangement=differential check; setting=20 psi", readings);
-        diagnosis.Conclusion.ShouldBe(Conclusion.NothingWrongFound, diagnosis.Sentence);
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
+        diagnosis.Next!.Field.ShouldBe("hotGasPressure");
         diagnosis.Checks.ShouldContain(check => check.Verdict == ReadingVerdict.CantTell && check.Sentence.Contains("difference", StringComparison.Ordinal));
+    }
+
+    /// <summary>20 psi open it; within 5 psi of that either is right: practice.</summary>
+    [Theory]
+    [InlineData("", Conclusion.ReadNext, "hotGasPressure")]
+    [InlineData("hotGasPressure=200 psi", Conclusion.ReadNext, "headPressure")]
+    [InlineData("hotGasPressure=200 psi; headPressure=180 psi", Conclusion.ReadNext, "bypassHot")]
+    [InlineData("hotGasPressure=205 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound, null)]
+    [InlineData("hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed, null)]
+    [InlineData("hotGasPressure=206 psi; headPressure=180 psi; bypassHot=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("hotGasPressure=195 psi; headPressure=180 psi; bypassHot=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("hotGasPressure=194 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound, null)]
+    public void A_check_valve_is_told_by_its_own_difference(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("arrangement=differential check; setting=20 psi", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void A_check_valve_is_not_told_by_gauges_that_cannot_be_right_nor_without_its_difference()
+    {
+        Diagnose("arrangement=differential check; setting=20 psi", "hotGasPressure=170 psi; headPressure=180 psi; bypassHot=yes").Checks.Single().Verdict.ShouldBe(ReadingVerdict.CantTell);
+        Diagnose("arrangement=differential check", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no").Next!.Field.ShouldBe("settingNeeded");
+        Diagnose("arrangement=three-way; setting=180 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no").Checks.ShouldNotContain(check => check.Title == "Difference and by-pass");
+    }
+
+    [Fact]
+    public void A_new_check_valve_is_told_and_never_condemned()
+    {
+        var family = CondensingPressureValveFamily.CondensingPressureValve;
+        var need = family.ReadNeed(new(null, Named.Texts("arrangement=differential check; setting=20 psi"), [])).Need;
+        family.AfterSwap(need, Named.Record<CondensingPressureValveSpec>("arrangement=differential check; setting=20 psi"), Named.Record<CondensingPressureValveReadings>("hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes"))
+            .Readings.Single().Verdict.ShouldBe(ReadingVerdict.Bad);
     }
 
     /// <summary>The by-pass is its check valve's, and the receiver lies lower than the condenser by what that one takes.</summary>

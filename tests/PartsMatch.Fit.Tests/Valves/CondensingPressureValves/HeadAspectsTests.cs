@@ -1,6 +1,5 @@
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
-using PartsMatch.Fit.Valves.Pipes;
 
 namespace PartsMatch.Fit.Tests.Valves.CondensingPressureValves;
 
@@ -39,11 +38,27 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("settingNeeded=180 psi", "setting=169 psi", "Unknown Site leastHead")]
     [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi", "MeetsWithChanges checkHead")]
     [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=170 psi", "setting=170 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi", "Fails")] // within 10 psi, and yet the expansion valves starve
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("settingNeeded=180 psi; leastHead=180 psi", "setting=180 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "setting=180 psi", "MeetsWithChanges checkHead")] // what is needed is said to be too little
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=185 psi", "Meets")]
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=179 psi", "Fails")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
     [InlineData("", "setting=180 psi", "Unknown Site settingNeeded")]
     [InlineData("settingNeeded=180 psi", "", "Unknown Part setting")]
     public void It_holds_the_pressure_that_is_needed(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void A_head_to_be_held_that_the_expansion_valves_do_not_bear_is_a_contradiction()
+    {
+        var family = Families.Find("condensingPressureValve")!;
+        family.ReadNeed(new(null, [], [new("settingNeeded", "180 psi"), new("leastHead", "181 psi")])).Contradictions.Single().SiteFields.ShouldBe(["settingNeeded", "leastHead"]);
+        family.ReadNeed(new(null, [], [new("settingNeeded", "180 psi"), new("leastHead", "180 psi")])).Contradictions.ShouldBeEmpty();
+        family.ReadNeed(new(null, [], [new("needsArrangement", "differential check"), new("settingNeeded", "20 psi"), new("leastHead", "150 psi")])).Contradictions.ShouldBeEmpty();
+    }
 
     /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
     [Theory]
@@ -108,15 +123,59 @@ public sealed class FloodingChargeTests : HeadAspectTests<FloodingCharge, Floods
     public void The_receiver_holds_what_floods(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
 
-/// <summary>Reducers and joints: practice.</summary>
+/// <summary>Each pipe on the port of its function, reducers and joints, and one size for all ports where one is given: practice.</summary>
 [Trait("Source", "condensingPressureValve.portsByFunction")]
-public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, ConnectionsFacet>
+public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, PortsFacet>
 {
+    private const string ThreeWay = "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=1/2 in";
+    private const string Regulator = "arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in";
+    private const string Check = "arrangement=differential check; joint=ODF; receiverPort=5/8 in; dischargePort=5/8 in";
+
     [Theory]
-    [InlineData("joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Meets")]
-    [InlineData("joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "MeetsWithChanges fitReducers")]
-    [InlineData("", "joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "Unknown Site condenserPipe")]
-    [InlineData("", "joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
-    [InlineData("joint=ODF; condenserPort=5/8 in", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Site receiverPipe")]
-    public void Ports_and_pipes_are_joined(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+    [InlineData(ThreeWay, "", ThreeWay, "Meets")]
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in; dischargePort=1/2 in", "MeetsWithChanges fitReducers")]
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=1/2 in; dischargePort=1/2 in", "MeetsWithChanges fitReducers")]
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=5/8 in", "MeetsWithChanges fitReducers")]
+    [InlineData(ThreeWay, "dischargePipe=5/8 in", ThreeWay, "MeetsWithChanges fitReducers")] // what was measured outranks the old one's
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=SAE; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=1/2 in", "MeetsWithChanges changeJoint")]
+    [InlineData("", "", ThreeWay, "Unknown Site condenserPipe")]
+    [InlineData("", "condenserPipe=5/8 in; receiverPipe=5/8 in; lineJoint=ODF", ThreeWay, "Unknown Site dischargePipe")]
+    [InlineData("", "condenserPipe=5/8 in; receiverPipe=5/8 in; lineJoint=ODF", Regulator, "Meets")] // no hot gas goes there
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=ODF; condenserPort=7/8 in; receiverPort=5/8 in", "Unknown Part dischargePort")] // two sizes say nothing of the third
+    [InlineData(ThreeWay, "", "arrangement=three-way; joint=ODF; receiverPort=5/8 in; dischargePort=1/2 in", "Unknown Part condenserPort")]
+    [InlineData(ThreeWay, "", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Part dischargePort")] // the old one's pipe for hot gas is there
+    public void Ports_and_pipes_are_joined(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("dischargePipe=1/2 in", Regulator, "Fails")]
+    [InlineData("condenserPipe=5/8 in", Check, "Fails")]
+    [InlineData("dischargePipe=5/8 in; receiverPipe=5/8 in; lineJoint=ODF", Check, "Meets")]
+    [InlineData("condenserPipe=5/8 in; receiverPipe=5/8 in; lineJoint=ODF", Regulator, "Meets")]
+    [InlineData("dischargePipe=1/2 in", "joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Part dischargePort")] // of which arrangement it is is not given
+    public void A_pipe_without_a_port_fails(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=5/8 in", "Meets")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=1/2 in", "MeetsWithChanges fitReducers")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", Check, "Meets")] // a plate's one size is its inlet's
+    [InlineData("joint=ODF; condenserPort=5/8 in", Regulator, "Unknown Site condenserPipe")] // of which arrangement the old one was is not known
+    public void Where_one_size_is_given_all_ports_have_it(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Fact]
+    public void What_is_to_be_fitted_is_in_the_kit_by_the_way_of_the_flow()
+    {
+        var change = Judge(ThreeWay, "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=7/8 in; dischargePort=5/8 in").Changes.ShouldHaveSingleItem();
+        change.Text.ShouldBe("fit reducers: 5/8 in (15.88 mm) from the condenser, 7/8 in (22.23 mm) to the receiver and 5/8 in (15.88 mm) for hot gas at the valve, 5/8 in (15.88 mm) from the condenser, 5/8 in (15.88 mm) to the receiver and 1/2 in (12.7 mm) for hot gas at the pipes");
+        change.Kit.Select(item => item.What).ShouldBe(["reducing coupling, 7/8 in (22.23 mm) to 5/8 in (15.88 mm)", "reducing coupling, 1/2 in (12.7 mm) to 5/8 in (15.88 mm)"]);
+    }
+
+    /// <summary>Worked by hand: log2 of 5/8 over 1/2 is 0.322, of 7/8 over 5/8 0.485; the worst counts.</summary>
+    [Theory]
+    [InlineData("condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=5/8 in", 0.322)]
+    [InlineData("condenserPort=7/8 in; receiverPort=5/8 in; dischargePort=5/8 in", 0.485)]
+    public void The_further_the_sizes_are_apart_the_more_it_costs(string ports, double shortfall) => Judge(ThreeWay, "", $"arrangement=three-way; joint=ODF; {ports}").Shortfall.ShouldBe(shortfall, 0.001);
+
+    [Fact]
+    public void An_inlet_regulator_with_a_port_for_hot_gas_is_misread() =>
+        Families.Find("condensingPressureValve")!.ReadNeed(new(null, [new("arrangement", "inlet regulator"), new("dischargePort", "1/2 in")], [])).Contradictions.Single().Fields.ShouldBe(["arrangement", "dischargePort"]);
 }

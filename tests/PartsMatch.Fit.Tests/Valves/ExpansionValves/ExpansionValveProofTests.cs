@@ -44,6 +44,21 @@ public sealed class ExpansionValveProofTests
     public void Superheat_follows_from_pressure_temperature_and_refrigerant() =>
         Diagnose("refrigerant=R-134a", $"{Good}; suctionPressure=25 psi; bulbTemperature=38.67 °F").Checks[^1].Sentence.ShouldStartWith("Superheat is 10 °F (5.6 K)");
 
+    /// <summary>At 1500 m the air is 84.6 kPa instead of 101.3 (ISO 2533): the same gauge shows 17 kPa less of absolute pressure, by which R-134a boils colder and superheat is more.</summary>
+    [Fact]
+    public void Sea_level_is_said_to_be_taken_where_no_altitude_is_given()
+    {
+        const string Readings = $"{Good}; suctionPressure=25 psi; bulbTemperature=38.67 °F";
+        var taken = Diagnose("refrigerant=R-134a", Readings);
+        taken.Checks[^1].Sentence.ShouldBe("Superheat is 10 °F (5.6 K), taken at sea level (higher up it is more).");
+        taken.Drawings.Single().Words.ShouldContain("taken at sea level");
+        Diagnose("refrigerant=R-134a", $"{Readings}; altitude=1 m").Checks[^1].Sentence.ShouldBe("Superheat is 10 °F (5.6 K).");
+        Diagnose("refrigerant=R-134a", $"{Good}; superheat=10 °F").Checks[^1].Sentence.ShouldBe("Superheat is 10 °F (5.6 K).");
+        var high = Diagnose("refrigerant=R-134a", $"{Readings}; altitude=1500 m").Checks[^1];
+        high.Sentence.ShouldNotContain("sea level");
+        double.Parse(high.Sentence.Split(' ')[2], System.Globalization.CultureInfo.InvariantCulture).ShouldBeGreaterThan(12);
+    }
+
     [Theory]
     [InlineData("", "refrigerant")]
     [InlineData("refrigerant=R-744", "refrigerant")]

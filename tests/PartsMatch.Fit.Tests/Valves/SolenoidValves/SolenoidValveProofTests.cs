@@ -9,6 +9,7 @@ namespace PartsMatch.Fit.Tests.Valves.SolenoidValves;
 [Trait("Source", "reading.valveDropWhenOpen")]
 [Trait("Source", "reading.valveSigns")]
 [Trait("Source", "reading.valveCoilVolts")]
+[Trait("Source", "reading.contactDrop")]
 public sealed class SolenoidValveProofTests
 {
     private const string Plate = "normalState=NC; coilVolts=120 V; coilFrequency=60 Hz";
@@ -51,6 +52,21 @@ public sealed class SolenoidValveProofTests
         var diagnosis = Diagnose(Plate, readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>At most 0.5 V is good, over 1 V is bad: practice.</summary>
+    [Theory]
+    [InlineData("contactDropVolts=0.5 V", ReadingVerdict.Good)]
+    [InlineData("contactDropVolts=0.6 V", ReadingVerdict.CantTell)]
+    [InlineData("contactDropVolts=1 V", ReadingVerdict.CantTell)]
+    [InlineData("contactDropVolts=1.1 V", ReadingVerdict.Bad)]
+    [InlineData("contactDropVolts=120 V; circuitCalls=no", null)]
+    public void A_burnt_contact_is_mended_first_and_condemns_no_valve(string readings, ReadingVerdict? verdict)
+    {
+        var diagnosis = Diagnose(Plate, $"{readings}; magnetPulls=yes; coilVolts=118 V; temperatureBefore=95 °F; temperatureBehind=95 °F");
+        diagnosis.Checks.Where(check => check.Title == "Volts across its contact").Select(check => check.Verdict).ShouldBe(verdict is { } said ? [said] : []);
+        diagnosis.MendFirst.Any(mend => mend.Name == "coilContactBurnt").ShouldBe(verdict == ReadingVerdict.Bad);
+        diagnosis.Conclusion.ShouldNotBe(Conclusion.PartHasFailed);
     }
 
     [Fact]

@@ -12,7 +12,8 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
-/// Within 10 psi, edges included, meets; one that can be set there is a change. Further off is a check; lower only where the expansion valves still pass their load at that head, else it fails.
+/// Within 10 psi, edges included, meets; one that can be set there is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
+/// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
@@ -38,17 +39,23 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         }
 
         var does = facet.IsDifference == true ? "opens at a difference of" : "holds";
-        if (facet.Holds is { } held && Within.AtMost(Math.Abs(held - needed), HeadLimits.Near)) return Finding.Meets($"It {does} {new ShownPressure(held)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(held - needed) / HeadLimits.Near) };
-        if (facet is { Least: { } least, Most: { } most } && Within.Span(needed, least, most)) return Finding.MeetsWith([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(needed)}")], $"It is set from {new ShownPressure(least)} to {new ShownPressure(most)}; {new ShownPressure(needed)} are needed.");
+        var bears = facet.IsDifference == true ? null : Rounded.Kilopascal(need.Site.LeastHead);
+        var starves = facet.Holds is { } head && bears is { } least && !Within.AtLeast(head, least);
+        if (!starves && facet.Holds is { } held && Within.AtMost(Math.Abs(held - needed), HeadLimits.Near)) return Finding.Meets($"It {does} {new ShownPressure(held)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(held - needed) / HeadLimits.Near) };
+        if (facet is { Least: { } from, Most: { } to } && Within.Span(needed, from, to)) return Finding.MeetsWith([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(needed)}")], $"It is set from {new ShownPressure(from)} to {new ShownPressure(to)}; {new ShownPressure(needed)} are needed.");
         if (facet.Holds is not { } holds) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
         Change check = new(CondensingPressureValveChanges.CheckHead, $"check the head: it {does} {new ShownPressure(holds)} where {new ShownPressure(needed)} were {(facet.IsDifference == true ? "needed" : "held")}");
-        if (holds > needed || facet.IsDifference == true) return Finding.MeetsWith([check], $"It {does} {new ShownPressure(holds)}, over 10 psi (69 kPa) {(holds > needed ? "above" : "below")} the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
-        return Rounded.Kilopascal(need.Site.LeastHead) switch
+        if (starves)
         {
-            null => Finding.Unknown(Side.Site, "leastHead", $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 },
-            { } bears when Within.AtLeast(holds, bears) => Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(bears)}.") with { Shortfall = 1 },
-            { } bears => Finding.Fails(new(holds - bears, "kPa"), $"It holds {new ShownPressure(holds)}; the expansion valves need {new ShownPressure(bears)} to pass their load."),
-        };
+            return holds < needed
+                ? Finding.Fails(new(holds - bears!.Value, "kPa"), $"It holds {new ShownPressure(holds)}; the expansion valves need {new ShownPressure(bears.Value)} to pass their load.")
+                : Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, no less than the {new ShownPressure(needed)} needed; the expansion valves are said to need {new ShownPressure(bears!.Value)} to pass their load.") with { Shortfall = 1 };
+        }
+
+        if (holds > needed || facet.IsDifference == true) return Finding.MeetsWith([check], $"It {does} {new ShownPressure(holds)}, over 10 psi (69 kPa) {(holds > needed ? "above" : "below")} the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
+        return bears is { } borne
+            ? Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(borne)}.") with { Shortfall = 1 }
+            : Finding.Unknown(Side.Site, "leastHead", $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 };
     }
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;

@@ -17,6 +17,9 @@ public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressu
 
     /// <summary>The head, kPa gauge; null where not read.</summary>
     internal double? Head => Rounded.Kilopascal(Readings.HeadPressure);
+
+    /// <summary>The pressure of the hot gas before it, kPa gauge; null where not read.</summary>
+    internal double? HotGas => Rounded.Kilopascal(Readings.HotGasPressure);
 }
 
 /// <summary>Is there enough refrigerant to flood with?</summary>
@@ -34,20 +37,14 @@ public sealed class ChargeToFlood() : ReadingRule<CondensingPressureValveCase>("
 /// <summary>Does it hold the head, and let no gas by when it need not?</summary>
 /// <remarks>
 /// From 10 psi (69 kPa) under its setting on it does not hold; 20 psi (138 kPa) above it no hot gas goes by (practice).
-/// The head alone says nothing of a differential check valve, which opens at a difference. An inlet regulator has such a one beside it: the by-pass is that one's, and the receiver lies lower than the condenser by what that one takes.
+/// A head says nothing of a differential check valve, which opens at a difference. An inlet regulator has such a one beside it: the by-pass is that one's, and the receiver lies lower than the condenser by what that one takes.
 /// </remarks>
 public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head and by-pass", CondensingPressureValveReadingSources.HeadHeld)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(CondensingPressureValveCase one)
     {
-        if (one.How == Arrangement.DifferentialCheck)
-        {
-            return one.Head is null && one.Readings.BypassHot is null
-                ? null
-                : Ruling.CantTell($"It opens at a difference of pressures{new Opens(one.Setting)}, of which the head and the by-pass alone say nothing: read the pressure of the hot gas and that at the receiver; above its setting the by-pass is hot, below it cold.");
-        }
-
+        if (one.How == Arrangement.DifferentialCheck) return null;
         if (one.Head is not { } head) return Ruling.Read("headPressure", "Read the head at the receiver or in the liquid line, running steadily.");
         if (one.Setting is not { } setting) return Ruling.CantTell($"The head is {new ShownPressure(head)}; what is to be held is not known.").ThenRead("settingNeeded", "Read the setting on the valve, or in the unit's papers.", Side.Site);
         FormattableString limit = $"{new ShownPressure(setting - HeadLimits.Near)} at least";
@@ -71,10 +68,4 @@ public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head 
 
     /// <summary>What condemns a three-way valve condemns none of which it is not known whether it is one.</summary>
     private static Ruling Condemned(CondensingPressureValveCase one, Ruling bad) => one.How is null ? bad.ThenRead("arrangement", "See how it is arranged: a three-way valve holds a head, a check valve opens at a difference, and each is condemned by other signs.", Side.Plate) : bad.ThePartHasFailed();
-
-    /// <summary>The difference in words; formed only when it is shown.</summary>
-    private readonly record struct Opens(double? Kilopascals)
-    {
-        public override string ToString() => Kilopascals is { } setting ? $", {new ShownPressure(setting)}" : string.Empty;
-    }
 }

@@ -49,15 +49,31 @@ public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValv
             : Finding.MeetsWith([new(ExpansionValveChanges.CheckSuperheat, $"check superheat at both heads: it passes {shares.Low * 100:0} to {shares.High * 100:0} % of the load")], $"{sentence}: {LeastShare * 100} to {MostShare * 100} % are right, {LeastChecked * 100} to {MostChecked * 100} % are to be checked.") with { Shortfall = shortfall, Margin = margin };
     }
 
-    private static Finding AgainstOld(ExpansionNeed need, RatingFacet facet, string missing)
+    private static Finding AgainstOld(ExpansionNeed need, RatingFacet facet, string unread)
     {
         var old = need.Once(static need => RatingFacet.Of(need.Plate));
-        if (missing == "refrigerant" && need.Site.Refrigerant is { } there && old.Watts is null) return Finding.Unknown(Side.Site, missing, $"What a load asks for cannot be computed for {there.Name} here: size it by its maker's tables.");
-        if (old.Missing is not null || old with { Watts = null } != facet with { Watts = null }) return Finding.Unknown(Side.Site, missing, $"It is rated {facet.Watts / 3516.85:0.##} tons ({facet.Watts / 1000:0.##} kW); the load or a condition there is not known.");
+        var bare = Uncomputable.Of(need.Site.Refrigerant);
+        var missing = bare is null ? unread : "refrigerant";
+        if (bare is not null && old.Watts is null) return Finding.Unknown(Side.Site, missing, $"It is rated {new Tons(facet.Watts!.Value)}; what a load asks for {bare}.");
+        if (old.Missing is not null || old with { Watts = null } != facet with { Watts = null })
+        {
+            return Finding.Unknown(Side.Site, missing, bare is null
+                ? (FormattableString)$"It is rated {new Tons(facet.Watts!.Value)}; the load or a condition there is not known."
+                : $"It is rated {new Tons(facet.Watts!.Value)}, the old one is not known to be at the same conditions; what a load asks for {bare}.");
+        }
+
         var off = Math.Abs((facet.Watts!.Value / old.Watts!.Value) - 1);
-        return Within.AtMost(off, OffOld)
-            ? Finding.Meets($"It is rated {facet.Watts / 3516.85:0.##} tons, the old one {old.Watts / 3516.85:0.##} tons at the same conditions: within {OffOld * 100} %.") with { Shortfall = off / OffOld }
-            : Finding.Unknown(Side.Site, missing, $"It is rated {facet.Watts / 3516.85:0.##} tons, the old one {old.Watts / 3516.85:0.##} tons at the same conditions: over {OffOld * 100} % off, so the load has to be known.") with { Shortfall = 1 };
+        if (Within.AtMost(off, OffOld)) return Finding.Meets($"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: within {OffOld * 100} %.") with { Shortfall = off / OffOld };
+        return Finding.Unknown(Side.Site, missing, bare is null
+            ? (FormattableString)$"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, so the load has to be known."
+            : $"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, and what a load asks for {bare}.") with
+        { Shortfall = 1 };
+    }
+
+    /// <summary>A capacity in words; formed only when it is shown.</summary>
+    private readonly record struct Tons(double Watts)
+    {
+        public override string ToString() => FormattableString.Invariant($"{Watts / 3516.85:0.##} tons ({Watts / 1000:0.##} kW)");
     }
 
     /// <summary>Capacities at both heads; formed only when they are shown.</summary>

@@ -20,6 +20,6 @@ public sealed record ExpansionValveCase(ExpansionNeed Need, ExpansionValveReadin
     /// <summary>Whether what a superheat would be worked out from is there but the refrigerant.</summary>
     internal bool LacksRefrigerant => Readings is { Superheat: null, SuctionPressure: not null, BulbTemperature: not null } && Need.Site.Refrigerant is not { HasCurve: true };
 
-    /// <summary>Superheat in words.</summary>
-    internal static string Words(double kelvins) => FormattableString.Invariant($"{kelvins * 1.8:0.#;−0.#;0} °F ({kelvins:0.#;−0.#;0} K)");
+    /// <summary>A superheat at it in words, with the altitude that stands in where it was worked out from a gauge and none was given.</summary>
+    internal string Words(double kelvins) => FormattableString.Invariant($"{kelvins * 1.8:0.#;−0.#;0} °F ({kelvins:0.#;−0.#;0} K){(Readings is { Superheat: null, Altitude: null } ? ", taken at sea level (higher up it is more)" : string.Empty)}");
 }

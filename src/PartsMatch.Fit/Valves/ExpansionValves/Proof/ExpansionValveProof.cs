@@ -35,7 +35,7 @@ public static class ExpansionValveProof
             new Scale(
                 "superheat",
                 "Superheat at the bulb",
-                $"Superheat is {ExpansionValveCase.Words(superheat)}; 5 to 15 °F (2.8 to 8.3 K) are usual.",
+                $"Superheat is {one.Words(superheat)}; 5 to 15 °F (2.8 to 8.3 K) are usual.",
                 "K",
                 range,
                 [new("flooded", Role.Bad, new(range.Low, BulbSuperheat.Least)), new("good", Role.Good, new(BulbSuperheat.Least, BulbSuperheat.Most)), new("starved", Role.Bad, new(BulbSuperheat.Most, range.High))],

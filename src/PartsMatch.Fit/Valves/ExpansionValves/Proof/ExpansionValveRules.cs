@@ -52,10 +52,10 @@ public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat
         FormattableString limit = $"5 to 15 °F (2.8 to 8.3 K)";
         if (one.LacksRefrigerant) return Ruling.CantTell($"Superheat follows from pressure, temperature and refrigerant; {(one.Need.Site.Refrigerant is { } named ? $"{named.Name}'s saturation is not known here" : "the refrigerant is not known")}.").ThenRead("refrigerant", "Read the refrigerant on the unit's plate, or give the superheat as your gauge shows it.", Side.Site);
         if (one.Superheat is not { } superheat) return Ruling.Read(one.Readings.SuctionPressure is null ? "suctionPressure" : "bulbTemperature", "Measure superheat at the bulb: suction pressure at the evaporator's outlet and the pipe's temperature beside the bulb.");
-        if (Within.Span(superheat, Least, Most)) return Ruling.Good($"Superheat is {ExpansionValveCase.Words(superheat)}.", limit);
+        if (Within.Span(superheat, Least, Most)) return Ruling.Good($"Superheat is {one.Words(superheat)}.", limit);
         return superheat > Most
-            ? Ruling.Bad($"Superheat is {ExpansionValveCase.Words(superheat)}: the coil is starved.", limit)
-            : Ruling.Bad($"Superheat is {ExpansionValveCase.Words(superheat)}: the coil is flooded; liquid may reach the compressor.", limit);
+            ? Ruling.Bad($"Superheat is {one.Words(superheat)}: the coil is starved.", limit)
+            : Ruling.Bad($"Superheat is {one.Words(superheat)}: the coil is flooded; liquid may reach the compressor.", limit);
     }
 }
 

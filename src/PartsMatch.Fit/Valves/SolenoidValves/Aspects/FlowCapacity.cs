@@ -23,6 +23,9 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     /// <summary>Up to this share of either limit nobody would give it a thought (practice).</summary>
     private const double Easy = 0.5;
 
+    /// <summary>Hot gas may lose anything until it chokes; up to this share of the drop at which it does nobody would give it a thought (practice).</summary>
+    private const double EasyOfHotGas = 0.1;
+
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["flowCoefficient", "leastDifferential"], ["load", "leastLoad", "line"]) { Besides = ["refrigerant", "evaporatingAt", "condensingAt", "temperatureThere", "lift"] };
 
@@ -45,13 +48,16 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
         if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
         if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
-        var share = Math.Max(double.IsInfinity(allowed) ? 0 : drop.High / Math.Max(allowed, 0.1), least / Math.Max(drop.Low, 0.1));
-        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(0, (share - Easy) / (1 - Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
+        var lost = double.IsInfinity(allowed) ? Over(Math.Min(1, drop.High / flow.Choking), EasyOfHotGas) : Over(drop.High / Math.Max(allowed, 0.1), Easy);
+        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(lost, Over(least / Math.Max(drop.Low, 0.1), Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
         if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);
         return flow.LeastShare is { } part && flow.DropAt(kv, part) is { } atLeast && !Within.AtLeast(atLeast.Low, least)
             ? answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load: {new ShownPressure(atLeast.Low)} are lost in it then, and it needs {new ShownPressure(least)}")])
             : answer;
     }
+
+    /// <summary>How far a share of a limit lies over what is easy: 1 at the limit.</summary>
+    private static double Over(double share, double easy) => Math.Max(0, (share - easy) / (1 - easy));
 
     private static Finding TooSmall(ServedFlow flow, Band drop, double most) => Finding.Fails(new(most - drop.Low, "kPa"), flow.IsLiquid
         ? (FormattableString)$"{new Lost(flow, drop)}; subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
@@ -62,32 +68,38 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     {
         if (Rounded.Kv(need.Plate.FlowCoefficient) is not { } old)
         {
-            return missing == "refrigerant" && need.Site.Refrigerant is { } there
-                ? Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what a load makes flow cannot be computed for {there.Name} here: size it by its maker's tables.")
+            return Uncomputable.Of(need.Site.Refrigerant) is { } bare
+                ? Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what a load makes flow {bare}.")
                 : Finding.Unknown(Side.Site, missing, $"It has Kv {kv}; what flows there is not known.");
         }
 
-        var ratio = kv / old;
+        var (ratio, asked) = (kv / old, new Asked(Uncomputable.Of(need.Site.Refrigerant)));
         if (Within.AtLeast(ratio, LeastOfOld) && (Within.AtMost(ratio, MostOfOld) || facet.LeastDrop is 0))
         {
-            if (facet.LeastDrop is not 0 && Lifts(need, facet, missing) is { } doubt) return doubt;
+            if (facet.LeastDrop is not 0 && Lifts(need, facet, missing, asked) is { } doubt) return doubt;
             return Finding.Meets($"It has Kv {kv}, the old one {old}: between {LeastOfOld * 100} and {MostOfOld * 100} % of it.") with { Shortfall = Math.Min(1, Math.Abs(ratio - 1) / (MostOfOld - 1)) };
         }
 
         return Finding.Unknown(Side.Site, missing, ratio < 1
-            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it, so the load has to be known."
-            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; the load has to be known.") with
+            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it; {asked}."
+            : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; {asked}.") with
         { Shortfall = 1 };
     }
 
     /// <summary>One that lifted with less drop than this one needs, or with one that is not known, says nothing of whether there is enough; null where it says that there is.</summary>
-    private static Finding? Lifts(SolenoidNeed need, CapacityFacet facet, string missing) => (facet.LeastDrop, Rounded.Kilopascal(need.Plate.LeastDifferential)) switch
+    private static Finding? Lifts(SolenoidNeed need, CapacityFacet facet, string missing, Asked asked) => (facet.LeastDrop, Rounded.Kilopascal(need.Plate.LeastDifferential)) switch
     {
         (null, { } lifted) => Finding.Unknown(Side.Part, "leastDifferential", $"The old one lifted at {new ShownPressure(lifted)}; the drop that this one needs to lift is not given."),
         (null, null) => facet.IsPiloted && need.Plate.Lift != Lift.Pilot ? Finding.Unknown(Side.Part, "leastDifferential", $"It is lifted by the flow's drop, which the old one is not known to have been; how much it needs is not given.") : null,
-        ({ } least, null) => Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, what the old one needed is not known: whether there is as much hangs on the load, which has to be known."),
-        ({ } least, { } lifted) => Within.AtMost(least, lifted) ? null : Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load, which has to be known."),
+        ({ } least, null) => Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, what the old one needed is not known: whether there is as much hangs on the load; {asked}."),
+        ({ } least, { } lifted) => Within.AtMost(least, lifted) ? null : Finding.Unknown(Side.Site, missing, $"It needs {new ShownPressure(least)} to lift, the old one {new ShownPressure(lifted)}: whether there is as much hangs on the load; {asked}."),
     };
+
+    /// <summary>What would bring it further, in words: the load, where anything could be computed of that; formed only when they are shown.</summary>
+    private readonly record struct Asked(Uncomputable? Bare)
+    {
+        public override string ToString() => Bare is null ? "the load has to be known" : $"what a load makes flow {Bare}";
+    }
 
     /// <summary>The drop in words; formed only when it is shown.</summary>
     private readonly record struct Lost(ServedFlow Flow, Band Drop)

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 
@@ -55,6 +56,14 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
     }
 
     private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: it is not the valve. Look up the circuit: thermostat, timer, safeties, transformer, fuse.", $"its marked volts").NotThePart();
+}
+
+/// <summary>Is the contact that feeds its coil good?</summary>
+/// <remarks>It is no part of the valve, and condemns none: a burnt one takes volts from the coil.</remarks>
+public sealed class DropAcrossItsContact() : ReadingRule<SolenoidValveCase>("Volts across its contact", ContactReadingSources.ContactDrop)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.CircuitCalls == false ? null : ContactDrop.Across(one.Readings.ContactDropVolts, isClosed: true);
 }
 
 /// <summary>Does its magnet pull?</summary>

@@ -40,7 +40,8 @@ public sealed class CoilTests : ContactorAspectTests<Coil, CoilFacet>
     [InlineData("coilVolts=208-240 V; coilFrequency=60 Hz", "", "coilVolts=277 V; coilFrequency=60 Hz", "Unknown Site controlVolts")] // 235.5 to 304.7 V
     [InlineData("coilVolts=24 V; coilFrequency=60 Hz", "", "coilVolts=120 V; coilFrequency=60 Hz", "Fails")]
     [InlineData("", "", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlVolts")]
-    [InlineData("coilVolts=24 V", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Meets")] // for any mains
+    [InlineData("coilVolts=24 V", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Unknown Site controlCurrent")] // for any mains, but for no direct current
+    [InlineData("coilVolts=24 V; coilCurrent=AC", "", "coilVolts=24 V; coilFrequency=50/60 Hz", "Meets")]
     [InlineData("coilVolts=120/240 V; coilFrequency=60 Hz", "", "coilVolts=120/240 V; coilFrequency=60 Hz", "MeetsWithChanges connectContactorCoil")]
     [InlineData("coilVolts=120/240 V; coilFrequency=60 Hz", "", "coilVolts=120 V; coilFrequency=60 Hz", "Unknown Site controlVolts")]
     [InlineData("coilVolts=24 V; coilFrequency=50/60 Hz", "", "coilVolts=24 V; coilFrequency=60 Hz", "Unknown Site controlFrequency")]

@@ -85,6 +85,22 @@ public sealed class CapacityAtHeadsTests : ExpansionAspectTests<CapacityAtHeads,
     public void Without_a_load_the_old_ones_rating_at_the_same_conditions_is_followed(string capacity, string drop, string answer) =>
         Answer($"{Rated}; ratedCapacity=10 kW; ratedDrop=100 psi", "", $"{Rated}; ratedCapacity={capacity}; ratedDrop={drop}").ShouldBe(answer);
 
+    /// <summary>Neither the load nor a condition would help: nothing is asked of them.</summary>
+    [Theory]
+    [InlineData("R-744", "load=10 kW", "11.01 kW", "100 psi")]
+    [InlineData("R-32", "", "8 kW", "100 psi")]
+    [InlineData("R-744", "load=10 kW", "10 kW", "90 psi")]
+    public void Off_the_old_ones_rating_nothing_can_be_computed_of_a_refrigerant_without_tables(string refrigerant, string load, string capacity, string drop)
+    {
+        const string Old = $"{Rated}; ratedCapacity=10 kW; ratedDrop=100 psi";
+        var part = $"{Rated}; ratedCapacity={capacity}; ratedDrop={drop}";
+        Answer(Old, $"refrigerant={refrigerant}; {load}", part).ShouldBe("Unknown Site refrigerant");
+        var sentence = Judge(Old, $"refrigerant={refrigerant}; {load}", part).Sentence;
+        sentence.ShouldContain($"cannot be computed for {refrigerant} here");
+        sentence.ShouldNotContain("has to be known");
+        Judge(Old, "refrigerant=R-404A", part).Sentence.ShouldContain("the load");
+    }
+
     [Property(MaxTest = 200)]
     public Property A_larger_drop_passes_more_and_a_colder_coil_less_at_the_same_drop() => Prop.ForAll(
         (from name in Gen.Elements<string>([.. Refrigerants.All.Where(one => one.HasStates).Select(one => one.Name)])

@@ -29,7 +29,12 @@ public sealed class CoilSuppliedTests : SolenoidAspectTests<CoilSupplied, CoilFa
     [InlineData("", "coilSupplyVolts=240 V; coilSupplyFrequency=60 Hz", "coilVolts=120/240 V; coilFrequency=60 Hz", "MeetsWithChanges connectValveCoil")]
     [InlineData("", "coilSupplyVolts=120 V; coilSupplyFrequency=50 Hz", Coil120, "Fails")]
     [InlineData("", "coilSupplyVolts=120 V", Coil120, "Unknown Site coilSupplyFrequency")]
-    [InlineData("", "coilSupplyVolts=120 V", "coilVolts=120 V; coilFrequency=50/60 Hz", "Meets")]
+    [InlineData("", "coilSupplyVolts=120 V", "coilVolts=120 V; coilFrequency=50/60 Hz", "Unknown Site coilSupplyCurrent")] // for any mains, but for no direct current
+    [InlineData("", "coilSupplyVolts=120 V; coilSupplyCurrent=AC", "coilVolts=120 V; coilFrequency=50/60 Hz", "Meets")]
+    [InlineData("", "coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "coilVolts=120 V; coilFrequency=50/60 Hz", "Meets")]
+    [InlineData("coilFrequency=50 Hz; coilVolts=120 V", "coilSupplyVolts=120 V", "coilVolts=120 V; coilFrequency=50/60 Hz", "Meets")] // the old coil's frequency tells
+    [InlineData("", "coilSupplyVolts=120 V; coilSupplyCurrent=AC", Coil120, "Unknown Site coilSupplyFrequency")]
+    [InlineData("", "coilSupplyVolts=120 V; coilSupplyCurrent=DC", "coilVolts=120 V; coilFrequency=50/60 Hz", "Fails")]
     [InlineData("", "coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "coilVolts=120 V", "Unknown Part coilFrequency")]
     [InlineData("", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilVolts=24 V; coilCurrent=DC", "Meets")]
     [InlineData("", "coilSupplyVolts=24 V; coilSupplyCurrent=AC; coilSupplyFrequency=60 Hz", "coilVolts=24 V; coilCurrent=DC", "Fails")]
@@ -58,6 +63,7 @@ public sealed class CoilSuppliedTests : SolenoidAspectTests<CoilSupplied, CoilFa
     {
         var finding = Judge("", "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", $"{Coil120}; furtherCoils=208-240 V 50/60 Hz = QC-240/x");
         finding.Verdict.ShouldBe(Verdict.Fails);
+        Answer("", "coilSupplyVolts=24 V", $"{Coil120}; furtherCoils=24 V 50/60 Hz = QC-24").ShouldBe("Unknown changeCoil Site coilSupplyCurrent");
         finding = Judge("", "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", $"{Coil120}; furtherCoils=24 V 50/60 Hz = QC-24");
         finding.Verdict.ShouldBe(Verdict.MeetsWithChanges);
         finding.Changes.Single().Kind.Name.ShouldBe("changeCoil");

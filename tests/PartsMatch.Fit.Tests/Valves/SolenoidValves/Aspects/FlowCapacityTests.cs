@@ -58,6 +58,21 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     public void Of_a_refrigerant_without_tables_it_says_that_nothing_can_be_computed() =>
         Judge("", "refrigerant=R-744; line=liquid; load=1 ton", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi").Sentence.ShouldContain("cannot be computed for R-744 here");
 
+    /// <summary>The load would not help: nothing is asked of it.</summary>
+    [Theory]
+    [InlineData("R-744", "flowCoefficient=0.89 Kv; leastDifferential=1 psi")]
+    [InlineData("R-32", "flowCoefficient=1.26 Kv; leastDifferential=1 psi")]
+    [InlineData("R-744", "flowCoefficient=1 Kv; leastDifferential=2 psi")]
+    public void Off_the_old_ones_size_nothing_can_be_computed_either_of_a_refrigerant_without_tables(string refrigerant, string part)
+    {
+        const string Old = "flowCoefficient=1 Kv; leastDifferential=1 psi";
+        Answer(Old, $"refrigerant={refrigerant}; line=liquid; load=1 ton", part).ShouldBe("Unknown Site refrigerant");
+        var sentence = Judge(Old, $"refrigerant={refrigerant}; line=liquid; load=1 ton", part).Sentence;
+        sentence.ShouldContain($"cannot be computed for {refrigerant} here");
+        sentence.ShouldNotContain("has to be known");
+        Judge(Old, "refrigerant=R-404A; line=liquid", part).Sentence.ShouldContain("the load has to be known");
+    }
+
     /// <summary>Practice: 90 to 125 % of the old one's flow coefficient.</summary>
     [Theory]
     [InlineData("0.9 Kv", "1 psi", "Meets")]
@@ -102,6 +117,34 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     {
         var need = new Need<SolenoidValveSpec, SolenoidValveSite>(SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts($"refrigerant=R-134a; line=hot gas; evaporatingAt=20 °F; condensingAt=46.29 °C; load=1 ton; {there}"))).Need);
         ServedFlow.Of(need).Flow!.Density.Holds(48.7).ShouldBeTrue();
+    }
+
+    private const string HotGas = "refrigerant=R-134a; line=hot gas; evaporatingAt=20 °F; condensingAt=46.29 °C; load=3 tons; temperatureThere=80 °C";
+
+    /// <summary>Worked by hand: at 1.2 MPa hot gas chokes at a drop of 1.15 ÷ 1.4 × 0.7 × 1200 = 690 kPa (IEC 60534-2-1); from a tenth of that on it costs, up to 1 where it chokes (practice).</summary>
+    [Theory]
+    [InlineData("0.85 Kv")]
+    [InlineData("1.2 Kv")]
+    [InlineData("0.9 Kv")]
+    [InlineData("3 Kv")]
+    public void Hot_gas_that_loses_more_costs_more(string kv)
+    {
+        var need = new Need<SolenoidValveSpec, SolenoidValveSite>(SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, [], Named.Texts(HotGas))).Need);
+        var flow = ServedFlow.Of(need).Flow!;
+        flow.Choking.ShouldBe(690, 1);
+        var lost = flow.DropAt(Named.Record<SolenoidValveSpec>($"flowCoefficient={kv}").FlowCoefficient!.Value.Kv)!.Value.High;
+        var found = Judge("", HotGas, $"flowCoefficient={kv}; leastDifferential=0 psi");
+        found.Verdict.ShouldBe(Fit.Judging.Verdict.Meets);
+        found.Shortfall.ShouldBe(Math.Max(0, ((Math.Min(lost, 690) / 690) - 0.1) / 0.9), 0.002);
+    }
+
+    [Fact]
+    public void Of_two_valves_in_hot_gas_the_one_that_loses_less_ranks_first()
+    {
+        double[] costs = [.. ((string[])["3 Kv", "1.2 Kv", "0.9 Kv"]).Select(kv => Judge("", HotGas, $"flowCoefficient={kv}; leastDifferential=0 psi").Shortfall)];
+        costs[0].ShouldBe(0, "under a tenth of what chokes");
+        costs[1].ShouldBeGreaterThan(0.05);
+        costs[2].ShouldBeGreaterThan(costs[1] + 0.05);
     }
 
     [Property(MaxTest = 200)]

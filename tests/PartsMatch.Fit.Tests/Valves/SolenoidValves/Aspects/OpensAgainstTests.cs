@@ -22,6 +22,51 @@ public sealed class OpensAgainstTests : SolenoidAspectTests<OpensAgainst, Openin
     [InlineData("", "inletMost=250 psi; outletLeast=50 psi", "", "Unknown Part openingDifferential")]
     public void It_opens_against_the_largest_difference(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    /// <summary>A body that comes with a coil for alternating current, and takes one for direct current; and the other way about.</summary>
+    private const string Alternating = "coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=24 V DC = QC-24D";
+    private const string Direct = "coilVolts=24 V; coilCurrent=DC; furtherCoils=24 V 60 Hz = QC-24";
+    private const string OnDirect = "coilSupplyVolts=24 V; coilSupplyCurrent=DC";
+    private const string OnAlternating = "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz";
+    private const string Needs200 = "inletMost=250 psi; outletLeast=50 psi";
+
+    /// <summary>On one body direct current lifts less: practice.</summary>
+    [Theory]
+    [InlineData(OnAlternating, $"openingDifferential=200 psi; {Alternating}", "Meets")]
+    [InlineData(OnDirect, $"openingDifferential=200 psi; {Alternating}", "Unknown Part directDifferential")] // enough with the coil that stays out
+    [InlineData(OnDirect, $"openingDifferential=199 psi; {Alternating}", "Fails")] // too little even with that
+    [InlineData(OnDirect, $"openingDifferential=300 psi; directDifferential=200 psi; {Alternating}", "Meets")]
+    [InlineData(OnDirect, $"openingDifferential=300 psi; directDifferential=199 psi; {Alternating}", "Fails")]
+    [InlineData(OnAlternating, $"openingDifferential=200 psi; directDifferential=150 psi; {Alternating}", "Meets")]
+    [InlineData(OnDirect, $"openingDifferential=200 psi; {Direct}", "Meets")]
+    [InlineData(OnDirect, $"openingDifferential=199 psi; {Direct}", "Fails")]
+    [InlineData(OnAlternating, $"openingDifferential=200 psi; {Direct}", "Meets")] // alternating current lifts no less
+    [InlineData(OnAlternating, $"openingDifferential=199 psi; {Direct}", "Unknown Part openingDifferential")]
+    [InlineData(OnAlternating, $"openingDifferential=200 psi; directDifferential=150 psi; {Direct}", "Meets")]
+    [InlineData(OnAlternating, $"openingDifferential=199 psi; directDifferential=150 psi; {Direct}", "Fails")]
+    [InlineData(OnDirect, $"openingDifferential=250 psi; directDifferential=199 psi; {Direct}", "Fails")]
+    [InlineData("", $"openingDifferential=200 psi; {Alternating}", "Unknown Site coilSupplyVolts")] // which of its coils goes in
+    [InlineData("", $"openingDifferential=199 psi; {Alternating}", "Fails")] // too little with either
+    [InlineData(OnDirect, "openingDifferential=200 psi; coilVolts=120 V; furtherCoils=24 V DC = QC-24D", "Unknown Part coilCurrent")]
+    [InlineData(OnDirect, "openingDifferential=200 psi; coilVolts=24 V; coilFrequency=60 Hz", "Meets")] // that no coil of it runs is said elsewhere
+    public void It_is_held_against_the_coil_that_goes_in(string site, string part, string answer) => Answer("", $"{Needs200}; {site}", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=200 psi; {Alternating}", "Unknown Part directDifferential")]
+    [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=199 psi; {Alternating}", "Unknown Site inletMost")]
+    [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=300 psi; directDifferential=200 psi; {Alternating}", "Meets")]
+    [InlineData("openingDifferential=300 psi; directDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=300 psi; directDifferential=200 psi; {Alternating}", "Meets")]
+    [InlineData("openingDifferential=200 psi; coilFrequency=60 Hz; coilVolts=24 V", $"openingDifferential=200 psi; {Direct}", "Meets")]
+    [InlineData("openingDifferential=200 psi; coilFrequency=60 Hz; coilVolts=24 V", $"openingDifferential=199 psi; {Direct}", "Unknown Part openingDifferential")]
+    public void Against_the_old_one_as_well(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Fact]
+    public void More_with_direct_current_than_with_alternating_current_is_misread()
+    {
+        var family = Families.Find("solenoidValve")!;
+        family.ReadNeed(new(null, [new("openingDifferential", "200 psi"), new("directDifferential", "201 psi")], [])).Contradictions.Single().Fields.ShouldBe(["openingDifferential", "directDifferential"]);
+        family.ReadNeed(new(null, [new("openingDifferential", "200 psi"), new("directDifferential", "200 psi")], [])).Contradictions.ShouldBeEmpty();
+    }
+
     /// <summary>Whole psi are no whole tenths of a kPa: 310 less 10 psi are 300 psi whatever their kPa are rounded to.</summary>
     [Theory]
     [InlineData(310, 10)]
