@@ -36,13 +36,12 @@ public static class ThermostatContradictions
         {
             yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
         }
-
     }
 
     /// <summary>Where it opens and closes outranks what its function mostly does: beside that it is told.</summary>
     private static IEnumerable<Contradiction> FunctionAndTemperatures(ThermostatSpec plate)
     {
-        if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || ThermostatDeductions.ActionOf(function) is not { } usual || usual == ThermostatAction.ChangeOver) yield break;
+        if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || TakenOfTheOldOne.ActionOf(function) is not { } usual) yield break;
         var higher = Degrees.In(opens) > Degrees.In(closes) ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise;
         if (Degrees.In(opens).Equals(Degrees.In(closes)) || higher == usual) yield break;
         yield return new(["function", "cutOut", "cutIn"], $"It opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)}; a {Deducing.Text(function)} mostly {(usual == ThermostatAction.OpensOnRise ? "opens" : "closes")} at the higher of the two{(function == ThermostatFunction.Box ? ", unless it is one for heat" : string.Empty)}.", ThermostatSources.ActionOfFunction);
@@ -91,8 +90,9 @@ public static class ThermostatContradictions
     {
         if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
         if (plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
-        if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["action"], $"It opens on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
-        if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["action"], $"It closes on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
+        var (action, field, does) = plate.Action is null ? (TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), "function", "is taken to ") : (plate.Action, "action", "does ");
+        if (action == ThermostatAction.OpensOnRise && opens <= closes) yield return new([field], $"It {does}open on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
+        if (action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new([field], $"It {does}close on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
     }
 
     private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)

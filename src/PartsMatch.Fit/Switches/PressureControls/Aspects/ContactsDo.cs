@@ -9,7 +9,8 @@ namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 public readonly record struct PressureActionFacet(PressureAction? Action);
 
 /// <summary>Do its contacts open on rise or on fall as the old ones did?</summary>
-/// <remarks>Change-over contacts do either with one side unused: a change. For old change-over contacts a single one may do, where only its side is wired: open until that is known. Else the same or it fails.</remarks>
+/// <remarks>Change-over contacts do either with one side unused: a change. For old change-over contacts a single one may do, where only its side is wired: open until that is known. Else the same or it fails.
+/// An old one that does not say it is taken to have contacts for its function alone: the answer says so, and none fails by it.</remarks>
 public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureControlSources.Action, new(0.3, 0.4, 1))
 {
     /// <inheritdoc/>
@@ -19,13 +20,20 @@ public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSi
     public override PressureActionFacet Read(PressureControlSpec part) => new(part.Action);
 
     /// <inheritdoc/>
-    public override Finding Judge(PressureControlNeed need, PressureActionFacet facet) => (need.Plate.Action, facet.Action) switch
+    public override Finding Judge(PressureControlNeed need, PressureActionFacet facet)
     {
-        (null, _) => Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened on rise or on fall is not known."),
-        ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old one {new Spelt<PressureAction>(old)}; what this one does is not known."),
-        ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<PressureAction>(now)}."),
-        ({ } old, PressureAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<PressureAction>(old)}, and leave the other unused")], $"Its contacts change over; the old one {new Spelt<PressureAction>(old)}."),
+        if (need.Plate.Action is { } marked) return Against(marked, facet);
+        return need.Plate.Running is { } taken
+            ? Against(taken, facet).RestingOn("action", $"What the old ones do is not marked: {new Spelt<PressureAction>(taken)} is taken, as one for {new Spelt<PressureFunction>(need.Plate.Function!.Value)} mostly does.")
+            : Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened on rise or on fall is not known.");
+    }
+
+    private static Finding Against(PressureAction wanted, PressureActionFacet facet) => (wanted, facet.Action) switch
+    {
+        (var old, null) => Finding.Unknown(Side.Part, "action", $"The old one {new Spelt<PressureAction>(old)}; what this one does is not known."),
+        (var old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<PressureAction>(now)}."),
+        (var old, PressureAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<PressureAction>(old)}, and leave the other unused")], $"Its contacts change over; the old one {new Spelt<PressureAction>(old)}."),
         (PressureAction.ChangeOver, { } now) => Finding.Unknown(Side.Plate, "action", $"The old contacts change over, this one {new Spelt<PressureAction>(now)}; which side of the old ones is wired is not known. Where it is one alone, give what that side does."),
-        ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<PressureAction>(old)}; this one's: {new Spelt<PressureAction>(now)}."),
+        (var old, { } now) => Finding.Fails($"The old contacts: {new Spelt<PressureAction>(old)}; this one's: {new Spelt<PressureAction>(now)}."),
     };
 }

@@ -21,7 +21,7 @@ public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, Tempe
         if (seen.Settable is not null) return Finding.Meets($"It can be set, and comes back by its differential.");
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures is which.");
         return wanted.Main.At(wanted.Other) is { } needed
-            ? TemperatureRule.Against(needed, seen.Main.At(wanted.Other), seen, wanted.Other, wanted.PartField(wanted.Other), "Its contacts")
+            ? TemperatureRule.Against(wanted, needed, seen, wanted.Other)
             : Finding.Unknown(Side.Site, wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
     }
 }

@@ -21,8 +21,7 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         var wanted = WantedPoints.Of(need);
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
         if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
-        var seen = facet.For(wanted);
-        return TemperatureRule.Against(needed, seen.Main.At(wanted.Tells), seen, wanted.Tells, wanted.PartField(wanted.Tells), "Its contacts");
+        return TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells);
     }
 
     private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet facet)

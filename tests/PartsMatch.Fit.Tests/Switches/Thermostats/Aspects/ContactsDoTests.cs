@@ -23,6 +23,17 @@ public sealed class ContactsDoTests : ThermostatAspectTests<ContactsDo, Thermost
     [InlineData("function=defrost end; action=opens on rise", "", "function=fan delay and defrost end", "Fails")]
     [InlineData("function=defrost end; action=opens on rise", "", "function=defrost end; action=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("function=fan delay", "", "", "Unknown Part action")]
-    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "", "function=box thermostat; cutOut=39 °F; cutIn=35 °F", "Fails")] // one for heat
+    [InlineData("function=fan delay", "", "function=fan delay", "Unknown Part action")] // what most do tells nothing of this one
+    [InlineData("function=box thermostat; action=closes on rise", "", "function=box thermostat; cutOut=39 °F; cutIn=35 °F", "Unknown Part action")] // those may be of one side of two
+    [InlineData("function=box thermostat; action=change-over", "sidesWired=both", "function=box thermostat; cutOut=35 °F; cutIn=39 °F", "Unknown Part action")]
+    [InlineData("function=fan delay", "", "action=opens on rise", "Meets")]
+    [InlineData("function=fan delay", "", "action=closes on rise", "Unknown Plate action")] // nothing fails by what is taken
+    [InlineData("function=box thermostat", "", "action=opens on rise", "Unknown Plate action")]
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "", "action=opens on rise", "Fails")] // one for heat
     public void They_do_as_the_old_ones_did(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("action=opens on rise", "Its contacts do as the old ones did: opens on rise. What the old ones do is not marked: opens on rise is taken, as a fan delay mostly does.")]
+    [InlineData("action=closes on rise", "The old contacts: opens on rise; this one's: closes on rise. What the old ones do is not marked: opens on rise is taken, as a fan delay mostly does.")]
+    public void What_was_taken_is_told(string part, string sentence) => Judge("function=fan delay", "", part).Sentence.ShouldBe(sentence);
 }
