@@ -12,7 +12,7 @@ public static class PressureControlContradictions
     public static IReadOnlyList<Contradiction> Find(PressureControlSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. OverItsPressure(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. OverItsPressure(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
 
     private static IEnumerable<Contradiction> FunctionAndAction(PressureControlSpec plate)
     {

@@ -48,22 +48,6 @@ public enum ThermostatAction
     ChangeOver,
 }
 
-/// <summary>Which sides of change-over contacts are wired.</summary>
-public enum SidesWired
-{
-    /// <summary>The one that opens on rise.</summary>
-    [Words("the one that opens on rise", "opens on rise")]
-    OpensOnRise,
-
-    /// <summary>The one that closes on rise.</summary>
-    [Words("the one that closes on rise", "closes on rise")]
-    ClosesOnRise,
-
-    /// <summary>Both.</summary>
-    [Words("both")]
-    Both,
-}
-
 /// <summary>How the common contact of change-over contacts is marked.</summary>
 public enum CommonMark
 {

@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
 
@@ -11,7 +12,7 @@ public static class ThermostatContradictions
     public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. FunctionAndTemperatures(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
 
     private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
 

@@ -39,6 +39,7 @@ public sealed class PressureControlRulesTests
     [InlineData("action=opens on fall; cutOut=30 psi; cutIn=10 psi", "", "cutOut, cutIn", "is not below its cut-in")]
     [InlineData("cutOut=10 psi; cutIn=60 psi; differential=20 psi", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=10 psi", "cutOutNeeded=20 psi", "cutOut", "was set to 10 psi, and 20 psi")]
+    [InlineData("action=opens on rise", "sidesWired=opens on fall", "action", "said to be wired: the side that opens on fall of change-over contacts")]
     [InlineData("pressureMost=325 psi", "testPressure=475 psi", "pressureMost", "bore 325 psi, and its side is tested at 475 psi")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {

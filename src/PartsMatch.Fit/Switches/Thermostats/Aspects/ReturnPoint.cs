@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Temperature of return", isDeciding: false, ThermostatSources.Temperatures, new(1.2, 0.6, 0.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["range", "cutIn", "cutOut"], ["cutInNeeded", "cutOutNeeded"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
+    public override LookedAt Fields { get; } = new(["range", "cutIn", "cutOut"], ["cutInNeeded", "cutOutNeeded"]) { Besides = ["sidesWired", "function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
 
     /// <inheritdoc/>
     public override TemperaturesFacet Read(ThermostatSpec part) => TemperaturesFacet.Of(part);

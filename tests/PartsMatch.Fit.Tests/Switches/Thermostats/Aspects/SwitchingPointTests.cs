@@ -62,6 +62,19 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData("function=fan delay; cutIn=25 °F", "cutIn=40 °F; cutOut=60 °F; action=opens on rise", "Fails")] // no fan delay closes on rise
     public void What_is_taken_to_be_for_cold_turns_nothing_away(string plate, string part, string answer) => Answer(plate, "", part.Contains("isAdjustable", StringComparison.Ordinal) ? part : $"isAdjustable=no; {part}").ShouldBe(answer);
 
+    /// <summary>Of change-over contacts one temperature is enough where only one side is wired.</summary>
+    [Theory]
+    [InlineData("", "Unknown Site sidesWired")]
+    [InlineData("cutInNeeded=44 °F", "Meets")]
+    [InlineData("sidesWired=the one that closes on rise", "Meets")]
+    [InlineData("sidesWired=the one that opens on rise", "Unknown Site cutInNeeded")]
+    public void The_side_that_is_wired_tells_which_temperature_it_is(string site, string answer) =>
+        Answer("function=low limit; action=change-over; cutOut=37 °F", site, "action=closes on rise; isAdjustable=no; cutOut=38 °F; cutIn=45 °F").ShouldBe(answer);
+
+    [Fact]
+    public void Of_three_wires_the_other_temperature_is_asked() =>
+        Answer("function=fan delay and defrost end; cutOut=40 °F", "", "function=fan delay and defrost end; cutIn=55 °F; cutOut=40 °F").ShouldBe("Unknown Site cutInNeeded");
+
     [Fact]
     public void An_answer_that_rests_on_what_was_taken_says_so() =>
         Judge("function=box thermostat; cutOut=35 °F", "", "cutOut=38 °F; cutIn=42 °F; action=closes on rise").Sentence.ShouldEndWith("What the old ones do is not marked: one for cold is taken.");
