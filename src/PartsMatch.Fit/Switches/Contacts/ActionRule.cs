@@ -14,7 +14,7 @@ internal readonly record struct OldAction<TAction>(TAction? Marked, TAction? Wir
 
 /// <summary>Do contacts do what the old ones did, where either may change over?</summary>
 /// <remarks>
-/// What is wired is needed, whatever the old ones could do besides; where nobody said what is, all that they do. The same meets. Change-over contacts do for a single one, with one side unused: a change, unless the old ones were used so. A single one does for one side of the old change-over contacts, where that alone is wired. Else it fails.
+/// What is wired is needed, whatever else change-over contacts could do; where nobody said what is, all that they do. The same meets. Change-over contacts do for a single one, with one side unused: a change, unless the old ones were used so. A single one does for one side of the old change-over contacts, where that alone is wired. Else it fails.
 /// What is only taken of the old ones is said, and fails none.
 /// </remarks>
 /// <typeparam name="TAction">What contacts of the family do.</typeparam>
@@ -29,6 +29,7 @@ internal sealed record ActionRule<TAction>(string Field, TAction ChangeOver, Fun
     /// <param name="has">What the part's do; null when not known.</param>
     public Finding Judge(OldAction<TAction> old, TAction? has)
     {
+        if (old is { Marked: { } marked, Wired: { } wired } && !Is(marked, ChangeOver) && !Is(wired, ChangeOver) && !Is(marked, wired)) return Finding.Unknown(Side.Plate, Field, $"The old contacts: {new Spelt<TAction>(marked)}; said to be wired: {OneSide(wired)}. One of the two is misread.");
         if ((old.Wired ?? old.Marked) is { } known) return Against(known, old, has);
         return old.Taken is { } taken
             ? Against(taken, old, has).RestingOn(Field, $"What the old ones do is not marked: {new Spelt<TAction>(taken)} is taken, as {old.Because} mostly does.")
@@ -42,7 +43,7 @@ internal sealed record ActionRule<TAction>(string Field, TAction ChangeOver, Fun
     public IEnumerable<Contradiction> Disagreement(TAction? marked, TAction? wired, Source source)
     {
         if (marked is not { } does || wired is not { } needed || Is(does, ChangeOver) || Is(does, needed)) yield break;
-        yield return new([Field], FormattableString.Invariant($"The old contacts: {new Spelt<TAction>(does)}; said to be wired: {(Is(needed, ChangeOver) ? "both sides" : (object)OneSide(needed))} of change-over contacts. What is wired is judged by."), source) { SiteFields = ["sidesWired"] };
+        yield return new([Field], FormattableString.Invariant($"The old contacts: {new Spelt<TAction>(does)}; said to be wired: {(Is(needed, ChangeOver) ? "both sides" : (object)OneSide(needed))} of change-over contacts. One of the two is misread."), source) { SiteFields = ["sidesWired"] };
     }
 
     private Finding Against(TAction needed, OldAction<TAction> old, TAction? has)

@@ -90,10 +90,16 @@ public static class ThermostatContradictions
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
         if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
-        if (plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
-        var (action, field, does) = plate.Action is null ? (TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), "function", "is taken to ") : (plate.Action, "action", "does ");
-        if (action == ThermostatAction.OpensOnRise && opens <= closes) yield return new([field], $"It {does}open on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
-        if (action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new([field], $"It {does}close on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
+        var side = site.Wired == ThermostatAction.ChangeOver ? null : site.Wired;
+        if (side is null && plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
+        var (action, fields, does, wired) = (side, plate.Action) switch
+        {
+            (not null, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
+            (_, not null) => (plate.Action, ["action"], "does ", []),
+            _ => (TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), ["function"], "is taken to ", []),
+        };
+        if (action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(fields, $"It {does}open on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
+        if (action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(fields, $"It {does}close on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
     }
 
     private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)

@@ -37,7 +37,7 @@ public static class ThermostatDeductions
     };
 
     /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go.</summary>
-    private static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate) =>
+    internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate) =>
         TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its") : [];
 
     /// <summary>Cut-out = cut-in + differential where it opens on rise, cut-in − differential where it closes on rise; and the reverse. Only of a differential that is one figure.</summary>

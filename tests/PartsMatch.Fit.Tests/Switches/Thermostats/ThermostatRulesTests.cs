@@ -69,7 +69,7 @@ public sealed class ThermostatRulesTests
     [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]
     [InlineData("function=fan delay and defrost end; ratedVolts=240 V; fanFullLoadAmps=8 A", "fanVolts=480 V", "ratedVolts", "fans' contact is rated up to 240 V, and 480 V are switched")]
     [InlineData("function=fan delay and defrost end; fanRatedVolts=120 V; fanFullLoadAmps=8 A", "fanMotors=9/40 A; fanVolts=120 V", "fanFullLoadAmps", "fans' contact carried 8 A at 120 V, and 9 A are on it")]
-    [InlineData("action=opens on rise", "sidesWired=both", "action", "The old contacts: opens on rise; said to be wired: both sides of change-over contacts.")]
+    [InlineData("action=opens on rise", "sidesWired=both", "action", "The old contacts: opens on rise; said to be wired: both sides of change-over contacts. One of")]
     [InlineData("function=fan delay", "fanMotors=9/40 A", "function", "has no contacts of their own for fans")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {

@@ -11,7 +11,7 @@ public readonly record struct ThermostatActionFacet(ThermostatAction? Action, bo
 
 /// <summary>Do its contacts open or close on rise as the old ones did?</summary>
 /// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>. Of three wires each side moves at temperatures of its own, so that the one that opens on rise is the fans' and ends no defrost.
-/// Where an old one opens and closes tells as well. One that tells neither is taken to do what one of its function mostly does: the answer says so, and none fails by it.</remarks>
+/// One that does not say it is taken to do what its temperatures tell, or what one of its function mostly does: the answer says so, and none fails by it.</remarks>
 public sealed class ContactsDo() : Aspect<ThermostatSpec, ThermostatSite, ThermostatActionFacet>("Action", isDeciding: true, ThermostatSources.Action, new(0.3, 0.5, 1))
 {
     /// <summary>The rule for all contacts, as thermostats speak of it.</summary>
@@ -27,15 +27,18 @@ public sealed class ContactsDo() : Aspect<ThermostatSpec, ThermostatSite, Thermo
     public override Finding Judge(ThermostatNeed need, ThermostatActionFacet facet)
     {
         var old = Old(need.Plate, need.Site);
-        return facet.HasThreeWires && need.Plate.Function == ThermostatFunction.DefrostEnd && (old.Wired ?? old.Marked) == ThermostatAction.OpensOnRise
-            ? Finding.Fails($"The old contacts ended the defrost by opening on rise; of its three wires the side that opens on rise is the fans', and the one that ends the defrost closes.")
-            : Rule.Judge(old, facet.Action);
+        if (!facet.HasThreeWires || need.Plate.Function != ThermostatFunction.DefrostEnd || (old.Wired ?? old.Marked ?? old.Taken) != ThermostatAction.OpensOnRise) return Rule.Judge(old, facet.Action);
+        var found = Finding.Fails($"The old contacts ended the defrost by opening on rise; of its three wires the side that opens on rise is the fans', and the one that ends the defrost closes.");
+        return (old.Wired ?? old.Marked) is null ? found.RestingOn("action", $"What the old ones do is not marked: their temperatures tell.") : found;
     }
 
     /// <summary>What is known of an old one's contacts.</summary>
-    internal static OldAction<ThermostatAction> Old(ThermostatSpec plate, ThermostatSite site) => new(
-        plate.Action ?? TakenOfTheOldOne.ByTemperatures(plate.Function, plate.CutOut, plate.CutIn),
-        site.Wired,
-        TakenOfTheOldOne.ActionOf(plate.Function),
-        plate.Function is { } function ? (FormattableString)$"a {new Spelt<ThermostatFunction>(function)}" : null);
+    internal static OldAction<ThermostatAction> Old(ThermostatSpec plate, ThermostatSite site) => new(plate.Action, site.Wired, TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), Because(plate));
+
+    private static FormattableString? Because(ThermostatSpec plate) => plate.Function switch
+    {
+        null => null,
+        { } function when TakenOfTheOldOne.ByTemperatures(plate.Function, plate.CutOut, plate.CutIn) is not null => $"a {new Spelt<ThermostatFunction>(function)} of such temperatures",
+        { } function => $"a {new Spelt<ThermostatFunction>(function)}",
+    };
 }

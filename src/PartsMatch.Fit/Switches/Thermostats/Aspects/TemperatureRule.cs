@@ -60,7 +60,7 @@ public enum LackingBeside
 /// </remarks>
 internal static class TemperatureRule
 {
-    /// <summary>One of the two temperatures of its contacts. What would fail for the way that an old box thermostat is only taken to move stays open, unless it can be set, and not that far whichever way.</summary>
+    /// <summary>One of the two temperatures of its contacts. What would fail for the way that the old one is only taken to move stays open, unless it fails either way.</summary>
     /// <param name="wanted">Where contacts are to move.</param>
     /// <param name="needed">The temperature of it.</param>
     /// <param name="seen">The part's, as they do for the old one.</param>
@@ -68,7 +68,10 @@ internal static class TemperatureRule
     public static Finding Against(WantedPoints wanted, double needed, TemperaturesFacet seen, Moving moving)
     {
         var found = Against(needed, seen.Main.At(moving), seen, moving, seen.Lacking is { } lacking ? Field(lacking) : wanted.PartField(moving), "Its contacts");
-        return wanted.MayBeForHeat && seen.Settable is null ? found.RestingOn("action", $"What the old ones do is not marked: one for cold is taken.") : found;
+        if (!wanted.RestsOnTaken) return found;
+        var other = moving == Moving.OnRise ? Moving.OnFall : Moving.OnRise;
+        var failsEitherWay = found.Verdict == Verdict.Fails && wanted.IsRead(moving) && Against(needed, seen.Main.At(other), seen, other, wanted.PartField(moving), "Its contacts").Verdict == Verdict.Fails;
+        return failsEitherWay ? found : found.RestingOn("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(wanted.Action!.Value)} is taken.");
     }
 
     /// <summary>The finding.</summary>
