@@ -46,6 +46,9 @@ internal sealed record Placement(int From, int To, LabelStands Stands, int Cost,
     /// <summary>The field that its value goes to where the plate says its own field otherwise: the watts in beside the watts out. Null when it stays.</summary>
     public Field? YieldsTo { get; init; }
 
+    /// <summary>Whether the others of its values stay where the first yields: they are figures of their own, and not what its label says.</summary>
+    public bool OthersStay { get; init; }
+
     /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
     public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));
 }

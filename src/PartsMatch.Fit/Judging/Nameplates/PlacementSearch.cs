@@ -134,7 +134,11 @@ internal sealed class PlacementSearch
             foreach (var end in reach.Ends(from))
             {
                 if (reach.UnitEnd(field, end) is not { } second || second == plate.Count || !plate.SameLine(second)) continue;
-                foreach (var last in reach.Ends(second)) AddPast(field, from, second, last);
+                foreach (var last in reach.Ends(second))
+                {
+                    AddPast(field, from, second, last);
+                    AddAlone(field, from, second, last);
+                }
             }
         }
     }
@@ -151,6 +155,14 @@ internal sealed class PlacementSearch
                 simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
             }
         }
+    }
+
+    /// <summary>230 V 60 HZ, each with its unit and nothing between.</summary>
+    private void AddAlone(Field field, int from, int second, int last)
+    {
+        if (!lexicon.Alone.TryGetValue(field, out var label) || reach.UnitEnd(label.Past, last) is not { } end || Gaps.ToLabel(plate, from, second, end) is not 0) return;
+        if (reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(label.Past, plate.Slice(second, end), null) is not { } beside) return;
+        simple.Add(new(from, end, LabelStands.Nowhere, 0, new(field, text, new Stretch(from, second)), new(label.Past, beside, new Stretch(second, end))) { YieldsTo = label.YieldsTo, OthersStay = true });
     }
 
     /// <summary>10/370, 45+5/440: a whole chunk with a usual second figure behind its last slash.</summary>

@@ -25,7 +25,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
 
     /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
     private static IReadOnlyList<PlacedValue> Yielded(Placement placement, HashSet<Field> others) =>
-        placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }] : placement.Values;
+        placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }, .. placement.OthersStay ? placement.Values.Skip(1) : []] : placement.Values;
 
     /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
     private void Settle(Field field, IReadOnlyList<PlacedValue> values)

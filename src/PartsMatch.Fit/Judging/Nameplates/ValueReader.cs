@@ -24,7 +24,15 @@ internal sealed class ValueReader(Lexicon lexicon)
     private string? InThousands(Field field, string given, string? unit) =>
         FigureText.WithoutThousands(given) is { } whole && Try(field, given.Replace(',', '.'), unit) is null ? Try(field, whole, unit) : null;
 
-    private string? Try(Field field, string given, string? unit) => Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text);
+    /// <summary>A figure without a unit has the one that was said, and no other: 2 HOUR are not two minutes.</summary>
+    private string? Try(Field field, string given, string? unit) => unit is null || given.Any(char.IsLetter)
+        ? Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text)
+        : Try(field, $"{given} {unit}") switch
+        {
+            { Text: { } text } => text,
+            _ when lexicon.UnitsOf(field).Contains(unit) => null,
+            _ => Try(field, given).Text,
+        };
 
     /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it.</summary>
     /// <param name="field">The field.</param>

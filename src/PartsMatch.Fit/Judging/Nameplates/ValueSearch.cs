@@ -69,10 +69,14 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     {
         foreach (var end in reach.Ends(from))
         {
-            if (!IsTail(from, end, label.Field) && Figure(from, end, label, label.Unit) is { } bare) found.Add(new(end, bare));
-            if (UnitEnd(end, label.Field) is { } unit)
+            var behind = UnitEnd(end, label.Field);
+            var whole = behind is { } stands ? Figure(from, stands, label, null) : null;
+
+            // FAIL SAFE 1.5 HR: no unit is meant but the one that stands there.
+            if (!IsTail(from, end, label.Field) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
+            if (behind is { } unit)
             {
-                if (Figure(from, unit, label, null) is { } text) found.Add(new(unit, text));
+                if (whole is not null) found.Add(new(unit, whole));
 
                 // 115 V / 230 V, 20 F TO 80 F: the unit behind each figure.
                 var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;

@@ -42,6 +42,22 @@ public enum ContactAction
     ChangeOver,
 }
 
+/// <summary>Which sides of change-over contacts are wired.</summary>
+public enum ContactSides
+{
+    /// <summary>The one that closes as the coil pulls in.</summary>
+    [Words("the normally open one", "normally open", "NO", "N.O.")]
+    NormallyOpen,
+
+    /// <summary>The one that opens.</summary>
+    [Words("the normally closed one", "normally closed", "NC", "N.C.")]
+    NormallyClosed,
+
+    /// <summary>Both, of one pole or of several.</summary>
+    [Words("both")]
+    Both,
+}
+
 /// <summary>A size of NEMA ICS 2.</summary>
 public enum NemaSize
 {

@@ -16,7 +16,7 @@ public static class ContactorContradictions
 
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(ContactorSpec plate, ContactorSite site) =>
-        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site)];
+        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site), .. ActionOfContacts.Rule.Disagreement(plate.ContactAction, site.WiredAction, ContactorSources.ContactAction)];
 
     private static IEnumerable<Contradiction> Categories(ContactorSpec plate)
     {

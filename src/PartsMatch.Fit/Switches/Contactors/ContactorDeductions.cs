@@ -13,9 +13,9 @@ namespace PartsMatch.Fit.Switches.Contactors;
 /// <summary>What follows from a contactor's plate, and for its place.</summary>
 public static class ContactorDeductions
 {
-    /// <summary>What follows from its size, its category and its horsepower.</summary>
+    /// <summary>What follows from its size, its category and its horsepower: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
     public static (ContactorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ContactorSpec spec) =>
-        Deducing.Apply(spec, MainPolesClose, Alternating, SizeCarries, SizeRates, Categories, HorsepowerInAmps);
+        Deducing.Apply(spec, Alternating, SizeCarries, SizeRates, Categories, HorsepowerInAmps);
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
@@ -29,11 +29,6 @@ public static class ContactorDeductions
     private static IEnumerable<Deduction> AlternatingThere(ContactorSite site)
     {
         if (site.ControlFrequency is not null) yield return new(Side.Site, "controlCurrent", Deducing.Text(CoilCurrent.Alternating), "the control circuit has a frequency", ["controlFrequency"], ContactorSources.CoilFrequency);
-    }
-
-    private static IEnumerable<Deduction> MainPolesClose(ContactorSpec spec)
-    {
-        if (spec.PoleCount is not null) yield return new(Side.Plate, "contactAction", Deducing.Text(ContactAction.NormallyOpen), "it does not say otherwise", ["poleCount"], ContactorSources.MainPolesClose);
     }
 
     private static IEnumerable<Deduction> SizeCarries(ContactorSpec spec)

@@ -35,6 +35,10 @@ public sealed record ContactorSite : ContactSite
     [Field("Lines switched", "How many lines go through its contacts: a line on a shunt is not switched.", Group = Wired, Example = "2")]
     public int? LinesSwitched { get; init; }
 
+    /// <summary>Which sides are wired.</summary>
+    [Field("Sides wired", "Of an old one with change-over contacts: which of their two sides have a wire.", Group = Wired)]
+    public ContactSides? SidesWired { get; init; }
+
     /// <summary>Whether the shunt fed the crankcase heat.</summary>
     [Field("Shunt feeds crankcase heat", "Whether the line that stays closed keeps a crankcase heater, or the winding, warm while the compressor is off.", Group = Wired)]
     public bool? ShuntFeedsHeat { get; init; }
@@ -42,4 +46,13 @@ public sealed record ContactorSite : ContactSite
     /// <summary>Auxiliary contacts in use.</summary>
     [Field("Auxiliary contacts in use", "Those with wires on them: 1 NO, 1 NO + 1 NC, none.", Group = Wired)]
     public AuxiliaryContacts? AuxiliariesUsed { get; init; }
+
+    /// <summary>What is wired to the old contacts.</summary>
+    internal ContactAction? WiredAction => SidesWired switch
+    {
+        null => null,
+        ContactSides.NormallyOpen => ContactAction.NormallyOpen,
+        ContactSides.NormallyClosed => ContactAction.NormallyClosed,
+        _ => ContactAction.ChangeOver,
+    };
 }

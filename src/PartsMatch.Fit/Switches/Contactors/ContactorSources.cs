@@ -9,10 +9,7 @@ public static class ContactorSources
     public static Source Poles { get; } = new("As many poles as lines are switched; a pole too many stays unused; a shunt stays closed and may feed the crankcase heat", SourceStatus.Practice);
 
     /// <summary>Closes, opens, or changes over.</summary>
-    public static Source ContactAction { get; } = new("Contacts that close for contacts that close; one side of a change-over contact does the same", SourceStatus.Practice);
-
-    /// <summary>A contactor's main poles close.</summary>
-    public static Source MainPolesClose { get; } = new("A contactor's poles are open until its coil pulls in, unless it says otherwise", SourceStatus.Practice);
+    public static Source ContactAction { get; } = new("Contacts that close for contacts that close; one side of a change-over contact does the same; poles are mostly open until the coil pulls in, which is taken of an old one that does not say it", SourceStatus.Practice);
 
     /// <summary>85 to 110 %.</summary>
     public static Source Coil { get; } = new("IEC 60947-4-1, NEMA ICS 2: a contactor's coil works from 85 to 110 % of its volts, at its frequency; within 5 % of it by practice", SourceStatus.Memory);

@@ -49,3 +49,19 @@ public enum ContactReset
     [Words("manual", "manual reset", "man reset", "hand reset")]
     Manual,
 }
+
+/// <summary>Which sides of change-over contacts are wired that move by a temperature or a pressure.</summary>
+public enum SidesWired
+{
+    /// <summary>The one that opens on rise.</summary>
+    [Words("the one that opens on rise", "opens on rise", "closes on fall")]
+    OpensOnRise,
+
+    /// <summary>The one that closes on rise.</summary>
+    [Words("the one that closes on rise", "closes on rise", "opens on fall")]
+    ClosesOnRise,
+
+    /// <summary>Both.</summary>
+    [Words("both")]
+    Both,
+}

@@ -18,7 +18,7 @@ public readonly record struct FullLoadFacet(Sequence<AmpsAt> Motors, Sequence<Am
 /// <summary>Does the contact carry the full-load amps of all motors on it?</summary>
 /// <remarks>
 /// Added up, at the volts that it switches: what it is marked for there, or at higher volts, edges included; above its highest marked volts, a tenth over them for a supply that wanders, it is not rated at all.
-/// With a hermetic compressor among them those of compressors count, where a category of its own rates them.
+/// A hermetic compressor is carried by the amps of compressors, where a category of its own rates them. Which of several motors are compressors is not told, so that compressors and others together stay within the lower of the two ratings: then each stays within its own, too.
 /// Where nobody named what is on it, the old part's rating is enough.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
@@ -42,6 +42,7 @@ internal static class FullLoadQuestion
     private static Finding Judge(OnTheContact on, FullLoadFacet facet) => on.HasMotor switch
     {
         false => Finding.Meets($"No motor is on it."),
+        true when on.HasCompressorAndMotor && facet.AreCompressorsApart => ContactAmps.Compressor.AgainstLoad(on, on.FullLoad, facet.Compressors).OrWorse(ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Motors)),
         true when on.HasCompressor && facet.AreCompressorsApart => ContactAmps.Compressor.AgainstLoad(on, on.FullLoad, facet.Compressors),
         true => ContactAmps.FullLoad.AgainstLoad(on, on.FullLoad, facet.Motors),
         null => AgainstOld(on, facet),

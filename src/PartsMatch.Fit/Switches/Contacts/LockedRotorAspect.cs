@@ -17,13 +17,16 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
         ? new(marked, [], [])
         : new([], RatedAmps.Of(part.RatedVolts, part.FullLoadAmps), RatedAmps.Of(part.RatedVolts, part.CompressorAmps));
 
-    /// <summary>What of it counts for what is on the contact: for a compressor nothing that is rated for other motors.</summary>
-    internal LockedRotorFacet For(OnTheContact on) => on.HasCompressor ? this with { FullLoad = Compressors } : on.HasMotor == true ? this with { Compressors = [] } : this;
+    /// <summary>What of it counts for compressors: nothing that is rated for other motors.</summary>
+    internal LockedRotorFacet ForCompressors => this with { FullLoad = Compressors };
+
+    /// <summary>What of it counts for other motors.</summary>
+    internal LockedRotorFacet ForMotors => this with { Compressors = [] };
 }
 
 /// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
 /// <remarks>
-/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken, which the finding says: what is enough by them meets, what is not stays unknown until they are read.
+/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken, which the finding says: what is enough by them meets, what is not stays unknown until they are read. Of compressors and other motors together the lower of the two ratings is taken, as at full load.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>
@@ -49,7 +52,8 @@ internal static class LockedRotorQuestion
     private static Finding Judge(OnTheContact on, LockedRotorFacet facet) => on.HasMotor switch
     {
         false => Finding.Meets($"No motor is on it."),
-        true => AgainstLoad(on, facet.For(on)),
+        true when on.HasCompressorAndMotor => AgainstLoad(on, facet.ForCompressors).OrWorse(AgainstLoad(on, facet.ForMotors)),
+        true => AgainstLoad(on, on.HasCompressor ? facet.ForCompressors : facet.ForMotors),
         null => Told(ContactAmps.LockedRotor.AgainstOld(on, on.OldLockedRotor, facet.Rows, isAsked: on.AsksForMotors), facet, on.IsOldLockedRotorTaken ? OldOnes : null),
     };
 

@@ -116,6 +116,9 @@ internal sealed record OnTheContact
     /// <summary>Whether a hermetic compressor is among what is on it.</summary>
     public bool HasCompressor => Loads?.Contains(ContactLoad.Compressor) == true;
 
+    /// <summary>Whether other motors are on it beside a hermetic compressor.</summary>
+    public bool HasCompressorAndMotor => HasCompressor && Loads!.Contains(ContactLoad.Motor);
+
     /// <summary>Whether heaters must be known of even where the old contact was not marked for any.</summary>
     public bool AsksForHeaters => IsWiredFor(ContactLoad.Heater) == true;
 

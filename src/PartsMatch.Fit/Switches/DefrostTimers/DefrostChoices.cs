@@ -10,11 +10,11 @@ public enum DefrostEnd
     Time,
 
     /// <summary>A switch on the coil that feeds the release solenoid.</summary>
-    [Words("temperature", "temp", "temperature terminated", "temperature termination", "temp terminated", "temp termination", "terminated by temperature", "solenoid release")]
+    [Words("temperature", "temp", "temperature terminated", "temperature termination", "temp terminated", "temp termination", "terminated by temperature", "solenoid release", "time initiated temperature terminated", "time initiated temp terminated", "time initiated temp term")]
     Temperature,
 
     /// <summary>Bellows in the timer that feel the suction pressure.</summary>
-    [Words("pressure", "pressure terminated", "pressure termination", "terminated by pressure", "press terminated")]
+    [Words("pressure", "pressure terminated", "pressure termination", "terminated by pressure", "press terminated", "time initiated pressure terminated")]
     Pressure,
 }
 
@@ -50,7 +50,7 @@ public enum ClockKind
     TimeOfDay,
 
     /// <summary>The hours that the compressor runs.</summary>
-    [Words("running time", "cumulative", "cumulative run time", "compressor running time", "run time", "accumulated run time")]
+    [Words("running time", "cumulative", "cumulative run time", "compressor running time", "compressor run time", "run time", "accumulated run time")]
     RunningTime,
 }
 

@@ -10,20 +10,21 @@ public static class DefrostTimerVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(
     [
-        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "MOTOR", "MOTOR VOLTS", "TM") { Past = "clockFrequency" },
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts" },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
         new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
-        new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST") { ByUnit = true, Unit = "min" },
+        new("starts", "EVERY", "STARTS EVERY", "INITIATE EVERY", "INITIATES EVERY", "INITIATED EVERY", "DEFROST EVERY", "DEFROSTS EVERY") { Unit = "h" },
+        new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST", "MAX TIME", "BACKUP TIME") { ByUnit = true, Unit = "min" },
         new("endedBy", "ENDED BY", "TERMINATION", "TERM BY", "TERMINATED BY", "TERM"),
-        new("releaseVolts", "RELEASE", "RELEASE COIL", "RELEASE SOLENOID", "RELEASE VOLTS", "SOLENOID", "SOLENOID VOLTS", "SOL"),
+        new("releaseVolts", "RELEASE", "RELEASE COIL", "RELEASE SOLENOID", "RELEASE VOLTS", "SOLENOID", "SOLENOID VOLTS", "SOL", "TERM SOLENOID", "TERM COIL", "TERMINATION SOLENOID", "TERMINATION COIL"),
         new("contactsFor", "CONTACTS FOR", "CONTACTS", "SWITCHES"),
         new("poles", "POLES", "POLE", "NO OF POLES"),
         new("body", "CASE", "ENCLOSURE", "SUPPLIED"),
         new("boxPattern", "BOX", "BOX PATTERN", "PATTERN", "FITS BOX"),
         new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE", "AT") { ByUnit = true },
-        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL"),
+        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL", "AC-3"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
-        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES"),
+        new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES", "HTR CKT", "HEATER CKT", "HEATER CIRCUIT", "AC-1"),
         new("singlePhaseHorsepower", "HP", "HP 1PH", "1PH HP", "1 PH HP") { Unit = "hp" },
         new("threePhaseHorsepower", "HP 3PH", "3PH HP", "3 PH HP") { Unit = "hp" },
         new("directVolts", "DC VOLTS"),
@@ -34,10 +35,12 @@ public static class DefrostTimerVocabulary
     ],
     [
         new("poles", "SPDT", "1"), new("poles", "DPDT", "2"), new("poles", "DPST", "2"), new("poles", "SPST", "1"), new("poles", "3PDT", "3"),
+        new("endedBy", "TIME OR TEMP", "time, temperature"), new("endedBy", "TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TEMP OR TIME", "time, temperature"), new("endedBy", "TEMPERATURE OR TIME", "time, temperature"),
+        new("endedBy", "TERM BY TIME OR TEMP", "time, temperature"), new("endedBy", "TERMINATED BY TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TIME OR TEMP TERMINATED", "time, temperature"),
         new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
     ])
     {
-        Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST"],
+        Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST", "DEFROST CONTROL", "CONTROL", "SWITCH", "SW", "SW RATING", "SWITCH RATING", "TIME INITIATED", "MAX"],
         Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
         OnlyAtLabel =
         [

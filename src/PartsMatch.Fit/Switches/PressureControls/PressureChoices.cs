@@ -6,15 +6,15 @@ namespace PartsMatch.Fit.Switches.PressureControls;
 public enum PressureFunction
 {
     /// <summary>Stops the compressor at too high a pressure.</summary>
-    [Words("high pressure", "high press", "hi pressure", "hi press", "high pressure cutout", "high pressure cut-out", "high pressure control", "high pressure safety", "PSH", "PZH", "PZHH")]
+    [Words("high pressure", "high press", "hi pressure", "hi press", "high pressure cutout", "high pressure cut-out", "high pressure control", "high pressure safety", "high pressure limit", "high press cutout", "high press cut-out", "high press limit", "hi press cutout", "hi press cut-out", "HP control", "HP switch", "HP cutout", "HP cut-out", "HP safety", "HP limit", "PSH", "PZH", "PZHH")]
     HighPressure,
 
     /// <summary>Stops it at too low a pressure, or by it for the temperature's sake.</summary>
-    [Words("low pressure", "low press", "lo pressure", "lo press", "low pressure cutout", "low pressure cut-out", "low pressure control", "PSL")]
+    [Words("low pressure", "low press", "lo pressure", "lo press", "low pressure cutout", "low pressure cut-out", "low pressure control", "low press cutout", "low press cut-out", "lo press cutout", "lo press cut-out", "LP control", "LP switch", "LP cutout", "LP cut-out", "LP", "PSL")]
     LowPressure,
 
     /// <summary>Runs a condenser fan by the condensing pressure.</summary>
-    [Words("fan cycling", "fan cycle", "fan control", "condenser fan", "cond fan", "head pressure fan")]
+    [Words("fan cycling", "fan cycle", "fan control", "condenser fan", "cond fan", "head pressure fan", "fan cycling control", "fan cycling switch", "fan cycle control", "fan cycle switch", "condenser fan control", "condenser fan switch", "cond fan control", "cond fan switch", "cond fan sw")]
     FanCycling,
 }
 
@@ -22,11 +22,11 @@ public enum PressureFunction
 public enum PressureAction
 {
     /// <summary>They open as pressure rises.</summary>
-    [Words("opens on rise", "open on rise", "opens on increase", "closes on fall", "open high")]
+    [Words("opens on rise", "open on rise", "opens on increase", "closes on fall", "open high", "opens on press rise", "opens on pressure rise", "breaks on rise")]
     OpensOnRise,
 
     /// <summary>They open as pressure falls, and close as it rises.</summary>
-    [Words("opens on fall", "open on fall", "opens on decrease", "closes on rise", "close on rise", "closes on increase", "open low")]
+    [Words("opens on fall", "open on fall", "opens on decrease", "closes on rise", "close on rise", "closes on increase", "open low", "closes on press rise", "closes on pressure rise", "makes on rise")]
     OpensOnFall,
 
     /// <summary>They change over.</summary>
@@ -38,7 +38,7 @@ public enum PressureAction
 public enum PressureConnection
 {
     /// <summary>A flare nut of 1/4 in on its own capillary.</summary>
-    [Words("capillary with flare nut", "capillary", "cap tube", "capillary flare nut", "36 in capillary")]
+    [Words("capillary with flare nut", "capillary", "cap tube", "capillary flare nut", "36 in capillary", "36 in cap", "36 in cap tube", "capillary 1/4 flare", "cap tube 1/4 flare", "36 in cap 1/4 flare", "36 in capillary 1/4 flare")]
     Capillary,
 
     /// <summary>A male flare of 1/4 in.</summary>
@@ -46,7 +46,7 @@ public enum PressureConnection
     MaleFlare,
 
     /// <summary>A female flare of 1/4 in with a pin that opens a valve core.</summary>
-    [Words("1/4 in female flare", "female flare", "1/4 SAE female flare", "female flare with depressor")]
+    [Words("1/4 in female flare", "female flare", "1/4 SAE female flare", "1/4 SAE female", "female flare with depressor")]
     FemaleFlare,
 
     /// <summary>A taper thread of 1/4 in.</summary>
@@ -54,7 +54,7 @@ public enum PressureConnection
     Thread,
 
     /// <summary>A tube end to be brazed.</summary>
-    [Words("braze", "solder", "ODF", "ODS")]
+    [Words("braze", "solder", "ODF", "ODS", "1/4 ODF", "1/4 in ODF", "braze 1/4 ODF")]
     Braze,
 }
 

@@ -12,7 +12,7 @@ public static class PressureControlContradictions
     public static IReadOnlyList<Contradiction> Find(PressureControlSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. OverItsPressure(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. OverItsPressure(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
 
     private static IEnumerable<Contradiction> FunctionAndAction(PressureControlSpec plate)
     {
@@ -25,8 +25,8 @@ public static class PressureControlContradictions
     private static IEnumerable<Contradiction> WrongWayRound(PressureControlSpec plate)
     {
         if (Settings.In(plate.CutOut) is not { } cutOut || Settings.In(plate.CutIn) is not { } cutIn) yield break;
-        if (plate.Action == PressureAction.OpensOnRise && cutOut <= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
-        if (plate.Action == PressureAction.OpensOnFall && cutOut >= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on fall, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
+        if (plate.Running == PressureAction.OpensOnRise && cutOut <= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
+        if (plate.Running == PressureAction.OpensOnFall && cutOut >= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on fall, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
     }
 
     private static IEnumerable<Contradiction> BesideItsDifferential(PressureControlSpec plate)

@@ -8,19 +8,12 @@ namespace PartsMatch.Fit.Switches.PressureControls;
 /// <summary>What follows from a pressure control's plate, and for its place.</summary>
 public static class PressureControlDeductions
 {
-    /// <summary>What follows from its function, and from cut-in, cut-out and differential, of which two tell the third.</summary>
-    public static (PressureControlSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(PressureControlSpec spec) => Deducing.Apply(spec, Action, CannotBeSet, Third);
+    /// <summary>What follows from its range, and from cut-in, cut-out and differential, of which two tell the third: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
+    public static (PressureControlSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(PressureControlSpec spec) => Deducing.Apply(spec, CannotBeSet, Third);
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (PressureControlSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(PressureControlSpec plate, PressureControlSite site) =>
         Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
-
-    private static IEnumerable<Deduction> Action(PressureControlSpec spec)
-    {
-        if (spec.Function is not { } function) yield break;
-        var action = function == PressureFunction.HighPressure ? PressureAction.OpensOnRise : PressureAction.OpensOnFall;
-        yield return new(Side.Plate, "action", Deducing.Text(action), $"it is for {Deducing.Text(function)}", ["function"], PressureControlSources.Action);
-    }
 
     private static IEnumerable<Deduction> CannotBeSet(PressureControlSpec spec)
     {
@@ -30,8 +23,8 @@ public static class PressureControlDeductions
     /// <summary>Cut-in = cut-out + differential where it opens on fall, cut-out − differential where it opens on rise; and the reverse. Only of a differential that is one figure: of one that can be set, cut-out and cut-in tell how it is set, and not how it could be.</summary>
     private static IEnumerable<Deduction> Third(PressureControlSpec spec)
     {
-        if (spec.Action is not (PressureAction.OpensOnRise or PressureAction.OpensOnFall)) yield break;
-        var sign = spec.Action == PressureAction.OpensOnFall ? 1 : -1;
+        if (spec.Running is not { } running) yield break;
+        var sign = running == PressureAction.OpensOnFall ? 1 : -1;
         switch (spec)
         {
             case { CutOut: { } cutOut, CutIn: null, Differential: { } between } when IsOne(between):

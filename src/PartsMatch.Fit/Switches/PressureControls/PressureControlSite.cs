@@ -18,6 +18,19 @@ public sealed record PressureControlSite : ContactSite
     [Field("Cut-in needed", "Where they are to close again; of no matter with manual reset.", Group = Setting, Example = "30 psi")]
     public Pressure? CutInNeeded { get; init; }
 
+    /// <summary>Which sides are wired.</summary>
+    [Field("Sides wired", "Of an old one with change-over contacts: which of its two sides have a wire.", Group = Setting)]
+    public SidesWired? SidesWired { get; init; }
+
+    /// <summary>What is wired to the old contacts.</summary>
+    internal PressureAction? Wired => SidesWired switch
+    {
+        null => null,
+        Contacts.SidesWired.OpensOnRise => PressureAction.OpensOnRise,
+        Contacts.SidesWired.ClosesOnRise => PressureAction.OpensOnFall,
+        _ => PressureAction.ChangeOver,
+    };
+
     /// <summary>Design pressure of its side.</summary>
     [Field("Design pressure", "On the unit's plate, of the side that it sits on.", Group = Circuit, Example = "450 psi")]
     public Pressure? DesignPressure { get; init; }

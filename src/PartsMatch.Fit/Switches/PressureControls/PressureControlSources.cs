@@ -9,7 +9,7 @@ public static class PressureControlSources
     public static Source Function { get; } = new("A pressure control is replaced by one of the same function", SourceStatus.Practice);
 
     /// <summary>The same action.</summary>
-    public static Source Action { get; } = new("High-pressure controls open on rise, low-pressure controls on fall (public articles); fan-cycling controls close on rise (practice)", SourceStatus.Published);
+    public static Source Action { get; } = new("High-pressure controls open on rise, low-pressure controls on fall (public articles); fan-cycling controls close on rise (practice); that they do nothing besides is taken of an old one that does not say it (practice)", SourceStatus.Published);
 
     /// <summary>Reset.</summary>
     public static Source Reset { get; } = new("A manual-reset high-pressure safety is never replaced by an automatic one", SourceStatus.Practice);

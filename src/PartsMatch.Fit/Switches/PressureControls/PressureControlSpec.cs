@@ -59,4 +59,13 @@ public sealed record PressureControlSpec : ContactSpec
     /// <summary>What is wetted.</summary>
     [Field("Wetted materials", "Copper, brass, steel: all that the refrigerant touches.", Group = Body)]
     public Choices<WettedMaterial>? Materials { get; init; }
+
+    /// <summary>Which way the contacts go that keep the equipment running, whose settings cut-out and cut-in are: of change-over contacts one side, by the function; null when not known.</summary>
+    internal PressureAction? Running => (Action, Function) switch
+    {
+        (PressureAction.OpensOnRise or PressureAction.OpensOnFall, _) => Action,
+        (_, PressureFunction.HighPressure) => PressureAction.OpensOnRise,
+        (_, not null) => PressureAction.OpensOnFall,
+        _ => null,
+    };
 }

@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
 
@@ -11,7 +12,7 @@ public static class ThermostatContradictions
     public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. FunctionAndTemperatures(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
 
     private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
 
@@ -36,13 +37,12 @@ public static class ThermostatContradictions
         {
             yield return new(["function", "action"], $"A {Deducing.Text(plate.Function!.Value)} does not {(plate.Action == ThermostatAction.OpensOnRise ? "open" : "close")} on rise.", ThermostatSources.ActionOfFunction);
         }
-
     }
 
     /// <summary>Where it opens and closes outranks what its function mostly does: beside that it is told.</summary>
     private static IEnumerable<Contradiction> FunctionAndTemperatures(ThermostatSpec plate)
     {
-        if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || ThermostatDeductions.ActionOf(function) is not { } usual || usual == ThermostatAction.ChangeOver) yield break;
+        if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || TakenOfTheOldOne.ActionOf(function) is not { } usual) yield break;
         var higher = Degrees.In(opens) > Degrees.In(closes) ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise;
         if (Degrees.In(opens).Equals(Degrees.In(closes)) || higher == usual) yield break;
         yield return new(["function", "cutOut", "cutIn"], $"It opens at {Deducing.Text(opens)} and closes at {Deducing.Text(closes)}; a {Deducing.Text(function)} mostly {(usual == ThermostatAction.OpensOnRise ? "opens" : "closes")} at the higher of the two{(function == ThermostatFunction.Box ? ", unless it is one for heat" : string.Empty)}.", ThermostatSources.ActionOfFunction);
@@ -90,9 +90,16 @@ public static class ThermostatContradictions
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
         if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
-        if (plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
-        if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["action"], $"It opens on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
-        if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["action"], $"It closes on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded"] };
+        var side = site.Wired == ThermostatAction.ChangeOver ? null : site.Wired;
+        if (side is null && plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
+        var (action, fields, does, wired) = (side, plate.Action) switch
+        {
+            (not null, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
+            (_, not null) => (plate.Action, ["action"], "does ", []),
+            _ => (TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), ["function"], "is taken to ", []),
+        };
+        if (action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(fields, $"It {does}open on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
+        if (action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(fields, $"It {does}close on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
     }
 
     private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)

@@ -9,56 +9,45 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 /// <summary>What follows from a thermostat's plate, and for its place.</summary>
 public static class ThermostatDeductions
 {
-    /// <summary>What follows from its function and its temperatures; of cut-in, cut-out and differential two tell the third.</summary>
-    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ActionByTemperatures, ActionByFunction, ByDefault, CannotBeSet, Third);
+    /// <summary>What follows from its three wires, its range or its disc, and from its temperatures, of which two tell the third: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
+    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, OneWay(one), "its"));
 
-    /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
+    /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from what its contacts are taken to do, too.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate), _ => ThirdOfTaken(plate));
 
-    /// <summary>What opens above where it closes opens on rise, whatever its function mostly does: a thermostat may be for heat. Of three wires, or one whose function is not known and may be such, the temperatures tell nothing.</summary>
-    private static IEnumerable<Deduction> ActionByTemperatures(ThermostatSpec spec)
+    /// <summary>Three wires are a common one and one to either side.</summary>
+    private static IEnumerable<Deduction> ThreeWires(ThermostatSpec spec)
     {
-        if (spec.Function is null or ThermostatFunction.FanDelayAndDefrostEnd) yield break;
-        if (Degrees.In(spec.CutOut) is not { } opens || Degrees.In(spec.CutIn) is not { } closes || opens.Equals(closes)) yield break;
-        yield return new(Side.Plate, "action", Deducing.Text(opens > closes ? ThermostatAction.OpensOnRise : ThermostatAction.ClosesOnRise), "where it opens and closes", ["cutOut", "cutIn"], ThermostatSources.Differential);
+        if (spec.Function == ThermostatFunction.FanDelayAndDefrostEnd) yield return new(Side.Plate, "action", Deducing.Text(ThermostatAction.ChangeOver), "it has three wires", ["function"], ThermostatSources.ThreeWires);
     }
 
-    /// <summary>What contacts of a function mostly do; null of a defrost end, which may open or close.</summary>
-    internal static ThermostatAction? ActionOf(ThermostatFunction? function) => function switch
+    private static IEnumerable<Deduction> CanBeSet(ThermostatSpec spec)
     {
-        ThermostatFunction.Box or ThermostatFunction.LowLimit => ThermostatAction.ClosesOnRise,
-        ThermostatFunction.FanDelay or ThermostatFunction.HighLimit => ThermostatAction.OpensOnRise,
-        ThermostatFunction.FanDelayAndDefrostEnd => ThermostatAction.ChangeOver,
-        _ => null,
-    };
-
-    private static IEnumerable<Deduction> ActionByFunction(ThermostatSpec spec)
-    {
-        if (ActionOf(spec.Function) is { } known) yield return new(Side.Plate, "action", Deducing.Text(known), $"it is a {Deducing.Text(spec.Function!.Value)}", ["function"], ThermostatSources.ActionOfFunction);
-    }
-
-    private static IEnumerable<Deduction> ByDefault(ThermostatSpec spec)
-    {
-        if (spec.Function is not { } function) yield break;
-        yield return new(Side.Plate, "poles", "1", "no more are marked", ["function"], ThermostatSources.Poles);
-        if (function is ThermostatFunction.LowLimit or ThermostatFunction.HighLimit) yield break;
-        yield return new(Side.Plate, "reset", Deducing.Text(ContactReset.Automatic), $"it is a {Deducing.Text(function)}", ["function"], ThermostatSources.ResetsByItself);
-    }
-
-    private static IEnumerable<Deduction> CannotBeSet(ThermostatSpec spec)
-    {
-        if (spec.Range is not null) yield return new(Side.Plate, "isAdjustable", "yes", "its range", ["range"], ThermostatSources.Temperatures);
+        if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Celsius.IsExact), "its range", ["range"], ThermostatSources.Temperatures);
         else if (FormOfBulb.IsDisc(spec.Bulb)) yield return new(Side.Plate, "isAdjustable", "no", "it is a disc", ["bulb"], ThermostatSources.Temperatures);
     }
 
-    /// <summary>Cut-out = cut-in + differential where it opens on rise, cut-in − differential where it closes on rise; and the reverse. Only of a differential that is one figure.</summary>
-    private static IEnumerable<Deduction> Third(ThermostatSpec spec)
+    /// <summary>Which way the contacts go whose temperatures are marked: of three wires those that end the defrost; null where either side of change-over contacts may be meant.</summary>
+    private static ThermostatAction? OneWay(ThermostatSpec spec) => (spec.Function, spec.Action) switch
     {
-        if (spec.Action is not { } action || spec.Differential is not { IsOne: true, Low: var between }) yield break;
-        var sign = action == ThermostatAction.OpensOnRise ? 1 : -1;
-        if (spec is { CutIn: { } cutIn, CutOut: null }) yield return new(Side.Plate, "cutOut", Deducing.Text(Sum(cutIn, sign, between)), "its cut-in and differential", ["cutIn", "differential"], ThermostatSources.Differential);
-        if (spec is { CutOut: { } cutOut, CutIn: null }) yield return new(Side.Plate, "cutIn", Deducing.Text(Sum(cutOut, -sign, between)), "its cut-out and differential", ["cutOut", "differential"], ThermostatSources.Differential);
+        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ThermostatAction.ClosesOnRise,
+        (_, ThermostatAction.ChangeOver) => null,
+        (_, var action) => action,
+    };
+
+    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go.</summary>
+    internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate) =>
+        TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its") : [];
+
+    /// <summary>Cut-out = cut-in + differential where it opens on rise, cut-in − differential where it closes on rise; and the reverse. Only of a differential that is one figure.</summary>
+    private static IEnumerable<Deduction> Third(ThermostatSpec spec, Side side, ThermostatAction? action, string because)
+    {
+        if (action is not { } known || spec.Differential is not { IsOne: true, Low: var between }) yield break;
+        var sign = known == ThermostatAction.OpensOnRise ? 1 : -1;
+        var needed = side == Side.Site ? "Needed" : string.Empty;
+        if (spec is { CutIn: { } cutIn, CutOut: null }) yield return new(side, $"cutOut{needed}", Deducing.Text(Sum(cutIn, sign, between)), $"{because} cut-in and differential", ["cutIn", "differential"], ThermostatSources.Differential);
+        if (spec is { CutOut: { } cutOut, CutIn: null }) yield return new(side, $"cutIn{needed}", Deducing.Text(Sum(cutOut, -sign, between)), $"{because} cut-out and differential", ["cutOut", "differential"], ThermostatSources.Differential);
     }
 
     private static IEnumerable<Deduction> AsTheOldOne(ThermostatSpec plate)

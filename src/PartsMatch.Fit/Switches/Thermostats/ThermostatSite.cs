@@ -31,6 +31,15 @@ public sealed record ThermostatSite : ContactSite
     [Field("Sides wired", "Of an old one with change-over contacts: which of its two sides have a wire.", Group = Setting)]
     public SidesWired? SidesWired { get; init; }
 
+    /// <summary>What is wired to the old contacts.</summary>
+    internal ThermostatAction? Wired => SidesWired switch
+    {
+        null => null,
+        Contacts.SidesWired.OpensOnRise => ThermostatAction.OpensOnRise,
+        Contacts.SidesWired.ClosesOnRise => ThermostatAction.ClosesOnRise,
+        _ => ThermostatAction.ChangeOver,
+    };
+
     /// <summary>Highest temperature at the bulb.</summary>
     [Field("Defrost's peak", "Highest temperature that the bulb's place comes to during a defrost.", Group = Place, Example = "90 °F")]
     public Temperature? DefrostPeak { get; init; }

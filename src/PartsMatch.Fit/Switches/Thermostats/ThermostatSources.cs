@@ -12,16 +12,16 @@ public static class ThermostatSources
     public static Source Action { get; } = new("Contacts that open on rise for such, and those that close on rise for such; one side of change-over contacts does the same", SourceStatus.Practice);
 
     /// <summary>What each function's contacts do.</summary>
-    public static Source ActionOfFunction { get; } = new("A box thermostat and a low limit close on rise, a fan delay and a high limit open on rise, a switch with three wires changes over, unless they say otherwise", SourceStatus.Practice);
+    public static Source ActionOfFunction { get; } = new("A box thermostat and a low limit mostly close on rise, a fan delay and a high limit open on rise: taken of an old one that does not say it, and of no new one", SourceStatus.Practice);
+
+    /// <summary>What three wires do.</summary>
+    public static Source ThreeWires { get; } = new("A fan delay and defrost end with three wires changes over: the side that ends the defrost closes on rise, the fans' side opens", SourceStatus.Practice);
 
     /// <summary>Reset.</summary>
-    public static Source Reset { get; } = new("A manual-reset limit is never replaced by an automatic one", SourceStatus.Practice);
-
-    /// <summary>Resets by itself.</summary>
-    public static Source ResetsByItself { get; } = new("All but limits reset by themselves, unless they say otherwise", SourceStatus.Practice);
+    public static Source Reset { get; } = new("A manual-reset limit is never replaced by an automatic one; all but limits mostly reset by themselves, which is taken of an old one that does not say it", SourceStatus.Practice);
 
     /// <summary>Poles.</summary>
-    public static Source Poles { get; } = new("As many poles as the old one; one too many stays unused; a thermostat has one unless it says otherwise", SourceStatus.Practice);
+    public static Source Poles { get; } = new("As many poles as the old one; one too many stays unused; an old one that does not say it is taken for one with a single pole", SourceStatus.Practice);
 
     /// <summary>Where it switches.</summary>
     public static Source Temperatures { get; } = new("Temperatures within 5 °F (2.8 K) of each other do the same, up to 10 °F (5.6 K) they are checked, beyond they do not; one that can be set is set", SourceStatus.Practice);

@@ -99,7 +99,7 @@ public sealed record ThermostatSpec : ContactSpec
     [Field("Fans' pilot duty", "With three wires: of the fans' contacts, for a fan contactor's coil.", Group = FansRatings)]
     public PilotDuty? FanPilotDuty { get; init; }
 
-    /// <summary>Its fans' contacts as a switch of their own; null where they have no ratings of their own, so that one set stands for both.</summary>
+    /// <summary>Its fans' contacts as a switch of their own; null where they have no ratings of their own, so that one set stands for both. Contacts that are not alike share no rating for direct current, which is given once.</summary>
     internal ThermostatSpec? FansContact => this is { FanRatedVolts: null, FanFullLoadAmps: null, FanLockedRotorAmps: null, FanResistiveAmps: null, FanPilotDuty: null }
         ? null
         : this with
@@ -111,5 +111,7 @@ public sealed record ThermostatSpec : ContactSpec
             ResistiveAmps = FanResistiveAmps,
             SinglePhaseHorsepower = null,
             ThreePhaseHorsepower = null,
+            DirectVolts = null,
+            DirectAmps = null,
         };
 }

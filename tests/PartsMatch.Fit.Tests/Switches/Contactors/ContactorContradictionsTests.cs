@@ -9,6 +9,7 @@ public sealed class ContactorContradictionsTests
     [Theory]
     [InlineData("ratedVolts=120/240/480 V; fullLoadAmps=40/32 A", "", "ratedVolts, fullLoadAmps", "2 figures stand beside 3 rated volts")]
     [InlineData("fullLoadAmps=30 A; lockedRotorAmps=15 A", "", "fullLoadAmps, lockedRotorAmps", "15 A, are less than the full-load amps, 30 A")]
+    [InlineData("contactAction=NO", "sidesWired=NC", "contactAction; sidesWired", "The old contacts: normally open; said to be wired: the normally closed side of change-over contacts. One of the two is misread.")]
     [InlineData("acOneAmps=20 A; acThreeAmps=25 A", "", "acOneAmps, acThreeAmps", "less than the AC-3 amps")]
     [InlineData("size=NEMA 1; continuousAmps=45 A", "", "size, continuousAmps", "NEMA 1 carries 27 A all day, and 45 A are marked")]
     [InlineData("coilVolts=24 V", "controlVolts=120 V", "coilVolts; controlVolts", "marked 24 V, and 120 V are there")]

@@ -8,6 +8,26 @@ namespace PartsMatch.Fit.Tests.Switches.DefrostTimers;
 /// <summary>What follows from a defrost timer's plate and place, what contradicts, how it is written and drawn: worked by hand.</summary>
 public sealed class DefrostTimerRulesTests
 {
+    /// <summary>Where the clock has volts of its own, those beside the hertz are the contacts'.</summary>
+    [Theory]
+    [InlineData("TIMER 240 V 60 HZ RES 40 A", "clockVolts=240 V; clockFrequency=60 Hz; resistiveAmps=40 A")]
+    [InlineData("TIMER CLOCK 120 V RES 40 A 240 V 60 HZ", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData("TIMER RES 40 A AT 240 V 60 HZ", "clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData("TIMER 60 HZ 240 V RES 40 A", "clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData("TIMER 240 V, 60 HZ", "clockFrequency=60 Hz; ratedVolts=240 V")] // a comma parts them
+    public void Volts_right_before_the_hertz_are_the_clocks(string plate, string read) => Reads(plate).ShouldBe(read);
+
+    /// <summary>Hours are no minutes, and every 6 hours is 4 a day: worked by hand.</summary>
+    [Theory]
+    [InlineData("2 HOUR", "failSafe=2 h")]
+    [InlineData("FAIL SAFE 1.5 HR", "failSafe=1.5 h")]
+    [InlineData("FAIL SAFE 90", "failSafe=90 min")]
+    [InlineData("8 HRS", "")] // no fail-safe is so long
+    [InlineData("EVERY 6 H", "starts=4 a day")]
+    [InlineData("EVERY 6", "starts=4 a day")]
+    [InlineData("EVERY 5 HRS", "")] // it is no whole number a day
+    public void Hours_are_no_minutes(string plate, string read) => Reads(plate).ShouldBe(read);
+
     [Theory]
     [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=temperature", "releaseFrequency=60 Hz")] // its volts only mostly follow
     [InlineData("clockVolts=240 V; clockFrequency=60 Hz; endedBy=time", "")]
@@ -97,6 +117,9 @@ public sealed class DefrostTimerRulesTests
     [InlineData("1-6 per day", "1 to 6 a day")]
     [InlineData("4", "4 a day")]
     [InlineData("2-12 /day", "2 to 12 a day")]
+    [InlineData("every 6 h", "4 a day")] // 24 / 6
+    [InlineData("8 hrs", "3 a day")]
+    [InlineData("every 24 hours", "1 a day")]
     public void Starts_are_read_from_one_to_another(string text, string written) => StartsADay.Form.Write(StartsADay.Form.Read(text).Value!).ShouldBe(written);
 
     [Theory]
@@ -105,6 +128,9 @@ public sealed class DefrostTimerRulesTests
     [InlineData("97 a day", "is not how many starts")]
     [InlineData("1 to 2 to 3 a day", "is not how many starts")]
     [InlineData("often", "is not how many starts")]
+    [InlineData("every 5 h", "is no whole number of starts a day")]
+    [InlineData("every 0 h", "is not how many starts")]
+    [InlineData("every", "is not how many starts")]
     [InlineData("", "nothing is written")]
     public void What_is_no_number_of_starts_is_refused(string text, string wrong) => StartsADay.Form.Read(text).Wrong!.ShouldContain(wrong);
 
@@ -143,4 +169,6 @@ public sealed class DefrostTimerRulesTests
     private static string OfSite(string plate, string site) => string.Join("; ", Read(plate, site).Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}"));
 
     private static NeedReading Read(string plate, string site) => DefrostTimerFamily.DefrostTimer.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
+
+    private static string Reads(string plate) => string.Join("; ", DefrostTimerFamily.DefrostTimer.ReadNameplate(plate).Fields.Select(field => $"{field.Field.Name}={field.Text}"));
 }

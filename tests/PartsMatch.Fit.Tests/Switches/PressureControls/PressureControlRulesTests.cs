@@ -9,19 +9,19 @@ namespace PartsMatch.Fit.Tests.Switches.PressureControls;
 public sealed class PressureControlRulesTests
 {
     [Theory]
-    [InlineData("function=low pressure; cutIn=30 psi; differential=20 psi", "action=opens on fall; cutOut=10 psi")]
-    [InlineData("function=low pressure; cutOut=10 psi; differential=20 psi", "action=opens on fall; cutIn=30 psi")]
-    [InlineData("function=high pressure; cutOut=400 psi; differential=100 psi", "action=opens on rise; cutIn=300 psi")]
-    [InlineData("function=fan cycling; cutIn=250 psi; differential=80 psi", "action=opens on fall; cutOut=170 psi")]
-    [InlineData("function=low pressure; cutIn=2 bar; differential=0.7 bar", "action=opens on fall; cutOut=1.3 bar")]
-    [InlineData("function=low pressure; cutIn=30 psi; differential=10 to 40 psi", "action=opens on fall")]
+    [InlineData("function=low pressure; cutIn=30 psi; differential=20 psi", "cutOut=10 psi")]
+    [InlineData("function=low pressure; cutOut=10 psi; differential=20 psi", "cutIn=30 psi")]
+    [InlineData("function=high pressure; cutOut=400 psi; differential=100 psi", "cutIn=300 psi")]
+    [InlineData("function=fan cycling; cutIn=250 psi; differential=80 psi", "cutOut=170 psi")]
+    [InlineData("function=low pressure; cutIn=2 bar; differential=0.7 bar", "cutOut=1.3 bar")]
+    [InlineData("function=low pressure; cutIn=30 psi; differential=10 to 40 psi", "")]
     [InlineData("range=10 to 100 psi", "isAdjustable=yes")]
-    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 psi; cutIn=30 psi", "action=opens on fall; differential=20 psi")]
-    [InlineData("function=high pressure; isAdjustable=no; cutOut=400 psi; cutIn=300 psi", "action=opens on rise; differential=100 psi")]
-    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 inHg; cutIn=0 inHg", "action=opens on fall; differential=4.911542 psi")] // 33.86389 / 6.894757
-    [InlineData("function=low pressure; isAdjustable=no; cutOut=30 psi; cutIn=10 psi", "action=opens on fall")] // the wrong way round
-    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi", "action=opens on fall")] // as it is set, if it can be
-    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi; range=5 to 100 psi", "action=opens on fall; isAdjustable=yes")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 psi; cutIn=30 psi", "differential=20 psi")]
+    [InlineData("function=high pressure; isAdjustable=no; cutOut=400 psi; cutIn=300 psi", "differential=100 psi")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=10 inHg; cutIn=0 inHg", "differential=4.911542 psi")] // 33.86389 / 6.894757
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=30 psi; cutIn=10 psi", "")] // the wrong way round
+    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi", "")] // as it is set, if it can be
+    [InlineData("function=low pressure; cutOut=10 psi; cutIn=30 psi; range=5 to 100 psi", "isAdjustable=yes")]
     [InlineData("cutIn=30 psi; differential=20 psi", "")]
     public void Two_of_cut_in_cut_out_and_differential_tell_the_third(string plate, string deduced) =>
         string.Join("; ", PressureControlFamily.PressureControl.Deduce(Named.Record<PressureControlSpec>(plate)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
@@ -39,6 +39,7 @@ public sealed class PressureControlRulesTests
     [InlineData("action=opens on fall; cutOut=30 psi; cutIn=10 psi", "", "cutOut, cutIn", "is not below its cut-in")]
     [InlineData("cutOut=10 psi; cutIn=60 psi; differential=20 psi", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=10 psi", "cutOutNeeded=20 psi", "cutOut", "was set to 10 psi, and 20 psi")]
+    [InlineData("action=opens on rise", "sidesWired=opens on fall", "action", "said to be wired: the side that opens on fall of change-over contacts")]
     [InlineData("pressureMost=325 psi", "testPressure=475 psi", "pressureMost", "bore 325 psi, and its side is tested at 475 psi")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)
     {

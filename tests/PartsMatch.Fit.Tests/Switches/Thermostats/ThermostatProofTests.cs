@@ -51,6 +51,9 @@ public sealed class ThermostatProofTests
     [InlineData("function=defrost end", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "action")]
     [InlineData(FanDelay, "bulbInPlace=no", Conclusion.NotThePart, null)]
     [InlineData(FanDelay, "bulbInPlace=no; dropVolts=1.5 V; isClosed=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("function=box thermostat; cutOut=35 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.ReadNext, "action")] // one for heat would be right
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=box thermostat; action=closes on rise; cutOut=35 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.PartHasFailed, null)]
     [InlineData("function=fan delay", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
     [InlineData("function=fan delay; cutIn=25 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
     [InlineData("function=fan delay; cutOut=45 °F", "isClosed=no; bulbTemperature=30 °F", Conclusion.ReadNext, "cutInNeeded")]

@@ -9,23 +9,22 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public readonly record struct ActionFacet(ContactAction? Action);
 
 /// <summary>Do the contacts close, open or change over as the old ones did?</summary>
-/// <remarks>Change-over contacts do either with one side left unused: a change. Closing for opening fails. For old change-over contacts a single one may do, where only its side is wired: open until that is known.</remarks>
+/// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>.
+/// Poles that do not say it are taken to close as the coil pulls in, as most do: the answer says so, and none fails by it.</remarks>
 public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, ContactorSources.ContactAction, new(0.3, 0.4, 1))
 {
+    /// <summary>The rule for all contacts, as contactors speak of it.</summary>
+    internal static ActionRule<ContactAction> Rule { get; } = new("contactAction", ContactAction.ChangeOver, side => $"the {new Spelt<ContactAction>(side)} side");
+
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["contactAction"], []);
+    public override LookedAt Fields { get; } = new(["contactAction"], ["sidesWired"]) { Besides = ["poleCount"] };
 
     /// <inheritdoc/>
     public override ActionFacet Read(ContactorSpec part) => new(part.ContactAction);
 
     /// <inheritdoc/>
-    public override Finding Judge(ContactorNeed need, ActionFacet facet) => (need.Plate.ContactAction, facet.Action) switch
-    {
-        (null, _) => Finding.Unknown(Side.Plate, "contactAction", $"Whether contacts that close or that open are needed is not known."),
-        ({ } old, null) => Finding.Unknown(Side.Part, "contactAction", $"The old contacts were {new Spelt<ContactAction>(old)}; this one's are not known."),
-        ({ } old, { } action) when old == action => Finding.Meets($"Its contacts are {new Spelt<ContactAction>(action)}, as the old ones were."),
-        ({ } old, ContactAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the {new Spelt<ContactAction>(old)} side of its contacts, and leave the other unused")], $"Its contacts change over; the old ones were {new Spelt<ContactAction>(old)}."),
-        (ContactAction.ChangeOver, { } action) => Finding.Unknown(Side.Plate, "contactAction", $"The old contacts change over, and this one's are {new Spelt<ContactAction>(action)}; which side of the old ones is wired is not known. Where it is one alone, give what that side does."),
-        ({ } old, { } action) => Finding.Fails($"Its contacts are {new Spelt<ContactAction>(action)}; the old ones were {new Spelt<ContactAction>(old)}."),
-    };
+    public override Finding Judge(ContactorNeed need, ActionFacet facet) => Rule.Judge(Old(need.Plate, need.Site), facet.Action);
+
+    /// <summary>What is known of an old one's contacts.</summary>
+    internal static OldAction<ContactAction> Old(ContactorSpec plate, ContactorSite site) => new(plate.ContactAction, site.WiredAction, plate.PoleCount is null ? null : ContactAction.NormallyOpen, $"a contactor's pole");
 }

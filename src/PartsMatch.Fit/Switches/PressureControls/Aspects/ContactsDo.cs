@@ -9,23 +9,22 @@ namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 public readonly record struct PressureActionFacet(PressureAction? Action);
 
 /// <summary>Do its contacts open on rise or on fall as the old ones did?</summary>
-/// <remarks>Change-over contacts do either with one side unused: a change. For old change-over contacts a single one may do, where only its side is wired: open until that is known. Else the same or it fails.</remarks>
+/// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>.
+/// An old one that does not say it is taken to have contacts for its function alone: the answer says so, and none fails by it.</remarks>
 public sealed class ContactsDo() : Aspect<PressureControlSpec, PressureControlSite, PressureActionFacet>("Action", isDeciding: true, PressureControlSources.Action, new(0.3, 0.4, 1))
 {
+    /// <summary>The rule for all contacts, as pressure controls speak of it.</summary>
+    internal static ActionRule<PressureAction> Rule { get; } = new("action", PressureAction.ChangeOver, side => $"the side that {new Spelt<PressureAction>(side)}");
+
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["action"], []) { Besides = ["function"] };
+    public override LookedAt Fields { get; } = new(["action"], ["sidesWired"]) { Besides = ["function"] };
 
     /// <inheritdoc/>
     public override PressureActionFacet Read(PressureControlSpec part) => new(part.Action);
 
     /// <inheritdoc/>
-    public override Finding Judge(PressureControlNeed need, PressureActionFacet facet) => (need.Plate.Action, facet.Action) switch
-    {
-        (null, _) => Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened on rise or on fall is not known."),
-        ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old one {new Spelt<PressureAction>(old)}; what this one does is not known."),
-        ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<PressureAction>(now)}."),
-        ({ } old, PressureAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<PressureAction>(old)}, and leave the other unused")], $"Its contacts change over; the old one {new Spelt<PressureAction>(old)}."),
-        (PressureAction.ChangeOver, { } now) => Finding.Unknown(Side.Plate, "action", $"The old contacts change over, this one {new Spelt<PressureAction>(now)}; which side of the old ones is wired is not known. Where it is one alone, give what that side does."),
-        ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<PressureAction>(old)}; this one's: {new Spelt<PressureAction>(now)}."),
-    };
+    public override Finding Judge(PressureControlNeed need, PressureActionFacet facet) => Rule.Judge(Old(need.Plate, need.Site), facet.Action);
+
+    /// <summary>What is known of an old one's contacts.</summary>
+    internal static OldAction<PressureAction> Old(PressureControlSpec plate, PressureControlSite site) => new(plate.Action, site.Wired, plate.Running, plate.Function is { } function ? (FormattableString)$"one for {new Spelt<PressureFunction>(function)}" : null);
 }

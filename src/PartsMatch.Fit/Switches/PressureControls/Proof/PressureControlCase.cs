@@ -18,8 +18,8 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>The same where it is to close.</summary>
     internal double? CutIn => New is null ? Settings.In(Need.Plate.CutIn) ?? Settings.In(Need.Site.CutInNeeded) : Settings.In(Need.Site.CutInNeeded);
 
-    /// <summary>The action, for signs: 1 where it opens on rise, −1 where on fall; null when not known, or where it changes over.</summary>
-    internal int? Sign => (Measured.Action ?? Need.Plate.Action) switch
+    /// <summary>The way that it is judged by, for signs: 1 where the contacts that keep the equipment running open on rise, −1 where on fall; null when not known, or where it is marked to change over, so that either side may have been measured.</summary>
+    internal int? Sign => (Measured.Action ?? Need.Plate.Action ?? Need.Plate.Running) switch
     {
         PressureAction.OpensOnRise => 1,
         PressureAction.OpensOnFall => -1,

@@ -10,34 +10,35 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public readonly record struct ThermostatActionFacet(ThermostatAction? Action, bool HasThreeWires);
 
 /// <summary>Do its contacts open or close on rise as the old ones did?</summary>
-/// <remarks>The same or it fails. Change-over contacts do either with one side unused: a change. Of three wires each side moves at temperatures of its own, so that the one that opens on rise is the fans' and ends no defrost. For old change-over contacts a single one does where only its side is wired.</remarks>
+/// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>. Of three wires each side moves at temperatures of its own, so that the one that opens on rise is the fans' and ends no defrost.
+/// One that does not say it is taken to do what its temperatures tell, or what one of its function mostly does: the answer says so, and none fails by it.</remarks>
 public sealed class ContactsDo() : Aspect<ThermostatSpec, ThermostatSite, ThermostatActionFacet>("Action", isDeciding: true, ThermostatSources.Action, new(0.3, 0.5, 1))
 {
+    /// <summary>The rule for all contacts, as thermostats speak of it.</summary>
+    internal static ActionRule<ThermostatAction> Rule { get; } = new("action", ThermostatAction.ChangeOver, side => $"the side that {new Spelt<ThermostatAction>(side)}");
+
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["action"], ["sidesWired"]) { Besides = ["function"] };
+    public override LookedAt Fields { get; } = new(["action"], ["sidesWired"]) { Besides = ["function", "cutOut", "cutIn"] };
 
     /// <inheritdoc/>
     public override ThermostatActionFacet Read(ThermostatSpec part) => new(part.Action, part.Function == ThermostatFunction.FanDelayAndDefrostEnd);
 
     /// <inheritdoc/>
-    public override Finding Judge(ThermostatNeed need, ThermostatActionFacet facet) => (need.Plate.Action, facet.Action) switch
+    public override Finding Judge(ThermostatNeed need, ThermostatActionFacet facet)
     {
-        (null, _) => Finding.Unknown(Side.Plate, "action", $"Whether the old contacts opened or closed on rise is not known."),
-        ({ } old, null) => Finding.Unknown(Side.Part, "action", $"The old contacts: {new Spelt<ThermostatAction>(old)}; what this one's do is not known."),
-        ({ } old, { } now) when old == now => Finding.Meets($"Its contacts do as the old ones did: {new Spelt<ThermostatAction>(now)}."),
-        (ThermostatAction.OpensOnRise, ThermostatAction.ChangeOver) when facet.HasThreeWires && need.Plate.Function == ThermostatFunction.DefrostEnd =>
-            Finding.Fails($"The old contacts ended the defrost by opening on rise; of its three wires the side that opens on rise is the fans', and the one that ends the defrost closes."),
-        ({ } old, ThermostatAction.ChangeOver) => Finding.MeetsWith([new(SwitchChanges.UseOneSide, $"use the side that {new Spelt<ThermostatAction>(old)}, and leave the other unused")], $"Its contacts change over; the old ones: {new Spelt<ThermostatAction>(old)}."),
-        (ThermostatAction.ChangeOver, { } now) => ForOneSide(need.Site.SidesWired, now),
-        ({ } old, { } now) => Finding.Fails($"The old contacts: {new Spelt<ThermostatAction>(old)}; this one's: {new Spelt<ThermostatAction>(now)}."),
-    };
+        var old = Old(need.Plate, need.Site);
+        if (!facet.HasThreeWires || need.Plate.Function != ThermostatFunction.DefrostEnd || (old.Wired ?? old.Marked ?? old.Taken) != ThermostatAction.OpensOnRise) return Rule.Judge(old, facet.Action);
+        var found = Finding.Fails($"The old contacts ended the defrost by opening on rise; of its three wires the side that opens on rise is the fans', and the one that ends the defrost closes.");
+        return (old.Wired ?? old.Marked) is null ? found.RestingOn("action", $"What the old ones do is not marked: their temperatures tell.") : found;
+    }
 
-    private static Finding ForOneSide(SidesWired? wired, ThermostatAction now) => wired switch
+    /// <summary>What is known of an old one's contacts.</summary>
+    internal static OldAction<ThermostatAction> Old(ThermostatSpec plate, ThermostatSite site) => new(plate.Action, site.Wired, TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), Because(plate));
+
+    private static FormattableString? Because(ThermostatSpec plate) => plate.Function switch
     {
-        null => Finding.Unknown(Side.Site, "sidesWired", $"The old contacts changed over, this one's: {new Spelt<ThermostatAction>(now)}; which sides are wired is not known."),
-        SidesWired.OpensOnRise when now == ThermostatAction.OpensOnRise => Finding.Meets($"Only the side that opens on rise is wired, and so do its contacts."),
-        SidesWired.ClosesOnRise when now == ThermostatAction.ClosesOnRise => Finding.Meets($"Only the side that closes on rise is wired, and so do its contacts."),
-        SidesWired.Both => Finding.Fails($"Both sides of the old change-over contacts are wired; this one has only contacts that do this: {new Spelt<ThermostatAction>(now)}."),
-        _ => Finding.Fails($"The side of the old contacts that is wired does otherwise than this one's contacts: {new Spelt<ThermostatAction>(now)}."),
+        null => null,
+        { } function when TakenOfTheOldOne.ByTemperatures(plate.Function, plate.CutOut, plate.CutIn) is not null => $"a {new Spelt<ThermostatFunction>(function)} of such temperatures",
+        { } function => $"a {new Spelt<ThermostatFunction>(function)}",
     };
 }

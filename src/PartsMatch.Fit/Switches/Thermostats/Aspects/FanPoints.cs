@@ -10,7 +10,7 @@ public sealed class FanPoints() : Aspect<ThermostatSpec, ThermostatSite, Tempera
     public override LookedAt Fields { get; } = new(["fanCutIn", "fanCutOut"], ["fanCutInNeeded", "fanCutOutNeeded"]) { Besides = ["function"] };
 
     /// <inheritdoc/>
-    public override TemperaturesFacet Read(ThermostatSpec part) => new(default, Points.Of(ThermostatAction.OpensOnRise, part.FanCutOut, part.FanCutIn), null, null, false, HasThreeWires: false, IsManual: false);
+    public override TemperaturesFacet Read(ThermostatSpec part) => new(default, Points.Of(ThermostatAction.OpensOnRise, part.FanCutOut, part.FanCutIn), null, null, IsAdjustable: false, HasThreeWires: false, IsManual: false);
 
     /// <inheritdoc/>
     public override Finding Judge(ThermostatNeed need, TemperaturesFacet facet)

@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Temperature of return", isDeciding: false, ThermostatSources.Temperatures, new(1.2, 0.6, 0.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["range", "cutIn", "cutOut"], ["cutInNeeded", "cutOutNeeded"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
+    public override LookedAt Fields { get; } = new(["range", "cutIn", "cutOut"], ["cutInNeeded", "cutOutNeeded"]) { Besides = ["sidesWired", "function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
 
     /// <inheritdoc/>
     public override TemperaturesFacet Read(ThermostatSpec part) => TemperaturesFacet.Of(part);
@@ -20,8 +20,9 @@ public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, Tempe
         if (facet.IsManual) return Finding.Meets($"It is reset by hand, and comes back at no temperature.");
         if (seen.Settable is not null) return Finding.Meets($"It can be set, and comes back by its differential.");
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures is which.");
+        if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
         return wanted.Main.At(wanted.Other) is { } needed
-            ? TemperatureRule.Against(needed, seen.Main.At(wanted.Other), seen, wanted.Other, wanted.PartField(wanted.Other), "Its contacts")
+            ? TemperatureRule.Against(wanted, needed, seen, wanted.Other)
             : Finding.Unknown(Side.Site, wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
     }
 }

@@ -10,7 +10,7 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Switching temperature", isDeciding: true, ThermostatSources.Temperatures, new(2.5, 0.8, 1.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
+    public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded", "sidesWired"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
 
     /// <inheritdoc/>
     public override TemperaturesFacet Read(ThermostatSpec part) => TemperaturesFacet.Of(part);
@@ -20,9 +20,10 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
     {
         var wanted = WantedPoints.Of(need);
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
+        if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
+        if (wanted.MayBeOfEitherSide) return Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, and one temperature of theirs is known; which of their sides is wired, and so moves there, is not.");
         if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
-        var seen = facet.For(wanted);
-        return TemperatureRule.Against(needed, seen.Main.At(wanted.Tells), seen, wanted.Tells, wanted.PartField(wanted.Tells), "Its contacts");
+        return TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells);
     }
 
     private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet facet)

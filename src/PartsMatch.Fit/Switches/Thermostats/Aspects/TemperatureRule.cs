@@ -12,7 +12,8 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 /// <param name="IsAdjustable">Whether it can be set; null when not known.</param>
 /// <param name="HasThreeWires">Whether it is a fan delay and a defrost end in one.</param>
 /// <param name="IsManual">Whether it is reset by hand, so that where it would close again is of no matter.</param>
-public readonly record struct TemperaturesFacet(Points Main, Points Fans, double? Lowest, double? Highest, bool? IsAdjustable, bool HasThreeWires, bool IsManual)
+/// <param name="Lacking">What its one temperature says nothing without, as it may be either of the two; null where nothing is lacking so.</param>
+public readonly record struct TemperaturesFacet(Points Main, Points Fans, double? Lowest, double? Highest, bool? IsAdjustable, bool HasThreeWires, bool IsManual, LackingBeside? Lacking = null)
 {
     /// <summary>What it can be set to; null when not known, or of one that cannot be set.</summary>
     internal Band? Settable => IsAdjustable != false && Lowest is { } low && Highest is { } high ? new(low, high) : null;
@@ -25,20 +26,54 @@ public readonly record struct TemperaturesFacet(Points Main, Points Fans, double
         part.Range?.Celsius.High,
         part.IsAdjustable,
         part.Function == ThermostatFunction.FanDelayAndDefrostEnd,
-        part.Reset == ContactReset.Manual);
+        part.Reset == ContactReset.Manual,
+        part switch
+        {
+            { Action: null, CutOut: not null, CutIn: null } or { Action: null, CutOut: null, CutIn: not null } => LackingBeside.Action,
+            { Action: ThermostatAction.ChangeOver, CutOut: not null, CutIn: null } => LackingBeside.CutIn,
+            { Action: ThermostatAction.ChangeOver, CutOut: null, CutIn: not null } => LackingBeside.CutOut,
+            _ => null,
+        });
 
     /// <summary>The same as it does for an old one: with three wires the fans' contacts do for a fan delay, and cannot be set.</summary>
     internal TemperaturesFacet For(WantedPoints wanted) => wanted.Function == ThermostatFunction.FanDelay && HasThreeWires
-        ? this with { Main = Fans, Lowest = null, Highest = null, IsAdjustable = false }
+        ? this with { Main = Fans, Lowest = null, Highest = null, IsAdjustable = false, Lacking = null }
         : this;
+}
+
+/// <summary>What tells which of the two a part's only temperature is.</summary>
+public enum LackingBeside
+{
+    /// <summary>What its contacts do.</summary>
+    Action,
+
+    /// <summary>Where its change-over contacts close.</summary>
+    CutIn,
+
+    /// <summary>Where they open.</summary>
+    CutOut,
 }
 
 /// <summary>One temperature at which a contact moves against the one that is wanted.</summary>
 /// <remarks>
-/// Within 5 °F meets, up to 10 °F is a check, beyond fails; edges belong to the inside. One that can be set is set to the nearest that its range holds, a change. The shortfall grows with the distance and is 1 at 10 °F.
+/// Within 5 °F meets, up to 10 °F is a check, beyond fails of one that cannot be set; edges belong to the inside. One that can be set is set to the nearest that its range holds, a change. The shortfall grows with the distance and is 1 at 10 °F.
 /// </remarks>
 internal static class TemperatureRule
 {
+    /// <summary>One of the two temperatures of its contacts. What would fail for the way that the old one is only taken to move stays open, unless it fails either way.</summary>
+    /// <param name="wanted">Where contacts are to move.</param>
+    /// <param name="needed">The temperature of it.</param>
+    /// <param name="seen">The part's, as they do for the old one.</param>
+    /// <param name="moving">Which way the temperature goes.</param>
+    public static Finding Against(WantedPoints wanted, double needed, TemperaturesFacet seen, Moving moving)
+    {
+        var found = Against(needed, seen.Main.At(moving), seen, moving, seen.Lacking is { } lacking ? Field(lacking) : wanted.PartField(moving), "Its contacts");
+        if (!wanted.RestsOnTaken) return found;
+        var other = moving == Moving.OnRise ? Moving.OnFall : Moving.OnRise;
+        var failsEitherWay = found.Verdict == Verdict.Fails && wanted.IsRead(moving) && Against(needed, seen.Main.At(other), seen, other, wanted.PartField(moving), "Its contacts").Verdict == Verdict.Fails;
+        return failsEitherWay ? found : found.RestingOn("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(wanted.Action!.Value)} is taken.");
+    }
+
     /// <summary>The finding.</summary>
     /// <param name="wanted">The temperature that is wanted.</param>
     /// <param name="has">The part's as shipped; null when not known.</param>
@@ -59,10 +94,18 @@ internal static class TemperatureRule
         if (has is not { } fixedAt) return Finding.Unknown(Side.Part, field, $"{new ShownTemperature(wanted)} {way} is wanted; where {Lowered(whose)} move is not known.");
         if (facet.IsAdjustable == true) return Finding.Unknown(Side.Part, "range", $"{whose} move at {new ShownTemperature(fixedAt)} {way} as shipped, and can be set; whether to {new ShownTemperature(wanted)} is not known.");
         var off = Degrees.Between(fixedAt, wanted);
+        if (facet.IsAdjustable is null && !Within.AtMost(off, Degrees.Far)) return Finding.Unknown(Side.Part, "isAdjustable", $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, and whether it can be set is not known.");
         return Within.AtMost(off, Degrees.Far)
             ? Finding.MeetsWith([Check(off, way)], $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, over 5 °F (2.8 K) off.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") }
             : Finding.Fails(new Margin(Degrees.Far - off, "K"), $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
     }
+
+    private static string Field(LackingBeside lacking) => lacking switch
+    {
+        LackingBeside.Action => "action",
+        LackingBeside.CutIn => "cutIn",
+        _ => "cutOut",
+    };
 
     private static Finding Set(double wanted, Band range, string way, string whose)
     {

@@ -2,7 +2,7 @@ using PartsMatch.Fit.Switches.Contactors.Aspects;
 
 namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
 
-/// <summary>Closing, opening, changing over: practice. That main poles close unless marked otherwise: practice.</summary>
+/// <summary>Closing, opening, changing over: practice. That main poles mostly close: practice, taken of an old one alone.</summary>
 [Trait("Source", "contactor.actionOfContacts")]
 public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContacts, ActionFacet>
 {
@@ -12,9 +12,43 @@ public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContact
     [InlineData("contactAction=NC", "contactAction=NO", "Fails")]
     [InlineData("contactAction=NO", "contactAction=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("contactAction=NC", "contactAction=change-over", "MeetsWithChanges useOneSide")]
-    [InlineData("contactAction=change-over", "contactAction=NO", "Unknown Plate contactAction")]
-    [InlineData("poleCount=2P", "poleCount=2P", "Meets")]
+    [InlineData("contactAction=change-over", "contactAction=change-over", "Meets")]
+    [InlineData("contactAction=change-over", "contactAction=NO", "Unknown Site sidesWired")]
+    [InlineData("poleCount=2P", "poleCount=2P", "Unknown Part contactAction")] // what most do tells nothing of this one
+    [InlineData("poleCount=2P", "contactAction=NO", "Meets")]
+    [InlineData("poleCount=2P", "contactAction=change-over", "MeetsWithChanges useOneSide")]
+    [InlineData("poleCount=2P", "contactAction=NC", "Unknown Plate contactAction")] // nothing fails by what is taken
     [InlineData("", "contactAction=NO", "Unknown Plate contactAction")]
     [InlineData("contactAction=NO", "", "Unknown Part contactAction")]
     public void They_do_what_the_old_ones_did(string plate, string part, string answer) => Answer(plate, string.Empty, part).ShouldBe(answer);
+
+    /// <summary>What is wired is needed, and nothing else: practice.</summary>
+    [Theory]
+    [InlineData("contactAction=change-over", "NO", "contactAction=NO", "Meets")]
+    [InlineData("contactAction=change-over", "NO", "contactAction=NC", "Fails")]
+    [InlineData("contactAction=change-over", "the normally closed one", "contactAction=NC", "Meets")]
+    [InlineData("contactAction=change-over", "the normally closed one", "contactAction=NO", "Fails")]
+    [InlineData("contactAction=change-over", "NO", "contactAction=change-over", "Meets")] // it is used as the old one was
+    [InlineData("contactAction=change-over", "both", "contactAction=NO", "Fails")]
+    [InlineData("contactAction=change-over", "both", "contactAction=change-over", "Meets")]
+    [InlineData("contactAction=change-over", "both", "", "Unknown Part contactAction")]
+    [InlineData("", "NC", "contactAction=NC", "Meets")] // whatever the old one could do besides
+    [InlineData("", "NC", "contactAction=NO", "Fails")]
+    [InlineData("", "NC", "contactAction=change-over", "MeetsWithChanges useOneSide")]
+    [InlineData("poleCount=2P", "both", "contactAction=NO", "Fails")]
+    public void What_is_wired_is_needed(string plate, string wired, string part, string answer) => Answer(plate, $"sidesWired={wired}", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=NO", "Of the old change-over contacts the normally open side is wired, and its contacts do as that does.")]
+    [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=NC", "The old contacts: normally open, the side of them that is wired; this one's: normally closed.")]
+    [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=change-over", "Its contacts change over as the old ones did, of which the normally open side is wired.")]
+    [InlineData("contactAction=NO", "", "contactAction=change-over", "Its contacts change over; the old ones: normally open.")]
+    public void The_side_is_named(string plate, string site, string part, string sentence) => Judge(plate, site, part).Sentence.ShouldBe(sentence);
+
+    [Fact]
+    public void The_change_names_the_side_to_use() => Judge("contactAction=NC", "", "contactAction=change-over").Changes.ShouldHaveSingleItem().Text.ShouldBe("use the normally closed side, and leave the other unused");
+
+    [Fact]
+    public void What_was_taken_is_told() =>
+        Judge("poleCount=2P", "", "contactAction=NO").Sentence.ShouldBe("Its contacts do as the old ones did: normally open. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.");
 }

@@ -30,6 +30,10 @@ public sealed class LockedRotorTests : ContactorAspectTests<LockedRotor, LockedR
     [InlineData("loads=compressor; motors=43/270.1 A", "acThreeAmps=40 A; acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
     [InlineData("loads=compressor; motors=35/170 A", "acThreeAmps=40 A", "Unknown Part lockedRotorAmps")]
     [InlineData("loads=motor; motors=35/170 A", "acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("loads=compressor, motor; motors=35/240 A", "acThreeAmps=40 A; acEightAmps=45 A", "Meets")] // 6 x 40, the lower of the two
+    [InlineData("loads=compressor, motor; motors=35/240.1 A", "acThreeAmps=40 A; acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("loads=compressor, motor; motors=35/170 A", "acEightAmps=45 A", "Unknown Part lockedRotorAmps")]
+    [InlineData("loads=compressor, motor; motors=35/240 A", "acThreeAmps=40 A; acEightAmps=45 A; lockedRotorAmps=300 A", "Meets")]
     public void A_compressor_s_are_six_times_the_amps_for_compressors(string site, string part, string answer) => Answer("", $"{site}; loadVolts=400 V", $"ratedVolts=400 V; {part}").ShouldBe(answer);
 
     [Theory]

@@ -13,6 +13,7 @@ public sealed class PolesOfControlTests : PressureControlAspectTests<PolesOfCont
     [InlineData("", "poles=1", "Unknown Plate poles")]
     [InlineData("", "poles=2", "Meets")]
     [InlineData("", "", "Unknown Plate poles")]
-    [InlineData("poles=1", "", "Unknown Part poles")]
+    [InlineData("poles=2", "", "Unknown Part poles")]
+    [InlineData("poles=1", "", "Meets")]
     public void There_are_as_many(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }

@@ -27,11 +27,68 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "cutIn=30 °F; cutOut=80 °F", "Meets")]
     [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "cutIn=35.1 °F; cutOut=45 °F", "Fails")]
     [InlineData("function=low limit; cutOut=37 °F; cutIn=42 °F", "cutOut=31.9 °F; cutIn=42 °F", "MeetsWithChanges checkSwitchingTemperature")]
-    [InlineData("function=high limit; cutOut=140 °F; reset=manual", "function=high limit; reset=manual; cutOut=145 °F", "Meets")]
+    [InlineData("function=high limit; cutOut=140 °F; reset=manual", "function=high limit; action=opens on rise; reset=manual; cutOut=145 °F", "Meets")]
     [InlineData("function=high limit; cutOut=140 °F", "function=high limit", "Unknown Part cutOut")]
     [InlineData("function=fan delay; cutOut=45 °F", "cutIn=25 °F; cutOut=45 °F", "Unknown Site cutInNeeded")]
     [InlineData("cutOut=45 °F; cutIn=25 °F", "cutIn=25 °F; cutOut=45 °F", "Unknown Plate function")]
-    public void Fixed_temperatures_meet_within_5_and_are_checked_within_10_degrees_fahrenheit(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+    public void Fixed_temperatures_meet_within_5_and_are_checked_within_10_degrees_fahrenheit(string plate, string part, string answer) => Answer(plate, "", $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>Of a record that does not say whether it can be set it is not taken that it cannot.</summary>
+    [Theory]
+    [InlineData("cutOut=60 °F; cutIn=35 °F", "Meets")]
+    [InlineData("cutOut=65 °F; cutIn=35 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutOut=65.1 °F; cutIn=35 °F", "Unknown Part isAdjustable")]
+    [InlineData("cutOut=65.1 °F; cutIn=35 °F; bulb=strap-on disc", "Fails")] // a disc has nothing to be set by
+    [InlineData("cutOut=65.1 °F; cutIn=35 °F; isAdjustable=yes", "Unknown Part range")]
+    public void What_may_be_set_is_not_turned_away(string part, string answer) => Answer("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", part).ShouldBe(answer);
+
+    /// <summary>One temperature of two is told apart by what the contacts do, or by the other one of change-over contacts.</summary>
+    [Theory]
+    [InlineData("cutOut=145 °F", "Unknown Part action")]
+    [InlineData("action=opens on rise; cutOut=145 °F", "Meets")]
+    [InlineData("action=change-over; cutOut=145 °F", "Unknown Part cutIn")]
+    [InlineData("action=change-over; cutOut=145 °F; cutIn=115 °F", "Meets")]
+    [InlineData("action=change-over; cutIn=115 °F", "Unknown Part cutOut")]
+    public void What_tells_which_temperature_it_is_is_asked(string part, string answer) => Answer("function=high limit; cutOut=140 °F", "", $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>A box thermostat of which one temperature is known is taken for one for cold; nothing fails by that.</summary>
+    [Theory]
+    [InlineData("function=box thermostat; cutOut=35 °F", "cutOut=38 °F; cutIn=60 °F; action=closes on rise", "Meets")]
+    [InlineData("function=box thermostat; cutOut=35 °F", "cutOut=20 °F; cutIn=37 °F; action=closes on rise", "Unknown Plate action")] // 37 °F on rise would do for heat
+    [InlineData("function=box thermostat; action=closes on rise; cutOut=35 °F", "cutOut=20 °F; cutIn=37 °F; action=closes on rise", "Fails")]
+    [InlineData("function=box thermostat; cutOut=35 °F", "cutOut=46 °F; cutIn=60 °F; action=closes on rise", "Fails")] // either way
+    [InlineData("function=box thermostat; action=closes on rise; cutOut=35 °F", "cutOut=46 °F; cutIn=60 °F; action=closes on rise", "Fails")]
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "cutOut=46 °F; cutIn=60 °F; action=closes on rise", "Fails")]
+    [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "cutOut=46 °F; cutIn=60 °F; action=closes on rise", "Fails")]
+    [InlineData("function=box thermostat; cutOut=35 °F", "range=46 to 80 °F; isAdjustable=yes", "Fails")] // it cannot be set there for heat either
+    [InlineData("function=fan delay; cutIn=25 °F", "cutIn=40 °F; cutOut=60 °F; action=opens on rise", "Fails")] // no fan delay closes on rise
+    public void What_is_taken_to_be_for_cold_turns_nothing_away(string plate, string part, string answer) => Answer(plate, "", part.Contains("isAdjustable", StringComparison.Ordinal) ? part : $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>Of change-over contacts one temperature is enough where only one side is wired.</summary>
+    [Theory]
+    [InlineData("", "Unknown Site sidesWired")]
+    [InlineData("cutInNeeded=44 °F", "Meets")]
+    [InlineData("sidesWired=the one that closes on rise", "Meets")]
+    [InlineData("sidesWired=the one that opens on rise", "MeetsWithChanges checkSwitchingTemperature")] // 8 °F off
+    public void The_side_that_is_wired_tells_which_temperature_it_is(string site, string answer) =>
+        Answer("function=box thermostat; action=change-over; cutOut=37 °F", site, "action=closes on rise; isAdjustable=no; cutOut=38 °F; cutIn=45 °F").ShouldBe(answer);
+
+    /// <summary>A limit or a fan delay moves by its function, whatever its plate says besides, and any by where it opens and closes.</summary>
+    [Theory]
+    [InlineData("function=low limit; action=change-over; cutOut=37 °F", "Meets")]
+    [InlineData("function=low limit; action=opens on rise; cutOut=37 °F", "Meets")]
+    [InlineData("function=box thermostat; action=opens on rise; cutOut=37 °F; cutIn=44 °F", "Meets")] // which is complained of
+    [InlineData("function=low limit; cutOut=37 °F; differential=7 °F", "Meets")]
+    [InlineData("function=low limit; cutIn=64 °F; differential=7 °F", "Unknown Plate action")] // a cut-out of 57 °F is counted one way only
+    public void A_function_tells_which_temperature_it_is(string plate, string answer) => Answer(plate, "", "action=closes on rise; isAdjustable=no; cutOut=38 °F; cutIn=45 °F").ShouldBe(answer);
+
+    [Fact]
+    public void Of_three_wires_the_other_temperature_is_asked() =>
+        Answer("function=fan delay and defrost end; cutOut=40 °F", "", "function=fan delay and defrost end; cutIn=55 °F; cutOut=40 °F").ShouldBe("Unknown Site cutInNeeded");
+
+    [Fact]
+    public void An_answer_that_rests_on_what_was_taken_says_so() =>
+        Judge("function=box thermostat; cutOut=35 °F", "", "cutOut=38 °F; cutIn=42 °F; action=closes on rise").Sentence.ShouldEndWith("What the old ones do is not marked: closes on rise is taken.");
 
     [Theory]
     [InlineData("cutOutNeeded=20 °F", "range=20 to 80 °F", "MeetsWithChanges setThermostat")]
