@@ -12,12 +12,13 @@ internal sealed record WantedPoints
         var marked = side ?? need.Plate.Action;
         var byTemperatures = TakenOfTheOldOne.ByTemperatures(Function, need.Site.CutOutNeeded, need.Site.CutInNeeded);
         var byFunction = TakenOfTheOldOne.ActionOf(Function);
-        var isDefined = Function is ThermostatFunction.FanDelay or ThermostatFunction.LowLimit or ThermostatFunction.HighLimit;
-        Action = isDefined ? byFunction : byTemperatures ?? marked ?? byFunction;
-        Disagrees = !isDefined && byTemperatures is null && AreTwo(side, need.Plate.Action);
+        IsDefined = Function is ThermostatFunction.FanDelay or ThermostatFunction.LowLimit or ThermostatFunction.HighLimit;
+        Action = IsDefined ? byFunction : byTemperatures ?? marked ?? byFunction;
+        Disagrees = !IsDefined && byTemperatures is null && AreTwo(side, need.Plate.Action);
         Counts = Counted(need);
-        RestsOnTaken = marked is null && !(Counts is null && AreBothKnown(need)) && (Function == ThermostatFunction.Box || Counts is not null);
+        IsTaken = marked is null && !(Counts is null && AreBothKnown(need)) && (Function == ThermostatFunction.Box || Counts is not null);
         MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && !HasThreeWires && need.Site.SidesWired is null && (need.Site.CutOutNeeded is null) != (need.Site.CutInNeeded is null);
+        StopsAt = Function == ThermostatFunction.Box ? Degrees.In(need.Site.CutOutNeeded) : null;
         Main = Points.Of(Action, need.Site.CutOutNeeded, need.Site.CutInNeeded);
         Fans = Points.Of(ThermostatAction.OpensOnRise, need.Site.FanCutOutNeeded, need.Site.FanCutInNeeded);
         Tells = Function switch
@@ -37,8 +38,13 @@ internal sealed record WantedPoints
     /// <summary>Whether what is marked and what is wired say different things of that, so that nothing can be told.</summary>
     public bool Disagrees { get; }
 
-    /// <summary>Whether a temperature counts as it does for what is only taken: of a box thermostat, which may be one for heat, or by a differential that is counted one way.</summary>
-    public bool RestsOnTaken { get; }
+    /// <summary>Whether its temperatures count as they do for what is only taken: of a box thermostat, which may be one for heat, or by a differential that is counted one way.</summary>
+    public bool IsTaken { get; }
+
+    /// <summary>Whether one of them does: what is read of one whose function defines its action does not.</summary>
+    public bool RestsOnTaken(Moving moving) => IsTaken && !(IsDefined && IsRead(moving));
+
+    private bool IsDefined { get; }
 
     /// <summary>The one of the two temperatures that is not read, but counted from the other by a differential; null where none is.</summary>
     private string? Counts { get; }
@@ -48,6 +54,9 @@ internal sealed record WantedPoints
 
     /// <summary>Whether one temperature of change-over contacts is known, and not of which side.</summary>
     public bool MayBeOfEitherSide { get; }
+
+    /// <summary>Where a box thermostat stops the cooling, or the heat, °C: what its function is about whichever of its sides is wired. Null of others, and where not known.</summary>
+    public double? StopsAt { get; }
 
     /// <summary>Where its contacts are to move; with three wires those that end the defrost.</summary>
     public Points Main { get; }

@@ -21,6 +21,7 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         var wanted = WantedPoints.Of(need);
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
+        if (wanted is { MayBeOfEitherSide: true, StopsAt: { } stop } && TemperatureRule.FailsEitherWay(wanted, stop, facet.For(wanted)) is { } failure) return failure;
         if (wanted.MayBeOfEitherSide) return Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, and one temperature of theirs is known; which of their sides is wired, and so moves there, is not.");
         if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
         return TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells);

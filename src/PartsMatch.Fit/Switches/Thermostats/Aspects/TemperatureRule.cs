@@ -68,10 +68,19 @@ internal static class TemperatureRule
     public static Finding Against(WantedPoints wanted, double needed, TemperaturesFacet seen, Moving moving)
     {
         var found = Against(needed, seen.Main.At(moving), seen, moving, seen.Lacking is { } lacking ? Field(lacking) : wanted.PartField(moving), "Its contacts");
-        if (!wanted.RestsOnTaken) return found;
-        var other = moving == Moving.OnRise ? Moving.OnFall : Moving.OnRise;
-        var failsEitherWay = found.Verdict == Verdict.Fails && wanted.IsRead(moving) && Against(needed, seen.Main.At(other), seen, other, wanted.PartField(moving), "Its contacts").Verdict == Verdict.Fails;
-        return failsEitherWay ? found : found.RestingOn("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(wanted.Action!.Value)} is taken.");
+        if (!wanted.RestsOnTaken(moving)) return found;
+        return found.Verdict == Verdict.Fails && wanted.IsRead(moving) && FailsEitherWay(wanted, needed, seen) is not null ? found : found.RestingOn("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(wanted.Action!.Value)} is taken.");
+    }
+
+    /// <summary>Why it fails whichever of its temperatures is the one that is wanted; null where it does not, or may not.</summary>
+    /// <param name="wanted">Where contacts are to move.</param>
+    /// <param name="needed">The temperature of it.</param>
+    /// <param name="seen">The part's, as they do for the old one.</param>
+    public static Finding? FailsEitherWay(WantedPoints wanted, double needed, TemperaturesFacet seen)
+    {
+        var one = Against(needed, seen.Main.At(wanted.Tells), seen, wanted.Tells, wanted.PartField(wanted.Tells), "Its contacts");
+        var other = Against(needed, seen.Main.At(wanted.Other), seen, wanted.Other, wanted.PartField(wanted.Other), "Its contacts");
+        return one.Verdict == Verdict.Fails && other.Verdict == Verdict.Fails ? one : null;
     }
 
     /// <summary>The finding.</summary>

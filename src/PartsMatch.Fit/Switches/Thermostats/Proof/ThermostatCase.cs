@@ -43,7 +43,7 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>Of change-over contacts that took the place of single ones, the side is used that does as those did. Where nothing is marked, and nothing tells a box thermostat for cold from one for heat, none is condemned by what most do.</summary>
     private ThermostatAction? Action => Measured.Action is null or ThermostatAction.ChangeOver ? Need.Plate.Action ?? Taken ?? Measured.Action : Measured.Action;
 
-    private ThermostatAction? Taken => WantedPoints.Of(Need) is { RestsOnTaken: false } wanted ? wanted.Action : null;
+    private ThermostatAction? Taken => WantedPoints.Of(Need) is { IsTaken: false } wanted ? wanted.Action : null;
 
     private static Points Either(Points one, Points other) => new(one.OnRise ?? other.OnRise, one.OnFall ?? other.OnFall);
 }

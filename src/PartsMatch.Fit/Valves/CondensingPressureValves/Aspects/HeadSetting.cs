@@ -47,6 +47,8 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         Change check = new(CondensingPressureValveChanges.CheckHead, $"check the head: it {does} {new ShownPressure(holds)} where {new ShownPressure(needed)} were {(facet.IsDifference == true ? "needed" : "held")}");
         if (starves)
         {
+            // Where neither says what it is, both numbers may be differences, of which the expansion valves say nothing.
+            if (facet.IsDifference is null && need.Site.NeedsArrangement is null) return Finding.Unknown(Side.Site, "needsArrangement", $"It is set to {new ShownPressure(holds)}; whether that is a head, of which the expansion valves need {new ShownPressure(bears!.Value)}, or a difference is not known.");
             return holds < needed
                 ? Finding.Fails(new(holds - bears!.Value, "kPa"), $"It holds {new ShownPressure(holds)}; the expansion valves need {new ShownPressure(bears.Value)} to pass their load.")
                 : Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, no less than the {new ShownPressure(needed)} needed; the expansion valves are said to need {new ShownPressure(bears!.Value)} to pass their load.") with { Shortfall = 1 };

@@ -30,4 +30,10 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [InlineData("function=defrost end; action=opens on rise; cutOut=55 °F", "Unknown Site cutInNeeded")]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "Unknown Plate function")]
     public void What_is_not_known_of_the_old_one_is_asked(string plate, string answer) => Answer(plate, "", "cutOut=55 °F; cutIn=35 °F").ShouldBe(answer);
+
+    /// <summary>A fan delay opens on rise, whatever is counted of its other temperature by a differential.</summary>
+    [Theory]
+    [InlineData("function=fan delay; cutOut=45 °F")]
+    [InlineData("function=fan delay; cutOut=45 °F; differential=20 °F")]
+    public void What_is_read_of_a_defined_function_is_judged_whatever_is_counted(string plate) => Answer(plate, "", "action=opens on rise; isAdjustable=no; cutOut=60 °F").ShouldBe("Fails");
 }

@@ -73,6 +73,21 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     public void The_side_that_is_wired_tells_which_temperature_it_is(string site, string answer) =>
         Answer("function=box thermostat; action=change-over; cutOut=37 °F", site, "action=closes on rise; isAdjustable=no; cutOut=38 °F; cutIn=45 °F").ShouldBe(answer);
 
+    /// <summary>Whichever of its sides is wired: what can move there at neither of its temperatures is turned away.</summary>
+    [Theory]
+    [InlineData("isAdjustable=no; cutOut=48 °F; cutIn=60 °F", "Fails")]
+    [InlineData("isAdjustable=no; cutOut=20 °F; cutIn=47 °F", "Unknown Site sidesWired")] // 10 °F off on rise
+    [InlineData("isAdjustable=no; cutOut=48 °F", "Unknown Site sidesWired")]
+    [InlineData("range=48 to 80 °F", "Fails")]
+    [InlineData("range=47 to 80 °F", "Unknown Site sidesWired")]
+    public void What_moves_there_on_neither_side_fails(string part, string answer) =>
+        Answer("function=box thermostat; action=change-over; cutOut=37 °F", "", $"action=closes on rise; {part}").ShouldBe(answer);
+
+    /// <summary>What a defrost end closes at may be where the defrost ends, or where it may begin again.</summary>
+    [Fact]
+    public void Nothing_fails_by_a_temperature_that_may_be_that_of_the_return() =>
+        Answer("function=defrost end; action=change-over; cutIn=37 °F", "", "action=closes on rise; isAdjustable=no; cutOut=48 °F; cutIn=60 °F").ShouldBe("Unknown Site sidesWired");
+
     /// <summary>A limit or a fan delay moves by its function, whatever its plate says besides, and any by where it opens and closes.</summary>
     [Theory]
     [InlineData("function=low limit; action=change-over; cutOut=37 °F", "Meets")]
