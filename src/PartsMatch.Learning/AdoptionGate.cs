@@ -38,11 +38,15 @@ public sealed record Fold(FoldTold Rescaled, FoldTold Trained, FoldTold? Present
 /// <param name="Present">What those that rank at present are, where they contend.</param>
 public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Preferred, double LossRescaled, double LossTrained, double? LossPresent, WeightsOrigin? Present)
 {
+    /// <summary>Fewer folds than this prove nothing: the error of a mean of two or three is too uncertain itself (practice).</summary>
+    public const int LeastFolds = 5;
+
     /// <summary>Judges folds.</summary>
-    /// <param name="folds">In their order; each says how what ranks at present did, or none does.</param>
+    /// <param name="all">In their order, at least <see cref="LeastFolds"/>, or nothing is measured; each says how what ranks at present did, or none does.</param>
     /// <param name="contends">What those that rank at present are, where they contend; null else.</param>
-    public static AdoptionGate Of(IReadOnlyList<Fold> folds, WeightsOrigin? contends = null)
+    public static AdoptionGate Of(IReadOnlyList<Fold> all, WeightsOrigin? contends = null)
     {
+        var folds = all.Count < LeastFolds ? [] : all;
         FoldTold[] rescaled = [.. folds.Select(fold => fold.Rescaled)], trained = [.. folds.Select(fold => fold.Trained)], present = [.. folds.Select(fold => fold.Present).OfType<FoldTold>()];
         var byTraining = Contest.Of(trained, rescaled);
         var best = byTraining.IsWon ? Choice.Trained : Choice.Rescaled;
@@ -52,7 +56,7 @@ public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Prefe
 
     /// <summary>Why, in a sentence or two.</summary>
     public string Reason => double.IsInfinity(Trained.StandardError)
-        ? $"All outcomes are of one place, or of a few that are held out together, so that nothing is left to learn from: {Then}."
+        ? $"All outcomes are of fewer than {LeastFolds} places, so that too little can be held out to prove anything: {Then}."
         : Preferred is null
             ? $"{Words(Trained, "Trained weights lose", "rescaled hand-set ones", LossTrained, LossRescaled)}: {Then}."
             : $"{Words(Trained, "Trained weights lose", "rescaled hand-set ones", LossTrained, LossRescaled)}. {AgainstPresent(Preferred)}: {Then}.";
@@ -62,7 +66,7 @@ public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Prefe
     {
         get
         {
-            // Where hardly anything could be held out nothing was measured.
+            // Where too little could be held out nothing was measured.
             if (double.IsInfinity(Trained.StandardError)) return new Dictionary<string, double>();
             var figures = new Dictionary<string, double> { ["logLossRescaled"] = LossRescaled, ["logLossTrained"] = LossTrained, ["gain"] = Trained.Gain, ["standardError"] = Trained.StandardError };
             if (double.IsFinite(Trained.OrderError)) (figures["orderGain"], figures["orderError"]) = (Trained.OrderGain, Trained.OrderError);

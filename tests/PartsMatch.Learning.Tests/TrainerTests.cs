@@ -104,7 +104,7 @@ public sealed class TrainerTests
     {
         var trained = Train([.. Outcomes(400, seed: 6, SteepInBore).Select(outcome => outcome with { Place = "the only place" })]);
         trained.Choice.ShouldBe(Choice.Rescaled);
-        trained.Reason.ShouldStartWith("All outcomes are of one place");
+        trained.Reason.ShouldStartWith("All outcomes are of fewer than 5 places");
 
         var (read, complaints) = WeightsFile.Read(WeightsFile.Write(trained.Weights), Family);
         complaints.ShouldBeEmpty();
