@@ -39,14 +39,15 @@ public sealed class FeatureColumns
     public Example? ExampleOf(Outcome outcome)
     {
         var facets = facetsOf.GetValue(outcome.Part, FacetsOf);
-        var (row, shortfalls) = (new double[Count], new double[family.Aspects.Count]);
+        Span<double> row = stackalloc double[Count], shortfalls = stackalloc double[family.Aspects.Count];
+        row.Clear();
         for (var aspect = 0; aspect < family.Aspects.Count; aspect++)
         {
             var finding = family.Aspects[aspect].Judge(outcome.Need, facets[aspect]);
             if (finding.Verdict == Verdict.Fails) return null;
             var features = Features.Of(family.Aspects[aspect], finding);
             if (features.OpenReading > 0) return null;
-            var of = row.AsSpan(aspect * OfAspect, OfAspect);
+            var of = row.Slice(aspect * OfAspect, OfAspect);
             ShortfallCurve.Climb(features.Shortfall, of[..ShortfallCurve.Count]);
             (of[EffortAt], of[GapAt]) = (features.Effort, features.PartGaps);
             shortfalls[aspect] = finding.Shortfall;
@@ -57,8 +58,14 @@ public sealed class FeatureColumns
             row[(family.Aspects.Count * OfAspect) + pair] = PairCost.Share(shortfalls[placeOf[family.Pairs[pair].One]], shortfalls[placeOf[family.Pairs[pair].Other]]);
         }
 
-        int[] columns = [.. Enumerable.Range(0, Count).Where(column => row[column] > 0)];
-        return new(columns, [.. columns.Select(column => row[column])], outcome.Id, outcome.On, outcome.Place, outcome.Old, outcome.PartNumber, outcome.Result, outcome.IsInvented);
+        var columns = new int[row.Length - row.Count(0)];
+        var values = new double[columns.Length];
+        for (var (column, at) = (0, 0); column < row.Length; column++)
+        {
+            if (row[column] > 0) (columns[at], values[at++]) = (column, row[column]);
+        }
+
+        return new(columns, values, outcome.Id, outcome.On, outcome.Place, outcome.Old, outcome.PartNumber, outcome.Result, outcome.IsInvented);
     }
 
     /// <summary>What weights hold for each column.</summary>

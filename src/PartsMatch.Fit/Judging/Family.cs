@@ -139,9 +139,10 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
         var isEntry = nameplate is null && texts is { Plate.Count: 0, OldPart: TSpec };
         var (read, disagreements) = isEntry ? ((TSpec)texts.OldPart!, []) : PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
-        var (plate, deductions) = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))).Told : rules.Deduce(read);
+        var follows = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))) : null;
+        var (plate, deductions) = follows?.Told ?? rules.Deduce(read);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(new(plate, site), () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        return new(new(plate, site) { PlateMemory = follows?.Memory }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
         {
             Nameplate = nameplate,
             Deductions = [.. deductions, .. siteDeductions],
@@ -211,5 +212,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     private sealed class Follows((TSpec Spec, IReadOnlyList<Deduction> Deductions) told)
     {
         public (TSpec Spec, IReadOnlyList<Deduction> Deductions) Told => told;
+
+        public NeedMemory Memory { get; } = new();
     }
 }

@@ -20,6 +20,9 @@ public sealed record Need(Spec Plate, Site Site)
     /// <summary>What was worked out of it.</summary>
     internal NeedMemory Memory { get; } = new();
 
+    /// <summary>What was worked out of its plate alone, where others have the same one: that of a catalogue entry. Null elsewhere, and of a changed copy.</summary>
+    internal NeedMemory? PlateMemory { get; init; }
+
     /// <inheritdoc/>
     public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site);
 
@@ -35,13 +38,18 @@ public readonly struct Need<TSpec, TSite>
     where TSite : Site
 {
     private readonly NeedMemory memory;
+    private readonly NeedMemory plateMemory;
 
     /// <summary>A need that was not read from texts.</summary>
     /// <param name="plate">What the old part was.</param>
     /// <param name="site">What the new one will meet.</param>
-    public Need(TSpec plate, TSite site) => (Plate, Site, memory) = (plate, site, new());
+    public Need(TSpec plate, TSite site)
+    {
+        (Plate, Site, memory) = (plate, site, new());
+        plateMemory = memory;
+    }
 
-    internal Need(Need need) => (Plate, Site, memory) = ((TSpec)need.Plate, (TSite)need.Site, need.Memory);
+    internal Need(Need need) => (Plate, Site, memory, plateMemory) = ((TSpec)need.Plate, (TSite)need.Site, need.Memory, need.PlateMemory ?? need.Memory);
 
     /// <summary>What the old part was.</summary>
     public TSpec Plate { get; }
@@ -52,4 +60,8 @@ public readonly struct Need<TSpec, TSite>
     /// <summary>What follows from the need alone, whatever the part: worked out when it is first asked for, and remembered, since a query judges hundreds of facets for one need.</summary>
     /// <param name="work">Works it out of the need and nothing else; a static lambda or method, by which it is found again.</param>
     public T Once<T>(Func<Need<TSpec, TSite>, T> work) => memory.Recall(work, this);
+
+    /// <summary>What follows from the plate alone, remembered for all needs that have the same one: lists and trainings ask for the same catalogue entries again and again.</summary>
+    /// <param name="work">Works it out of the plate and nothing else; a static lambda or method, by which it is found again.</param>
+    public T OnceOfPlate<T>(Func<TSpec, T> work) => plateMemory.Recall(work, Plate);
 }

@@ -19,7 +19,7 @@ public static class LowerSpeeds
     public static Sequence<LowerSpeed> Of(MotorSpec motor) => [.. Rows(motor).Select(one => one.Speed)];
 
     /// <summary>Those of the old motor.</summary>
-    public static Sequence<LowerSpeed> OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+    public static Sequence<LowerSpeed> OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
 
     /// <summary>Their full-load amps, in the same order.</summary>
     public static Sequence<MotorAmps> FullLoadAmps(MotorSpec motor) => [.. Rows(motor).Select(one => MotorAmps.Of(motor, row => row.SpeedRow == one.Row ? row.FullLoadAmps : null))];

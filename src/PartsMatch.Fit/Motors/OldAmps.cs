@@ -27,7 +27,7 @@ public readonly record struct OldAmps(double Amps, double Took, double? TookAt, 
     /// <param name="need">Plate and site.</param>
     /// <param name="candidate">The candidate's taps.</param>
     /// <param name="now">The candidate's amps.</param>
-    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(need.Once(static need => OldTaken.Of(need, MotorAmps.FullLoad(need.Plate))), need, candidate, now) ?? OfEquipment(need);
+    public static OldAmps? Of(MotorNeed need, Sequence<VoltTap> candidate, AmpsThere now) => Of(need.Once(static need => OldTaken.Of(need, need.OnceOfPlate(MotorAmps.FullLoad))), need, candidate, now) ?? OfEquipment(need);
 
     /// <summary>Any amps of the old motor; null when unknown.</summary>
     /// <param name="taken">The old motor's.</param>

@@ -19,7 +19,7 @@ public readonly record struct VoltTap(double Low, double High)
     public static Sequence<VoltTap> Of(Taps? taps) => taps is null ? default : [.. taps.Select(Of)];
 
     /// <summary>The old motor's taps.</summary>
-    internal static Sequence<VoltTap> OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate.Voltage));
+    internal static Sequence<VoltTap> OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate.Voltage));
 
     /// <summary>One tap.</summary>
     public static VoltTap Of(Spread<ElectricPotential> tap) => new(Rounded.To(tap.First.Volts, 1), Rounded.To(tap.Last.Volts, 1));

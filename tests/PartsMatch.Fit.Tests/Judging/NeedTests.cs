@@ -49,4 +49,20 @@ public sealed class NeedTests
         judged.GetHashCode().ShouldBe(other.GetHashCode());
         judged.ShouldNotBe(other with { Site = Named.Record<MotorSite>("bodyRoom=5 in") });
     }
+
+    [Fact]
+    public void What_follows_from_the_plate_of_a_catalogue_entry_is_worked_out_once_for_all_its_needs()
+    {
+        var entry = Named.Record<MotorSpec>("bodyLength=6 in");
+        Func<MotorSpec, object> work = static _ => new();
+        var known = Of("bodyRoom=7 in").OnceOfPlate(work);
+        Of("bodyRoom=5 in").OnceOfPlate(work).ShouldBeSameAs(known);
+
+        // Whoever types something of the plate has another, and so has whoever changes a copy.
+        Of("bodyRoom=7 in", "poles=6").OnceOfPlate(work).ShouldNotBeSameAs(known);
+        new Need<MotorSpec, MotorSite>(Read("bodyRoom=7 in") with { Plate = new MotorSpec() }).OnceOfPlate(work).ShouldNotBeSameAs(known);
+
+        Need Read(string site, string plate = "") => MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site), entry)).Need;
+        Need<MotorSpec, MotorSite> Of(string site, string plate = "") => new(Read(site, plate));
+    }
 }

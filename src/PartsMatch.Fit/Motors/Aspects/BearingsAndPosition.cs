@@ -58,7 +58,7 @@ public sealed class BearingsAndPosition() : Aspect<MotorSpec, MotorSite, Positio
 
     private static Finding Anywhere(MotorNeed need, PositionFacet facet)
     {
-        var old = need.Once(static need => PositionFacet.Of(need.Plate).Positions);
+        var old = need.OnceOfPlate(static plate => PositionFacet.Of(plate).Positions);
         if (facet.Positions == PositionFacet.Every) return Finding.Meets($"It is rated for any position of the shaft.");
         if (old != 0 && (old & ~facet.Positions) == 0) return Finding.Meets($"It is rated for every position that the old motor was rated for.");
         if (facet.Bearings == Bearings.Ball && facet.Positions == 0) return Finding.Meets($"It has ball bearings, which run in any position.");

@@ -76,7 +76,7 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
     {
         var (taken, isFromTable) = need.Once(static need =>
         {
-            var (amps, isFromTable) = FuseAmps.Of(need.Plate);
+            var (amps, isFromTable) = need.OnceOfPlate(FuseAmps.Of);
             return (OldTaken.Of(need, amps), isFromTable);
         });
         return isFromTable == facet.IsFromTable

@@ -53,7 +53,7 @@ public sealed class ControlledSpeed() : Aspect<MotorSpec, MotorSite, SpeedContro
 
     private static Finding Unsaid(MotorNeed need, SpeedControlFacet facet)
     {
-        var old = need.Once(static need => Of(need.Plate));
+        var old = need.OnceOfPlate(static plate => Of(plate));
         if (old.Voltage || old.Pulse)
         {
             return (!old.Voltage || facet.Voltage) && (!old.Pulse || facet.Pulse) && (old.Feedback != true || facet.Feedback == true)

@@ -43,7 +43,7 @@ public sealed class HazardousPlace() : Aspect<MotorSpec, MotorSite, HazardFacet>
     {
         Hazard.None => Finding.Meets($"Nothing there can burn: it needs no marking."),
         { } hazard => InHazard(facet, hazard),
-        null => AsTheOldOne(need.Once(static need => Of(need.Plate)), facet),
+        null => AsTheOldOne(need.OnceOfPlate(static plate => Of(plate)), facet),
     };
 
     private static Finding InHazard(HazardFacet facet, Hazard hazard)

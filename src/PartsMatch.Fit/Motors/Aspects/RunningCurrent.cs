@@ -44,7 +44,7 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
     private static List<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)
     {
         var taps = facet.FullLoad.Connections.Taps;
-        var olds = need.Once(static need => (OldTaken[])[.. LowerSpeeds.FullLoadAmps(need.Plate).Select(amps => OldTaken.Of(need, amps))]);
+        var olds = need.Once(static need => (OldTaken[])[.. need.OnceOfPlate(LowerSpeeds.FullLoadAmps).Select(amps => OldTaken.Of(need, amps))]);
         List<Finding> all = [];
         foreach (var pair in SpeedPairs.Of(need, facet.Lower, facet.Means))
         {

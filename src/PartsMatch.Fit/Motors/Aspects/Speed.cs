@@ -11,7 +11,7 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds, SpeedMeans? Means, Sequence<LowerSpeed> Lower, int? InductionPoles)
 {
     /// <summary>What they are for the old motor.</summary>
-    public static SpeedFacet OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+    public static SpeedFacet OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
 
     /// <summary>What they are for a motor.</summary>
     public static SpeedFacet Of(MotorSpec motor) =>

@@ -68,7 +68,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private static Finding AgainstOld(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
         if (facet.Basis == StartingBasis.RampsUp) return Finding.Meets($"An electronically commutated motor ramps up: it starts at about its {amps.Most:0.##} A of full load (practice).");
-        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(need.Once(static need => OldTaken.Of(need, MotorAmps.LockedRotor(need.Plate))), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
+        if (facet.Basis != StartingBasis.Marked || OldAmps.Of(need.Once(static need => OldTaken.Of(need, need.OnceOfPlate(MotorAmps.LockedRotor))), need, facet.LockedRotor.Connections.Taps, amps) is not { } old)
         {
             return Finding.Meets($"It starts with {amps.Most:0.##} A, {How(facet.Basis)}. No rating of the contact is given: its running amps are judged instead.");
         }

@@ -69,7 +69,7 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
     /// <summary>The share of the old motor's frequencies that the part does not take.</summary>
     private static double Missed(MotorNeed need, FrequencyFacet facet)
     {
-        var olds = need.Once(static need => (double[])[.. need.Plate.Frequency?.Select(one => one.Hertz) ?? []]);
+        var olds = need.OnceOfPlate(static plate => (double[])[.. plate.Frequency?.Select(one => one.Hertz) ?? []]);
         var missed = 0;
         foreach (var one in olds)
         {

@@ -39,7 +39,7 @@ public readonly record struct RunningFacet(
     }
 
     /// <summary>What it is for the old motor.</summary>
-    public static RunningFacet OfOld(MotorNeed need) => need.Once(static need => Of(need.Plate));
+    public static RunningFacet OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
 
     /// <summary>What it is for a motor.</summary>
     public static RunningFacet Of(MotorSpec motor)
