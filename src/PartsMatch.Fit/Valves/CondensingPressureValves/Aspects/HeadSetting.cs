@@ -25,7 +25,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]) { Besides = ["arrangement", "needsArrangement"] };
 
     /// <inheritdoc/>
-    public override SettingFacet Read(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
+    public override SettingFacet Read(CondensingPressureValveSpec part) => Facet(part);
 
     /// <inheritdoc/>
     public override Finding Judge(HeadNeed need, SettingFacet facet)
@@ -59,6 +59,24 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
             ? Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(borne)}.") with { Shortfall = 1 }
             : Finding.Unknown(Side.Site, "leastHead", $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 };
     }
+
+    /// <summary>What a part is set to once it is in, kPa: as it comes, where it cannot be set or is near enough; else as near to what is needed as it can be set. Null where neither is known.</summary>
+    internal static double? SetThere(CondensingPressureValveSpec part, CondensingPressureValveSite site) =>
+        Rounded.Kilopascal(site.SettingNeeded) is { } needed ? SetThere(Facet(part), needed, Rounded.Kilopascal(site.LeastHead)) : Rounded.Kilopascal(part.Setting);
+
+    private static double? SetThere(SettingFacet facet, double needed, double? leastHead) => facet switch
+    {
+        { Holds: { } holds } when IsNear(holds, needed) && !Starves(facet, holds, leastHead) => holds,
+        { Least: { } least, Most: { } most } when least <= most => Math.Clamp(needed, least, most),
+        _ => facet.Holds,
+    };
+
+    private static bool IsNear(double set, double needed) => Within.AtMost(Math.Abs(set - needed), HeadLimits.Near);
+
+    /// <summary>Whether the expansion valves need more than the head that it holds; a difference says nothing of them.</summary>
+    private static bool Starves(SettingFacet facet, double holds, double? leastHead) => facet.IsDifference != true && leastHead is { } least && !Within.AtLeast(holds, least);
+
+    private static SettingFacet Facet(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;
 }
