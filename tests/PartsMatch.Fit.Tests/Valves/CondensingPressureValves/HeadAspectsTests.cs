@@ -161,7 +161,18 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Port
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=1/2 in", "MeetsWithChanges fitReducers")]
     [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", Check, "Meets")] // a plate's one size is its inlet's
     [InlineData("joint=ODF; condenserPort=5/8 in", Regulator, "Unknown Site condenserPipe")] // of which arrangement the old one was is not known
-    public void Where_one_size_is_given_all_ports_have_it(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", ThreeWay, "Unknown Site dischargePipe")] // two were marked, and the third was not
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=7/8 in; dischargePort=5/8 in", ThreeWay, "Unknown Site receiverPipe")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", Check, "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=7/8 in; dischargePort=5/8 in", Check, "Unknown Site receiverPipe")]
+    public void Where_an_old_one_is_marked_with_one_size_all_pipes_have_it(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    /// <summary>A catalogue's one size may be that of one port.</summary>
+    [Theory]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Part dischargePort")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; dischargePort=1/2 in", "Unknown Part receiverPort")]
+    public void No_size_is_taken_of_a_part(string part, string answer) => Answer(ThreeWay, "", part).ShouldBe(answer);
 
     [Fact]
     public void What_is_to_be_fitted_is_in_the_kit_by_the_way_of_the_flow()
