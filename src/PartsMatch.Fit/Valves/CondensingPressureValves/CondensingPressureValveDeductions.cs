@@ -59,10 +59,10 @@ public static class CondensingPressureValveDeductions
         if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve was set to {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
     }
 
-    /// <summary>A head that is to be held is one that the expansion valves bear; a difference says nothing of them.</summary>
+    /// <summary>A head that is to be held is one that the expansion valves bear; a difference, which it may be as long as the arrangement is not known, says nothing of them.</summary>
     private static IEnumerable<Contradiction> Starved(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
-        if ((site.NeedsArrangement ?? plate.Arrangement) != Arrangement.DifferentialCheck && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
+        if ((site.NeedsArrangement ?? plate.Arrangement) is Arrangement.ThreeWay or Arrangement.InletRegulator && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
         {
             yield return new([], $"{Deducing.Text(needed)} are said to be held, and the expansion valves to need {Deducing.Text(least)}: one of the two is wrong, or the old one starved them.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded", "leastHead"] };
         }
