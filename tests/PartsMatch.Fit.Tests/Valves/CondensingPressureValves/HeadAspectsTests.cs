@@ -46,10 +46,25 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=185 psi", "Meets")]
     [InlineData("settingNeeded=180 psi; leastHead=185 psi", "arrangement=three-way; setting=179 psi", "Fails")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")]
-    [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
+    [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")] // 180 psi are near enough
+    [InlineData("settingNeeded=191 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
+    [InlineData("settingNeeded=191 psi; leastHead=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure checkHead")]
+    [InlineData("settingNeeded=191 psi; leastHead=181 psi", "arrangement=three-way; setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=150 psi", "setting=100 psi; settingLeast=100 psi; settingMost=175 psi", "MeetsWithChanges setPressure")]
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=100 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure checkHead")] // as one that is fixed there
+    [InlineData("settingNeeded=180 psi", "settingLeast=200 psi; settingMost=300 psi", "MeetsWithChanges setPressure checkHead")]
+    [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=225 psi; settingMost=100 psi", "Unknown Site leastHead")] // a span misread says nothing
     [InlineData("", "setting=180 psi", "Unknown Site settingNeeded")]
     [InlineData("settingNeeded=180 psi", "", "Unknown Part setting")]
     public void It_holds_the_pressure_that_is_needed(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Fact]
+    public void One_that_can_be_set_is_set_as_near_as_it_comes_to_what_is_needed()
+    {
+        var found = Judge("", "settingNeeded=180 psi; leastHead=150 psi", "setting=100 psi; settingLeast=100 psi; settingMost=175 psi");
+        found.Changes.ShouldHaveSingleItem().Text.ShouldBe("set it to 175 psi (1207 kPa)");
+        found.Sentence.ShouldBe("It can be set to hold 175 psi (1207 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa). It is set from 100 psi (690 kPa) to 175 psi (1207 kPa).");
+    }
 
     [Fact]
     public void A_head_to_be_held_that_the_expansion_valves_do_not_bear_is_a_contradiction()
