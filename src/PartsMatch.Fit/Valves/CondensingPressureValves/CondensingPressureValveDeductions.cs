@@ -1,13 +1,14 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Valves.CondensingPressureValves;
 
 /// <summary>What follows from a condensing-pressure valve's markings, and what disagrees.</summary>
 public static class CondensingPressureValveDeductions
 {
-    /// <summary>One refrigerant alone is the one of the rating; one size is that of all ports.</summary>
-    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith, OneSize);
+    /// <summary>One refrigerant alone is the one of the rating; a check valve's first size is that of its inlet.</summary>
+    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith, InletOfCheck);
 
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (CondensingPressureValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
@@ -24,6 +25,9 @@ public static class CondensingPressureValveDeductions
             if (how.HasCondenserPort() == true && plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
             if (plate.ReceiverPort is { } receiver) yield return As("receiverPipe", Deducing.Text(receiver), "receiverPort");
             if (how.HasDischargePort() == true && plate.DischargePort is { } discharge) yield return As("dischargePipe", Deducing.Text(discharge), "dischargePort");
+            if (OneSize(plate) is not { } size) yield break;
+            yield return One("receiverPipe", size);
+            if (how.HasDischargePort() == true) yield return One("dischargePipe", size);
         }
     }
 
@@ -55,10 +59,10 @@ public static class CondensingPressureValveDeductions
         if (plate.Setting is { } was && site.SettingNeeded is { } needed && Math.Abs(was.Kilopascals - needed.Kilopascals) > HeadLimits.Near) yield return new(["setting"], $"The old valve was set to {Deducing.Text(was)}, and {Deducing.Text(needed)} are said to be needed: see which was right.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded"] };
     }
 
-    /// <summary>A head that is to be held is one that the expansion valves bear; a difference says nothing of them.</summary>
+    /// <summary>A head that is to be held is one that the expansion valves bear; a difference, which it may be as long as the arrangement is not known, says nothing of them.</summary>
     private static IEnumerable<Contradiction> Starved(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
     {
-        if ((site.NeedsArrangement ?? plate.Arrangement) != Arrangement.DifferentialCheck && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
+        if ((site.NeedsArrangement ?? plate.Arrangement) is Arrangement.ThreeWay or Arrangement.InletRegulator && site is { SettingNeeded: { } needed, LeastHead: { } least } && !Within.AtLeast(needed.Kilopascals, least.Kilopascals))
         {
             yield return new([], $"{Deducing.Text(needed)} are said to be held, and the expansion valves to need {Deducing.Text(least)}: one of the two is wrong, or the old one starved them.", CondensingPressureValveSources.HeadSetting) { SiteFields = ["settingNeeded", "leastHead"] };
         }
@@ -74,14 +78,21 @@ public static class CondensingPressureValveDeductions
         if (spec is { RatedCapacity: not null, Refrigerants: { Count: 1 } only }) yield return new(Side.Plate, "ratedWith", only[0].Name, "the only refrigerant that it is for", ["refrigerants"], CondensingPressureValveSources.HeadCapacity);
     }
 
-    private static IEnumerable<Deduction> OneSize(CondensingPressureValveSpec spec)
+    /// <summary>It takes nothing from the condenser: a size that stands first is that of its inlet, which takes hot gas.</summary>
+    private static IEnumerable<Deduction> InletOfCheck(CondensingPressureValveSpec spec)
     {
-        if (spec.CondenserPort is not { } size) yield break;
-        if (spec.ReceiverPort is null) yield return One("receiverPort", size);
-        if (spec.Arrangement.HasDischargePort() == true && (spec.Arrangement == Arrangement.DifferentialCheck || spec.ReceiverPort is null || spec.ReceiverPort.Value.Millimeters.Equals(size.Millimeters))) yield return One("dischargePort", size);
+        if (spec is { Arrangement: Arrangement.DifferentialCheck, CondenserPort: { } inlet }) yield return new(Side.Plate, "dischargePort", Deducing.Text(inlet), "its inlet's size", ["condenserPort"], CondensingPressureValveSources.InletOfCheck);
     }
 
-    private static Deduction One(string field, UnitsNet.Length size) => new(Side.Plate, field, Deducing.Text(size), "the size that is given", ["condenserPort"], CondensingPressureValveSources.OnePortSize);
+    /// <summary>The size that an old valve is marked with where it is the only one; null where none or another stands beside it.</summary>
+    private static Length? OneSize(CondensingPressureValveSpec plate) => plate switch
+    {
+        { CondenserPort: { } size, ReceiverPort: null, DischargePort: null } => size,
+        { CondenserPort: { } inlet, ReceiverPort: null, DischargePort: { } hot, Arrangement: Arrangement.DifferentialCheck } when hot.Millimeters.Equals(inlet.Millimeters) => inlet,
+        _ => null,
+    };
+
+    private static Deduction One(string field, Length size) => new(Side.Site, field, Deducing.Text(size), "the only size that the old valve is marked with", ["condenserPort"], CondensingPressureValveSources.OnePortSize);
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
 }

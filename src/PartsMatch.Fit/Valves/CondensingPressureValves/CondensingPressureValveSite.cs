@@ -45,7 +45,7 @@ public sealed record CondensingPressureValveSite : Site
     public PipeJoint? LineJoint { get; init; }
 
     /// <summary>Size of the pipe from the condenser.</summary>
-    [Field("Condenser pipe", "Outside diameter of the tube from the condenser.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
+    [Field("Condenser pipe", "Outside diameter of the tube from the condenser to this valve; none at a differential check valve, beside which it goes onto the inlet regulator.", Group = Pipes, Tool = Tool.Calipers, Example = "5/8 in")]
     public Length? CondenserPipe { get; init; }
 
     /// <summary>Size of the pipe to the receiver.</summary>

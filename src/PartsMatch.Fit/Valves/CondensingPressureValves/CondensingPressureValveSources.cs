@@ -17,8 +17,11 @@ public static class CondensingPressureValveSources
     /// <summary>Ports of a condensing-pressure valve.</summary>
     public static Source Ports { get; } = new("Each pipe goes onto the port of its function: three-way valves take condenser, hot gas and receiver, inlet regulators no hot gas, differential check valves nothing from the condenser; another size takes reducers, another joint new ends", SourceStatus.Practice);
 
-    /// <summary>Ports of one size.</summary>
-    public static Source OnePortSize { get; } = new("Where one size is given, all ports have it; of a differential check valve the size is that of its inlet, which takes hot gas", SourceStatus.Practice);
+    /// <summary>Pipes of one size.</summary>
+    public static Source OnePortSize { get; } = new("Where an old valve is marked with one size alone, all pipes on it have that", SourceStatus.Practice);
+
+    /// <summary>Inlet of a differential check valve.</summary>
+    public static Source InletOfCheck { get; } = new("The first size of a differential check valve is that of its inlet, which takes hot gas", SourceStatus.Practice);
 
     /// <summary>Room for the flooding charge.</summary>
     public static Source FloodingCharge { get; } = new("A receiver holds the charge that floods the condenser in the cold", SourceStatus.Practice);

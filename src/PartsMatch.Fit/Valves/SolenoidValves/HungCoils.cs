@@ -14,8 +14,16 @@ internal sealed record HungCoils(CoilName Name, double Own, double? OwnInrush, d
     /// <summary>What all of them hold by, VA.</summary>
     public double Holding => Own + Others;
 
+    /// <summary>What it takes as it pulls in, VA; ten times what it holds by where it is not given.</summary>
+    public double OwnInrushTaken => Taken(OwnInrush, Own);
+
     /// <summary>What all of them take as they pull in, VA: from what is known to be taken to ten times what they hold by where it is not given.</summary>
-    public Band Inrush => new((OwnInrush ?? Own) + Others, (OwnInrush ?? (Own * OnTheContact.InrushTimes)) + (Others * OnTheContact.InrushTimes));
+    public Band Inrush => new((OwnInrush ?? Own) + Others, OwnInrushTaken + (Others * OnTheContact.InrushTimes));
+
+    /// <summary>What a coil takes as it pulls in, VA.</summary>
+    /// <param name="given">VA; null where not given.</param>
+    /// <param name="holding">What it holds by, VA.</param>
+    public static double Taken(double? given, double holding) => given ?? (holding * OnTheContact.InrushTimes);
 
     /// <summary>What they take in words; formed only when it is shown.</summary>
     public override string ToString() => FormattableString.Invariant($"{Name} takes {Own:0.#} VA{(Others > 0 ? FormattableString.Invariant($" beside {Others:0.#} VA of other coils") : string.Empty)}");

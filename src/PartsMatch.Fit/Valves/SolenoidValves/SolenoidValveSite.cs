@@ -127,7 +127,7 @@ public sealed record SolenoidValveSite : Site
     public ElectricApparentPower? ContactVa { get; init; }
 
     /// <summary>VA of coils that it closes on.</summary>
-    [Field("Contact's inrush VA", "VA that it is marked to close on; about ten times the sealed VA where nothing is said.", Group = Contact, Example = "1250 VA")]
+    [Field("Contact's inrush VA", "VA that it is marked to close on; where nothing is said, six times the sealed VA is taken up to 72 VA, ten times above.", Group = Contact, Example = "1250 VA")]
     public ElectricApparentPower? ContactInrushVa { get; init; }
 
     /// <summary>Amps of coils that it opens.</summary>

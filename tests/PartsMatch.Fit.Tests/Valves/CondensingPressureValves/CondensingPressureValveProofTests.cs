@@ -75,6 +75,45 @@ public sealed class CondensingPressureValveProofTests
             .Readings.Single().Verdict.ShouldBe(ReadingVerdict.Bad);
     }
 
+    /// <summary>30 psi open it, whatever is said to be needed there: at 26 psi it is right that none goes by, and at 14 psi it does not close.</summary>
+    [Theory]
+    [InlineData("differential check; setting=30 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound)]
+    [InlineData("differential check; setting=30 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed)]
+    [InlineData("differential check; setting=30 psi", "10 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", Conclusion.PartHasFailed)]
+    [InlineData("differential check", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed)] // what was needed stands for a plate that cannot be read
+    [InlineData("three-way; setting=150 psi", "180 psi", "headPressure=145 psi; enoughCharge=yes", Conclusion.NothingWrongFound)]
+    public void An_old_one_is_told_by_its_own_setting(string plate, string needed, string readings, Conclusion conclusion)
+    {
+        var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts($"settingNeeded={needed}"))).Need;
+        var diagnosis = CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+    }
+
+    /// <summary>One that cannot be set does what it came for; one that can be set is set to what is needed, as near as it comes to that.</summary>
+    [Theory]
+    [InlineData("differential check", "20 psi", "setting=35 psi", "hotGasPressure=208 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Good)]
+    [InlineData("differential check", "20 psi", "setting=35 psi", "hotGasPressure=221 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Bad)]
+    [InlineData("differential check", "20 psi", "setting=35 psi; settingLeast=10 psi; settingMost=50 psi", "hotGasPressure=208 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Bad)]
+    [InlineData("differential check", "20 psi", "setting=35 psi; settingLeast=35 psi; settingMost=50 psi", "hotGasPressure=208 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Good)]
+    [InlineData("differential check", "20 psi", "setting=29 psi; settingLeast=10 psi; settingMost=50 psi", "hotGasPressure=208 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Good)] // near enough, and so left as it came
+    [InlineData("three-way", "180 psi", "setting=150 psi", "headPressure=145 psi; enoughCharge=yes", ReadingVerdict.Good)]
+    [InlineData("three-way", "180 psi", "setting=150 psi; settingLeast=100 psi; settingMost=225 psi", "headPressure=145 psi; enoughCharge=yes", ReadingVerdict.Bad)]
+    public void A_new_one_is_told_by_what_it_is_set_to(string arrangement, string needed, string part, string readings, ReadingVerdict verdict)
+    {
+        var family = CondensingPressureValveFamily.CondensingPressureValve;
+        var need = family.ReadNeed(new(null, [], Named.Texts($"needsArrangement={arrangement}; settingNeeded={needed}"))).Need;
+        family.AfterSwap(need, Named.Record<CondensingPressureValveSpec>($"arrangement={arrangement}; {part}"), Named.Record<CondensingPressureValveReadings>(readings))
+            .Readings[^1].Verdict.ShouldBe(verdict);
+    }
+
+    [Fact]
+    public void Its_notes_name_the_difference_that_it_opens_at_and_not_the_one_that_was_needed()
+    {
+        var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, [], Named.Texts("needsArrangement=differential check; settingNeeded=20 psi"))).Need;
+        CondensingPressureValveSteps.Of(new(need), Named.Record<CondensingPressureValveSpec>("arrangement=differential check; setting=35 psi"))
+            .After.ShouldContain(step => step.Words.Contains("a difference of 35 psi (241 kPa)", StringComparison.Ordinal));
+    }
+
     /// <summary>The by-pass is its check valve's, and the receiver lies lower than the condenser by what that one takes.</summary>
     [Theory]
     [InlineData("headPressure=260 psi; bypassHot=yes")]

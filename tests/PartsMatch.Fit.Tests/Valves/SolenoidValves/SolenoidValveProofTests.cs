@@ -56,10 +56,10 @@ public sealed class SolenoidValveProofTests
 
     /// <summary>At most 0.5 V is good, over 1 V is bad: practice.</summary>
     [Theory]
-    [InlineData("contactDropVolts=0.5 V", ReadingVerdict.Good)]
-    [InlineData("contactDropVolts=0.6 V", ReadingVerdict.CantTell)]
-    [InlineData("contactDropVolts=1 V", ReadingVerdict.CantTell)]
-    [InlineData("contactDropVolts=1.1 V", ReadingVerdict.Bad)]
+    [InlineData("circuitCalls=yes; contactDropVolts=0.5 V", ReadingVerdict.Good)]
+    [InlineData("circuitCalls=yes; contactDropVolts=0.6 V", ReadingVerdict.CantTell)]
+    [InlineData("circuitCalls=yes; contactDropVolts=1 V", ReadingVerdict.CantTell)]
+    [InlineData("circuitCalls=yes; contactDropVolts=1.1 V", ReadingVerdict.Bad)]
     [InlineData("contactDropVolts=120 V; circuitCalls=no", null)]
     public void A_burnt_contact_is_mended_first_and_condemns_no_valve(string readings, ReadingVerdict? verdict)
     {
@@ -68,6 +68,27 @@ public sealed class SolenoidValveProofTests
         diagnosis.MendFirst.Any(mend => mend.Name == "coilContactBurnt").ShouldBe(verdict == ReadingVerdict.Bad);
         diagnosis.Conclusion.ShouldNotBe(Conclusion.PartHasFailed);
     }
+
+    /// <summary>Full supply volts across a contact and none at the coil mean that it is open, as it is to be while nothing calls.</summary>
+    [Theory]
+    [InlineData("contactDropVolts=24 V; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("contactDropVolts=24 V; coilVolts=0 V; circuitCalls=yes", Conclusion.NotThePart, null)] // a safety may be open
+    [InlineData("contactDropVolts=24 V; coilVolts=2.3 V; circuitCalls=yes", Conclusion.NotThePart, null)] // stray volts, under a tenth of what is marked
+    [InlineData("contactDropVolts=24 V; circuitCalls=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("contactDropVolts=24 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("contactDropVolts=1.1 V; coilVolts=23 V", Conclusion.ReadNext, "circuitCalls")]
+    public void An_open_contact_is_not_called_burnt(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("normalState=NC; coilVolts=24 V; coilFrequency=60 Hz", readings);
+        diagnosis.Checks.Single(check => check.Title == "Volts across its contact").Verdict.ShouldBe(ReadingVerdict.CantTell);
+        diagnosis.MendFirst.ShouldNotContain(mend => mend.Name == "coilContactBurnt");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void A_contact_that_takes_half_of_the_volts_is_burnt() =>
+        Diagnose("normalState=NC; coilVolts=24 V; coilFrequency=60 Hz", "circuitCalls=yes; contactDropVolts=12 V; coilVolts=12 V").MendFirst.Select(mend => mend.Name).ShouldContain("coilContactBurnt");
 
     [Fact]
     public void Without_the_marking_no_magnet_condemns_it()

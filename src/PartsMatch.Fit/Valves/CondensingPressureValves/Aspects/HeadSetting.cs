@@ -12,7 +12,7 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
-/// Within 10 psi, edges included, meets; one that can be set there is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
+/// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
 /// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
@@ -25,7 +25,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]) { Besides = ["arrangement", "needsArrangement"] };
 
     /// <inheritdoc/>
-    public override SettingFacet Read(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
+    public override SettingFacet Read(CondensingPressureValveSpec part) => Facet(part);
 
     /// <inheritdoc/>
     public override Finding Judge(HeadNeed need, SettingFacet facet)
@@ -38,27 +38,51 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
             case (true, false) or (false, true): return Finding.Fails($"The one of it and of the valve needed is set to a difference of pressures, the other to a head: neither does what the other does.");
         }
 
-        var does = facet.IsDifference == true ? "opens at a difference of" : "holds";
-        var bears = facet.IsDifference == true ? null : Rounded.Kilopascal(need.Site.LeastHead);
-        var starves = facet.Holds is { } head && bears is { } least && !Within.AtLeast(head, least);
-        if (!starves && facet.Holds is { } held && Within.AtMost(Math.Abs(held - needed), HeadLimits.Near)) return Finding.Meets($"It {does} {new ShownPressure(held)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(held - needed) / HeadLimits.Near) };
-        if (facet is { Least: { } from, Most: { } to } && Within.Span(needed, from, to)) return Finding.MeetsWith([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(needed)}")], $"It is set from {new ShownPressure(from)} to {new ShownPressure(to)}; {new ShownPressure(needed)} are needed.");
-        if (facet.Holds is not { } holds) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
-        Change check = new(CondensingPressureValveChanges.CheckHead, $"check the head: it {does} {new ShownPressure(holds)} where {new ShownPressure(needed)} were {(facet.IsDifference == true ? "needed" : "held")}");
-        if (starves)
+        var leastHead = Rounded.Kilopascal(need.Site.LeastHead);
+        if (SetThere(facet, needed, leastHead) is not { } set) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
+        if (set.Equals(facet.Holds)) return At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
+        var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set from {new ShownPressure(facet.Least!.Value)} to {new ShownPressure(facet.Most!.Value)}.");
+        return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
+    }
+
+    /// <summary>The answer about what it is set to, kPa, with what it does in words.</summary>
+    private static Finding At(HeadNeed need, SettingFacet facet, double set, double needed, double? leastHead, string does)
+    {
+        var isDifference = facet.IsDifference == true;
+        Change check = new(CondensingPressureValveChanges.CheckHead, $"check the head: it {(isDifference ? "opens at a difference of" : "holds")} {new ShownPressure(set)} where {new ShownPressure(needed)} were {(isDifference ? "needed" : "held")}");
+        if (Starves(facet, set, leastHead))
         {
             // Where neither says what it is, both numbers may be differences, of which the expansion valves say nothing.
-            if (facet.IsDifference is null && need.Site.NeedsArrangement is null) return Finding.Unknown(Side.Site, "needsArrangement", $"It is set to {new ShownPressure(holds)}; whether that is a head, of which the expansion valves need {new ShownPressure(bears!.Value)}, or a difference is not known.");
-            return holds < needed
-                ? Finding.Fails(new(holds - bears!.Value, "kPa"), $"It holds {new ShownPressure(holds)}; the expansion valves need {new ShownPressure(bears.Value)} to pass their load.")
-                : Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, no less than the {new ShownPressure(needed)} needed; the expansion valves are said to need {new ShownPressure(bears!.Value)} to pass their load.") with { Shortfall = 1 };
+            if (facet.IsDifference is null && need.Site.NeedsArrangement is null) return Finding.Unknown(Side.Site, "needsArrangement", $"It {does} {new ShownPressure(set)}; whether that is a head, of which the expansion valves need {new ShownPressure(leastHead!.Value)}, or a difference is not known.");
+            return set < needed
+                ? Finding.Fails(new(set - leastHead!.Value, "kPa"), $"It {does} {new ShownPressure(set)}; the expansion valves need {new ShownPressure(leastHead.Value)} to pass their load.")
+                : Finding.MeetsWith([check], $"It {does} {new ShownPressure(set)}, no less than the {new ShownPressure(needed)} needed; the expansion valves are said to need {new ShownPressure(leastHead!.Value)} to pass their load.") with { Shortfall = 1 };
         }
 
-        if (holds > needed || facet.IsDifference == true) return Finding.MeetsWith([check], $"It {does} {new ShownPressure(holds)}, over 10 psi (69 kPa) {(holds > needed ? "above" : "below")} the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
-        return bears is { } borne
-            ? Finding.MeetsWith([check], $"It holds {new ShownPressure(holds)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(borne)}.") with { Shortfall = 1 }
-            : Finding.Unknown(Side.Site, "leastHead", $"It holds {new ShownPressure(holds)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 };
+        if (IsNear(set, needed)) return Finding.Meets($"It {does} {new ShownPressure(set)}; {new ShownPressure(needed)} are needed, within 10 psi (69 kPa).") with { Shortfall = Math.Min(1, Math.Abs(set - needed) / HeadLimits.Near) };
+        if (set > needed || isDifference) return Finding.MeetsWith([check], $"It {does} {new ShownPressure(set)}, over 10 psi (69 kPa) {(set > needed ? "above" : "below")} the {new ShownPressure(needed)} needed.") with { Shortfall = 1 };
+        return leastHead is { } borne
+            ? Finding.MeetsWith([check], $"It {does} {new ShownPressure(set)}, below the {new ShownPressure(needed)} needed; the expansion valves bear {new ShownPressure(borne)}.") with { Shortfall = 1 }
+            : Finding.Unknown(Side.Site, "leastHead", $"It {does} {new ShownPressure(set)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 };
     }
+
+    /// <summary>What a part is set to once it is in, kPa: as it comes, where it cannot be set or is near enough; else as near to what is needed as it can be set. Null where neither is known.</summary>
+    internal static double? SetThere(CondensingPressureValveSpec part, CondensingPressureValveSite site) =>
+        Rounded.Kilopascal(site.SettingNeeded) is { } needed ? SetThere(Facet(part), needed, Rounded.Kilopascal(site.LeastHead)) : Rounded.Kilopascal(part.Setting);
+
+    private static double? SetThere(SettingFacet facet, double needed, double? leastHead) => facet switch
+    {
+        { Holds: { } holds } when IsNear(holds, needed) && !Starves(facet, holds, leastHead) => holds,
+        { Least: { } least, Most: { } most } when least <= most => Math.Clamp(needed, least, most),
+        _ => facet.Holds,
+    };
+
+    private static bool IsNear(double set, double needed) => Within.AtMost(Math.Abs(set - needed), HeadLimits.Near);
+
+    /// <summary>Whether the expansion valves need more than the head that it holds; a difference says nothing of them.</summary>
+    private static bool Starves(SettingFacet facet, double holds, double? leastHead) => facet.IsDifference != true && leastHead is { } least && !Within.AtLeast(holds, least);
+
+    private static SettingFacet Facet(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;
 }

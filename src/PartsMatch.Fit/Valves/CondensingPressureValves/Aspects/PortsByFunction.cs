@@ -15,12 +15,12 @@ public readonly record struct PortsFacet(PipeJoint? Joint, Arrangement? How, dou
 /// <summary>Do its ports go onto the pipes there, each by its function?</summary>
 /// <remarks>
 /// The same size and joint meets; reducers or new joints are changes, that cost the more the further the sizes are apart. A pipe that it has no port for fails:
-/// an inlet regulator takes no hot gas, and a differential check valve nothing from the condenser.
+/// an inlet regulator takes no hot gas, and a differential check valve nothing from the condenser. Where the pipes are laid for what it is, such a pipe goes onto the valve beside it, and is no matter.
 /// </remarks>
 public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, PortsFacet>("Ports", isDeciding: false, CondensingPressureValveSources.Ports, new(1.5, 1, 0.6))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["condenserPort", "receiverPort", "dischargePort"], ["condenserPipe", "receiverPipe", "dischargePipe"]) { Besides = ["joint", "lineJoint", "arrangement"] };
+    public override LookedAt Fields { get; } = new(["condenserPort", "receiverPort", "dischargePort"], ["condenserPipe", "receiverPipe", "dischargePipe"]) { Besides = ["joint", "lineJoint", "arrangement", "needsArrangement"] };
 
     /// <inheritdoc/>
     public override PortsFacet Read(CondensingPressureValveSpec part) => new(
@@ -36,11 +36,25 @@ public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, Cond
         PipeEnd condenser = new("from the condenser", "condenserPort", "condenserPipe", facet.Condenser, Rounded.Millimetres(need.Site.CondenserPipe));
         PipeEnd receiver = new("to the receiver", "receiverPort", "receiverPipe", facet.Receiver, Rounded.Millimetres(need.Site.ReceiverPipe)) { IsOutlet = true };
         PipeEnd discharge = new("for hot gas", "dischargePort", "dischargePipe", facet.Discharge, Rounded.Millimetres(need.Site.DischargePipe));
-        if (facet.How.HasCondenserPort() == false && condenser.Pipe is { } drain) return Finding.Fails($"It is a {new Spelt<Arrangement>(facet.How!.Value)}, which has no port for the {new Shown(drain)} pipe from the condenser.");
-        if (facet.How.HasDischargePort() == false && discharge.Pipe is { } hot) return Finding.Fails($"It is an {new Spelt<Arrangement>(facet.How!.Value)}, which has no port for the {new Shown(hot)} pipe for hot gas.");
+        if (facet.How.HasCondenserPort() == false && NoPort(need, facet, condenser) is { } noDrain) return noDrain;
+        if (facet.How.HasDischargePort() == false && NoPort(need, facet, discharge) is { } noHotGas) return noHotGas;
         return PipeFit.Judge(facet.Joint, need.Site.LineJoint, [.. facet.How.HasCondenserPort() == false ? (PipeEnd[])[] : [condenser], receiver, .. TakesHotGas(facet, discharge) ? (PipeEnd[])[discharge] : []]);
+    }
+
+    /// <summary>What it is that it has no port for a pipe; null where that goes onto the valve beside it, or is not known to be there.</summary>
+    private static Finding? NoPort(HeadNeed need, PortsFacet facet, PipeEnd end)
+    {
+        var lacks = new Lacks(facet.How!.Value, end);
+        if (need.Site.NeedsArrangement is { } needs) return needs == facet.How ? null : Finding.Fails($"{lacks}.");
+        return end.Pipe is null ? null : Finding.Unknown(Side.Site, "needsArrangement", $"{lacks}; whether that goes onto another valve beside it is not known.");
     }
 
     /// <summary>Where its arrangement is not given, only what was read of a port or a pipe asks for the other.</summary>
     private static bool TakesHotGas(PortsFacet facet, PipeEnd discharge) => facet.How.HasDischargePort() ?? (discharge.Valve is not null || discharge.Pipe is not null);
+
+    /// <summary>A port that it lacks, in words; formed only when they are shown.</summary>
+    private readonly record struct Lacks(Arrangement How, PipeEnd End)
+    {
+        public override string ToString() => $"It is {(How == Arrangement.InletRegulator ? "an" : "a")} {new Spelt<Arrangement>(How)}, which has no port for the {(End.Pipe is { } size ? $"{new Shown(size)} pipe" : "pipe")} {End.Word}";
+    }
 }

@@ -22,14 +22,20 @@ public sealed class DifferenceHeld() : ReadingRule<CondensingPressureValveCase>(
         FormattableString limit = $"hot gas goes by above {new ShownPressure(setting)}, and none below";
         if (one.Readings.BypassHot is not { } isHot) return Ruling.CantTell($"{new ShownPressure(difference)} are across it, and it is to open at {new ShownPressure(setting)}.", limit).ThenRead("bypassHot", "See by a thermometer whether the pipe behind it is clearly hotter than the condenser's drain: it should be above its difference, and not below.");
         var (isOver, isUnder) = (difference > setting + Near, difference < setting - Near);
-        if (isOver && !isHot) return Condemned(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, more than the {new ShownPressure(setting)} that open it, and no hot gas goes by: it is stuck shut.", limit));
-        if (isUnder && isHot) return Condemned(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, less than the {new ShownPressure(setting)} that open it, and hot gas goes by: it does not close.", limit));
+        if (isOver && !isHot) return Condemned(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, more than the {new ShownPressure(setting)} that open it, and no hot gas goes by: it is stuck shut{new Unless(one)}.", limit));
+        if (isUnder && isHot) return Condemned(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, less than the {new ShownPressure(setting)} that open it, and hot gas goes by: it does not close{new Unless(one)}.", limit));
         return Ruling.Good($"{new ShownPressure(difference)} are across it, {new ShownPressure(setting)} open it, and {(isHot ? "hot gas goes by" : "none goes by")}.", limit);
     }
 
     private static Ruling Missing(CondensingPressureValveCase one, string field, string why) => one.Head is null && one.HotGas is null && one.Readings.BypassHot is null
         ? Ruling.Read(field, why)
         : Ruling.CantTell($"It opens at a difference of pressures{(one.Setting is { } setting ? FormattableString.Invariant($", {new ShownPressure(setting)}") : string.Empty)}, of which one pressure and the by-pass alone say nothing.").ThenRead(field, why);
+
+    /// <summary>A new one that can be set may not have been; formed only when it is shown.</summary>
+    private readonly record struct Unless(CondensingPressureValveCase One)
+    {
+        public override string ToString() => One.New is { SettingLeast: not null, SettingMost: not null } ? ", or not set to that" : string.Empty;
+    }
 
     private static Ruling Condemned(CondensingPressureValveCase one, Ruling bad) => one.New is null ? bad.ThePartHasFailed() : bad;
 }

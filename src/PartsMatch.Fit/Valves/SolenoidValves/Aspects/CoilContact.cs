@@ -12,7 +12,8 @@ public readonly record struct CoilContactFacet(CoilPowerFacet Coils, double? Inr
 /// <summary>Does the contact that feeds it switch the coil that goes in?</summary>
 /// <remarks>
 /// Holding VA, the other coils on the contact added, against what it opens, and VA as they pull in, ten times as much where not given, against what it closes on; edges meet, and over its marking it fails.
-/// Where its marking is not known, no more than the old coil's meets, and so does what the weakest pilot duty carries; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own.
+/// What it closes on is taken, where it is not marked, as pilot duty has it: six times what it opens up to 72 VA, ten times above; over what is taken it is unknown, and a check where only the other coils' inrush, which is asked nowhere, is more than it is marked for.
+/// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in, and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
 /// </remarks>
 public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilContactFacet>("Coil's contact", isDeciding: false, SolenoidValveSources.CoilContact, new(0.3, 0.4, 0.3))
 {
@@ -55,42 +56,78 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
     private static Finding At(SolenoidNeed need, HungCoils hung, CoilCurrent current, double? volts)
     {
         var isDirect = current == CoilCurrent.Direct;
-        if (FeedingContact.Marked(need.Site, isDirect, volts) is { } contact) return Marked(hung, contact, isDirect, volts);
+        var inrush = isDirect ? Band.Exactly(hung.Holding) : hung.Inrush;
+        var marked = FeedingContact.Marked(need.Site, isDirect, volts);
+        if (marked is { } one && TooMuch(hung, inrush, one, volts) is { } tooMuch) return tooMuch;
         if (volts is null && FeedingContact.AsksForVolts(need.Site, isDirect)) return Finding.Unknown(Side.Site, "coilSupplyVolts", $"{hung}; at which volts the contact that feeds it switches is not known.");
-        if (IsNoMoreThanOld(need, hung, current)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried.");
-        return volts is { } there && FeedingContact.Weakest(isDirect, there) is { } weakest && Within.AtMost(hung.Holding, weakest.Opens) && Within.AtMost(Inrush(hung, isDirect).High, weakest.Closes)
-            ? Finding.Meets($"{hung}; at {there:0.#} V the weakest pilot duty opens {weakest.Opens:0.#} VA and closes on {weakest.Closes:0.#} VA.")
-            : Finding.MeetsWith(
-                [new(SolenoidValveChanges.CheckCoilContact, $"see that the contact which feeds its coil is marked for {hung.Holding:0.#} VA of coils")],
-                $"{hung}{(need.Plate.CoilPower is { } took ? $", the old one took {took.Voltamperes:0.#} VA" : string.Empty)}; what the contact that feeds it is marked for{(isDirect ? " of direct current" : string.Empty)} is not known.");
+        if (marked is { } contact && (InDoubt(hung, inrush, contact, volts) ?? Enough(hung, inrush, contact, volts)) is { } answer) return answer;
+        if (IsNoMoreThanOld(need, hung, current, isInrushMarked: marked is not null)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried.");
+        if (isDirect && need.Site.ContactDuty is { } alternating) return Finding.Unknown(Side.Site, "contactDirectDuty", $"{hung}; the contact that feeds it has {alternating.Designation}, which is for alternating current: what it switches of direct current is not known.");
+        var unknown = new NotKnown(marked, isDirect, volts);
+        return volts is { } there && FeedingContact.Weakest(isDirect, there) is { Opens: { } opens } weakest && Within.AtMost(hung.Holding, opens) && Within.AtMost(inrush.High, weakest.Closes)
+            ? Finding.Meets($"{hung}; {unknown}, and a pilot duty is taken: at {there:0.#} V the weakest opens {opens:0.#} VA and closes on {weakest.Closes:0.#} VA.")
+            : Finding.MeetsWith([Check(hung, isDirect)], $"{hung}{new AsItPullsIn(isDirect ? null : hung.OwnInrush)}{(need.Plate.CoilPower is { } took ? $", the old one took {took.Voltamperes:0.#} VA{new AsItPullsIn(isDirect ? null : need.Plate.CoilInrush?.Voltamperes)}" : string.Empty)}; {unknown}.");
     }
 
-    private static Finding Marked(HungCoils hung, FeedingContact contact, bool isDirect, double? volts)
+    /// <summary>What is certainly over its marking; null where nothing is.</summary>
+    private static Finding? TooMuch(HungCoils hung, Band inrush, FeedingContact contact, double? volts)
     {
-        var inrush = Inrush(hung, isDirect);
         if (volts is { } there && contact.MostVolts is { } most && !Within.AtMost(there, most)) return Finding.Fails(new(most - there, "V"), $"The contact that feeds it has a pilot duty up to {most} V; {there:0.#} V are there.");
-        if (!Within.AtMost(hung.Holding, contact.Opens)) return Finding.Fails(new(contact.Opens - hung.Holding, "VA"), $"{hung}; the contact that feeds it opens {contact.Opens:0.#} VA of coils{new There(volts)}.");
-        if (contact.AreClosedGiven && !Within.AtMost(inrush.Low, contact.Closes)) return Finding.Fails(new(contact.Closes - inrush.Low, "VA"), $"{hung}, {inrush.Low:0.#} VA as it pulls in; the contact that feeds it closes on {contact.Closes:0.#} VA of coils{new There(volts)}.");
-        if (!Within.AtMost(inrush.High, contact.Closes))
-        {
-            return inrush.IsExact ? Finding.Unknown(Side.Site, "contactInrushVa", $"{hung}, {inrush.Low:0.#} VA as it pulls in; what the contact that feeds it closes on is not known.")
-                : hung.OwnInrush is not null ? Finding.Unknown(Side.Site, "contactOtherCoils", $"The contact that feeds it closes on {contact.Closes:0.#} VA of coils{new There(volts)}; with ten times the holding VA of the others {inrush.High:0.#} VA would be on it, and what they take as they pull in is not known.")
-                : Finding.Unknown(Side.Part, hung.Name.Other is null ? "coilInrush" : "furtherCoils", $"The contact that feeds it closes on {contact.Closes:0.#} VA of coils{new There(volts)}; ten times the holding VA would be {inrush.High:0.#}, and what it takes as it pulls in is not given.");
-        }
-
-        return Finding.Meets($"{hung}; the contact that feeds it opens {contact.Opens:0.#} VA of coils{new There(volts)} and closes on {contact.Closes:0.#} VA.") with
-        {
-            Shortfall = Math.Max(hung.Holding / contact.Opens, inrush.High / contact.Closes),
-            Margin = new(contact.Opens - hung.Holding, "VA"),
-        };
+        if (contact.Opens is { } opens && !Within.AtMost(hung.Holding, opens)) return Finding.Fails(new(opens - hung.Holding, "VA"), $"{hung}; the contact that feeds it opens {opens:0.#} VA of coils{new There(volts)}.");
+        return contact.AreClosedGiven && !Within.AtMost(inrush.Low, contact.Closes)
+            ? Finding.Fails(new(contact.Closes - inrush.Low, "VA"), $"{hung}, {inrush.Low:0.#} VA as it pulls in; the contact that feeds it {new ClosesOn(contact, volts)}.")
+            : null;
     }
 
-    /// <summary>Direct current takes no more as it pulls in.</summary>
-    private static Band Inrush(HungCoils hung, bool isDirect) => isDirect ? Band.Exactly(hung.Holding) : hung.Inrush;
+    /// <summary>What may be more than it closes on; null where nothing is. What the others take as they pull in is asked nowhere: it is a check.</summary>
+    private static Finding? InDoubt(HungCoils hung, Band inrush, FeedingContact contact, double? volts)
+    {
+        if (Within.AtMost(inrush.High, contact.Closes)) return null;
+        if (hung.OwnInrush is not { } own) return Finding.Unknown(Side.Part, hung.Name.Other is null ? "coilInrush" : "furtherCoils", $"{hung}, and what it takes as it pulls in is not given: ten times the holding VA would be {inrush.High:0.#} VA, and the contact that feeds it {new ClosesOn(contact, volts)}.");
+        return contact.AreClosedGiven
+            ? Finding.MeetsWith([Check(hung, isDirect: false)], $"{hung}{new AsItPullsIn(own)}, and {inrush.High:0.#} VA with ten times the holding VA of the others, which is taken; the contact that feeds it {new ClosesOn(contact, volts)}.")
+            : Finding.Unknown(Side.Site, "contactInrushVa", $"{hung}{new AsItPullsIn(own)}; the contact that feeds it {new ClosesOn(contact, volts)}: on how many is not known.");
+    }
 
-    /// <summary>Whether the contact carried as much before. What it carried of one kind of current says nothing of the other.</summary>
-    private static bool IsNoMoreThanOld(SolenoidNeed need, HungCoils hung, CoilCurrent current) =>
-        Rounded.Voltamperes(need.Plate.CoilPower) is { } old && Within.AtMost(hung.Own, old) && (need.Plate.CoilCurrent is not { } was || was == current);
+    /// <summary>That its marking holds; null where what it opens is not part of that.</summary>
+    private static Finding? Enough(HungCoils hung, Band inrush, FeedingContact contact, double? volts) => contact.Opens is { } opens
+        ? Finding.Meets($"{hung}; the contact that feeds it opens {opens:0.#} VA of coils{new There(volts)} and {new ClosesOn(contact, null)}.") with
+        {
+            Shortfall = Math.Max(hung.Holding / opens, inrush.High / contact.Closes),
+            Margin = new(opens - hung.Holding, "VA"),
+        }
+        : null;
+
+    private static Change Check(HungCoils hung, bool isDirect) => new(
+        SolenoidValveChanges.CheckCoilContact,
+        $"see that the contact which feeds its coil is marked for {hung.Holding:0.#} VA of coils{(isDirect || hung.OwnInrush is not { } own ? string.Empty : hung.Others > 0 ? ", and for closing on what all of them take as they pull in" : FormattableString.Invariant($", and for closing on {own:0.#} VA"))}");
+
+    /// <summary>Whether the contact carried as much before, as it held and, where nothing is marked of that, as it pulled in. What it carried of one kind of current says nothing of the other.</summary>
+    private static bool IsNoMoreThanOld(SolenoidNeed need, HungCoils hung, CoilCurrent current, bool isInrushMarked) =>
+        Rounded.Voltamperes(need.Plate.CoilPower) is { } old && Within.AtMost(hung.Own, old) && (need.Plate.CoilCurrent is not { } was || was == current)
+        && (isInrushMarked || current == CoilCurrent.Direct || Within.AtMost(hung.OwnInrushTaken, HungCoils.Taken(Rounded.Voltamperes(need.Plate.CoilInrush), old)));
+
+    /// <summary>What is not known of its marking; formed only when it is shown.</summary>
+    private readonly record struct NotKnown(FeedingContact? Marked, bool IsDirect, double? Volts)
+    {
+        public override string ToString() => Marked is { } contact
+            ? FormattableString.Invariant($"the contact that feeds it {new ClosesOn(contact, Volts)}, and what it opens is not known")
+            : $"what the contact that feeds it is marked for{(IsDirect ? " of direct current" : string.Empty)} is not known";
+    }
+
+    /// <summary>What it closes on, or is taken to; formed only when it is shown.</summary>
+    private readonly record struct ClosesOn(FeedingContact Contact, double? Volts)
+    {
+        public override string ToString() => Contact.AreClosedGiven
+            ? FormattableString.Invariant($"closes on {Contact.Closes:0.#} VA of coils{new There(Volts)}")
+            : FormattableString.Invariant($"is taken to close on {Contact.Closes:0.#} VA of coils{new There(Volts)}, {Contact.Closes / Contact.Opens:0} times what it opens");
+    }
+
+    /// <summary>VA as a coil pulls in; formed only when they are shown.</summary>
+    private readonly record struct AsItPullsIn(double? Va)
+    {
+        public override string ToString() => Va is { } va ? FormattableString.Invariant($" and {va:0.#} VA as it pulls in") : string.Empty;
+    }
 
     /// <summary>The volts in words; formed only when they are shown.</summary>
     private readonly record struct There(double? Volts)

@@ -11,7 +11,7 @@ public readonly record struct CapacityFacet(double? Kv, double? LeastDrop, bool 
 
 /// <summary>Is the valve neither too small nor too large for what flows?</summary>
 /// <remarks>
-/// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes) and at least what a pilot-operated valve needs to lift; below that it fails.
+/// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes, and unknown where thin gas may) and at least what a pilot-operated valve needs to lift; below that it fails.
 /// At the least load alone below it: a check, and so it is where one that needs a drop has to lift at a least load that is not known. Where the load was not given, a valve of much the same flow coefficient as the old one's meets, if it needs no more drop than that one did.
 /// </remarks>
 public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, SolenoidValveSources.Capacity, new(1, 0.6, 1.5))
@@ -47,7 +47,7 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"{new Lost(flow, drop)}; the drop that it needs to lift is not given.");
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
         if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
-        if (!Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
+        if (double.IsInfinity(drop.High) || !Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
         var lost = double.IsInfinity(allowed) ? Over(Math.Min(1, drop.High / flow.Choking), EasyOfHotGas) : Over(drop.High / Math.Max(allowed, 0.1), Easy);
         var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(lost, Over(least / Math.Max(drop.Low, 0.1), Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
         if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);

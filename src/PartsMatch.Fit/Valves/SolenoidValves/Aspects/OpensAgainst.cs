@@ -13,7 +13,7 @@ public readonly record struct OpeningFacet(double? Most, double? Direct, CoilFac
 /// <summary>Does the valve open against the largest difference that the system sees?</summary>
 /// <remarks>
 /// Highest inlet less lowest outlet pressure; where these were not read, one that opens against no less than the old one did meets.
-/// It is given for the coil that comes on the valve. Where one for the other kind of current goes in, it tells as much as that direct current lifts less: what is too little with alternating current is too little with direct current, what is enough with direct current is enough with alternating current, and else it is unknown.
+/// It is given for the coil that comes on the valve; where one for direct current stands beside it, and that coil's kind is not given, both have to be enough. Where one for the other kind of current goes in, it tells as much as that direct current lifts less: what is too little with alternating current is too little with direct current, what is enough with direct current is enough with alternating current, and else it is unknown.
 /// </remarks>
 public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite, OpeningFacet>("Opening differential", isDeciding: true, SolenoidValveSources.OpeningDifferential, new(0.8, 0.5, 1.5))
 {
@@ -42,9 +42,16 @@ public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite
         var own = facet.Coils.Own.Count > 0 ? facet.Coils.Own[0].Current : null;
         var possible = CoilGoingIn.Possible(facet.Coils, supply, SolenoidCoils.Window);
         return OneVerdict.Of(
-            possible.Select(coil => With(need, coil.IsOwn ? OpensUpTo.WithOwn(facet.Most, facet.Direct, own) : OpensUpTo.With(facet.Most, facet.Direct, own, coil.Coil[0].Current!.Value), coil)),
+            possible.Select(coil => coil.IsOwn ? WithOwn(need, facet, own, coil) : With(need, OpensUpTo.With(facet.Most, facet.Direct, own, coil.Coil[0].Current!.Value), coil)),
             () => WhichOne(CoilOnSupply.MissingOf(possible[0].Coil, supply, SolenoidCoils.Window, SolenoidCoils.Names)));
     }
+
+    /// <summary>Of two figures, one for each kind of current, both are possible with a coil of which the kind is not given.</summary>
+    private static Finding WithOwn(SolenoidNeed need, OpeningFacet facet, CoilCurrent? own, CoilChoice coil) => (own, facet) is (null, { Most: { } most, Direct: { } direct })
+        ? OneVerdict.Of(
+            ((CoilCurrent[])[CoilCurrent.Alternating, CoilCurrent.Direct]).Select(one => With(need, OpensUpTo.WithOwn(most, direct, one), coil)),
+            () => Finding.Unknown(Side.Part, "coilCurrent", $"It opens against {new ShownPressure(most)}, and with direct current against {new ShownPressure(direct)}; for which its coil is made is not given."))
+        : With(need, OpensUpTo.WithOwn(facet.Most, facet.Direct, own), coil);
 
     private static Finding With(SolenoidNeed need, OpensUpTo opens, CoilChoice coil)
     {

@@ -12,6 +12,9 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The one the readings were taken at.</summary>
     public SolenoidValveSpec Measured => New ?? Need.Plate;
 
+    /// <summary>Less than this share of what is marked is no supply at all (practice).</summary>
+    private const double NoSupply = 0.1;
+
     /// <summary>Volts read at its coil; null where not read.</summary>
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
@@ -26,6 +29,9 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
             return there is { } volts && all.Find(coil => CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window)) is { High: > 0 } right ? right : all.Count > 0 ? all[0] : null;
         }
     }
+
+    /// <summary>Whether its coil has any volts but stray ones; null where they were not read.</summary>
+    internal bool? IsSupplied => Volts is { } volts ? volts > 0 && !(Coil is { } coil && volts < coil.Low * NoSupply) : null;
 
     /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);

@@ -38,9 +38,6 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
-    /// <summary>Less than this share of what is marked is no supply at all (practice).</summary>
-    private const double NoSupply = 0.1;
-
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
@@ -49,7 +46,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
         if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : None(volts);
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
         FormattableString limit = $"{least:0.#} to {most:0.#} V";
-        if (volts < coil.Low * NoSupply) return None(volts);
+        if (one.IsSupplied == false) return None(volts);
         return Within.Span(volts, least, most)
             ? Ruling.Good($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V.", limit)
             : Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit).NotThePart();
@@ -59,11 +56,22 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
 }
 
 /// <summary>Is the contact that feeds its coil good?</summary>
-/// <remarks>It is no part of the valve, and condemns none: a burnt one takes volts from the coil.</remarks>
+/// <remarks>It is no part of the valve, and condemns none: a burnt one takes volts from the coil. It is told while called for, and by the volts that it leaves the coil: all of them across it mean that it is open.</remarks>
 public sealed class DropAcrossItsContact() : ReadingRule<SolenoidValveCase>("Volts across its contact", ContactReadingSources.ContactDrop)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.CircuitCalls == false ? null : ContactDrop.Across(one.Readings.ContactDropVolts, isClosed: true);
+    public override Ruling? Judge(SolenoidValveCase one)
+    {
+        if (one.Readings.CircuitCalls == false || one.Readings.ContactDropVolts is not { } drop) return null;
+        if (one.Readings.CircuitCalls == true && one.IsSupplied == true) return ContactDrop.Across(drop, isClosed: true);
+        var across = drop.Legs.Max(leg => leg.Volts);
+        return one.IsSupplied switch
+        {
+            null => Ruling.CantTell($"{across:0.##} V across it; whether it is closed shows at the coil.").ThenRead("coilVolts", "Measure the volts at the coil's leads while the circuit calls: where there are none, the contact is open, or no current flows."),
+            false => Ruling.CantTell($"{across:0.##} V across it, and {one.Volts:0.#} V at the coil: no current flows, for it or something else in the circuit is open, and no burnt contact is told by that."),
+            true => Ruling.CantTell($"{across:0.##} V across it; whether it is to be closed is not known.").ThenRead("circuitCalls", "See whether the thermostat, timer or control that drives it is calling."),
+        };
+    }
 }
 
 /// <summary>Does its magnet pull?</summary>

@@ -38,21 +38,32 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("contactDirectDuty=R150", "200 V", "coilPower=10 VA", "Fails")]
     [InlineData("contactDirectDuty=N600", "500 V", "coilPower=200 VA", "Meets")] // 0.4 A
     [InlineData("contactDirectDuty=N600", "500 V", "coilPower=200.1 VA", "Fails")]
-    [InlineData("contactDuty=A300", "24 V", "coilPower=30 VA", "MeetsWithChanges checkCoilContact")] // marked for alternating current, which says nothing
+    [InlineData("contactDuty=A300", "24 V", "coilPower=30 VA", "Unknown Site contactDirectDuty")] // marked for alternating current, which says nothing
+    [InlineData("contactDuty=C300", "24 V", "coilPower=20 VA", "Unknown Site contactDirectDuty")] // no weakest pilot duty stands for it
+    [InlineData("contactDuty=C300; contactVa=20 VA", "24 V", "coilPower=20 VA", "Meets")] // VA are of what is there
     public void A_coil_for_direct_current_goes_by_columns_of_its_own(string contact, string volts, string part, string answer) =>
         Answer("", $"{contact}; coilSupplyVolts={volts}; coilSupplyCurrent=DC", $"{part}; coilCurrent=DC").ShouldBe(answer);
 
-    /// <summary>Worked by hand: 1 A × 24 V = 24 VA; ten times what it opens where nothing else is said (pilot duty of classes A to C).</summary>
+    /// <summary>Worked by hand: 1 A × 24 V = 24 VA; six times what it opens up to 72 VA where nothing else is said, ten times above (pilot duty of classes D and E, and of A to C).</summary>
     [Theory]
-    [InlineData("contactVa=15 VA", "coilPower=15 VA", "Meets")]
+    [InlineData("contactVa=15 VA", "coilPower=9 VA", "Meets")] // ten times are the 90 VA that are taken
+    [InlineData("contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
     [InlineData("contactVa=15 VA", "coilPower=15.1 VA", "Fails")]
     [InlineData("contactVa=15 VA; contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40 VA", "Meets")]
     [InlineData("contactVa=15 VA; contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40.1 VA", "Fails")]
     [InlineData("contactVa=15 VA; contactInrushVa=40 VA", "coilPower=10 VA", "Unknown Part coilInrush")]
-    [InlineData("contactVa=15 VA", "coilPower=15 VA; coilInrush=150 VA", "Meets")]
-    [InlineData("contactVa=15 VA", "coilPower=15 VA; coilInrush=150.1 VA", "Unknown Site contactInrushVa")] // ten times are what is taken, not what is known
-    [InlineData("contactAmps=1 A", "coilPower=24 VA", "Meets")]
-    [InlineData("contactAmps=1 A", "coilPower=24.1 VA", "Fails")]
+    [InlineData("contactVa=15 VA", "coilPower=15 VA; coilInrush=90 VA", "Meets")]
+    [InlineData("contactVa=15 VA", "coilPower=15 VA; coilInrush=90.1 VA", "Unknown Site contactInrushVa")] // six times are what is taken, not what is known
+    [InlineData("contactVa=72 VA", "coilPower=72 VA; coilInrush=432 VA", "Meets")]
+    [InlineData("contactVa=72 VA", "coilPower=72 VA; coilInrush=432.1 VA", "Unknown Site contactInrushVa")]
+    [InlineData("contactVa=72.1 VA", "coilPower=72 VA; coilInrush=721 VA", "Meets")]
+    [InlineData("contactVa=180 VA", "coilPower=180 VA; coilInrush=1800.1 VA", "Unknown Site contactInrushVa")]
+    [InlineData("contactAmps=1 A", "coilPower=24 VA; coilInrush=144 VA", "Meets")]
+    [InlineData("contactAmps=1 A", "coilPower=24.1 VA; coilInrush=144 VA", "Fails")]
+    [InlineData("contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=150 VA", "Fails")] // a marking as well, of what it closes on alone
+    [InlineData("contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40 VA", "MeetsWithChanges checkCoilContact")] // what it opens is not known
+    [InlineData("contactInrushVa=40 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
+    [InlineData("contactInrushVa=14 VA", "coilPower=15 VA", "Fails")] // it pulls in by no less than it holds
     [InlineData("contactVa=15 VA; contactDuty=A300", "coilPower=16 VA", "Fails")] // the least of two marks
     [InlineData("contactVa=45 VA; contactDuty=C300", "coilPower=36.1 VA", "Fails")]
     public void Va_and_amps_of_its_marking_hold_as_they_stand(string contact, string part, string answer) =>
@@ -61,7 +72,7 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [Theory]
     [InlineData("contactOtherCoils=21 VA", "coilPower=15 VA; coilInrush=40 VA", "Meets")] // 36 VA, and 250 VA as they pull in
     [InlineData("contactOtherCoils=21.1 VA", "coilPower=15 VA; coilInrush=40 VA", "Fails")]
-    [InlineData("contactOtherCoils=21 VA; contactInrushVa=249 VA", "coilPower=15 VA; coilInrush=40 VA", "Unknown Site contactOtherCoils")]
+    [InlineData("contactOtherCoils=21 VA; contactInrushVa=249 VA", "coilPower=15 VA; coilInrush=40 VA", "MeetsWithChanges checkCoilContact")] // ten times are what is taken of the others
     [InlineData("contactOtherCoils=21 VA; contactInrushVa=60 VA", "coilPower=15 VA; coilInrush=40 VA", "Fails")] // 61 VA at the very least
     public void The_other_coils_on_the_contact_are_added(string others, string part, string answer) =>
         Answer("", $"contactDuty=C300; coilSupplyCurrent=AC; {others}; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", part).ShouldBe(answer);
@@ -80,6 +91,13 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("", "coilSupplyVolts=120 V; contactOtherCoils=10 VA", "coilPower=21.6 VA", "MeetsWithChanges checkCoilContact")]
     [InlineData("", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=24 VA", "Meets")] // R150
     [InlineData("", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=24.1 VA", "MeetsWithChanges checkCoilContact")]
+    [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=30 VA", "Meets")]
+    [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=30.1 VA", "MeetsWithChanges checkCoilContact")]
+    [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA", "MeetsWithChanges checkCoilContact")] // ten times are taken
+    [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V; contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40 VA", "Meets")] // that it closes on that is marked
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150 VA", "Meets")] // ten times are taken of the old one as well
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150.1 VA", "MeetsWithChanges checkCoilContact")]
+    [InlineData("coilPower=30 VA; coilCurrent=DC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC; contactDuty=C300", "coilCurrent=DC; coilPower=30 VA", "Meets")] // it carried the old one
     [InlineData("coilPower=30 VA; coilCurrent=AC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=30 VA", "MeetsWithChanges checkCoilContact")] // a contact that broke alternating current
     public void Where_its_marking_is_not_known_the_old_coil_and_the_weakest_pilot_duty_stand_for_it(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
@@ -91,15 +109,22 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("coilVolts=24 V", "contactDuty=C300", "coilPower=39.6 VA", "Unknown Site coilSupplyVolts")] // 26.4 V, 110 %, are 22 %
     [InlineData("coilVolts=24 V", "contactDuty=C300", "coilPower=39.7 VA", "Fails")]
     [InlineData("", "contactDuty=C300", "coilVolts=24 V; coilPower=14 VA", "Unknown Site coilSupplyVolts")]
-    [InlineData("", "contactVa=15 VA", "coilVolts=24 V; coilPower=15 VA", "Meets")]
+    [InlineData("", "contactVa=15 VA", "coilVolts=24 V; coilPower=15 VA; coilInrush=90 VA", "Meets")]
     [InlineData("", "contactVa=15 VA", "coilVolts=24 V; coilPower=15.1 VA", "Fails")]
+    [InlineData("", "contactVa=100 VA; contactDuty=D300", "coilVolts=24 V; coilPower=90 VA", "Unknown Site coilSupplyVolts")] // D300 opens 72 VA at most
+    [InlineData("", "contactVa=100 VA; contactDuty=D300", "coilVolts=24 V; coilPower=100.1 VA", "Fails")] // whatever the volts are
+    [InlineData("", "contactVa=100 VA; contactAmps=1 A", "coilVolts=24 V; coilPower=50 VA", "Unknown Site coilSupplyVolts")]
+    [InlineData("", "contactInrushVa=40 VA; contactDuty=D300", "coilVolts=24 V; coilPower=15 VA; coilInrush=41 VA", "Fails")]
+    [InlineData("", "contactInrushVa=40 VA", "coilVolts=24 V; coilPower=15 VA; coilInrush=40 VA", "MeetsWithChanges checkCoilContact")]
     public void Without_the_volts_there_all_that_the_old_coil_may_have_been_fed_stands(string plate, string site, string part, string answer) => Answer(plate, $"coilSupplyCurrent=AC; {site}", part).ShouldBe(answer);
 
     [Theory]
     [InlineData("contactDuty=C300", "coilPower=30 VA", "Unknown Site coilSupplyCurrent")] // over the 24 VA of the weakest for direct current
-    [InlineData("contactDuty=C300", "coilPower=24 VA", "Meets")]
+    [InlineData("contactDuty=C300", "coilPower=24 VA", "Unknown Site coilSupplyCurrent")]
+    [InlineData("contactDuty=C300; contactDirectDuty=R300", "coilPower=24 VA", "Meets")]
     [InlineData("contactDuty=C300; coilSupplyCurrent=AC", "coilPower=30 VA", "Meets")]
-    [InlineData("contactVa=15 VA", "coilPower=15 VA", "Meets")] // whichever it is
+    [InlineData("contactVa=15 VA", "coilPower=9 VA", "Meets")] // whichever it is
+    [InlineData("contactVa=15 VA", "coilPower=15 VA", "Unknown Site coilSupplyCurrent")] // of direct current it takes no more as it pulls in
     public void Whether_it_is_for_direct_current_is_asked_where_that_matters(string site, string part, string answer) => Answer("", $"{site}; coilSupplyVolts=24 V", part).ShouldBe(answer);
 
     /// <summary>A body whose own coil takes 10 VA at 120 V; that for 24 V takes 40 VA, over the 36 VA of C300 there.</summary>
@@ -123,8 +148,21 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     }
 
     [Fact]
+    public void What_is_taken_is_said()
+    {
+        const string There = "coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz";
+        Judge("", $"contactVa=15 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("is taken to close on 90 VA of coils, 6 times what it opens");
+        Judge("", $"contactVa=100 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("is taken to close on 1000 VA of coils, 10 times what it opens");
+        Judge("", $"contactVa=15 VA; contactInrushVa=90 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("closes on 90 VA of coils");
+        Judge("", There, "coilPower=4 VA").Sentence.ShouldContain("is marked for is not known, and a pilot duty is taken");
+        Judge("", $"contactInrushVa=40 VA; {There}", "coilPower=15 VA; coilInrush=20 VA").Sentence.ShouldContain("closes on 40 VA of coils at 24 V, and what it opens is not known");
+        Judge("", $"contactDuty=C300; contactOtherCoils=21 VA; contactInrushVa=249 VA; {There}", "coilPower=15 VA; coilInrush=40 VA").Sentence.ShouldContain("250 VA with ten times the holding VA of the others, which is taken");
+    }
+
+    [Fact]
     public void What_the_contact_is_checked_for_is_a_step_that_names_it()
     {
+        Judge("", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150 VA").Changes.Single().Text.ShouldBe("see that the contact which feeds its coil is marked for 15 VA of coils, and for closing on 150 VA");
         var change = Judge("", "coilSupplyVolts=24 V; contactOtherCoils=5 VA", "coilPower=15 VA").Changes.ShouldHaveSingleItem();
         change.Text.ShouldBe("see that the contact which feeds its coil is marked for 20 VA of coils");
     }

@@ -138,6 +138,17 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
         found.Shortfall.ShouldBe(Math.Max(0, ((Math.Min(lost, 690) / 690) - 0.1) / 0.9), 0.002);
     }
 
+    /// <summary>Over 40 K above its dew the approximation says no more than that gas is lighter than saturated: a valve of any size may choke.</summary>
+    [Theory]
+    [InlineData("0.9 Kv")]
+    [InlineData("3 Kv")]
+    public void Hot_gas_of_which_a_valve_may_choke_is_not_known_to_pass(string kv)
+    {
+        const string Hotter = "refrigerant=R-134a; line=hot gas; evaporatingAt=20 °F; condensingAt=46.29 °C; load=3 tons; temperatureThere=90 °C";
+        Answer("", Hotter, $"flowCoefficient={kv}; leastDifferential=0 psi").ShouldBe("Unknown Site temperatureThere");
+        Judge("", Hotter, $"flowCoefficient={kv}; leastDifferential=0 psi").Sentence.ShouldContain("how dense the gas is there is known no closer");
+    }
+
     [Fact]
     public void Of_two_valves_in_hot_gas_the_one_that_loses_less_ranks_first()
     {

@@ -50,6 +50,18 @@ public sealed class OpensAgainstTests : SolenoidAspectTests<OpensAgainst, Openin
     [InlineData(OnDirect, "openingDifferential=200 psi; coilVolts=24 V; coilFrequency=60 Hz", "Meets")] // that no coil of it runs is said elsewhere
     public void It_is_held_against_the_coil_that_goes_in(string site, string part, string answer) => Answer("", $"{Needs200}; {site}", part).ShouldBe(answer);
 
+    /// <summary>Two figures stand for two kinds of coil, and of which kind the one is that comes on it is not given.</summary>
+    [Theory]
+    [InlineData("openingDifferential=300 psi; directDifferential=250 psi", "Meets")] // enough with either
+    [InlineData("openingDifferential=300 psi; directDifferential=200 psi", "Unknown Part coilCurrent")]
+    [InlineData("openingDifferential=249 psi; directDifferential=200 psi", "Fails")] // too little with either
+    [InlineData("directDifferential=250 psi", "Unknown Part openingDifferential")]
+    [InlineData("openingDifferential=300 psi; directDifferential=200 psi; coilCurrent=DC", "Fails")]
+    [InlineData("openingDifferential=300 psi; directDifferential=200 psi; coilFrequency=60 Hz", "Meets")] // that it does not run there is said elsewhere
+    [InlineData("openingDifferential=300 psi", "Meets")] // given for the coil that comes on it
+    public void Of_two_figures_neither_is_taken_for_a_coil_of_which_the_kind_is_not_given(string part, string answer) =>
+        Answer("", $"inletMost=300 psi; outletLeast=50 psi; {OnDirect}", $"coilVolts=24 V; {part}").ShouldBe(answer);
+
     [Theory]
     [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=200 psi; {Alternating}", "Unknown Part directDifferential")]
     [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=199 psi; {Alternating}", "Unknown Site inletMost")]
