@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves;
 /// <summary>What follows from a solenoid valve's markings.</summary>
 public static class SolenoidValveDeductions
 {
-    /// <summary>A direct-acting valve needs no drop; both sides are mostly of one size; a coil with a frequency is for alternating current.</summary>
+    /// <summary>A direct-acting valve needs no drop; where one size is given both sides have it; a coil with a frequency is for alternating current.</summary>
     public static (SolenoidValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(SolenoidValveSpec spec) => Deducing.Apply(spec, NoDrop, OtherSide, Alternating);
 
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>

@@ -21,6 +21,9 @@ public sealed record Row(CatalogueEntry Part, Explained Explained)
         .Select(one => Explained.Sheet.Findings.First(finding => finding.Aspect == one.Aspect))
         .FirstOrDefault(one => one.Finding.Verdict != Verdict.Unknown || one.Finding.Missing.Except(always).Any());
 
+    /// <summary>Whether nothing is to be changed on it, checked or found out.</summary>
+    public bool MeetsAll => Explained.Sheet.Findings.All(one => one.Finding.Verdict == Verdict.Meets);
+
     /// <summary>What decides and is not known.</summary>
     public IEnumerable<Missing> Open => Unknown(isDeciding: true).SelectMany(one => one.Finding.Missing).Distinct();
 
