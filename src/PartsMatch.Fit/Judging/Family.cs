@@ -194,6 +194,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
     {
         var given = texts.ToList();
+        if (given.Count == 0) return (new(), []);
         var (spec, unreadable) = Shape<TSpec>.Of.Read(given);
         var complaints = unreadable.ToList();
         foreach (var limit in rules.Vocabulary.Limits)

@@ -8,22 +8,22 @@ namespace PartsMatch.Fit.Motors;
 public static class BodyDeductions
 {
     /// <summary>A field of the site, and the field of the plate that tells it where nobody measured.</summary>
-    private static readonly (Field Site, Field Plate)[] Pairs =
+    private static readonly Pair[] Pairs =
     [
-        Pair(nameof(MotorSite.TurnNeeded), nameof(MotorSpec.Rotation)),
-        Pair(nameof(MotorSite.HubBore), nameof(MotorSpec.ShaftDiameter)),
-        Pair(nameof(MotorSite.HubHoldsOn), nameof(MotorSpec.ShaftForm)),
-        Pair(nameof(MotorSite.MountThere), nameof(MotorSpec.Mounts)),
-        Pair(nameof(MotorSite.MountDiameter), nameof(MotorSpec.BodyDiameter)),
-        Pair(nameof(MotorSite.BracketStudCircle), nameof(MotorSpec.StudCircle)),
-        Pair(nameof(MotorSite.FaceBoltCircleThere), nameof(MotorSpec.FaceBoltCircle)),
-        Pair(nameof(MotorSite.CapacitorThere), nameof(MotorSpec.RunCapacitor)),
+        Pair.Of(nameof(MotorSite.TurnNeeded), nameof(MotorSpec.Rotation)),
+        Pair.Of(nameof(MotorSite.HubBore), nameof(MotorSpec.ShaftDiameter)),
+        Pair.Of(nameof(MotorSite.HubHoldsOn), nameof(MotorSpec.ShaftForm)),
+        Pair.Of(nameof(MotorSite.MountThere), nameof(MotorSpec.Mounts)),
+        Pair.Of(nameof(MotorSite.MountDiameter), nameof(MotorSpec.BodyDiameter)),
+        Pair.Of(nameof(MotorSite.BracketStudCircle), nameof(MotorSpec.StudCircle)),
+        Pair.Of(nameof(MotorSite.FaceBoltCircleThere), nameof(MotorSpec.FaceBoltCircle)),
+        Pair.Of(nameof(MotorSite.CapacitorThere), nameof(MotorSpec.RunCapacitor)),
     ];
 
     /// <summary>What goes with the old blade, where that does not stay.</summary>
     private static readonly HashSet<Field> OfTheOldHub = [Shape<MotorSite>.Of.Find("hubBore")!, Shape<MotorSite>.Of.Find("hubHoldsOn")!];
 
-    private static readonly (Field Site, Field Plate) ShaftLengths = Pair(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength));
+    private static readonly Pair ShaftLengths = Pair.Of(nameof(MotorSite.ShaftLengthNeeded), nameof(MotorSpec.ShaftLength));
 
     /// <summary>One step of MG 1's shaft lengths, 1/4 in, in mm (NEMA MG 1 4.4.1 note 3): a blade is set back so far without a thought (practice).</summary>
     internal const double ShaftStepMillimetres = 6.35;
@@ -36,12 +36,12 @@ public static class BodyDeductions
     {
         var filled = site with { };
         var deductions = new List<Deduction>();
-        foreach (var (there, old) in Pairs)
+        foreach (var (there, old, because) in Pairs)
         {
             if (there.Get(site) is not null || old.Get(plate) is not { } value || value is Turn { FacingShaft: null }) continue;
             if (site.BladeStays == false && OfTheOldHub.Contains(there)) continue;
             there.Set(filled, value);
-            deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}", [old.Name], BodySources.AsTheOldMotor));
+            deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), because, [old.Name], BodySources.AsTheOldMotor));
         }
 
         if (site.ShaftLengthNeeded is null && LeastShaft(plate.ShaftLength) is { } least)
@@ -53,5 +53,13 @@ public static class BodyDeductions
         return (filled, deductions);
     }
 
-    private static (Field Site, Field Plate) Pair(string site, string plate) => (Shape<MotorSite>.Of.Find(site)!, Shape<MotorSpec>.Of.Find(plate)!);
+    /// <summary>A field of the site, the one of the plate that tells it, and in words what that is.</summary>
+    private sealed record Pair(Field Site, Field Plate, string Because)
+    {
+        public static Pair Of(string site, string plate)
+        {
+            var old = Shape<MotorSpec>.Of.Find(plate)!;
+            return new(Shape<MotorSite>.Of.Find(site)!, old, $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}");
+        }
+    }
 }

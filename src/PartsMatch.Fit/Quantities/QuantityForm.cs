@@ -86,7 +86,11 @@ public sealed class QuantityForm<T> : TextForm<T>
     }
 
     /// <inheritdoc/>
-    public override string Write(T value, Units units = Units.AsGiven) => $"{WriteNumber(value, UnitFor(value, units), units)} {UnitFor(value, units).Symbol}";
+    public override string Write(T value, Units units = Units.AsGiven)
+    {
+        var unit = UnitFor(value, units);
+        return $"{WriteNumber(value, unit, units)} {unit.Symbol}";
+    }
 
     /// <inheritdoc/>
     public override Figure? FigureOf(object value, Units units)
@@ -141,11 +145,24 @@ public sealed class QuantityForm<T> : TextForm<T>
         Units.Us or Units.Si when Large is { } large && Math.Abs(value.As(Si.Unit)) >= large.From => units == Units.Us ? large.Us : large.Si,
         Units.Us => Us,
         Units.Si => Si,
-        _ => spellings.Select(pair => pair.Unit).FirstOrDefault(unit => unit.Unit.Equals(value.Unit)) ?? Si,
+        _ => OwnUnitOf(value) ?? Si,
     };
 
     /// <summary>The number of a value in a unit: exact as given, rounded to the trade's precision when converted.</summary>
     internal string WriteNumber(T value, UnitText unit, Units units) => unit.CountsDown ? SignedNumber(value, unit, units).TrimStart('-') : SignedNumber(value, unit, units);
+
+    /// <summary>The unit that a value was given in; null where no text spells it.</summary>
+    private UnitText? OwnUnitOf(T value)
+    {
+        // Asked once: it comes in a box.
+        var own = value.Unit;
+        foreach (var (_, unit) in spellings)
+        {
+            if (unit.Unit.Equals(own)) return unit;
+        }
+
+        return null;
+    }
 
     private string SignedNumber(T value, UnitText unit, Units units)
     {
