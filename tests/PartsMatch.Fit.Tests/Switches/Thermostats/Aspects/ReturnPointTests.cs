@@ -19,7 +19,7 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [InlineData("cutOut=55 °F; cutIn=24.9 °F", "Fails")]
     [InlineData("action=opens on rise; cutOut=55 °F", "Unknown Part cutIn")]
     [InlineData("action=opens on rise; cutOut=55 °F; reset=manual", "Meets")]
-        public void It_comes_back_where_the_old_one_did(string part, string answer) => Answer("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", $"isAdjustable=no; {part}").ShouldBe(answer);
+    public void It_comes_back_where_the_old_one_did(string part, string answer) => Answer("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", $"isAdjustable=no; {part}").ShouldBe(answer);
 
     [Theory]
     [InlineData("cutOut=55 °F; cutIn=24.9 °F; range=20 to 80 °F", "Meets")]
