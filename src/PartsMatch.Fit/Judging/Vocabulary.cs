@@ -36,6 +36,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>The field that a figure right before such a one goes to where the plate gives one of its own field elsewhere; beside no other it needs no label: 230 V 60 HZ on a timer is what drives its clock. Null when the label must stand there.</summary>
     public string? AloneYieldsTo { get; init; }
 
+    /// <summary>Fields right behind whose figure it needs its label all the same: the volts of RES 40 A 240 V 60 HZ are those of the contact sooner than of the clock.</summary>
+    public IReadOnlyList<string> AloneNeverBehind { get; init; } = [];
+
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
 }

@@ -27,7 +27,7 @@ internal sealed class Lexicon
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
-        Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!)));
+        Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -60,8 +60,8 @@ internal sealed class Lexicon
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
     public IReadOnlyList<Field> Past { get; }
 
-    /// <summary>Fields whose figure needs no label right before one of another field, with that one and with what they yield to.</summary>
-    public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo)> Alone { get; }
+    /// <summary>Fields whose figure needs no label right before one of another field, with that one, with what they yield to, and with what they never stand behind so.</summary>
+    public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }

@@ -36,6 +36,7 @@ internal sealed class PlacementSearch
             if (!plate.RunsOn(at)) AddAt(at);
         }
 
+        YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
@@ -163,6 +164,23 @@ internal sealed class PlacementSearch
         if (!lexicon.Alone.TryGetValue(field, out var label) || reach.UnitEnd(label.Past, last) is not { } end || Gaps.ToLabel(plate, from, second, end) is not 0) return;
         if (reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(label.Past, plate.Slice(second, end), null) is not { } beside) return;
         simple.Add(new(from, end, LabelStands.Nowhere, 0, new(field, text, new Stretch(from, second)), new(label.Past, beside, new Stretch(second, end))) { YieldsTo = label.YieldsTo, OthersStay = true });
+    }
+
+    /// <summary>RES 40 A 240 V 60 HZ, RES 40 A 240 V CLOCK 120 V: right behind amps, and nothing between, volts are the contact's and not the clock's, unless the clock's label can be no other's.</summary>
+    private void YieldBehind()
+    {
+        foreach (var (field, label) in lexicon.Alone)
+        {
+            var ends = simple.Where(placement => placement.Values.Any(value => label.NeverBehind.Contains(value.Field))).Select(placement => placement.To).ToHashSet();
+            for (var at = 0; at < plate.Count; at++) ends.UnionWith(reach.Ends(at).SelectMany(end => label.NeverBehind.Select(amps => reach.UnitEnd(amps, end) ?? 0)));
+            bool IsBehind(Placement one) => one.Values is [{ } first, ..] && first.Field == field && ends.Contains(one.From) && plate.SameLine(one.From) && Gaps.FromLabel(plate, one.From - 1, one.From, one.To) is 0;
+            simple.RemoveAll(one => one.Stands == LabelStands.Behind && plate.Is(one.To, TokenKind.Number) && plate.SameLine(one.To) && IsBehind(one));
+            for (var at = 0; at < simple.Count; at++)
+            {
+                if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;
+                simple[at] = new(alone.From, alone.To, LabelStands.Nowhere, 0, [values[0] with { Field = label.YieldsTo, Text = text }, .. values.Skip(1)]);
+            }
+        }
     }
 
     /// <summary>10/370, 45+5/440: a whole chunk with a usual second figure behind its last slash.</summary>

@@ -29,21 +29,21 @@ internal sealed record ActionRule<TAction>(string Field, TAction ChangeOver, Fun
     /// <param name="has">What the part's do; null when not known.</param>
     public Finding Judge(OldAction<TAction> old, TAction? has)
     {
-        if (old is { Marked: { } marked, Wired: { } wired } && !Is(marked, ChangeOver) && !Is(wired, ChangeOver) && !Is(marked, wired)) return Finding.Unknown(Side.Plate, Field, $"The old contacts: {new Spelt<TAction>(marked)}; said to be wired: {OneSide(wired)}. One of the two is misread.");
+        if (old is { Marked: { } marked, Wired: { } wired } && Disagree(marked, wired)) return Finding.Unknown(Side.Plate, Field, $"The old contacts: {new Spelt<TAction>(marked)}; said to be wired: {Sides(wired)}. One of the two is misread.");
         if ((old.Wired ?? old.Marked) is { } known) return Against(known, old, has);
         return old.Taken is { } taken
             ? Against(taken, old, has).RestingOn(Field, $"What the old ones do is not marked: {new Spelt<TAction>(taken)} is taken, as {old.Because} mostly does.")
             : Finding.Unknown(Side.Plate, Field, $"What the old contacts do is not known.");
     }
 
-    /// <summary>A wired side that old contacts do not have; none where they change over, or where one of the two is not known.</summary>
+    /// <summary>A wired side that old contacts do not have, which single ones have not two of; none where they change over, or where one of the two is not known.</summary>
     /// <param name="marked">What the old ones do by their plate; null when not known.</param>
     /// <param name="wired">What is wired to them; null when not known.</param>
     /// <param name="source">The rule.</param>
     public IEnumerable<Contradiction> Disagreement(TAction? marked, TAction? wired, Source source)
     {
-        if (marked is not { } does || wired is not { } needed || Is(does, ChangeOver) || Is(does, needed)) yield break;
-        yield return new([Field], FormattableString.Invariant($"The old contacts: {new Spelt<TAction>(does)}; said to be wired: {(Is(needed, ChangeOver) ? "both sides" : (object)OneSide(needed))} of change-over contacts. One of the two is misread."), source) { SiteFields = ["sidesWired"] };
+        if (marked is not { } does || wired is not { } needed || !Disagree(does, needed)) yield break;
+        yield return new([Field], FormattableString.Invariant($"The old contacts: {new Spelt<TAction>(does)}; said to be wired: {Sides(needed)} of change-over contacts. One of the two is misread."), source) { SiteFields = ["sidesWired"] };
     }
 
     private Finding Against(TAction needed, OldAction<TAction> old, TAction? has)
@@ -63,6 +63,10 @@ internal sealed record ActionRule<TAction>(string Field, TAction ChangeOver, Fun
             ? Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, this one's: {new Spelt<TAction>(now)}; which sides are wired is not known.")
             : Finding.Fails($"Both sides of the old change-over contacts are wired; this one's contacts: {new Spelt<TAction>(now)}.");
     }
+
+    private object Sides(TAction wired) => Is(wired, ChangeOver) ? "both sides" : OneSide(wired);
+
+    private bool Disagree(TAction marked, TAction wired) => !Is(marked, ChangeOver) && !Is(marked, wired);
 
     private static bool Is(TAction one, TAction other) => EqualityComparer<TAction>.Default.Equals(one, other);
 }

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 public static class ContactSources
 {
     /// <summary>Full-load amps.</summary>
-    public static Source FullLoad { get; } = new("A contact carries the full-load amps it is marked for, all its motors added up, at the volts it is marked for or lower ones; a rating at 240 V says nothing at 480 V; compressors and other motors together stay within the lower rating of the two", SourceStatus.Practice);
+    public static Source FullLoad { get; } = new("A contact carries the full-load amps it is marked for, all its motors added up, at the volts it is marked for or lower ones; a rating at 240 V says nothing at 480 V; compressors and other motors each within their own rating, whichever of them are the compressors, and all together within the higher", SourceStatus.Practice);
 
     /// <summary>Locked-rotor amps.</summary>
     public static Source LockedRotor { get; } = new("Locked-rotor amps are a rating of their own, all motors added up, compressors and others together within the lower rating of the two (practice); where only full-load amps are marked they are taken as 6 times those (UL/IEC 60730-1)", SourceStatus.Memory);

@@ -26,7 +26,7 @@ public readonly record struct LockedRotorFacet(Sequence<AmpsAt> Marked, Sequence
 
 /// <summary>Does the contact bear the locked-rotor amps of all motors on it as they start together?</summary>
 /// <remarks>
-/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken, which the finding says: what is enough by them meets, what is not stays unknown until they are read. Of compressors and other motors together the lower of the two ratings is taken, as at full load.
+/// A rating of its own, added up by itself. Unmarked on either side, six times the full-load amps are taken, which the finding says: what is enough by them meets, what is not stays unknown until they are read. Of compressors and other motors together the lower of the two ratings is taken.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
 /// <typeparam name="TSite">The family's site.</typeparam>

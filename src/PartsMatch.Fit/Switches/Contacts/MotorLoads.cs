@@ -28,6 +28,9 @@ public sealed class MotorLoads : IHaveTextForm<MotorLoads>, IEquatable<MotorLoad
     /// <summary>Full-load amps, added up.</summary>
     public double FullLoad => all.Sum(motor => motor.FullLoad * motor.Count);
 
+    /// <summary>Full-load amps of the smallest of several; 0 where one figure stands for whatever is there.</summary>
+    public double Least => all.Sum(motor => motor.Count) > 1 ? all.Min(motor => motor.FullLoad) : 0;
+
     /// <summary>Whether every motor's locked-rotor amps are given.</summary>
     public bool AreLockedRotorAmpsGiven => Array.TrueForAll(all, motor => motor.LockedRotor is not null);
 

@@ -27,6 +27,7 @@ internal sealed record OnTheContact
         if (site.Motors is { } motors)
         {
             FullLoad = Rounded.To(motors.FullLoad, 2);
+            LeastMotor = Rounded.To(motors.Least, 2);
             LockedRotor = Rounded.To(motors.LockedRotor(LockedRotorTimes), 2);
             IsLockedRotorGiven = motors.AreLockedRotorAmpsGiven;
         }
@@ -55,6 +56,9 @@ internal sealed record OnTheContact
 
     /// <summary>Full-load amps of all motors, A.</summary>
     public double? FullLoad { get; }
+
+    /// <summary>Full-load amps of the smallest of several motors, A; 0 where they are not told apart.</summary>
+    public double LeastMotor { get; }
 
     /// <summary>Locked-rotor amps of all motors, A; 6 times full load where a plate does not say.</summary>
     public double? LockedRotor { get; }

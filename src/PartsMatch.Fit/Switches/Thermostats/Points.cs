@@ -7,11 +7,11 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 /// <param name="OnFall">Where it moves as it gets colder; null when not known.</param>
 public readonly record struct Points(double? OnRise, double? OnFall)
 {
-    /// <summary>Of where a contact opens and closes. The action tells which is which; where it is not known, or contacts do both, both figures do.</summary>
+    /// <summary>Of where a contact opens and closes. Both figures tell which is which, whatever the contact is said to do: the higher one is on rise. Of one of them the action does, where it is known and one way.</summary>
     internal static Points Of(ThermostatAction? action, Temperature? opens, Temperature? closes) => (action, Degrees.In(opens), Degrees.In(closes)) switch
     {
+        (_, { } open, { } close) => new(Math.Max(open, close), Math.Min(open, close)),
         (ThermostatAction.OpensOnRise, var open, var close) => new(open, close),
-        (null or ThermostatAction.ChangeOver, { } open, { } close) => new(Math.Max(open, close), Math.Min(open, close)),
         (ThermostatAction.ClosesOnRise, var open, var close) => new(close, open),
         _ => default,
     };

@@ -12,7 +12,7 @@ public static class ThermostatContradictions
     public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. FunctionAndTemperatures(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. FansNeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
 
     private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
 
@@ -39,7 +39,7 @@ public static class ThermostatContradictions
         }
     }
 
-    /// <summary>Where it opens and closes outranks what its function mostly does: beside that it is told.</summary>
+    /// <summary>Where it opens and closes outranks what its function mostly does, and where its function leaves but one way nothing is taken: beside that it is told.</summary>
     private static IEnumerable<Contradiction> FunctionAndTemperatures(ThermostatSpec plate)
     {
         if (plate is not { Function: { } function, CutOut: { } opens, CutIn: { } closes } || TakenOfTheOldOne.ActionOf(function) is not { } usual) yield break;
@@ -86,20 +86,26 @@ public static class ThermostatContradictions
         }
     }
 
-    /// <summary>Where the old one's own are both known, one that is needed is complained of beside its own.</summary>
+    /// <summary>What is as good as the old one's own two is judged as its own: they may be those of the side that is not wired.</summary>
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
         if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
-        var side = site.Wired == ThermostatAction.ChangeOver ? null : site.Wired;
-        if (side is null && plate is { CutOut: not null, CutIn: not null } && (opens.Equals(Degrees.In(plate.CutOut)) || closes.Equals(Degrees.In(plate.CutIn)))) yield break;
-        var (action, fields, does, wired) = (side, plate.Action) switch
+        if (!opens.Equals(closes) && Degrees.In(plate.CutOut) is { } cutOut && Degrees.In(plate.CutIn) is { } cutIn && Degrees.AreNear(opens, cutOut) && Degrees.AreNear(closes, cutIn)) yield break;
+        var (action, fields, does, wired) = (site.WiredSide, plate.Action) switch
         {
-            (not null, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
+            _ when TakenOfTheOldOne.HasOneWay(plate.Function) => (TakenOfTheOldOne.ActionOf(plate.Function), (string[])["function"], "is taken to ", (string[])[]),
+            ({ } side, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
             (_, not null) => (plate.Action, ["action"], "does ", []),
             _ => (TakenOfTheOldOne.Action(plate.Function, plate.CutOut, plate.CutIn), ["function"], "is taken to ", []),
         };
         if (action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(fields, $"It {does}open on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not above the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
         if (action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(fields, $"It {does}close on rise, and the cut-out of {Deducing.Text(site.CutOutNeeded!.Value)} that is needed is not below the cut-in of {Deducing.Text(site.CutInNeeded!.Value)}.", ThermostatSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. wired] };
+    }
+
+    private static IEnumerable<Contradiction> FansNeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
+    {
+        if (Degrees.In(site.FanCutOutNeeded) is not { } stops || Degrees.In(site.FanCutInNeeded) is not { } starts || stops > starts || (stops.Equals(Degrees.In(plate.FanCutOut)) && starts.Equals(Degrees.In(plate.FanCutIn)))) yield break;
+        yield return new([], $"The fans' contacts open as the coil warms, and the cut-out of {Deducing.Text(site.FanCutOutNeeded!.Value)} that is needed is not above the {Deducing.Text(site.FanCutInNeeded!.Value)} where they are to close.", ThermostatSources.Differential) { SiteFields = ["fanCutOutNeeded", "fanCutInNeeded"] };
     }
 
     private static IEnumerable<Contradiction> HotterThanItBore(ThermostatSpec plate, ThermostatSite site)

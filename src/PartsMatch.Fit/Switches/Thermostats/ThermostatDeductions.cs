@@ -12,9 +12,9 @@ public static class ThermostatDeductions
     /// <summary>What follows from its three wires, its range or its disc, and from its temperatures, of which two tell the third: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
     public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, OneWay(one), "its"));
 
-    /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from what its contacts are taken to do, too.</summary>
+    /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from the side of its contacts that is wired, or from what they are taken to do, too.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate), _ => ThirdOfTaken(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate), there => ThirdOfTaken(plate, there));
 
     /// <summary>Three wires are a common one and one to either side.</summary>
     private static IEnumerable<Deduction> ThreeWires(ThermostatSpec spec)
@@ -36,9 +36,14 @@ public static class ThermostatDeductions
         (_, var action) => action,
     };
 
-    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go.</summary>
-    internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate) =>
-        TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its") : [];
+    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant.</summary>
+    internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate, ThermostatSite site)
+    {
+        if (site.WiredSide is { } side && !TakenOfTheOldOne.HasOneWay(plate.Function)) return Third(plate, Side.Site, side, "the side that is wired, and its");
+        return TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly && (TakenOfTheOldOne.HasOneWay(plate.Function) || (plate.Action is null && site.Wired is null))
+            ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its")
+            : [];
+    }
 
     /// <summary>Cut-out = cut-in + differential where it opens on rise, cut-in − differential where it closes on rise; and the reverse. Only of a differential that is one figure.</summary>
     private static IEnumerable<Deduction> Third(ThermostatSpec spec, Side side, ThermostatAction? action, string because)

@@ -40,6 +40,9 @@ public sealed record ThermostatSite : ContactSite
         _ => ThermostatAction.ChangeOver,
     };
 
+    /// <summary>The side of them that alone is wired; null where both are, or where nobody said.</summary>
+    internal ThermostatAction? WiredSide => Wired == ThermostatAction.ChangeOver ? null : Wired;
+
     /// <summary>Highest temperature at the bulb.</summary>
     [Field("Defrost's peak", "Highest temperature that the bulb's place comes to during a defrost.", Group = Place, Example = "90 °F")]
     public Temperature? DefrostPeak { get; init; }

@@ -54,6 +54,10 @@ public sealed class ThermostatProofTests
     [InlineData("function=box thermostat; cutOut=35 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.ReadNext, "action")] // one for heat would be right
     [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.PartHasFailed, null)]
     [InlineData("function=box thermostat; action=closes on rise; cutOut=35 °F", "isClosed=yes; bulbTemperature=20 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "isClosed=yes; bulbTemperature=160 °F", Conclusion.ReadNext, "action")] // it would close there by its plate, and open by its function
+    [InlineData("function=high limit; action=closes on rise; cutOut=115 °F; cutIn=140 °F", "isClosed=yes; bulbTemperature=160 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high limit; action=opens on rise; cutOut=115 °F; cutIn=140 °F", "isClosed=yes; bulbTemperature=130 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("function=high limit; action=opens on rise; cutOut=115 °F; cutIn=140 °F", "isClosed=yes; bulbTemperature=160 °F", Conclusion.PartHasFailed, null)]
     [InlineData("function=fan delay", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
     [InlineData("function=fan delay; cutIn=25 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
     [InlineData("function=fan delay; cutOut=45 °F", "isClosed=no; bulbTemperature=30 °F", Conclusion.ReadNext, "cutInNeeded")]

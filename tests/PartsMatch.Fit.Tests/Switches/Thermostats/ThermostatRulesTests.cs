@@ -33,7 +33,8 @@ public sealed class ThermostatRulesTests
     [Theory]
     [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "cutOutNeeded=35 °F; cutInNeeded=39 °F")]
     [InlineData("function=box thermostat; cutIn=39 °F; differential=4 °F", "cutInNeeded=39 °F; cutOutNeeded=35 °F")]
-    [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; differential=4 °F", "cutOutNeeded=35 °F; cutInNeeded=39 °F")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; differential=4 °F", "cutOutNeeded=35 °F")] // of either side
+    [InlineData("function=fan delay; action=change-over; cutOut=45 °F; differential=20 °F", "cutOutNeeded=45 °F; cutInNeeded=25 °F")]
     [InlineData("function=fan delay; cutOut=45 °F; differential=20 °F", "cutOutNeeded=45 °F; cutInNeeded=25 °F")]
     [InlineData("function=defrost end; cutOut=55 °F; differential=20 °F", "cutOutNeeded=55 °F")] // it may open or close
     public void The_third_temperature_of_an_old_one_follows_from_what_is_taken(string plate, string deduced)
@@ -41,6 +42,19 @@ public sealed class ThermostatRulesTests
         var found = Read(plate).Deductions.Where(one => one.Side == Side.Site).ToList();
         string.Join("; ", found.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
         if (found.Count > 1) found[^1].Because.ShouldContain("mostly does");
+    }
+
+    [Theory]
+    [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
+    [InlineData("function=box thermostat; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
+    [InlineData("function=defrost end; action=change-over; cutIn=55 °F; differential=15 °F", "the one that closes on rise", "cutOutNeeded=40 °F")]
+    public void The_third_temperature_follows_from_the_side_that_is_wired(string plate, string wired, string deduced)
+    {
+        var found = Read(plate, $"sidesWired={wired}");
+        found.Contradictions.ShouldBeEmpty();
+        var third = found.Deductions.Last(one => one.Side == Side.Site);
+        $"{third.Field}={third.Text}".ShouldBe(deduced);
+        third.Because.ShouldStartWith("the side that is wired, and its cut");
     }
 
     [Fact]
@@ -57,7 +71,10 @@ public sealed class ThermostatRulesTests
     [InlineData("action=closes on rise; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "is not below its cut-in")]
     [InlineData("function=box thermostat; cutOut=45 °F; cutIn=40 °F", "", "function, cutOut, cutIn", "unless it is one for heat")]
     [InlineData("function=box thermostat", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "function", "is taken to close on rise, and the cut-out of 39 °F")]
+    [InlineData("function=high limit; cutOut=115 °F", "cutInNeeded=140 °F", "function", "is taken to open on rise, and the cut-out of 115 °F")]
+    [InlineData("function=high limit; cutOut=115 °F", "cutInNeeded=140 °F; sidesWired=the one that closes on rise", "function", "is taken to open on rise, and the cut-out of 115 °F")]
     [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
+    [InlineData("function=fan delay and defrost end; fanCutIn=45 °F", "fanCutOutNeeded=25 °F", "", "25 °F that is needed is not above the 45 °F")]
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=-10 °F; range=20 to 80 °F", "", "cutOut, range", "its range of 20 to 80 °F does not hold")]
     [InlineData("cutOut=35 °F", "cutOutNeeded=40.1 °F", "cutOut", "moved at 35 °F, and 40.1 °F")]
@@ -81,6 +98,7 @@ public sealed class ThermostatRulesTests
     [Theory]
     [InlineData("function=box thermostat; range=20 to 80 °F; differential=3.5 to 36 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=40 °F")]
     [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; cutIn=39 °F", "sidesWired=the one that opens on rise")] // the figures are of the other side
     [InlineData("function=fan delay and defrost end; cutOut=40 °F; cutIn=55 °F; fanCutIn=25 °F; fanCutOut=45 °F", "defrostPeak=90 °F")]
     public void What_agrees_is_not(string plate, string site) => Read(plate, site).Contradictions.ShouldBeEmpty();
 

@@ -17,7 +17,7 @@ public readonly record struct ThermostatDifferentialFacet(double? Least, double?
 
 /// <summary>Does the differential of one that can be set reach from cut-out to cut-in?</summary>
 /// <remarks>
-/// Between its least and its greatest, or 2 °F off, meets; up to 5 °F off is a check, beyond fails; edges belong to the inside. Where the distance is not known, a span that holds the old one's meets.
+/// Between its least and its greatest, or 2 °F off, meets; up to 5 °F off is a check, beyond fails; edges belong to the inside. Where the two temperatures are not both known, the old one's differential tells the distance, and by that alone none fails; a span that holds the old one's meets.
 /// </remarks>
 public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, ThermostatDifferentialFacet>("Differential", isDeciding: false, ThermostatSources.Differential, new(0.6, 0.5, 0.5))
 {
@@ -33,8 +33,14 @@ public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, 
         if (facet.IsManual) return Finding.Meets($"It is reset by hand: it has no differential to set.");
         if (!facet.CanBeSet) return Finding.Meets($"It is not known to be set to a differential: its two temperatures are looked at by themselves.");
         var wanted = WantedPoints.Of(need);
-        if (wanted.Main is not { OnRise: { } upper, OnFall: { } lower }) return AsTheOldOne(need, wanted, facet);
-        var between = Degrees.Between(upper, lower);
+        if (wanted is { AreBothRead: true, Main: { OnRise: { } upper, OnFall: { } lower } }) return Against(Degrees.Between(upper, lower), facet);
+        return need.Plate.Differential?.Kelvins is { IsExact: true, Low: var between }
+            ? Against(between, facet).RestingOn(wanted.Unread, $"So much is the old one's differential; its two temperatures are not both marked.")
+            : AsTheOldOne(need, wanted, facet);
+    }
+
+    private static Finding Against(double between, ThermostatDifferentialFacet facet)
+    {
         if (facet.Span is not { } span) return Finding.Unknown(Side.Part, "differential", $"{new ShownDifference(between)} lie between cut-out and cut-in; its differential is not known.");
         var off = Degrees.Between(Math.Clamp(between, span.Low, span.High), between);
         FormattableString sentence = $"{new ShownDifference(between)} lie between cut-out and cut-in; its differential: {new ShownSpan(span)}; 2 °F (1.1 K) off does the same, and 5 °F (2.8 K) off is the limit.";
@@ -45,7 +51,7 @@ public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, 
 
     private static Finding AsTheOldOne(ThermostatNeed need, WantedPoints wanted, ThermostatDifferentialFacet facet)
     {
-        var missing = wanted.Field(wanted.Main.At(wanted.Tells) is null ? wanted.Tells : wanted.Other);
+        var missing = $"{wanted.Unread}Needed";
         if (need.Plate.Differential?.Kelvins is not { } old) return Finding.Unknown(Side.Site, missing, $"What is to lie between cut-out and cut-in is not known.");
         if (facet.Span is not { } span) return Finding.Unknown(Side.Part, "differential", $"The old differential: {new ShownSpan(old)}; this one's is not known.");
         return span.Holds(old.Low) && span.Holds(old.High)

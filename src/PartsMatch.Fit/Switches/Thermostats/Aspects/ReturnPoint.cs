@@ -21,8 +21,9 @@ public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, Tempe
         if (seen.Settable is not null) return Finding.Meets($"It can be set, and comes back by its differential.");
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures is which.");
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
+        if (wanted is { MayBeOfEitherSide: true, StartsAt: { } start } && TemperatureRule.FailsEitherWay(wanted, start, seen) is { } failure) return failure;
         return wanted.Main.At(wanted.Other) is { } needed
             ? TemperatureRule.Against(wanted, needed, seen, wanted.Other)
-            : Finding.Unknown(Side.Site, wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
+            : Finding.Unknown(Side.Site, wanted.MayBeOfEitherSide ? $"{wanted.Unread}Needed" : wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
     }
 }

@@ -21,10 +21,17 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         var wanted = WantedPoints.Of(need);
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
-        if (wanted is { MayBeOfEitherSide: true, StopsAt: { } stop } && TemperatureRule.FailsEitherWay(wanted, stop, facet.For(wanted)) is { } failure) return failure;
-        if (wanted.MayBeOfEitherSide) return Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, and one temperature of theirs is known; which of their sides is wired, and so moves there, is not.");
+        if (wanted.MayBeOfEitherSide) return OnEitherSide(need, wanted, facet.For(wanted));
         if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
         return TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells);
+    }
+
+    private static Finding OnEitherSide(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet seen)
+    {
+        if (wanted.StopsAt is { } stop && TemperatureRule.FailsEitherWay(wanted, stop, seen) is { } failure) return failure;
+        return need.Site.SidesWired is null
+            ? Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, and one temperature of theirs is known; which of their sides is wired, and so moves there, is not.")
+            : Finding.Unknown(Side.Site, $"{wanted.Unread}Needed", $"Both sides of the old change-over contacts are wired, and one temperature of theirs is known; where they move the other way is not.");
     }
 
     private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet facet)

@@ -68,8 +68,11 @@ internal static class TemperatureRule
     public static Finding Against(WantedPoints wanted, double needed, TemperaturesFacet seen, Moving moving)
     {
         var found = Against(needed, seen.Main.At(moving), seen, moving, seen.Lacking is { } lacking ? Field(lacking) : wanted.PartField(moving), "Its contacts");
-        if (!wanted.RestsOnTaken(moving)) return found;
-        return found.Verdict == Verdict.Fails && wanted.IsRead(moving) && FailsEitherWay(wanted, needed, seen) is not null ? found : found.RestingOn("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(wanted.Action!.Value)} is taken.");
+        if (wanted.RestsOn(moving) is not { } rests) return found;
+
+        // Only of a box thermostat is one temperature about the same, whichever way its contacts go.
+        var failsEitherWay = found.Verdict == Verdict.Fails && wanted.Function == ThermostatFunction.Box && wanted.IsRead(moving) && FailsEitherWay(wanted, needed, seen) is not null;
+        return failsEitherWay ? found : found.RestingOn(rests.Field, rests.Taken);
     }
 
     /// <summary>Why it fails whichever of its temperatures is the one that is wanted; null where it does not, or may not.</summary>

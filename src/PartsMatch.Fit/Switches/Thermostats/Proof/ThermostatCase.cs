@@ -40,10 +40,10 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>The temperature at its bulb, °C; null when not read.</summary>
     internal double? There => Degrees.In(Readings.BulbTemperature);
 
-    /// <summary>Of change-over contacts that took the place of single ones, the side is used that does as those did. Where nothing is marked, and nothing tells a box thermostat for cold from one for heat, none is condemned by what most do.</summary>
+    /// <summary>Of change-over contacts that took the place of single ones, the side is used that does as those did. Where nothing is marked, and nothing tells a box thermostat for cold from one for heat, none is condemned by what most do, nor by temperatures that go against its function.</summary>
     private ThermostatAction? Action => Measured.Action is null or ThermostatAction.ChangeOver ? Need.Plate.Action ?? Taken ?? Measured.Action : Measured.Action;
 
-    private ThermostatAction? Taken => WantedPoints.Of(Need) is { IsTaken: false } wanted ? wanted.Action : null;
+    private ThermostatAction? Taken => WantedPoints.Of(Need) is { IsTaken: false, IsAgainstItsFunction: false } wanted ? wanted.Action : null;
 
     private static Points Either(Points one, Points other) => new(one.OnRise ?? other.OnRise, one.OnFall ?? other.OnFall);
 }

@@ -36,19 +36,24 @@ public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContact
     [InlineData("", "NC", "contactAction=NO", "Fails")]
     [InlineData("", "NC", "contactAction=change-over", "MeetsWithChanges useOneSide")]
     [InlineData("poleCount=2P", "both", "contactAction=NO", "Fails")]
+    [InlineData("contactAction=NO", "both", "contactAction=NO", "Unknown Plate contactAction")] // single ones have not two sides: one of the two is misread
+    [InlineData("contactAction=NO", "both", "contactAction=change-over", "Unknown Plate contactAction")]
+    [InlineData("contactAction=NO", "NC", "contactAction=NO", "Unknown Plate contactAction")]
     public void What_is_wired_is_needed(string plate, string wired, string part, string answer) => Answer(plate, $"sidesWired={wired}", part).ShouldBe(answer);
 
     [Theory]
     [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=NO", "Of the old change-over contacts the normally open side is wired, and its contacts do as that does.")]
     [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=NC", "The old contacts: normally open, the side of them that is wired; this one's: normally closed.")]
     [InlineData("contactAction=change-over", "sidesWired=NO", "contactAction=change-over", "Its contacts change over as the old ones did, of which the normally open side is wired.")]
+    [InlineData("contactAction=NO", "sidesWired=both", "contactAction=NO", "The old contacts: normally open; said to be wired: both sides. One of the two is misread.")]
     [InlineData("contactAction=NO", "", "contactAction=change-over", "Its contacts change over; the old ones: normally open.")]
     public void The_side_is_named(string plate, string site, string part, string sentence) => Judge(plate, site, part).Sentence.ShouldBe(sentence);
 
     [Fact]
     public void The_change_names_the_side_to_use() => Judge("contactAction=NC", "", "contactAction=change-over").Changes.ShouldHaveSingleItem().Text.ShouldBe("use the normally closed side, and leave the other unused");
 
-    [Fact]
-    public void What_was_taken_is_told() =>
-        Judge("poleCount=2P", "", "contactAction=NO").Sentence.ShouldBe("Its contacts do as the old ones did: normally open. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.");
+    [Theory]
+    [InlineData("contactAction=NO", "Its contacts do as the old ones did: normally open. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.")]
+    [InlineData("", "The old contacts: normally open; what this one's do is not known. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.")]
+    public void What_was_taken_is_told(string part, string sentence) => Judge("poleCount=2P", "", part).Sentence.ShouldBe(sentence);
 }

@@ -38,10 +38,15 @@ public sealed class ContactsDoTests : ThermostatAspectTests<ContactsDo, Thermost
     [InlineData("function=box thermostat", "", "action=opens on rise", "Unknown Plate action")]
     [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "", "action=opens on rise", "Unknown Plate action")]
     [InlineData("function=box thermostat; action=closes on rise", "", "action=opens on rise", "Fails")] // one for heat
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "", "action=closes on rise", "Unknown Plate action")] // no high limit does
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "", "action=opens on rise", "Unknown Plate action")]
+    [InlineData("action=opens on rise", "sidesWired=both", "action=opens on rise", "Unknown Plate action")] // it has no two sides
+    [InlineData("action=opens on rise", "sidesWired=both", "action=change-over", "Unknown Plate action")]
     public void They_do_as_the_old_ones_did(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
     [Theory]
     [InlineData("action=opens on rise", "Its contacts do as the old ones did: opens on rise. What the old ones do is not marked: opens on rise is taken, as a fan delay mostly does.")]
+    [InlineData("", "The old contacts: opens on rise; what this one's do is not known. What the old ones do is not marked: opens on rise is taken, as a fan delay mostly does.")]
     [InlineData("action=closes on rise", "The old contacts: opens on rise; this one's: closes on rise. What the old ones do is not marked: opens on rise is taken, as a fan delay mostly does.")]
     public void What_was_taken_is_told(string part, string sentence) => Judge("function=fan delay", "", part).Sentence.ShouldBe(sentence);
 }

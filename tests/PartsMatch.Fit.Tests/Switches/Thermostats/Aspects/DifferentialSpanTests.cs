@@ -33,4 +33,15 @@ public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSp
     [InlineData("function=box thermostat", "cutOut=35 °F; cutIn=39 °F", "Meets")]
     [InlineData("function=low limit", "range=20 to 80 °F; reset=manual", "Meets")]
     public void Without_a_distance_it_holds_the_old_one(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    /// <summary>A differential of one figure is the distance, whichever way the contacts go; by it alone nothing is turned away.</summary>
+    [Theory]
+    [InlineData("action=change-over; cutOut=35 °F", "5 °F", "Meets")] // 1 °F off
+    [InlineData("action=change-over; cutOut=35 °F", "8.9 °F", "MeetsWithChanges checkThermostatDifferential")]
+    [InlineData("action=change-over; cutOut=35 °F", "12 °F", "Unknown Plate cutIn")]
+    [InlineData("cutIn=39 °F", "12 °F", "Unknown Plate cutOut")]
+    [InlineData("action=closes on rise; cutIn=39 °F", "12 °F", "Fails")]
+    [InlineData("action=closes on rise", "12 °F", "Unknown Plate cutOut")]
+    public void A_single_differential_is_the_distance(string plate, string differential, string answer) =>
+        Answer($"function=box thermostat; differential=4 °F; {plate}", "", $"range=20 to 80 °F; differential={differential}").ShouldBe(answer);
 }

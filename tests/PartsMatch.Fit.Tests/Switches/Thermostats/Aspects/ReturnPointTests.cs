@@ -36,4 +36,12 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [InlineData("function=fan delay; cutOut=45 °F")]
     [InlineData("function=fan delay; cutOut=45 °F; differential=20 °F")]
     public void What_is_read_of_a_defined_function_is_judged_whatever_is_counted(string plate) => Answer(plate, "", "action=opens on rise; isAdjustable=no; cutOut=60 °F").ShouldBe("Fails");
+
+    /// <summary>What is counted by a differential turns nothing away.</summary>
+    [Theory]
+    [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "", "Unknown Site cutInNeeded")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "Meets")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=40 °F", "sidesWired=the one that opens on rise", "Unknown Plate cutIn")]
+    [InlineData("function=fan delay; action=change-over; cutIn=48 °F; differential=40 °F", "", "Unknown Plate cutOut")]
+    public void What_is_counted_turns_nothing_away(string plate, string site, string answer) => Answer(plate, site, "action=opens on rise; isAdjustable=no; cutOut=60 °F; cutIn=48 °F").ShouldBe(answer);
 }

@@ -83,12 +83,47 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     public void What_moves_there_on_neither_side_fails(string part, string answer) =>
         Answer("function=box thermostat; action=change-over; cutOut=37 °F", "", $"action=closes on rise; {part}").ShouldBe(answer);
 
+    /// <summary>A differential is counted as the side that is wired moves, and as most do only where nothing tells: by what is counted nothing is turned away.</summary>
+    [Theory]
+    [InlineData("action=change-over; cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=48 °F", "Meets")]
+    [InlineData("cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=48 °F", "Meets")]
+    [InlineData("action=change-over; cutOut=35 °F; differential=4 °F", "", "action=closes on rise; cutOut=20 °F; cutIn=37 °F", "Unknown Site sidesWired")]
+    [InlineData("action=change-over; cutOut=35 °F; differential=4 °F", "", "action=closes on rise; cutOut=46 °F; cutIn=60 °F", "Fails")] // on either side
+    [InlineData("cutOut=35 °F; differential=4 °F", "", "action=closes on rise; cutOut=20 °F; cutIn=37 °F", "Unknown Plate action")]
+    public void A_differential_is_counted_by_the_side_that_is_wired(string plate, string site, string part, string answer) =>
+        Answer($"function=box thermostat; {plate}", site, $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>A plate may name where its usual side moves, though the other one is wired.</summary>
+    [Theory]
+    [InlineData("function=box thermostat; action=change-over; cutOut=37 °F", "the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=38 °F", "Unknown Plate cutIn")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=37 °F", "the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=48 °F", "Fails")] // on neither side
+    [InlineData("function=box thermostat; action=opens on rise; cutOut=37 °F", "the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=38 °F", "Fails")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=37 °F; cutIn=40 °F", "the one that opens on rise", "action=opens on rise; cutOut=60 °F; cutIn=38 °F", "Meets")] // on fall
+    [InlineData("function=defrost end; action=change-over; cutIn=55 °F", "the one that closes on rise", "action=closes on rise; cutOut=55 °F; cutIn=75 °F", "Unknown Plate cutOut")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=37 °F", "both", "action=change-over; cutOut=38 °F; cutIn=45 °F", "Unknown Site cutInNeeded")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=37 °F", "both", "action=change-over; cutOut=48 °F; cutIn=60 °F", "Fails")] // neither side moves there
+    public void One_temperature_may_be_of_the_side_that_is_not_wired(string plate, string wired, string part, string answer) =>
+        Answer(plate, $"sidesWired={wired}", $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>Contacts move on rise at the higher of their two temperatures, whatever they are said to do: one like the old one does for it.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "cutOut=115 °F; cutIn=140 °F", "Meets")]
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "cutOut=140 °F; cutIn=115 °F", "Meets")]
+    [InlineData("function=high limit; cutOut=115 °F; cutIn=140 °F", "action=opens on rise; cutOut=115 °F; cutIn=90 °F", "Fails")]
+    [InlineData("function=high limit; action=closes on rise; cutOut=115 °F; cutIn=140 °F", "action=closes on rise; cutOut=115 °F; cutIn=140 °F", "Meets")]
+    [InlineData("function=high limit; action=opens on rise; cutOut=115 °F; cutIn=140 °F", "action=opens on rise; cutOut=115 °F; cutIn=140 °F", "Meets")]
+    [InlineData("function=high limit; action=closes on rise; cutOut=115 °F; differential=25 °F", "action=closes on rise; cutOut=115 °F; cutIn=140 °F", "Meets")]
+    [InlineData("function=high limit; action=closes on rise; cutOut=115 °F", "action=closes on rise; cutOut=115 °F; cutIn=140 °F", "Unknown Plate action")] // it opens on rise as a high limit
+    [InlineData("function=high limit; cutOut=115 °F", "action=closes on rise; cutOut=115 °F; cutIn=140 °F", "Fails")]
+    [InlineData("function=fan delay; cutOut=25 °F; cutIn=45 °F", "cutOut=25 °F; cutIn=45 °F", "Meets")]
+    public void Both_temperatures_outrank_the_function(string plate, string part, string answer) => Answer(plate, "", $"isAdjustable=no; {part}").ShouldBe(answer);
+
     /// <summary>What a defrost end closes at may be where the defrost ends, or where it may begin again.</summary>
     [Fact]
     public void Nothing_fails_by_a_temperature_that_may_be_that_of_the_return() =>
         Answer("function=defrost end; action=change-over; cutIn=37 °F", "", "action=closes on rise; isAdjustable=no; cutOut=48 °F; cutIn=60 °F").ShouldBe("Unknown Site sidesWired");
 
-    /// <summary>A limit or a fan delay moves by its function, whatever its plate says besides, and any by where it opens and closes.</summary>
+    /// <summary>A limit or a fan delay of which one temperature is known moves by its function, whatever its plate says besides, and any by where it opens and closes.</summary>
     [Theory]
     [InlineData("function=low limit; action=change-over; cutOut=37 °F", "Meets")]
     [InlineData("function=low limit; action=opens on rise; cutOut=37 °F", "Meets")]
