@@ -18,11 +18,12 @@ public static class Folds
     public static IEnumerable<(IReadOnlyList<Example> Learnt, IReadOnlyList<Example> HeldOut)> Parted(IReadOnlyCollection<Example> examples, int folds)
     {
         string[] places = [.. examples.Select(PlaceOf)];
-        var foldOf = Dealt(places, folds);
+        var dealt = Dealt(places, folds);
+        int[] foldOf = [.. places.Select(place => dealt[place])];
         for (var fold = 0; fold < folds; fold++)
         {
-            List<Example> heldOut = [.. examples.Where((_, at) => foldOf[places[at]] == fold)];
-            List<Example> learnt = [.. examples.Where((_, at) => foldOf[places[at]] != fold)];
+            List<Example> heldOut = [.. examples.Where((_, at) => foldOf[at] == fold)];
+            List<Example> learnt = [.. examples.Where((_, at) => foldOf[at] != fold)];
             if (heldOut.Count > 0 && learnt.Count > 0) yield return (learnt, heldOut);
         }
     }

@@ -22,6 +22,9 @@ public static class PenalisedFit
     /// <summary>The slope of what is fitted, an example, under which it is at its best.</summary>
     private const double Flat = 1e-9;
 
+    /// <summary>The share of a loss that is blurred by rounding as tens of thousands of examples are summed up: a step that promises less is not tried, at one length after the other, in vain.</summary>
+    private const double Blur = 1e-13;
+
     /// <summary>Keeps the curvature's matrix positive where columns say the same.</summary>
     private const double Ridge = 1e-8;
 
@@ -41,6 +44,7 @@ public static class PenalisedFit
             int[] free = [.. Enumerable.Range(0, slope.Length).Where(column => column == 0 || at.OfColumn[column - 1] > 0 || slope[column] < 0)];
             if (free.All(column => Math.Abs(slope[column]) < Flat * examples.Count)) break;
             var direction = Direction(slope, curvature, free);
+            if (slope.Zip(direction, (one, other) => one * other).Sum() > -Blur * loss) break;
             if (Shorter(examples, prior, at, loss, slope, direction) is not var (next, less)) break;
             (at, loss) = (next, less);
         }
