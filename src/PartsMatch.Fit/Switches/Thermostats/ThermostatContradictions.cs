@@ -86,11 +86,11 @@ public static class ThermostatContradictions
         }
     }
 
-    /// <summary>What is as good as the old one's own two is judged as its own: they may be those of the side that is not wired.</summary>
+    /// <summary>What is as good as the old one's own two, and the same way round, is judged as its own: they may be those of the side that is not wired.</summary>
     private static IEnumerable<Contradiction> NeededWrongWayRound(ThermostatSpec plate, ThermostatSite site)
     {
         if (Degrees.In(site.CutOutNeeded) is not { } opens || Degrees.In(site.CutInNeeded) is not { } closes) yield break;
-        if (!opens.Equals(closes) && Degrees.In(plate.CutOut) is { } cutOut && Degrees.In(plate.CutIn) is { } cutIn && Degrees.AreNear(opens, cutOut) && Degrees.AreNear(closes, cutIn)) yield break;
+        if (!opens.Equals(closes) && Degrees.In(plate.CutOut) is { } cutOut && Degrees.In(plate.CutIn) is { } cutIn && Degrees.AreNear(opens, cutOut) && Degrees.AreNear(closes, cutIn) && opens.CompareTo(closes) == cutOut.CompareTo(cutIn)) yield break;
         var (action, fields, does, wired) = (site.WiredSide, plate.Action) switch
         {
             _ when TakenOfTheOldOne.HasOneWay(plate.Function) => (TakenOfTheOldOne.ActionOf(plate.Function), (string[])["function"], "is taken to ", (string[])[]),

@@ -72,6 +72,13 @@ public sealed class ThermostatProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Whatever is needed now, typed the wrong way round or not, an old one moves as its own two temperatures say.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("cutOutNeeded=39 °F; cutInNeeded=35 °F")]
+    public void What_is_needed_condemns_no_old_one(string site) =>
+        ThermostatFamily.Thermostat.BeforeCondemning(Need("function=box thermostat; cutOut=35 °F; cutIn=39 °F", site), Named.Record<ThermostatReadings>("isClosed=no; bulbTemperature=20 °F")).Conclusion.ShouldNotBe(Conclusion.PartHasFailed);
+
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
     [InlineData("openedAt=60.1 °F", ReadingVerdict.Bad)]
@@ -119,7 +126,7 @@ public sealed class ThermostatProofTests
         notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
     }
 
-    private static Need Need(string plate) => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), [])).Need;
+    private static Need Need(string plate, string site = "") => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need;
 
     private static IReadOnlyList<ReadingCheck> After(string plate, string readings) =>
         ThermostatFamily.Thermostat.AfterSwap(Need(plate), Named.Record<ThermostatSpec>(plate), Named.Record<ThermostatReadings>(readings)).Readings;

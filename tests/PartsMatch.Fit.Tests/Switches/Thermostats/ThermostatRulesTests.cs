@@ -73,6 +73,8 @@ public sealed class ThermostatRulesTests
     [InlineData("function=box thermostat", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "function", "is taken to close on rise, and the cut-out of 39 °F")]
     [InlineData("function=high limit; cutOut=115 °F", "cutInNeeded=140 °F", "function", "is taken to open on rise, and the cut-out of 115 °F")]
     [InlineData("function=high limit; cutOut=115 °F", "cutInNeeded=140 °F; sidesWired=the one that closes on rise", "function", "is taken to open on rise, and the cut-out of 115 °F")]
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "function", "is taken to close on rise, and the cut-out of 39 °F")] // near the old ones, but the wrong way round
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=40 °F", "function", "is taken to close on rise, and the cut-out of 40 °F")]
     [InlineData("fanCutIn=45 °F; fanCutOut=25 °F", "", "fanCutOut, fanCutIn", "is not above the 45 °F")]
     [InlineData("function=fan delay and defrost end; fanCutIn=45 °F", "fanCutOutNeeded=25 °F", "", "25 °F that is needed is not above the 45 °F")]
     [InlineData("cutOut=35 °F; cutIn=55 °F; differential=4 °F", "", "cutOut, cutIn, differential", "another distance")]
@@ -96,7 +98,7 @@ public sealed class ThermostatRulesTests
     }
 
     [Theory]
-    [InlineData("function=box thermostat; range=20 to 80 °F; differential=3.5 to 36 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=40 °F")]
+    [InlineData("function=box thermostat; range=20 to 80 °F; differential=3.5 to 36 °F; cutOut=35 °F; cutIn=45 °F", "cutOutNeeded=40 °F")]
     [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "")]
     [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; cutIn=39 °F", "sidesWired=the one that opens on rise")] // the figures are of the other side
     [InlineData("function=fan delay and defrost end; cutOut=40 °F; cutIn=55 °F; fanCutIn=25 °F; fanCutOut=45 °F", "defrostPeak=90 °F")]

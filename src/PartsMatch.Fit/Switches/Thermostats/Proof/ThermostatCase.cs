@@ -43,7 +43,10 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>Of change-over contacts that took the place of single ones, the side is used that does as those did. Where nothing is marked, and nothing tells a box thermostat for cold from one for heat, none is condemned by what most do, nor by temperatures that go against its function.</summary>
     private ThermostatAction? Action => Measured.Action is null or ThermostatAction.ChangeOver ? Need.Plate.Action ?? Taken ?? Measured.Action : Measured.Action;
 
-    private ThermostatAction? Taken => WantedPoints.Of(Need) is { IsTaken: false, IsAgainstItsFunction: false } wanted ? wanted.Action : null;
+    /// <summary>An old one goes the way of its own two temperatures, whatever is needed now.</summary>
+    private ThermostatAction? Taken => New is null && TakenOfTheOldOne.ByTemperatures(Need.Plate.Function, Need.Plate.CutOut, Need.Plate.CutIn) is { } own
+        ? TakenOfTheOldOne.IsAgainst(Need.Plate.Function, own) ? null : own
+        : WantedPoints.Of(Need) is { IsTaken: false, IsAgainstItsFunction: false } wanted ? wanted.Action : null;
 
     private static Points Either(Points one, Points other) => new(one.OnRise ?? other.OnRise, one.OnFall ?? other.OnFall);
 }
