@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
 
@@ -8,12 +9,14 @@ internal sealed record WantedPoints
 {
     private readonly bool isCutOutKnown;
     private readonly bool isCutInKnown;
+    private readonly bool isActionMarked;
 
     private WantedPoints(ThermostatNeed need)
     {
         var (plate, site) = (need.Plate, need.Site);
         Function = plate.Function;
         (isCutOutKnown, isCutInKnown) = (site.CutOutNeeded is not null, site.CutInNeeded is not null);
+        isActionMarked = plate.Action is not null;
         var marked = site.WiredSide ?? plate.Action;
         var byTemperatures = TakenOfTheOldOne.ByTemperatures(Function, site.CutOutNeeded, site.CutInNeeded);
         var byFunction = TakenOfTheOldOne.ActionOf(Function);
@@ -24,6 +27,7 @@ internal sealed record WantedPoints
         IsMarkedAgainstFunction = !AreBothKnown && TakenOfTheOldOne.IsAgainst(Function, plate.Action);
         MayBeOfOtherSide = !HasOneWay && !AreBothRead && site.WiredSide is { } side && plate.Action != side;
         MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && !HasThreeWires && isCutOutKnown != isCutInKnown;
+        OldOfEitherSide = MayBeOfEitherSide && MarkedOfEitherSide.Of(plate) is { Only: { } was } old && Degrees.In(site.CutOutNeeded ?? site.CutInNeeded) is { } needed && Degrees.AreNear(was, needed) ? old : null;
         StopsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutOutNeeded) : null;
         StartsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutInNeeded) : null;
         Main = Points.Of(Action, site.CutOutNeeded, site.CutInNeeded);
@@ -59,6 +63,9 @@ internal sealed record WantedPoints
 
     /// <summary>Whether one temperature of change-over contacts is known, and not of which side.</summary>
     public bool MayBeOfEitherSide { get; }
+
+    /// <summary>What is marked of such old contacts, where it is what is needed still; null otherwise.</summary>
+    public MarkedOfEitherSide? OldOfEitherSide { get; }
 
     /// <summary>Where a box thermostat stops the cooling, or the heat, °C: what its function is about whichever of its sides is wired. Null of others, and where not known.</summary>
     public double? StopsAt { get; }
@@ -102,6 +109,7 @@ internal sealed record WantedPoints
         if (IsMarkedAgainstFunction) return ("action", $"What the old ones are marked to do is not what a {new Spelt<ThermostatFunction>(Function!.Value)} does: {new Spelt<ThermostatAction>(Action!.Value)} is taken.");
         if (HasOneWay && IsRead(moving)) return null;
         if (IsTaken) return ("action", $"What the old ones do is not marked: {new Spelt<ThermostatAction>(Action!.Value)} is taken.");
+        if (MayBeOfOtherSide && !isActionMarked) return ("action", $"Whether the old ones change over is not marked, and so the temperature may be of a side that is not wired: of the one that is wired is taken.");
         if (MayBeOfOtherSide) return (Unread, $"Of which side of them the old one's temperature is, is not marked: of the one that is wired is taken.");
         return IsRead(moving) ? null : (Unread, $"It is counted by the old one's differential.");
     }

@@ -22,6 +22,7 @@ public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, Tempe
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures is which.");
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
         if (wanted is { MayBeOfEitherSide: true, StartsAt: { } start } && TemperatureRule.FailsEitherWay(wanted, start, seen) is { } failure) return failure;
+        if (wanted.OldOfEitherSide is { } old && seen.EitherSide?.AreAs(old) == true) return Finding.Meets($"Its change-over contacts are marked as the old ones are: they come back at the same on either side.");
         return wanted.Main.At(wanted.Other) is { } needed
             ? TemperatureRule.Against(wanted, needed, seen, wanted.Other)
             : Finding.Unknown(Side.Site, wanted.MayBeOfEitherSide ? $"{wanted.Unread}Needed" : wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");

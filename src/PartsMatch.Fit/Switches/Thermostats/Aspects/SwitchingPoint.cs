@@ -29,6 +29,12 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
     private static Finding OnEitherSide(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet seen)
     {
         if (wanted.StopsAt is { } stop && TemperatureRule.FailsEitherWay(wanted, stop, seen) is { } failure) return failure;
+        if (wanted.OldOfEitherSide is { Only: { } set } old && seen.EitherSide is { } marked)
+        {
+            if (seen.Settable is { } range && range.Holds(set) && marked.CanDifferAs(old)) return Finding.MeetsWith([new(ThermostatChanges.SetThermostat, $"set it as the old one was set")], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, and its differential as the old one's: so it does the same on either side.");
+            if (marked.AreAs(old)) return Finding.Meets($"Its change-over contacts are marked with {new ShownTemperature(set)} and a differential as the old ones are: they do the same on either side.");
+        }
+
         return need.Site.SidesWired is null
             ? Finding.Unknown(Side.Site, "sidesWired", $"The old contacts change over, and one temperature of theirs is known; which of their sides is wired, and so moves there, is not.")
             : Finding.Unknown(Side.Site, $"{wanted.Unread}Needed", $"Both sides of the old change-over contacts are wired, and one temperature of theirs is known; where they move the other way is not.");

@@ -13,7 +13,8 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 /// <param name="HasThreeWires">Whether it is a fan delay and a defrost end in one.</param>
 /// <param name="IsManual">Whether it is reset by hand, so that where it would close again is of no matter.</param>
 /// <param name="Lacking">What its one temperature says nothing without, as it may be either of the two; null where nothing is lacking so.</param>
-public readonly record struct TemperaturesFacet(Points Main, Points Fans, double? Lowest, double? Highest, bool? IsAdjustable, bool HasThreeWires, bool IsManual, LackingBeside? Lacking = null)
+/// <param name="EitherSide">What is marked of its change-over contacts; null of others.</param>
+public readonly record struct TemperaturesFacet(Points Main, Points Fans, double? Lowest, double? Highest, bool? IsAdjustable, bool HasThreeWires, bool IsManual, LackingBeside? Lacking = null, MarkedOfEitherSide? EitherSide = null)
 {
     /// <summary>What it can be set to; null when not known, or of one that cannot be set.</summary>
     internal Band? Settable => IsAdjustable != false && Lowest is { } low && Highest is { } high ? new(low, high) : null;
@@ -33,7 +34,8 @@ public readonly record struct TemperaturesFacet(Points Main, Points Fans, double
             { Action: ThermostatAction.ChangeOver, CutOut: not null, CutIn: null } => LackingBeside.CutIn,
             { Action: ThermostatAction.ChangeOver, CutOut: null, CutIn: not null } => LackingBeside.CutOut,
             _ => null,
-        });
+        },
+        MarkedOfEitherSide.Of(part));
 
     /// <summary>The same as it does for an old one: with three wires the fans' contacts do for a fan delay, and cannot be set.</summary>
     internal TemperaturesFacet For(WantedPoints wanted) => wanted.Function == ThermostatFunction.FanDelay && HasThreeWires

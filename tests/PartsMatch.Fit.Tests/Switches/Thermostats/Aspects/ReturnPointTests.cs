@@ -31,6 +31,16 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [InlineData("cutOut=55 °F; cutIn=35 °F", "Unknown Plate function")]
     public void What_is_not_known_of_the_old_one_is_asked(string plate, string answer) => Answer(plate, "", "cutOut=55 °F; cutIn=35 °F").ShouldBe(answer);
 
+    /// <summary>What is marked alike does the same on either side.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("sidesWired=both")]
+    public void Its_twin_comes_back_where_the_old_one_did(string site)
+    {
+        const string twin = "function=box thermostat; action=change-over; isAdjustable=no; cutOut=37 °F; differential=8 °F";
+        Answer(twin, site, twin).ShouldBe("Meets");
+    }
+
     /// <summary>A fan delay opens on rise, whatever is counted of its other temperature by a differential.</summary>
     [Theory]
     [InlineData("function=fan delay; cutOut=45 °F")]

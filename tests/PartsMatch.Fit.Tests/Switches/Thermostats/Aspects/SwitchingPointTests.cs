@@ -6,6 +6,9 @@ namespace PartsMatch.Fit.Tests.Switches.Thermostats.Aspects;
 [Trait("Source", "thermostat.switchingPoint")]
 public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, TemperaturesFacet>
 {
+    private const string Twin = "action=change-over; range=0 to 55 °F; differential=5 °F; cutOut=34 °F";
+    private const string Fixed = "action=change-over; isAdjustable=no; cutOut=37 °F; differential=8 °F";
+
     [Theory]
     [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=60 °F; cutIn=35 °F", "Meets")]
     [InlineData("function=defrost end; cutOut=55 °F; cutIn=35 °F", "cutOut=60.1 °F; cutIn=35 °F", "MeetsWithChanges checkSwitchingTemperature")]
@@ -104,6 +107,40 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData("function=box thermostat; action=change-over; cutOut=37 °F", "both", "action=change-over; cutOut=48 °F; cutIn=60 °F", "Fails")] // neither side moves there
     public void One_temperature_may_be_of_the_side_that_is_not_wired(string plate, string wired, string part, string answer) =>
         Answer(plate, $"sidesWired={wired}", $"isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>A wired side is named of contacts that change over; whether they do is asked where it is not marked.</summary>
+    [Theory]
+    [InlineData("", "Unknown Plate action")]
+    [InlineData("action=opens on rise", "Fails")]
+    [InlineData("action=change-over", "Unknown Plate cutIn")]
+    public void Whether_there_is_another_side_is_asked_first(string plate, string answer) =>
+        Answer($"function=defrost end; cutOut=55 °F; {plate}", "sidesWired=the one that opens on rise", "action=opens on rise; isAdjustable=no; cutOut=100 °F; cutIn=80 °F").ShouldBe(answer);
+
+    /// <summary>Change-over contacts that are set as the old ones were, or move at the very same by the same differential, do the same on either side.</summary>
+    [Theory]
+    [InlineData(Twin, "", Twin, "MeetsWithChanges setThermostat")]
+    [InlineData(Twin, "sidesWired=both", Twin, "MeetsWithChanges setThermostat")]
+    [InlineData(Twin, "", "action=change-over; range=34 to 90 °F; differential=3 to 30 °F", "MeetsWithChanges setThermostat")]
+    [InlineData(Twin, "", "action=change-over; range=35 to 90 °F; differential=3 to 30 °F", "Unknown Site sidesWired")]
+    [InlineData(Twin, "sidesWired=both", "action=change-over; range=0 to 55 °F; differential=7 °F", "MeetsWithChanges setThermostat")] // 2 °F off
+    [InlineData(Twin, "sidesWired=both", "action=change-over; range=0 to 55 °F; differential=7.1 °F", "Unknown Site cutInNeeded")]
+    [InlineData(Twin, "sidesWired=both", "action=change-over; range=0 to 55 °F", "Unknown Site cutInNeeded")]
+    [InlineData(Twin, "", "action=closes on rise; range=0 to 55 °F; differential=5 °F", "Unknown Site sidesWired")]
+    [InlineData(Twin, "cutOutNeeded=40 °F", Twin, "Unknown Site sidesWired")] // not as the old one was set
+    [InlineData(Fixed, "", Fixed, "Meets")]
+    [InlineData(Fixed, "sidesWired=both", Fixed, "Meets")]
+    [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=38 °F; differential=8 °F", "Unknown Site sidesWired")]
+    [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutIn=37 °F; differential=8 °F", "Unknown Site sidesWired")]
+    [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=37 °F; cutIn=45 °F; differential=8 °F", "Unknown Site sidesWired")] // on rise the old one may move at 37 °F
+    [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=37 °F; differential=12 °F", "Unknown Site sidesWired")]
+    [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=37 °F", "Unknown Site sidesWired")]
+    [InlineData("action=change-over; isAdjustable=no; cutIn=45 °F; differential=8 °F", "", "action=change-over; isAdjustable=no; cutIn=45 °F; differential=8 °F", "Meets")]
+    public void Its_twin_does_the_same_on_either_side(string plate, string site, string part, string answer) =>
+        Answer($"function=box thermostat; {plate}", site, $"function=box thermostat; {part}").ShouldBe(answer);
+
+    [Fact]
+    public void A_twin_is_set_as_the_old_one_was() =>
+        Judge($"function=box thermostat; {Twin}", "sidesWired=both", $"function=box thermostat; {Twin}").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it as the old one was set");
 
     /// <summary>Contacts move on rise at the higher of their two temperatures, whatever they are said to do: one like the old one does for it.</summary>
     [Theory]
