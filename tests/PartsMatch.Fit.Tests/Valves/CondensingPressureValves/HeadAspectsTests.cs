@@ -206,6 +206,22 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Port
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; dischargePort=1/2 in", "Unknown Part receiverPort")]
     public void No_size_is_taken_of_a_part(string part, string answer) => Answer(ThreeWay, "", part).ShouldBe(answer);
 
+    /// <summary>What is marked like the old one goes where that one was; one size of another valve says nothing.</summary>
+    [Theory]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", "", "arrangement=differential check; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=SAE; condenserPort=5/8 in", "MeetsWithChanges changeJoint")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
+    [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "receiverPipe=7/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")] // a pipe of another size than the one
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; dischargePort=1/2 in", "Unknown Part receiverPort")]
+    public void The_same_one_size_as_the_old_ones_meets(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void That_one_size_is_taken_for_all_ports_is_said() =>
+        Judge("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in").Sentence.ShouldContain("the one that the old valve is marked with: it is taken for all ports");
+
     [Fact]
     public void What_is_to_be_fitted_is_in_the_kit_by_the_way_of_the_flow()
     {
