@@ -16,8 +16,7 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
     /// <summary>Ratio of specific heats of refrigerant vapour (practice: 1.1 to 1.2 for those in use). It enters through the expansion factor alone, and so hardly where little pressure is lost.</summary>
     private const double HeatRatio = 1.15;
 
-    /// <summary>Gas so thin, kg/m³, that a valve chokes before it passes any load.</summary>
-    private const double Thinnest = 1e-9;
+    private const double ZeroCelsius = 273.15;
 
     /// <summary>A suction valve may cost as much pressure as this much of saturation, K: 2 °F (practice).</summary>
     private const double SuctionKelvins = 2 / 1.8;
@@ -80,13 +79,15 @@ internal sealed record ServedFlow(bool IsLiquid, double KilogramsAnHour, Band De
 
     /// <summary>
     /// The approximation's band at a temperature that was read; from saturated to the most superheat it is for where none was, or none that gas can have there (which is reported).
-    /// Hotter gas than that is thinner, and how much is not known.
+    /// Hotter gas than that is thinned on by temperature, as an ideal gas is: at its lightest it is one, less the 5 % by which that is not known better, and it departs from one by no more than saturated gas does (practice).
     /// </summary>
     private static Band? DensityOf(Refrigerant refrigerant, double dew, double? read)
     {
         if (read is { } celsius && RefrigerantFlow.VapourDensity(refrigerant, dew, celsius) is { } there) return there;
         if (RefrigerantFlow.VapourDensity(refrigerant, dew, dew) is not { } saturated || RefrigerantFlow.VapourDensity(refrigerant, dew, dew + RefrigerantFlow.MostSuperheat) is not { } hottest) return null;
-        return read > dew ? new(Thinnest, saturated.High) : new(hottest.Low, saturated.High);
+        return read > dew ? new(Thinned(hottest.Low), Thinned(hottest.High)) : new(hottest.Low, saturated.High);
+
+        double Thinned(double density) => density * (dew + RefrigerantFlow.MostSuperheat + ZeroCelsius) / (read.Value + ZeroCelsius);
     }
 
     private static double? Bubble(Refrigerant refrigerant, double celsius) => refrigerant.BubblePressure(UnitsNet.Temperature.FromDegreesCelsius(celsius))?.Kilopascals;

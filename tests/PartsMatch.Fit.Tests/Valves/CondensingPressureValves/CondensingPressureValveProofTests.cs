@@ -89,6 +89,22 @@ public sealed class CondensingPressureValveProofTests
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
     }
 
+    /// <summary>Its catalogue says what it came set to; what it was set to since is what was needed, as near as it comes to that.</summary>
+    [Theory]
+    [InlineData("inlet regulator; setting=100 psi; settingLeast=65 psi; settingMost=225 psi", "settingNeeded=180 psi", "headPressure=105 psi", ReadingVerdict.CantTell)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "settingNeeded=150 psi", "headPressure=155 psi; enoughCharge=yes", ReadingVerdict.Good)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "settingNeeded=150 psi", "headPressure=139 psi; enoughCharge=yes", ReadingVerdict.Bad)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "settingNeeded=175 psi", "headPressure=165 psi; enoughCharge=yes", ReadingVerdict.Good)] // however near what it came set to is
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "settingNeeded=250 psi", "headPressure=215 psi; enoughCharge=yes", ReadingVerdict.Good)] // no more can be had of it
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "", "headPressure=155 psi; enoughCharge=yes", ReadingVerdict.Bad)] // nothing else is known
+    [InlineData("three-way; setting=180 psi; settingLeast=180 psi; settingMost=180 psi", "settingNeeded=150 psi", "headPressure=155 psi; enoughCharge=yes", ReadingVerdict.Bad)] // a fixed one
+    public void An_old_one_that_can_be_set_is_told_by_what_was_needed(string plate, string site, string readings, ReadingVerdict verdict)
+    {
+        var family = CondensingPressureValveFamily.CondensingPressureValve;
+        var need = family.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts(site))).Need;
+        family.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings)).Checks.Single(check => check.Title == "Head and by-pass").Verdict.ShouldBe(verdict);
+    }
+
     /// <summary>One that cannot be set does what it came for; one that can be set is set to what is needed, as near as it comes to that.</summary>
     [Theory]
     [InlineData("differential check", "20 psi", "setting=35 psi", "hotGasPressure=208 psi; headPressure=180 psi; bypassHot=no", ReadingVerdict.Good)]

@@ -51,7 +51,7 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("settingNeeded=191 psi; leastHead=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure checkHead")]
     [InlineData("settingNeeded=191 psi; leastHead=181 psi", "arrangement=three-way; setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Fails")]
     [InlineData("settingNeeded=180 psi; leastHead=150 psi", "setting=100 psi; settingLeast=100 psi; settingMost=175 psi", "MeetsWithChanges setPressure")]
-    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=100 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure checkHead")] // as one that is fixed there
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=100 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")] // no lower than the expansion valves need
     [InlineData("settingNeeded=180 psi", "settingLeast=200 psi; settingMost=300 psi", "MeetsWithChanges setPressure checkHead")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=225 psi; settingMost=100 psi", "Unknown Site leastHead")] // a span misread says nothing
     [InlineData("", "setting=180 psi", "Unknown Site settingNeeded")]
@@ -65,6 +65,14 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         found.Changes.ShouldHaveSingleItem().Text.ShouldBe("set it to 175 psi (1207 kPa)");
         found.Sentence.ShouldBe("It can be set to hold 175 psi (1207 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa). It is set from 100 psi (690 kPa) to 175 psi (1207 kPa).");
     }
+
+    /// <summary>It is not set to starve them, where its range allows more.</summary>
+    [Theory]
+    [InlineData("settingLeast=150 psi; settingMost=300 psi", "set it to 155 psi (1069 kPa)")]
+    [InlineData("settingLeast=160 psi; settingMost=300 psi", "set it to 160 psi (1103 kPa)")]
+    [InlineData("settingLeast=100 psi; settingMost=150 psi", "set it to 150 psi (1034 kPa)")]
+    public void One_that_can_be_set_is_set_no_lower_than_the_expansion_valves_need(string span, string change) =>
+        Judge("", "needsArrangement=three-way; settingNeeded=140 psi; leastHead=155 psi", $"arrangement=three-way; setting=180 psi; {span}").Changes.Select(one => one.Text).ShouldContain(change);
 
     [Fact]
     public void A_head_to_be_held_that_the_expansion_valves_do_not_bear_is_a_contradiction()
@@ -197,6 +205,22 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Port
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", "Unknown Part dischargePort")]
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; dischargePort=1/2 in", "Unknown Part receiverPort")]
     public void No_size_is_taken_of_a_part(string part, string answer) => Answer(ThreeWay, "", part).ShouldBe(answer);
+
+    /// <summary>What is marked like the old one goes where that one was; one size of another valve says nothing.</summary>
+    [Theory]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", "", "arrangement=differential check; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=SAE; condenserPort=5/8 in", "MeetsWithChanges changeJoint")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
+    [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")]
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "receiverPipe=7/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")] // a pipe of another size than the one
+    [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; dischargePort=1/2 in", "Unknown Part receiverPort")]
+    public void The_same_one_size_as_the_old_ones_meets(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Fact]
+    public void That_one_size_is_taken_for_all_ports_is_said() =>
+        Judge("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in").Sentence.ShouldContain("the one that the old valve is marked with: it is taken for all ports");
 
     [Fact]
     public void What_is_to_be_fitted_is_in_the_kit_by_the_way_of_the_flow()

@@ -12,7 +12,7 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
-/// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
+/// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, and no lower than the expansion valves need where its range allows that, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
 /// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
@@ -66,14 +66,21 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
             : Finding.Unknown(Side.Site, "leastHead", $"It {does} {new ShownPressure(set)}, over 10 psi (69 kPa) below the {new ShownPressure(needed)} needed; whether the expansion valves still pass their load then is not known.") with { Shortfall = 1 };
     }
 
-    /// <summary>What a part is set to once it is in, kPa: as it comes, where it cannot be set or is near enough; else as near to what is needed as it can be set. Null where neither is known.</summary>
+    /// <summary>What a part is set to once it is in, kPa: as it comes, where it cannot be set or is near enough; else as near to what is needed as it can be set without starving the expansion valves. Null where neither is known.</summary>
     internal static double? SetThere(CondensingPressureValveSpec part, CondensingPressureValveSite site) =>
         Rounded.Kilopascal(site.SettingNeeded) is { } needed ? SetThere(Facet(part), needed, Rounded.Kilopascal(site.LeastHead)) : Rounded.Kilopascal(part.Setting);
+
+    /// <summary>What an old one was set to, kPa: of one that can be set its plate says what it came set to, and what was needed outranks that. Null where neither is known.</summary>
+    internal static double? SetBefore(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => (Facet(plate), Rounded.Kilopascal(site.SettingNeeded)) switch
+    {
+        ({ Least: { } least, Most: { } most }, { } needed) when least < most => Math.Clamp(needed, least, most),
+        (var facet, _) => facet.Holds,
+    };
 
     private static double? SetThere(SettingFacet facet, double needed, double? leastHead) => facet switch
     {
         { Holds: { } holds } when IsNear(holds, needed) && !Starves(facet, holds, leastHead) => holds,
-        { Least: { } least, Most: { } most } when least <= most => Math.Clamp(needed, least, most),
+        { Least: { } least, Most: { } most } when least <= most => Math.Clamp(facet.IsDifference == false && leastHead > needed ? leastHead.Value : needed, least, most),
         _ => facet.Holds,
     };
 

@@ -16,6 +16,7 @@ public readonly record struct PortsFacet(PipeJoint? Joint, Arrangement? How, dou
 /// <remarks>
 /// The same size and joint meets; reducers or new joints are changes, that cost the more the further the sizes are apart. A pipe that it has no port for fails:
 /// an inlet regulator takes no hot gas, and a differential check valve nothing from the condenser. Where the pipes are laid for what it is, such a pipe goes onto the valve beside it, and is no matter.
+/// A part's one size may be that of one port alone. Where it is all that the old one is marked with as well, and both are arranged alike, and the pipes are of that size, it is taken for all its ports.
 /// </remarks>
 public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, PortsFacet>("Ports", isDeciding: false, CondensingPressureValveSources.Ports, new(1.5, 1, 0.6))
 {
@@ -31,7 +32,11 @@ public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, Cond
         Rounded.Millimetres(part.Arrangement.HasDischargePort() == false ? null : part.DischargePort));
 
     /// <inheritdoc/>
-    public override Finding Judge(HeadNeed need, PortsFacet facet)
+    public override Finding Judge(HeadNeed need, PortsFacet facet) => LikeTheOld(need, facet) is { } alike
+        ? Fit(need, alike).Then($"One size is given of it, the one that the old valve is marked with: it is taken for all ports of both.")
+        : Fit(need, facet);
+
+    private static Finding Fit(HeadNeed need, PortsFacet facet)
     {
         PipeEnd condenser = new("from the condenser", "condenserPort", "condenserPipe", facet.Condenser, Rounded.Millimetres(need.Site.CondenserPipe));
         PipeEnd receiver = new("to the receiver", "receiverPort", "receiverPipe", facet.Receiver, Rounded.Millimetres(need.Site.ReceiverPipe)) { IsOutlet = true };
@@ -39,6 +44,23 @@ public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, Cond
         if (facet.How.HasCondenserPort() == false && NoPort(need, facet, condenser) is { } noDrain) return noDrain;
         if (facet.How.HasDischargePort() == false && NoPort(need, facet, discharge) is { } noHotGas) return noHotGas;
         return PipeFit.Judge(facet.Joint, need.Site.LineJoint, [.. facet.How.HasCondenserPort() == false ? (PipeEnd[])[] : [condenser], receiver, .. TakesHotGas(facet, discharge) ? (PipeEnd[])[discharge] : []]);
+    }
+
+    /// <summary>The only size that is given of a valve of a known arrangement, mm; null where none or more are.</summary>
+    private static double? OneSize(PortsFacet facet) => facet switch
+    {
+        { How: not null, Receiver: null, Condenser: { } size, Discharge: null } => size,
+        { How: Arrangement.DifferentialCheck, Receiver: null, Discharge: { } size } => size,
+        _ => null,
+    };
+
+    /// <summary>It with its one size at every port, as the old valve of the same arrangement and size has it; null where that is not marked alike, or a pipe is of another size.</summary>
+    private PortsFacet? LikeTheOld(HeadNeed need, PortsFacet facet)
+    {
+        if (OneSize(facet) is not { } size) return null;
+        var old = Read(need.Plate);
+        if (old.How != facet.How || !size.Equals(OneSize(old)) || !size.Equals(Rounded.Millimetres(need.Site.ReceiverPipe))) return null;
+        return facet.How.HasDischargePort() == true && !size.Equals(Rounded.Millimetres(need.Site.DischargePipe)) ? null : facet with { Receiver = size, Discharge = size };
     }
 
     /// <summary>What it is that it has no port for a pipe; null where that goes onto the valve beside it, or is not known to be there.</summary>

@@ -13,8 +13,8 @@ public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressu
     /// <summary>How it keeps the pressure up; null where not known.</summary>
     internal Arrangement? How => (New ?? Need.Plate).Arrangement ?? Need.Site.NeedsArrangement;
 
-    /// <summary>The pressure that it is to hold, kPa gauge, or of a differential check valve the difference that opens it: an old one by its plate, a new one by what it is set to; null where not known.</summary>
-    internal double? Setting => (New is null ? Rounded.Kilopascal(Need.Plate.Setting) : HeadSetting.SetThere(New, Need.Site)) ?? Rounded.Kilopascal(Need.Site.SettingNeeded);
+    /// <summary>The pressure that it is to hold, kPa gauge, or of a differential check valve the difference that opens it: an old one by its plate, or what it was set to where it can be set, a new one by what it is set to; null where not known.</summary>
+    internal double? Setting => (New is null ? HeadSetting.SetBefore(Need.Plate, Need.Site) : HeadSetting.SetThere(New, Need.Site)) ?? Rounded.Kilopascal(Need.Site.SettingNeeded);
 
     /// <summary>The head, kPa gauge; null where not read.</summary>
     internal double? Head => Rounded.Kilopascal(Readings.HeadPressure);

@@ -12,7 +12,7 @@ public readonly record struct CoilContactFacet(CoilPowerFacet Coils, double? Inr
 /// <summary>Does the contact that feeds it switch the coil that goes in?</summary>
 /// <remarks>
 /// Holding VA, the other coils on the contact added, against what it opens, and VA as they pull in, ten times as much where not given, against what it closes on; edges meet, and over its marking it fails.
-/// What it closes on is taken, where it is not marked, as pilot duty has it: six times what it opens up to 72 VA, ten times above; over what is taken it is unknown, and a check where only the other coils' inrush, which is asked nowhere, is more than it is marked for.
+/// What it closes on is taken, where it is not marked, as pilot duty has it: six times what it opens up to 72 VA, ten times above; over what is taken no more than the old coil takes meets, and else it is unknown, and a check where only the other coils' inrush, which is asked nowhere, is more than it is marked for.
 /// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in, and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
 /// </remarks>
 public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilContactFacet>("Coil's contact", isDeciding: false, SolenoidValveSources.CoilContact, new(0.3, 0.4, 0.3))
@@ -60,8 +60,14 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
         var marked = FeedingContact.Marked(need.Site, isDirect, volts);
         if (marked is { } one && TooMuch(hung, inrush, one, volts) is { } tooMuch) return tooMuch;
         if (volts is null && FeedingContact.AsksForVolts(need.Site, isDirect)) return Finding.Unknown(Side.Site, "coilSupplyVolts", $"{hung}; at which volts the contact that feeds it switches is not known.");
-        if (marked is { } contact && (InDoubt(hung, inrush, contact, volts) ?? Enough(hung, inrush, contact, volts)) is { } answer) return answer;
-        if (IsNoMoreThanOld(need, hung, current, isInrushMarked: marked is not null)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried.");
+        var doubt = marked is { } known ? InDoubt(hung, inrush, known, volts) : null;
+        if (doubt is null && marked is { } contact && Enough(hung, inrush, contact, volts) is { } enough) return enough;
+
+        // That it carried the old coil says more than what is taken of it, and less than what it is marked for.
+        var isClosingMarked = marked is { AreClosedGiven: true };
+        if (doubt is not null && isClosingMarked) return doubt;
+        if (IsNoMoreThanOld(need, hung, current, isClosingMarked)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried.");
+        if (doubt is not null) return doubt;
         if (isDirect && need.Site.ContactDuty is { } alternating) return Finding.Unknown(Side.Site, "contactDirectDuty", $"{hung}; the contact that feeds it has {alternating.Designation}, which is for alternating current: what it switches of direct current is not known.");
         var unknown = new NotKnown(marked, isDirect, volts);
         return volts is { } there && FeedingContact.Weakest(isDirect, there) is { Opens: { } opens } weakest && Within.AtMost(hung.Holding, opens) && Within.AtMost(inrush.High, weakest.Closes)

@@ -13,7 +13,7 @@ public readonly record struct OpeningFacet(double? Most, double? Direct, CoilFac
 /// <summary>Does the valve open against the largest difference that the system sees?</summary>
 /// <remarks>
 /// Highest inlet less lowest outlet pressure; where these were not read, one that opens against no less than the old one did meets.
-/// It is given for the coil that comes on the valve; where one for direct current stands beside it, and that coil's kind is not given, both have to be enough. Where one for the other kind of current goes in, it tells as much as that direct current lifts less: what is too little with alternating current is too little with direct current, what is enough with direct current is enough with alternating current, and else it is unknown.
+/// It is given for the coil that comes on the valve; where one for direct current stands beside it, and that coil's kind is not given, both have to be enough, but where alternating current is there. Where one for the other kind of current goes in, it tells as much as that direct current lifts less: what is too little with alternating current is too little with direct current, what is enough with direct current is enough with alternating current, and else it is unknown.
 /// </remarks>
 public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite, OpeningFacet>("Opening differential", isDeciding: true, SolenoidValveSources.OpeningDifferential, new(0.8, 0.5, 1.5))
 {
@@ -42,9 +42,12 @@ public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite
         var own = facet.Coils.Own.Count > 0 ? facet.Coils.Own[0].Current : null;
         var possible = CoilGoingIn.Possible(facet.Coils, supply, SolenoidCoils.Window);
         return OneVerdict.Of(
-            possible.Select(coil => coil.IsOwn ? WithOwn(need, facet, own, coil) : With(need, OpensUpTo.With(facet.Most, facet.Direct, own, coil.Coil[0].Current!.Value), coil)),
+            possible.Select(coil => coil.IsOwn ? WithOwn(need, facet, own ?? OnAlternating(supply), coil) : With(need, OpensUpTo.With(facet.Most, facet.Direct, own, coil.Coil[0].Current!.Value), coil)),
             () => WhichOne(CoilOnSupply.MissingOf(possible[0].Coil, supply, SolenoidCoils.Window, SolenoidCoils.Names)));
     }
+
+    /// <summary>A coil that runs on alternating current is for that; null where that is not known to be there.</summary>
+    private static CoilCurrent? OnAlternating(CoilSupply supply) => supply.Current == CoilCurrent.Alternating ? CoilCurrent.Alternating : null;
 
     /// <summary>Of two figures, one for each kind of current, both are possible with a coil of which the kind is not given.</summary>
     private static Finding WithOwn(SolenoidNeed need, OpeningFacet facet, CoilCurrent? own, CoilChoice coil) => (own, facet) is (null, { Most: { } most, Direct: { } direct })

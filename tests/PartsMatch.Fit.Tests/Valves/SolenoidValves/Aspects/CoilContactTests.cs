@@ -101,6 +101,20 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("coilPower=30 VA; coilCurrent=AC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=30 VA", "MeetsWithChanges checkCoilContact")] // a contact that broke alternating current
     public void Where_its_marking_is_not_known_the_old_coil_and_the_weakest_pilot_duty_stand_for_it(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    /// <summary>What a contact closes on is often taken by what it opens; that it carried the old coil says more. What is marked outranks both.</summary>
+    [Theory]
+    [InlineData("coilPower=15 VA", "contactAmps=1 A", "coilPower=15 VA", "Meets")]
+    [InlineData("coilPower=15 VA", "contactVa=15 VA", "coilPower=15 VA", "Meets")]
+    [InlineData("coilPower=15 VA", "contactVa=15 VA; contactInrushVa=90 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
+    [InlineData("coilPower=14 VA", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
+    [InlineData("coilPower=15 VA; coilInrush=60 VA", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")] // ten times are more than that took
+    [InlineData("coilPower=15 VA; coilInrush=100 VA", "contactVa=15 VA", "coilPower=15 VA; coilInrush=100 VA", "Meets")]
+    [InlineData("coilPower=15 VA; coilInrush=100 VA", "contactVa=15 VA", "coilPower=15 VA; coilInrush=101 VA", "Unknown Site contactInrushVa")]
+    [InlineData("coilPower=15 VA; coilCurrent=DC", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")] // that took no more as it pulled in
+    [InlineData("coilPower=15 VA", "contactVa=14 VA", "coilPower=15 VA", "Fails")]
+    public void Where_what_it_closes_on_is_only_taken_no_more_than_the_old_coil_meets(string plate, string contact, string part, string answer) =>
+        Answer(plate, $"{contact}; coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz; coilSupplyCurrent=AC", part).ShouldBe(answer);
+
     [Theory]
     [InlineData("coilVolts=208-240 V", "", "coilPower=14 VA", "Meets")]
     [InlineData("coilVolts=24/120 V", "", "coilPower=14 VA", "Unknown Site coilSupplyVolts")] // at 24 V a check, at 120 V enough

@@ -62,6 +62,16 @@ public sealed class OpensAgainstTests : SolenoidAspectTests<OpensAgainst, Openin
     public void Of_two_figures_neither_is_taken_for_a_coil_of_which_the_kind_is_not_given(string part, string answer) =>
         Answer("", $"inletMost=300 psi; outletLeast=50 psi; {OnDirect}", $"coilVolts=24 V; {part}").ShouldBe(answer);
 
+    /// <summary>One for direct current does not run there, which is said elsewhere.</summary>
+    [Theory]
+    [InlineData(OnAlternating, "openingDifferential=300 psi; directDifferential=200 psi", "Meets")]
+    [InlineData("coilSupplyVolts=24 V; coilSupplyCurrent=AC", "openingDifferential=300 psi; directDifferential=200 psi", "Meets")]
+    [InlineData(OnAlternating, "openingDifferential=249 psi; directDifferential=200 psi", "Fails")]
+    [InlineData("coilSupplyVolts=24 V", "openingDifferential=300 psi; directDifferential=200 psi", "Unknown Part coilCurrent")]
+    [InlineData(OnAlternating, "openingDifferential=300 psi; directDifferential=200 psi; coilCurrent=DC", "Fails")]
+    public void On_alternating_current_the_figure_for_that_is_taken_of_a_coil_of_which_the_kind_is_not_given(string supply, string part, string answer) =>
+        Answer("", $"inletMost=300 psi; outletLeast=50 psi; {supply}", $"coilVolts=24 V; {part}").ShouldBe(answer);
+
     [Theory]
     [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=200 psi; {Alternating}", "Unknown Part directDifferential")]
     [InlineData("openingDifferential=200 psi; coilCurrent=DC; coilVolts=24 V", $"openingDifferential=199 psi; {Alternating}", "Unknown Site inletMost")]
