@@ -27,7 +27,7 @@ internal sealed record WantedPoints
         IsMarkedAgainstFunction = !AreBothKnown && TakenOfTheOldOne.IsAgainst(Function, plate.Action);
         MayBeOfOtherSide = !HasOneWay && !AreBothRead && site.WiredSide is { } side && plate.Action != side;
         MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && !HasThreeWires && isCutOutKnown != isCutInKnown;
-        OldOfEitherSide = MayBeOfEitherSide && MarkedOfEitherSide.Of(plate) is { Only: { } was } old && Degrees.In(site.CutOutNeeded ?? site.CutInNeeded) is { } needed && Degrees.AreNear(was, needed) ? old : null;
+        OldOfEitherSide = !AreBothRead && MarkedOfEitherSide.Of(plate) is { Only: { } was } old && Degrees.In(old.CutOut is null ? site.CutInNeeded : site.CutOutNeeded) is { } needed && needed.Equals(was) ? old : null;
         StopsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutOutNeeded) : null;
         StartsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutInNeeded) : null;
         Main = Points.Of(Action, site.CutOutNeeded, site.CutInNeeded);

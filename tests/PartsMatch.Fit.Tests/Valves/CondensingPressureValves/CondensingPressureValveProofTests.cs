@@ -75,6 +75,23 @@ public sealed class CondensingPressureValveProofTests
             .Readings.Single().Verdict.ShouldBe(ReadingVerdict.Bad);
     }
 
+    /// <summary>Marked with one setting, and needed at another: nobody may have set it, and only what is wrong by both condemns it.</summary>
+    [Theory]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=185 psi; enoughCharge=yes", false)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=165 psi; enoughCharge=yes", true)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=175 psi; bypassHot=yes", false)]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=205 psi; bypassHot=yes", true)]
+    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", false)]
+    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no", true)]
+    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=202 psi; headPressure=180 psi; bypassHot=yes", false)]
+    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", true)]
+    public void An_old_one_that_can_be_set_is_condemned_by_no_setting_alone(string plate, string needed, string readings, bool hasFailed)
+    {
+        var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts($"settingNeeded={needed}"))).Need;
+        var diagnosis = CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings));
+        (diagnosis.Conclusion == Conclusion.PartHasFailed).ShouldBe(hasFailed, diagnosis.Sentence);
+    }
+
     /// <summary>30 psi open it, whatever is said to be needed there: at 26 psi it is right that none goes by, and at 14 psi it does not close.</summary>
     [Theory]
     [InlineData("differential check; setting=30 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound)]

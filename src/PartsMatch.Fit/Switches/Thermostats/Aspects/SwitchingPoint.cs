@@ -23,8 +23,11 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
         if (wanted.MayBeOfEitherSide) return OnEitherSide(need, wanted, facet.For(wanted));
         if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
-        return TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells);
+        var (found, seen) = (TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells), facet.For(wanted));
+        return found.Verdict == Verdict.Unknown && wanted.OldOfEitherSide is { } old && seen.EitherSide?.AreAs(old) == true ? MarkedAlike(old) : found;
     }
+
+    private static Finding MarkedAlike(MarkedOfEitherSide old) => Finding.Meets($"Its change-over contacts are marked with {new ShownTemperature(old.Only!.Value)} and a differential as the old ones are: they do the same on either side.");
 
     private static Finding OnEitherSide(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet seen)
     {
@@ -32,7 +35,7 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         if (wanted.OldOfEitherSide is { Only: { } set } old && seen.EitherSide is { } marked)
         {
             if (seen.Settable is { } range && range.Holds(set) && marked.CanDifferAs(old)) return Finding.MeetsWith([new(ThermostatChanges.SetThermostat, $"set it as the old one was set")], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, and its differential as the old one's: so it does the same on either side.");
-            if (marked.AreAs(old)) return Finding.Meets($"Its change-over contacts are marked with {new ShownTemperature(set)} and a differential as the old ones are: they do the same on either side.");
+            if (marked.AreAs(old)) return MarkedAlike(old);
         }
 
         return need.Site.SidesWired is null

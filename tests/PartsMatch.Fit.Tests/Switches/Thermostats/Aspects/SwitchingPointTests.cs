@@ -126,9 +126,12 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData(Twin, "sidesWired=both", "action=change-over; range=0 to 55 °F; differential=7.1 °F", "Unknown Site cutInNeeded")]
     [InlineData(Twin, "sidesWired=both", "action=change-over; range=0 to 55 °F", "Unknown Site cutInNeeded")]
     [InlineData(Twin, "", "action=closes on rise; range=0 to 55 °F; differential=5 °F", "Unknown Site sidesWired")]
+    [InlineData(Twin, "cutOutNeeded=38 °F", Twin, "Unknown Site sidesWired")]
     [InlineData(Twin, "cutOutNeeded=40 °F", Twin, "Unknown Site sidesWired")] // not as the old one was set
     [InlineData(Fixed, "", Fixed, "Meets")]
     [InlineData(Fixed, "sidesWired=both", Fixed, "Meets")]
+    [InlineData(Fixed, "sidesWired=the one that closes on rise", Fixed, "Meets")]
+    [InlineData(Fixed, "sidesWired=the one that opens on rise", Fixed, "Meets")]
     [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=38 °F; differential=8 °F", "Unknown Site sidesWired")]
     [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutIn=37 °F; differential=8 °F", "Unknown Site sidesWired")]
     [InlineData(Fixed, "", "action=change-over; isAdjustable=no; cutOut=37 °F; cutIn=45 °F; differential=8 °F", "Unknown Site sidesWired")] // on rise the old one may move at 37 °F
