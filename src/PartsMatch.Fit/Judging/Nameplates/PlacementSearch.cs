@@ -174,8 +174,7 @@ internal sealed class PlacementSearch
             var ends = simple.Where(placement => placement.Values.Any(value => label.NeverBehind.Contains(value.Field))).Select(placement => placement.To).ToHashSet();
             for (var at = 0; at < plate.Count; at++) ends.UnionWith(reach.Ends(at).SelectMany(end => label.NeverBehind.Select(amps => reach.UnitEnd(amps, end) ?? 0)));
             bool IsBehind(Placement one) => one.Values is [{ } first, ..] && first.Field == field && ends.Contains(one.From) && plate.SameLine(one.From) && Gaps.FromLabel(plate, one.From - 1, one.From, one.To) is 0;
-            bool HasOthers(int from) => Enumerable.Range(from, plate.Count - from).TakeWhile(plate.SameLine).Any(at => !ends.Contains(at) && reach.Ends(at).Any(end => reach.UnitEnd(field, end) is not null));
-            simple.RemoveAll(one => one.Stands == LabelStands.Behind && IsBehind(one) && HasOthers(one.To));
+            simple.RemoveAll(one => one.Stands == LabelStands.Behind && one.To < plate.Count && HasFigureBehind(one.To, field) && IsBehind(one));
             for (var at = 0; at < simple.Count; at++)
             {
                 if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;
