@@ -6,6 +6,7 @@ namespace PartsMatch.Fit.Coils;
 internal static class CoilGoingIn
 {
     /// <summary>Every coil that may be the one, likeliest first: its own until that is known not to run there, and as long as it is not known to, those of its body that may; its own where none does.</summary>
+    /// <remarks>Where none is known to run, its own stays among them: what fails with the others alone would else pass as soon as they are known not to run either.</remarks>
     /// <param name="coils">The part's coils.</param>
     /// <param name="supply">What is there.</param>
     /// <param name="window">How far its volts may be off.</param>
@@ -22,8 +23,8 @@ internal static class CoilGoingIn
             if (runs == true) break;
         }
 
-        List<CoilChoice> further = [.. right, .. open];
-        return ownRuns is null || further.Count == 0 ? [own, .. further] : further;
+        if (right.Count > 0) return ownRuns is null ? [own, .. right, .. open] : [.. right, .. open];
+        return ownRuns is null ? [own, .. open] : [.. open, own];
     }
 
     /// <summary>What a question about a coil's power comes to, whichever coil it is.</summary>

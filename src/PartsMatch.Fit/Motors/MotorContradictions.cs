@@ -108,14 +108,15 @@ public static class MotorContradictions
     /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone.</summary>
     private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
     {
-        if (spec.PowerMeaning is not { } meaning || ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any() || PowerOfFactor(spec).Any()) yield break;
+        if (ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any() || PowerOfFactor(spec).Any()) yield break;
         var type = TypeBands.Likely(spec);
         foreach (var (_, watts) in HighSpeed.Watts(spec))
         {
-            if ((meaning == PowerMeaning.Output ? Band.Exactly(watts) : type.Efficiency * watts).Shared(shaft) is not null) continue;
+            var (output, input) = (Band.Exactly(watts).Shared(shaft), (type.Efficiency * watts).Shared(shaft));
+            if ((spec.PowerMeaning switch { PowerMeaning.Output => output, PowerMeaning.Input => input, _ => output ?? input }) is not null) continue;
             yield return new(
                 ["type", "power", "voltage", "fullLoadAmps"],
-                FormattableString.Invariant($"{new RatedWatts(watts)} {(meaning == PowerMeaning.Output ? "at the shaft" : "from the line")} does not go with the plate's volts and amps, which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}."),
+                FormattableString.Invariant($"{new RatedWatts(watts)}{(spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," })} does not go with the plate's volts and amps, which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}."),
                 type.Source);
             yield break;
         }

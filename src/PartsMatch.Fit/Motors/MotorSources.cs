@@ -11,6 +11,9 @@ public static class MotorSources
     /// <summary>One phase is two legs; three phases make the turning field of a three-phase motor.</summary>
     public static Source PhaseCount { get; } = new("A three-phase motor needs three phases; a single-phase one runs between any two legs", SourceStatus.Practice);
 
+    /// <summary>Legs against neutral.</summary>
+    public static Source LegToNeutral { get; } = new("Line to neutral is 1/√3 of line to line in a star, half of it on a centre tap", SourceStatus.Derived);
+
     /// <summary>Not below the old power, one step up is ordinary.</summary>
     public static Source NotLessPower { get; } = new("Not less than the old horsepower, at most one size more", SourceStatus.Practice);
 

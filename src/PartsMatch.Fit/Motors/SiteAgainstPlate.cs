@@ -12,7 +12,7 @@ public static class SiteAgainstPlate
     /// <summary>Amps up to so many times the plate's are explained by service factor, low volts and a clamp meter's error (practice).</summary>
     private const double OrdinaryAmps = 1.25;
 
-    private static readonly Func<MotorNeed, IEnumerable<Contradiction>>[] Rules = [Phase, Volts, Frequency, Rotation, Hub, Room, Speed, Amps];
+    private static readonly Func<MotorNeed, IEnumerable<Contradiction>>[] Rules = [Phase, Volts, Neutral, Frequency, Rotation, Hub, Room, Speed, Amps];
 
     /// <summary>All that disagrees.</summary>
     /// <param name="plate">The old motor, with what was deduced.</param>
@@ -45,6 +45,14 @@ public static class SiteAgainstPlate
         var (where, field) = supply.Between == Between.Lines ? ("measured", "volts") : ("measured to neutral", "neutralVolts");
         var advice = isLow ? "check the tap in use and the supply before the motor is blamed" : "check where the volts were measured, the tap in use and the supply before a motor is put on it";
         yield return new(["voltage"], FormattableString.Invariant($"{tap} plate, {supply.Volts:0.#} V {where}: {choice.Off * 100:0.#} % {(isLow ? "low" : "high")}: {advice}."), MotorSources.Running) { SiteFields = [field] };
+    }
+
+    /// <summary>Volts to neutral that are those of no leg between the lines that were read. A motor's two leads may have been on a line and the neutral themselves.</summary>
+    private static IEnumerable<Contradiction> Neutral(MotorNeed need)
+    {
+        if (need.Site is not { Volts: { } lines, NeutralVolts: { } legs } || need.Site.SupplyArrangement == SupplyArrangement.HighLegDelta) yield break;
+        if (SupplyVolts.Of(need, Phases.Single).Refused.Count < legs.Distinct().Count() || legs.Any(leg => lines.Any(line => SupplyVolts.IsAlike(leg.Volts, line.Volts)))) yield break;
+        yield return new([], $"{Deducing.Text(legs)} to neutral do not go with {Deducing.Text(lines)} between lines: a leg of a star stands at 1/√3 of them, one of a centre tap at half; the high leg of a delta is for no motor.", MotorSources.LegToNeutral) { SiteFields = ["volts", "neutralVolts"] };
     }
 
     /// <summary>The nearest tap of the old plate and the volts there, where no tap takes them; null when one does, or when either is unknown.</summary>

@@ -65,6 +65,11 @@ public sealed class SupplyVolts
     /// <summary>The supply's frequency, Hz; null when unknown.</summary>
     public static double? HertzOf(MotorNeed need) => need.Once(static need => need.Site.SupplyFrequency?.Hertz);
 
+    /// <summary>Whether two readings may be one voltage, read twice.</summary>
+    /// <param name="volts">One, V.</param>
+    /// <param name="other">The other, V.</param>
+    public static bool IsAlike(double volts, double other) => Within.Ratio(volts, other, 1 + RatioWithin);
+
     /// <summary>Whether a neutral that nobody measured could still help a tap.</summary>
     /// <param name="tap">The tap.</param>
     /// <param name="most">How far off its volts may lie.</param>

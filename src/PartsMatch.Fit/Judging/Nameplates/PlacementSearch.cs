@@ -174,7 +174,9 @@ internal sealed class PlacementSearch
             var ends = simple.Where(placement => placement.Values.Any(value => label.NeverBehind.Contains(value.Field))).Select(placement => placement.To).ToHashSet();
             for (var at = 0; at < plate.Count; at++) ends.UnionWith(reach.Ends(at).SelectMany(end => label.NeverBehind.Select(amps => reach.UnitEnd(amps, end) ?? 0)));
             bool IsBehind(Placement one) => one.Values is [{ } first, ..] && first.Field == field && ends.Contains(one.From) && plate.SameLine(one.From) && Gaps.FromLabel(plate, one.From - 1, one.From, one.To) is 0;
-            simple.RemoveAll(one => one.Stands == LabelStands.Behind && one.To < plate.Count && HasFigureBehind(one.To, field) && IsBehind(one));
+            bool AreOthers(int at) => simple.Exists(one => one.From <= at && at < one.To && one.Values.Count > 0 && one.Values[0].Field != field && one.Values[0].Field != label.YieldsTo);
+            bool HasMore(int from) => Enumerable.Range(from, plate.Count - from).TakeWhile(plate.SameLine).Any(at => plate.Is(at, TokenKind.Number) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null) && !AreOthers(at));
+            simple.RemoveAll(one => one.Stands == LabelStands.Behind && IsBehind(one) && HasMore(one.To));
             for (var at = 0; at < simple.Count; at++)
             {
                 if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;

@@ -21,7 +21,9 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, RunningFacet facet)
+    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, JudgeOf(need, facet), typed => JudgeOf(typed, facet));
+
+    private static Finding JudgeOf(MotorNeed need, RunningFacet facet)
     {
         var (run, missing) = OnTheFan.Of(need, facet);
         if (run is null) return Lacking(missing!);
@@ -51,7 +53,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
 
         var finding = run.MayCarry
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it over its rating, to {loaded}. The speed or power of the old fan or a sister fan, measured, will tell, or its amps after the start.")
-            : need.Site.Volts is null && need.Site.NeutralVolts is null ? Finding.Unknown(Side.Site, "volts", $"At its plate's volts the fan would load it over its rating, to {loaded}; the volts there were not measured.")
+            : need.Site.Volts is null ? Finding.Unknown(Side.Site, "volts", $"At {(need.Site.NeutralVolts is null ? "its plate's volts" : "the volts to neutral")} the fan would load it over its rating, to {loaded}; the volts between lines were not measured.")
             : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it over its rating, to {loaded}; a belt's sheaves can make up for its speed.")
             : Finding.Fails($"The fan would load it over its rating, to {loaded}.");
         return finding with { Shortfall = shortfall, Margin = margin };

@@ -32,7 +32,9 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     public override bool AsksBeyondGist(MotorNeed need) => IsFanMeasured(need);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, RunningFacet facet)
+    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, JudgeOf(need, facet), typed => JudgeOf(typed, facet));
+
+    private static Finding JudgeOf(MotorNeed need, RunningFacet facet)
     {
         var news = RatedPoint.ShaftWattsOf(facet, SupplyVolts.HertzOf(need));
         if (news.Count == 0) return Finding.Unknown(Side.Part, "power", $"The part's power is not given.");
@@ -99,7 +101,7 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         }
 
         if (run.Fan.IsMeasured && run.MayBeWithinRating) return Finding.Unknown(Side.Site, "measuredSpeed", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; by {run.Fan.From} the fan may take more than that.");
-        if (need.Site.Volts is null && need.Site.NeutralVolts is null) return Finding.Unknown(Side.Site, "volts", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; at which volts the fan was measured is not known.");
+        if (need.Site.Volts is null) return Finding.Unknown(Side.Site, "volts", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; at which volts the fan was measured is not known.");
         if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; the amps measured tell the fan's load only beside the old plate's.");
         return run.Fan.IsMeasured && need.Site.Drive is null && run.SpeedsDiffer
             ? Finding.Unknown(Side.Site, "drive", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")

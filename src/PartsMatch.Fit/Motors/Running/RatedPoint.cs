@@ -32,18 +32,21 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var points = new List<RatedPoint>(speeds.Count * powers.Count);
         foreach (var rpm in speeds.AsSpan())
         {
-            var synchronous = isElectronic ? null : SynchronousOf(motor, rpm, hertz);
-            if (synchronous is null && !isElectronic) return ([], "poles");
-            foreach (var watts in powers.AsSpan())
+            double?[] fields = isElectronic ? [null] : SynchronousOf(motor, rpm, hertz);
+            if (fields.Length == 0) return ([], "poles");
+            foreach (var synchronous in fields)
             {
-                points.Add(new(
-                    choice?.Tap,
-                    choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
-                    rpm,
-                    synchronous,
-                    watts,
-                    motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
-                    motor.ServiceFactor ?? 1));
+                foreach (var watts in powers.AsSpan())
+                {
+                    points.Add(new(
+                        choice?.Tap,
+                        choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
+                        rpm,
+                        synchronous,
+                        watts,
+                        motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
+                        motor.ServiceFactor ?? 1));
+                }
             }
         }
 
@@ -109,11 +112,13 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
     }
 
-    private static double? SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
+    /// <summary>Synchronous speeds of the poles on its plate, or of each count that its speed leaves where the plate gives none that can have it; none where no count can.</summary>
+    private static double?[] SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
         var hertz = HertzAt(motor, rpm, supplyHertz);
-        if (double.IsNaN(hertz)) return null;
-        return (motor.Poles ?? PoleCounts.Fewest(rpm, hertz)) is { } poles && PoleCounts.Synchronous(poles, hertz) is var synchronous && synchronous > rpm ? synchronous : null;
+        if (double.IsNaN(hertz)) return [];
+        if (motor.Poles is { } read && PoleCounts.Synchronous(read, hertz) is var own && own > rpm) return [own];
+        return [.. PoleCounts.Of(rpm, hertz).Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
     }
 
     /// <summary>The frequency at which a motor is rated for a speed, or else the supply's, Hz; NaN when neither is known.</summary>

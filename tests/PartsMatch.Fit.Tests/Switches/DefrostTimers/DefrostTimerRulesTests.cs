@@ -19,6 +19,8 @@ public sealed class DefrostTimerRulesTests
     [InlineData("TIMER RES 40 A 120 V CLOCK 4 STARTS PER DAY", "clockVolts=120 V; starts=4 a day; resistiveAmps=40 A")]
     [InlineData("TIMER 40A RES 240V 60 HZ CLOCK 4 PER DAY", "clockVolts=240 V; clockFrequency=60 Hz; starts=4 a day; resistiveAmps=40 A")]
     [InlineData("TIMER RES 40 A 240 V CLOCK 120 V", "clockVolts=120 V; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData("TIMER RES 40 A 240 V CLOCK 4 PER DAY 120 V 60 HZ", "clockVolts=120 V; clockFrequency=60 Hz; starts=4 a day; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData("TIMER RES 40 A 240 V CLOCK MOTOR 120 V 60 HZ", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
     public void Volts_right_before_the_hertz_are_the_clocks(string plate, string read) => Reads(plate).ShouldBe(read);
 
     /// <summary>Hours are no minutes, and every 6 hours is 4 a day: worked by hand.</summary>
