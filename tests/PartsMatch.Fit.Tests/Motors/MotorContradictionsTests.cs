@@ -33,6 +33,9 @@ public sealed class MotorContradictionsTests
 
     // Worked by hand from the type's bands: 1/20 hp is 37.3 W, a shaded-pole motor leaves 0.9 · 0.055 · 460 = 22.8 to 1.1 · 0.195 · 460 = 98.7 W of 460 VA; 1/2 hp is 373 W.
     [InlineData("type=shaded pole; power=1/2 hp; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "23 to 99 W")]
+
+    // Whatever the type and whatever the figure means: no motor leaves less than 22.8 W of 460 VA at the shaft, and of 16 W from the line at most 0.87 · 16 = 13.9 W.
+    [InlineData("power=16 W; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "16 W, at the shaft or from the line, does not go")]
     [InlineData("type=PSC; phase=3", "type, phase", "single-phase")]
 
     // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).
@@ -66,6 +69,7 @@ public sealed class MotorContradictionsTests
     [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=4.0 A; phase=1")]
     [InlineData("power=100 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input")]
     [InlineData("power=1/2 hp; voltage=115/230 V; fullLoadAmps=8/4 A; phase=1")]
+    [InlineData("power=23 W; voltage=230 V; fullLoadAmps=2 A; phase=1")] // may be what a shaded-pole motor gives
     [InlineData("frame=48Y; shaftDiameter=5/8 in")]
     [InlineData("frame=48Z; shaftDiameter=5/8 in")]
     [InlineData("frame=48; shaftDiameter=12.7 mm")]

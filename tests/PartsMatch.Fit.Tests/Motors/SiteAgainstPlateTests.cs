@@ -78,6 +78,23 @@ public sealed class SiteAgainstPlateTests
     [InlineData("power=1/3 hp", "equipmentFanPower=400 W")] // may be what it takes: 249 W at 62 %
     public void What_may_be_true_together_is_left_alone(string plate, string site) => Found(plate, site).ShouldBeEmpty();
 
+    /// <summary>Worked by hand: 230 / √3 is 133 V, 240 / 2 is 120 V, 208 / √3 is 120 V; the high leg of a 240 V delta stands at 240 · √3 / 2 = 208 V.</summary>
+    [Theory]
+    [InlineData("volts=230 V; neutralVolts=400 V", true)]
+    [InlineData("volts=240 V; neutralVolts=208 V", true)]
+    [InlineData("volts=240 V; neutralVolts=208 V; supplyArrangement=high-leg delta", false)]
+    [InlineData("volts=240 V; neutralVolts=120/120/208 V", false)]
+    [InlineData("volts=240 V; neutralVolts=120 V", false)]
+    [InlineData("volts=208 V; neutralVolts=120 V", false)]
+    [InlineData("volts=120 V; neutralVolts=120 V", false)] // its two leads were on a line and the neutral
+    [InlineData("neutralVolts=400 V", false)]
+    public void Volts_to_neutral_are_those_of_a_leg_between_the_lines(string site, bool isNamed)
+    {
+        var found = Found("", site);
+        found.Count.ShouldBe(isNamed ? 1 : 0);
+        if (isNamed) found[0].SiteFields.ShouldBe(["volts", "neutralVolts"]);
+    }
+
     [Fact]
     public void Neither_side_is_picked()
     {

@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Fluent;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Motors.Aspects;
 using PartsMatch.Fit.Motors.Running;
@@ -119,4 +121,33 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     // At 187.2 V the old motor is pulled down as well: a motor loaded no harder than the old one was is not worse.
     [Fact]
     public void A_motor_no_harder_worked_than_the_old_one_was_meets() => Answer(Old, "volts=253 V; supplyFrequency=60 Hz", Old).ShouldBe("Meets");
+
+    /// <summary>How hard an old motor is worked counts for the part as well as against it, so that one between the ends of what is known may be passed where both ends are refused.</summary>
+    [Fact]
+    public void A_part_is_refused_beside_a_motor_of_unknown_type_or_poles_only_where_it_is_beside_one_of_each()
+    {
+        var cases =
+            from rpm in Gen.Elements(425, 510, 825, 1075, 1550)
+            from volts in Gen.Choose(140, 260)
+            from watts in Gen.Choose(60, 400)
+            from type in Gen.Elements("PSC", "shaded pole", "capacitor start", "ECM", "split phase")
+            from capacitor in Gen.Elements("", "runCapacitor=5 µF 370 V; ", "runCapacitor=none; ")
+            from read in Gen.Elements("type=shaded pole", "type=PSC", "type=split phase", "type=capacitor start", "type=CSCR", "type=ECM", "poles=12", "poles=14", "poles=16", "runCapacitor=5 µF 370 V", "runCapacitor=none")
+            select (Plate: $"{capacitor}power=200 W; powerMeaning=output; speed={rpm} rpm; voltage=230 V; phase=single-phase", Site: $"volts={volts} V; supplyFrequency=60 Hz; drive=direct", Part: $"type={type}; power={watts} W; powerMeaning=output; speed={rpm} rpm; frequency=60 Hz; voltage=230 V; phase=single-phase", read);
+
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(5000), Prop.ForAll(cases.ToArbitrary(), one =>
+        {
+            if (one.read.StartsWith("runCapacitor", StringComparison.Ordinal) && one.Plate.StartsWith("runCapacitor", StringComparison.Ordinal)) return;
+            if (Judge(one.Plate, one.Site, one.Part).Verdict != Verdict.Fails) return;
+            Judge($"{one.Plate}; {one.read}", one.Site, one.Part).Verdict.ShouldBe(Verdict.Fails, $"{one}");
+        }));
+    }
+
+    /// <summary>Worked by hand: at 50 Hz six poles turn below 1000 rpm and eight below 750, at 60 Hz eight below 900. Poles that go with the plate's own frequency alone take nothing back.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("; poles=6")]
+    [InlineData("; poles=8")]
+    public void Poles_that_cannot_have_the_speed_on_the_supply_there_leave_the_answer(string poles) =>
+        Answer($"type=PSC; power=300 W; powerMeaning=output; speed=860 rpm; voltage=230 V{poles}", "volts=230 V; supplyFrequency=50 Hz; drive=direct", "type=PSC; power=150 W; powerMeaning=output; speed=860 rpm; frequency=50 Hz; voltage=230 V; phase=single-phase").ShouldBe("Fails");
 }
