@@ -109,17 +109,30 @@ public static class MotorContradictions
     private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
     {
         if (ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any() || PowerOfFactor(spec).Any()) yield break;
-        var type = TypeBands.Likely(spec);
-        foreach (var (_, watts) in HighSpeed.Watts(spec))
+        var powers = HighSpeed.Watts(spec);
+        foreach (var (_, watts) in powers)
         {
-            var (output, input) = (Band.Exactly(watts).Shared(shaft), (type.Efficiency * watts).Shared(shaft));
-            if ((spec.PowerMeaning switch { PowerMeaning.Output => output, PowerMeaning.Input => input, _ => output ?? input }) is not null) continue;
-            yield return new(
-                ["type", "power", "voltage", "fullLoadAmps"],
-                FormattableString.Invariant($"{new RatedWatts(watts)}{(spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," })} does not go with the plate's volts and amps, which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}."),
-                type.Source);
+            if (GoesWith(spec, watts, shaft)) continue;
+            yield return NoPower(spec, watts, FormattableString.Invariant($", which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}"));
             yield break;
         }
+
+        // Bands that hold several types leave room that none of these has by itself.
+        MotorSpec[] possible = [.. MotorKinds.Possible(spec).Select(type => spec with { Type = type })];
+        if (possible.Length == 0 || Array.Exists(possible, one => ShaftByAmps.Of(one) is { } its && powers.All(power => GoesWith(one, power.Value, its)))) yield break;
+        yield return NoPower(spec, powers.Max(power => power.Value), ", whichever type of motor it is");
+    }
+
+    private static bool GoesWith(MotorSpec spec, double watts, Band shaft)
+    {
+        var (output, input) = (Band.Exactly(watts).Shared(shaft), (TypeBands.Likely(spec).Efficiency * watts).Shared(shaft));
+        return (spec.PowerMeaning switch { PowerMeaning.Output => output, PowerMeaning.Input => input, _ => output ?? input }) is not null;
+    }
+
+    private static Contradiction NoPower(MotorSpec spec, double watts, string because)
+    {
+        var meant = spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," };
+        return new(["type", "power", "voltage", "fullLoadAmps"], $"{new RatedWatts(watts)}{meant} does not go with the plate's volts and amps{because}.", TypeBands.Likely(spec).Source);
     }
 
     private static IEnumerable<Contradiction> ShaftOfFrame(MotorSpec spec)

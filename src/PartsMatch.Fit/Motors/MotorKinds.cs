@@ -25,4 +25,8 @@ public static class MotorKinds
     public static bool MayBe(MotorType type, Phases? phases, bool? hasRunCapacitor) =>
         (phases is null || PhasesOf(type) is not { } its || its == phases)
         && (hasRunCapacitor is not { } has || has == (type is MotorType.PermanentSplitCapacitor or MotorType.CapacitorStartCapacitorRun));
+
+    /// <summary>The types that a motor whose plate names none may be; none where it names one.</summary>
+    public static IEnumerable<MotorType> Possible(MotorSpec spec) =>
+        spec.Type is not null ? [] : Enum.GetValues<MotorType>().Where(type => MayBe(type, spec.Phase, HasRunCapacitor(spec)));
 }

@@ -36,6 +36,7 @@ public sealed class MotorContradictionsTests
 
     // Whatever the type and whatever the figure means: no motor leaves less than 22.8 W of 460 VA at the shaft, and of 16 W from the line at most 0.87 · 16 = 13.9 W.
     [InlineData("power=16 W; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "16 W, at the shaft or from the line, does not go")]
+    [InlineData("power=1/4 hp; powerMeaning=input; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V", "type, power, voltage, fullLoadAmps", "whichever type")] // 0.7 · 186.4 = 130 W against 0.9 · 0.35 · 0.9 · 621 = 176 W of PSC; 0.87 · 186.4 = 162 W against 0.9 · 0.55 · 0.75 · 621 = 230 W of CSCR
     [InlineData("type=PSC; phase=3", "type, phase", "single-phase")]
 
     // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).

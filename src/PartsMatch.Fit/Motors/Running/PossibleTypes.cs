@@ -22,8 +22,7 @@ internal static class PossibleTypes
     }
 
     /// <summary>The same need with each type that its phases and capacitor leave; none where the type is known.</summary>
-    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => need.Plate.Type is not null ? [] : (MotorNeed[])
-        [.. Enum.GetValues<MotorType>().Where(type => MotorKinds.MayBe(type, need.Plate.Phase, MotorKinds.HasRunCapacitor(need.Plate))).Select(type => With(need, type))]);
+    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. MotorKinds.Possible(need.Plate).Select(type => With(need, type))]);
 
     private static MotorNeed With(MotorNeed need, MotorType type)
     {
