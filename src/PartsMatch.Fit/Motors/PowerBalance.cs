@@ -15,13 +15,13 @@ public static class PowerBalance
     /// <summary>An efficiency on the plate and output over input are the same within so much, as a ratio (practice: figures are rounded).</summary>
     private const double SameEfficiency = 1.05;
 
-    /// <summary>Watts that are V·A·cos φ are from the line; watts that are less by as much as the type wastes are at the shaft. Between the two nothing follows.</summary>
+    /// <summary>Watts that are V·A·cos φ are from the line; watts that are less by as much as the type wastes are at the shaft. Of two voltages beside one figure of amps only one is its own: what is neither at the other is no matter.</summary>
     public static IEnumerable<Deduction> Meaning(MotorSpec spec)
     {
         if (spec.Power is not { } power || power.Any(one => one.Unit is PowerUnit.ElectricalHorsepower)) yield break;
         var meanings = Ratings.Of(spec).Rows.Select(row => (Line: LineWatts.Of(spec, row), row.Power)).Where(row => row is { Line: not null, Power: not null })
-            .Select(row => Meaning(spec, row.Line!.Value, (double)row.Power!.Value.Watts)).Distinct().ToList();
-        if (meanings is not [{ } meaning]) yield break;
+            .Select(row => Meaning(spec, row.Line!.Value, (double)row.Power!.Value.Watts)).OfType<PowerMeaning>().Distinct().ToList();
+        if (meanings is not [var meaning]) yield break;
         var because = meaning == PowerMeaning.Input ? "volts, amps and power factor come to the same watts" : "volts, amps and power factor come to more, by what such a motor wastes";
         yield return new(Side.Plate, "powerMeaning", Deducing.Text(meaning), because, ["power", "voltage", "fullLoadAmps", "powerFactor"], MotorSources.LineWatts);
     }
@@ -57,7 +57,7 @@ public static class PowerBalance
         }
     }
 
-    /// <summary>Watts beyond V·A·cos φ: at the shaft none can be, from the line only what rounding explains.</summary>
+    /// <summary>Watts beyond V·A·cos φ: at the shaft none can be, from the line only what rounding explains. Below them they are what the type wastes of them less.</summary>
     public static IEnumerable<Contradiction> OfPowerFactor(MotorSpec spec)
     {
         // One figure of amps beside two voltages belongs to one of them: the greater product is the limit.
@@ -65,11 +65,20 @@ public static class PowerBalance
         {
             if (rows.Key.Power is not { } power || rows.Select(row => LineWatts.Of(spec, row)).OfType<Band>().ToList() is not { Count: > 0 } lines) continue;
             var (most, atShaft) = (lines.Max(line => line.High), spec.PowerMeaning == PowerMeaning.Output);
-            if (Within.AtMost((double)power.Watts, most * (atShaft ? 1 : 1 + LineWatts.Rounding))) continue;
+            if (!Within.AtMost((double)power.Watts, most * (atShaft ? 1 : 1 + LineWatts.Rounding)))
+            {
+                yield return new(
+                    ["power", "voltage", "fullLoadAmps", "powerFactor"],
+                    FormattableString.Invariant($"{Deducing.Text(power)}{(atShaft ? " at the shaft" : string.Empty)} is more than the {most:0} W that volts, amps and a power factor of {spec.PowerFactor:0.##} come to: a motor gives no more than it takes."),
+                    MotorSources.LineWatts);
+                yield break;
+            }
+
+            if (lines.Exists(line => Meaning(spec, line, (double)power.Watts) is not null)) continue;
             yield return new(
-                ["power", "voltage", "fullLoadAmps", "powerFactor"],
-                FormattableString.Invariant($"{Deducing.Text(power)}{(atShaft ? " at the shaft" : string.Empty)} is more than the {most:0} W that volts, amps and a power factor of {spec.PowerFactor:0.##} come to: a motor gives no more than it takes."),
-                MotorSources.LineWatts);
+                ["type", "power", "voltage", "fullLoadAmps", "powerFactor"],
+                FormattableString.Invariant($"{Deducing.Text(power)} is neither the {most:0} W that volts, amps and a power factor of {spec.PowerFactor:0.##} come to nor what {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor that it may be")} gives at the shaft for them."),
+                TypeBands.Likely(spec).Source);
             yield break;
         }
     }
@@ -77,10 +86,12 @@ public static class PowerBalance
     /// <summary>Below this a ratio is a slip rather than a motor: the least of any type's.</summary>
     private static double Least => TypeBands.All.Min(type => type.Efficiency.Low);
 
-    private static PowerMeaning? Meaning(MotorSpec spec, Band line, double watts) =>
-        LineWatts.Are(line, watts) ? PowerMeaning.Input
-        : Within.AtMost(watts, line.Low * (1 - LineWatts.Rounding)) && (TypeBands.Likely(spec).Efficiency * line.High).High >= watts && (TypeBands.Likely(spec).Efficiency * line.Low).Low <= watts ? PowerMeaning.Output
-        : null;
+    private static PowerMeaning? Meaning(MotorSpec spec, Band line, double watts)
+    {
+        if (LineWatts.Are(line, watts)) return PowerMeaning.Input;
+        var given = TypeBands.Likely(spec).Efficiency * line;
+        return Within.Span(watts, given.Low * (1 - BeyondBand), Math.Min(given.High * (1 + BeyondBand), line.High)) ? PowerMeaning.Output : null;
+    }
 
     /// <summary>Output over input of each row; none where the plate's power is itself the input, or the counts differ.</summary>
     private static List<Share> Shares(MotorSpec spec)
