@@ -41,17 +41,15 @@ public static class MotorContradictions
     private static IEnumerable<Contradiction> CapacitorOfType(MotorSpec spec)
     {
         if (spec.RunCapacitor is not { } capacitor) yield break;
-        if (spec.Type == MotorType.ShadedPole && !capacitor.IsNone)
+        if (spec.Type is { } type && MotorKinds.PhasesOf(type) != Phases.Three && !MotorKinds.MayBe(type, null, !capacitor.IsNone))
         {
-            yield return new(["type", "runCapacitor"], $"A shaded-pole motor has no capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+            yield return capacitor.IsNone
+                ? new(["type", "runCapacitor"], $"A {Deducing.Text(type)} motor has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor)
+                : new(["type", "runCapacitor"], $"A {Deducing.Text(type)} motor has no run capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
         }
         else if (spec.Phase == Phases.Three && !capacitor.IsNone)
         {
             yield return new(["phase", "runCapacitor"], $"A three-phase motor has no run capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
-        }
-        else if (spec.Type is MotorType.PermanentSplitCapacitor or MotorType.CapacitorStartCapacitorRun && capacitor.IsNone)
-        {
-            yield return new(["type", "runCapacitor"], $"A {Deducing.Text(spec.Type.Value)} motor has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor);
         }
     }
 

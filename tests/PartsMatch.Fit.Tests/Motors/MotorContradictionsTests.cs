@@ -30,6 +30,9 @@ public sealed class MotorContradictionsTests
     [InlineData("type=shaded pole; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
     [InlineData("phase=3; runCapacitor=5 µF 370 V", "phase, runCapacitor", "three-phase motor has no run capacitor")]
     [InlineData("type=PSC; runCapacitor=none", "type, runCapacitor", "says none")]
+    [InlineData("type=split phase; runCapacitor=5 µF 370 V", "type, runCapacitor", "split phase motor has no run capacitor")]
+    [InlineData("type=capacitor start; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
+    [InlineData("type=ECM; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
 
     // Worked by hand from the type's bands: 1/20 hp is 37.3 W, a shaded-pole motor leaves 0.9 · 0.055 · 460 = 22.8 to 1.1 · 0.195 · 460 = 98.7 W of 460 VA; 1/2 hp is 373 W.
     [InlineData("type=shaded pole; power=1/2 hp; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "23 to 99 W")]
