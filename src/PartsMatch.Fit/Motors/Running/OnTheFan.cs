@@ -82,6 +82,9 @@ public sealed record OnTheFan
     /// <summary>Whether unbalanced volts take something of a motor's power: then being no worse than the old motor is not enough, for that may have killed it.</summary>
     private bool IsDerated { get; init; }
 
+    /// <summary>Whether either may be on volts to neutral that nobody measured, since it does not take those between lines.</summary>
+    public bool MayBeOnNeutral { get; private init; }
+
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. cases.Select(figure)]);
 
@@ -100,6 +103,7 @@ public sealed record OnTheFan
         {
             Rating = (RatedSupply.ServiceFactorCounts(need, news[0]) ? news[0].ServiceFactor : 1) * derating,
             IsDerated = derating < 1,
+            MayBeOnNeutral = MayBeOnNeutralOf(need, olds[0].Rated, RunningFacet.OfOld(need)) || MayBeOnNeutralOf(need, news[0], part),
         }, null);
     }
 
@@ -114,7 +118,7 @@ public sealed record OnTheFan
         var olds = OldOnFan.OnLower(need)[pair.OldRow];
         if (olds.Length == 0) return null;
         var news = New.OnLower(part, part.Lower[row], SupplyVolts.HertzOf(need));
-        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated };
+        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated, MayBeOnNeutral = MayBeOnNeutral };
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
@@ -125,6 +129,10 @@ public sealed record OnTheFan
     /// <summary>New blade's diameter over the old one's: 1 while the blade stays; null when it goes and a diameter is missing.</summary>
     private static double? DiameterRatio(MotorNeed need) => need.Site.BladeStays != false ? 1 : need.Once(static need =>
         need.Site is { BladeDiameter: { } old, NewBladeDiameter: { } now } && old.Millimeters > 0 && now.Millimeters > 0 ? now.Millimeters / old.Millimeters : (double?)null);
+
+    private static bool MayBeOnNeutralOf(MotorNeed need, RatedPoint point, RunningFacet motor) =>
+        point.Tap is { } tap && !tap.Takes(tap.High * point.VoltsRatio)
+        && SupplyVolts.Of(need, motor.Connections.Phases ?? Phases.Single).NeutralMayHelpAny(motor.Connections.Taps, SupplyWindows.MostVoltsOff);
 
     private bool IsCarried(FanCase one) => one.NewLoading <= (IsDerated ? Limit : Math.Max(Limit, one.OldLoading * (1 + NotToldApart))) + 1e-9;
 

@@ -112,13 +112,14 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
     }
 
-    /// <summary>Synchronous speeds of the poles on its plate, or of each count that its speed leaves where the plate gives none that can have it; none where no count can.</summary>
+    /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves, else of the plate's where it is below them; none where nothing is.</summary>
     private static double?[] SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
         var hertz = HertzAt(motor, rpm, supplyHertz);
         if (double.IsNaN(hertz)) return [];
-        if (motor.Poles is { } read && PoleCounts.Synchronous(read, hertz) is var own && own > rpm) return [own];
-        return [.. PoleCounts.Of(rpm, hertz).Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
+        IReadOnlyList<int> counts = motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
+        if (counts.Count == 0 && motor.Poles is { } only) counts = [only];
+        return [.. counts.Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
     }
 
     /// <summary>The frequency at which a motor is rated for a speed, or else the supply's, Hz; NaN when neither is known.</summary>

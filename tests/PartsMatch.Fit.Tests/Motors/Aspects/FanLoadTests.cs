@@ -122,6 +122,13 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     [Fact]
     public void A_motor_no_harder_worked_than_the_old_one_was_meets() => Answer(Old, "volts=253 V; supplyFrequency=60 Hz", Old).ShouldBe("Meets");
 
+    /// <summary>A motor for 230 V does not take 400 V between lines, and 400 / √3 = 231 V to neutral it does: until somebody measured there, nothing is refused.</summary>
+    [Theory]
+    [InlineData("volts=400 V", "Unknown Site neutralVolts")]
+    [InlineData("volts=400 V; neutralVolts=231 V", "Fails")]
+    [InlineData("volts=230 V", "Fails")]
+    public void Volts_to_neutral_are_asked_for_where_those_between_lines_do_not_suit(string volts, string answer) => Answer(Old, $"{volts}; supplyFrequency=60 Hz; drive=direct", Part(100)).ShouldBe(answer);
+
     /// <summary>How hard an old motor is worked counts for the part as well as against it, so that one between the ends of what is known may be passed where both ends are refused.</summary>
     [Fact]
     public void A_part_is_refused_beside_a_motor_of_unknown_type_or_poles_only_where_it_is_beside_one_of_each()
