@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking.Engine;
@@ -6,7 +7,7 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
     private readonly ByFacet<CompletedAnswer> known = new(catalogue);
-    private readonly CompletedAnswer notAsked = new(_ => (true, 0, 0), new int[completions.All.Count], isPaired: false);
+    private readonly CompletedAnswer takesNothing = new(_ => (true, 0, 0), new int[completions.All.Count], isPaired: false);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -21,7 +22,7 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     public Answers ByNeed => byNeed;
 
     /// <summary>The answer about what a question reads; where it is not asked, that it passes and takes nothing.</summary>
-    public CompletedAnswer At(int question, int code) => byNeed.IsAsked(question) ? known.At(question, code) ??= Asked(question, code) : notAsked;
+    public CompletedAnswer At(int question, int code) => byNeed.IsAsked(question) ? known.At(question, code) ??= Asked(question, code) : takesNothing;
 
     /// <summary>All answers about the part in a place, in the family's order.</summary>
     public IReadOnlyList<CompletedAnswer> AnswersAt(int place) => [.. catalogue.Family.Aspects.Select((_, aspect) =>
@@ -41,6 +42,12 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     /// <summary>The part in a place, explained.</summary>
     public Explained ExplainedAt(int place) => Explained.Of(byNeed.SheetOf(place), AnswersAt(place), completions, weights, catalogue.NumberAt(place));
 
-    private CompletedAnswer Asked(int question, int code) =>
-        completions.Answer(catalogue.Questions.AspectOf(question), catalogue.Questions.IndexOf(question), catalogue.Facets[question][code], weights);
+    /// <summary>What an aspect that looks at nothing open says of the need it says of every completion.</summary>
+    private CompletedAnswer Asked(int question, int code)
+    {
+        var index = catalogue.Questions.IndexOf(question);
+        if (weights.IsPaired(index) || !completions.AreAlikeFor(index)) return completions.Answer(catalogue.Questions.AspectOf(question), index, catalogue.Facets[question][code], weights);
+        var answer = byNeed.At(question, code);
+        return answer is { Fit: not PartFit.DoesntFit, Contribution.Millionths: 0 } ? takesNothing : new(_ => (answer.Fit != PartFit.DoesntFit, answer.Contribution.Millionths, 0), completions.GroupsByAspect[index], isPaired: false);
+    }
 }

@@ -14,17 +14,18 @@ public sealed class Completions
     public const int Usual = 24;
 
     private readonly Nearness? nearness;
+    private readonly IReadOnlyList<bool> areAlike;
     private CompletedAnswers? answers;
 
-    private Completions(IReadOnlyList<Completion> all, IReadOnlyList<int> open, IReadOnlyList<int[]> groupsByAspect, Nearness? nearness)
+    private Completions(IReadOnlyList<Completion> all, IReadOnlyList<int> open, IReadOnlyList<int[]> groupsByAspect, IReadOnlyList<bool> areAlike, Nearness? nearness)
     {
-        (All, Open, GroupsByAspect, this.nearness) = (all, open, groupsByAspect, nearness);
+        (All, Open, GroupsByAspect, this.areAlike, this.nearness) = (all, open, groupsByAspect, areAlike, nearness);
         Machines = nearness?.Weights.Count(weight => weight > 0) ?? 0;
         (Weight, Weights) = (all.Sum(completion => completion.Weight), [.. all.Select(completion => completion.Weight)]);
     }
 
     /// <summary>For a need in which nothing is open that a plate could tell.</summary>
-    public static Completions None { get; } = new([], [], [], null);
+    public static Completions None { get; } = new([], [], [], [], null);
 
     /// <summary>The completions.</summary>
     public IReadOnlyList<Completion> All { get; }
@@ -58,6 +59,9 @@ public sealed class Completions
 
     /// <summary>Of every aspect and completion: which completions the aspect cannot tell apart carry the same number, from 0 on.</summary>
     internal IReadOnlyList<int[]> GroupsByAspect { get; }
+
+    /// <summary>Whether an aspect, by its place in the family's order, cannot tell any completion from the need itself: it looks at nothing open.</summary>
+    internal bool AreAlikeFor(int aspect) => areAlike[aspect];
 
     /// <summary>What is found out about a catalogue; list, next readings and carry set share it.</summary>
     internal CompletedAnswers AnswersIn(Catalogue catalogue, Weights weights, Need need) =>
@@ -96,7 +100,8 @@ public sealed class Completions
             return new Completion(completed, one.Weight, said);
         })];
         var isOpen = open.ToHashSet();
-        return new(all, open, [.. codes.ReadBy.Select(fields => Groups(all, [.. fields.Where(isOpen.Contains)]))], near);
+        var openOf = codes.ReadBy.Select(fields => fields.Where(isOpen.Contains).ToList()).ToList();
+        return new(all, open, [.. openOf.Select(fields => Groups(all, fields))], [.. openOf.Select(fields => fields.Count == 0)], near);
 
         // What follows for the site follows from plate and machine together, and may be what no machine alone says.
         int CodeOf(Need completed, int at)
