@@ -50,7 +50,7 @@ public sealed record Explained(FitSheet Sheet, IReadOnlyList<Contribution> Contr
     {
         var passing = answers.Aggregate(completions.Everything, (asked, answer) => answer.Passing(asked));
         List<(int Index, int Weight)> passed = [.. completions.All.Select((completion, index) => (index, completion.Weight)).Where(one => (passing >> one.index & 1) == 1)];
-        var sum = passed.Sum(one => one.Weight * weights.ShareOf(new Score(answers.Sum(answer => answer.Contributions[one.Index])) + PartTerms.Of(weights, answers, one.Index, number)));
+        var sum = passed.Sum(one => one.Weight * weights.ShareOf(new Score(answers.Sum(answer => answer.ContributionOf(one.Index))) + PartTerms.Of(weights, answers, one.Index, number)));
         var likelihood = sheet.Fit == PartFit.DoesntFit ? null : weights.Shown(new MeanLikelihood(sum, completions.Weight).Percent, completions.Machines);
 
         // A part that no completion passes has nothing to take a mean of: it is explained by the need as it is.
@@ -58,7 +58,7 @@ public sealed record Explained(FitSheet Sheet, IReadOnlyList<Contribution> Contr
         var weight = passed.Sum(one => one.Weight);
         List<Contribution> contributions =
         [
-            .. sheet.Findings.Zip(answers, (one, answer) => Contribution.Of(one.Aspect, Mean(each => answer.Contributions[each]))),
+            .. sheet.Findings.Zip(answers, (one, answer) => Contribution.Of(one.Aspect, Mean(each => answer.ContributionOf(each)))),
             .. Besides(sheet, weights, number, pair => Mean(each => PartTerms.Of(pair, answers, each).Millionths)),
         ];
         return new(sheet, contributions, contributions.Aggregate(Score.Zero, (score, one) => score + one.Amount), likelihood);

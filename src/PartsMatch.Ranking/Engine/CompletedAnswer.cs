@@ -9,12 +9,10 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution, double Shortfall)> judge, int[] groups, bool isPaired)
 {
     private readonly double[] shortfalls = isPaired ? new double[groups.Length] : [];
+    private long[]? contributions;
     private ulong judged;
     private ulong passing;
     private ulong taking;
-
-    /// <summary>Of every completion that was asked about, what the facet takes from the score, in millionths.</summary>
-    public long[] Contributions { get; } = new long[groups.Length];
 
     /// <summary>Which of some completions the facet passes.</summary>
     /// <param name="asked">A bit for every completion that is asked about.</param>
@@ -27,19 +25,29 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution,
     /// <summary>Whether the facet takes anything from the score of any of some completions that were asked about.</summary>
     public bool TakesFrom(ulong asked) => (taking & asked) != 0;
 
+    /// <summary>What the facet takes from the score for a completion that was asked about, in millionths.</summary>
+    public long ContributionOf(int completion) => contributions is null ? 0 : contributions[completion];
+
     /// <summary>How far the facet falls short for a completion that was asked about.</summary>
     public double ShortfallOf(int completion) => shortfalls[completion];
 
     private void Judge(int completion)
     {
         var (passes, contribution, shortfall) = judge(completion);
+
+        // Most facets take nothing from any.
+        if (contribution != 0) contributions ??= new long[groups.Length];
         for (var other = completion; other < groups.Length; other++)
         {
             if (groups[other] != groups[completion]) continue;
             judged |= 1UL << other;
             if (passes) passing |= 1UL << other;
-            if (contribution != 0) taking |= 1UL << other;
-            Contributions[other] = contribution;
+            if (contribution != 0)
+            {
+                taking |= 1UL << other;
+                contributions![other] = contribution;
+            }
+
             if (isPaired) shortfalls[other] = shortfall;
         }
     }

@@ -47,7 +47,7 @@ internal readonly struct CompletedPrefix(CompletedAnswers answers, Weights weigh
             for (var left = passing[depth + 1]; left != 0; left &= left - 1)
             {
                 var completion = BitOperations.TrailingZeroCount(left);
-                var contribution = answer.Contributions[completion];
+                var contribution = answer.ContributionOf(completion);
                 sums[to + completion] = sums[from + completion] + contribution;
                 shares[to + completion] = contribution == 0 ? shares[from + completion] : NotKnown;
             }

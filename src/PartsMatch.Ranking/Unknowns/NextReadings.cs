@@ -86,7 +86,7 @@ public static class NextReadings
         /// <summary>The best part for a completion, as far as the aspects that read the field tell, the others taken for the need as it is; −1 when they turn all away. Of equal ones the first in the list is the better offer.</summary>
         private int Best(int completion, List<int> reading, List<ulong> passing) => parts.Index()
             .Where(one => (passing[one.Index] >> completion & 1) == 1)
-            .OrderByDescending(one => asItIs[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].Contributions[completion] - asItIs[one.Index][aspect]))
+            .OrderByDescending(one => asItIs[one.Index].Sum() + reading.Sum(aspect => one.Item[aspect].ContributionOf(completion) - asItIs[one.Index][aspect]))
             .Select(one => one.Index).DefaultIfEmpty(-1).First();
 
         private static long AsItIs(Answers answers, int aspect, int place)
