@@ -37,7 +37,7 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
         if (read is null || marked is null) return null;
         var volts = Rounded.To(read.Legs.Min(leg => leg.Volts), 1);
         var all = TimerCoils.Of(marked, null).Own;
-        return volts < NoVoltsShare * all.Min(one => one.Low) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
+        return !Within.AtLeast(volts, NoVoltsShare * all.Min(one => one.Low)) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
     }
 
     /// <summary>Under this share of the marked volts nothing is there (practice).</summary>

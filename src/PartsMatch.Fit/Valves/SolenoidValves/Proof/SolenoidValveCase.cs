@@ -31,7 +31,7 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     }
 
     /// <summary>Whether its coil has any volts but stray ones; null where they were not read.</summary>
-    internal bool? IsSupplied => Volts is { } volts ? volts > 0 && !(Coil is { } coil && volts < coil.Low * NoSupply) : null;
+    internal bool? IsSupplied => Volts is { } volts ? volts > 0 && (Coil is not { } coil || Within.AtLeast(volts, coil.Low * NoSupply)) : null;
 
     /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);
