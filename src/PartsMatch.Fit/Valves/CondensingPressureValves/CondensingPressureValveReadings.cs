@@ -23,4 +23,8 @@ public sealed record CondensingPressureValveReadings : Readings
     /// <summary>Whether there is enough refrigerant to flood with.</summary>
     [Field("Enough charge", "Whether the receiver shows liquid and the sight glass is clear: without enough no valve floods a condenser.", Group = Running)]
     public bool? EnoughCharge { get; init; }
+
+    /// <summary>Whether it follows as it is set anew.</summary>
+    [Field("Follows its setting", "Of one that can be set, turned to what is needed and left a quarter of an hour: whether it then does what it should. Where a head is to be held, hot gas goes by below that and the head comes up to it; through a differential check valve it goes by above its difference alone.", Group = Running, Tool = Tool.Meter)]
+    public bool? FollowsSetting { get; init; }
 }

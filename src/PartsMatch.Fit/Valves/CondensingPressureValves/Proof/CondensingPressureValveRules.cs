@@ -10,15 +10,14 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
 /// <param name="New">The new one; null before the swap.</param>
 public sealed record CondensingPressureValveCase(HeadNeed Need, CondensingPressureValveReadings Readings, CondensingPressureValveSpec? New = null)
 {
+    /// <summary>The one the readings were taken at.</summary>
+    public CondensingPressureValveSpec Measured => New ?? Need.Plate;
+
     /// <summary>How it keeps the pressure up; null where not known.</summary>
-    internal Arrangement? How => (New ?? Need.Plate).Arrangement ?? Need.Site.NeedsArrangement;
+    internal Arrangement? How => Measured.Arrangement ?? Need.Site.NeedsArrangement;
 
     /// <summary>The pressure that it is to hold, kPa gauge, or of a differential check valve the difference that opens it: an old one by its plate, or what it was set to where it can be set, a new one by what it is set to; null where not known.</summary>
     internal double? Setting => (New is null ? HeadSetting.SetBefore(Need.Plate, Need.Site) : HeadSetting.SetThere(New, Need.Site)) ?? Rounded.Kilopascal(Need.Site.SettingNeeded);
-
-    /// <summary>What an old one that can be set is marked with, kPa, where by that it does what it should, though not by what is to be held: nobody may have set it. Null elsewhere.</summary>
-    /// <param name="isWrong">Whether what was read is wrong by a setting.</param>
-    internal double? MarkedAndRight(Func<double, bool> isWrong) => New is null && Rounded.Kilopascal(Need.Plate.Setting) is { } marked && !isWrong(marked) ? marked : null;
 
     /// <summary>The head, kPa gauge; null where not read.</summary>
     internal double? Head => Rounded.Kilopascal(Readings.HeadPressure);
@@ -56,9 +55,8 @@ public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head 
         if (head < setting - HeadLimits.Near - 1e-9)
         {
             if (one.How == Arrangement.InletRegulator) return Ruling.CantTell($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held; the receiver lies lower than the condenser by what the check valve beside it takes: read the pressure before it, at the condenser.", limit);
-            if (one.MarkedAndRight(marked => head < marked - HeadLimits.Near - 1e-9) is { } held) return Ruling.CantTell($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held; the {new ShownPressure(held)} that it is marked with it holds: set it to what is to be held, and see whether it does.", limit);
-            var low = Ruling.Bad($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held: it does not hold it.", limit);
-            return one.New is null && one.Readings.EnoughCharge == true ? Condemned(one, low) : low;
+            var low = Ruling.Bad($"The head is {new ShownPressure(head)}, over 10 psi (69 kPa) under the {new ShownPressure(setting)} to be held: {new OrNotSet(one, "it does not hold it")}.", limit);
+            return one.Readings.EnoughCharge == true ? WrongBySetting.Judge(one, low) : low;
         }
 
         if (head <= setting + (2 * HeadLimits.Near) + 1e-9) return Ruling.Good($"The head is {new ShownPressure(head)}; {new ShownPressure(setting)} are to be held.", limit);
@@ -66,13 +64,9 @@ public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head 
         {
             null => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held.").ThenRead("bypassHot", "See by a thermometer whether the by-pass to the receiver is hot: so far above its setting it should let no gas by."),
             true when one.How == Arrangement.InletRegulator => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above its setting, and hot gas goes by: the check valve beside it leaks, or this one throttles the condenser's drain. Read the pressure before and behind it: wide open it takes hardly any."),
-            true when one.MarkedAndRight(marked => head > marked + (2 * HeadLimits.Near) + 1e-9) is { } marked => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held, but not above the {new ShownPressure(marked)} that it is marked with: set it to what is to be held, and see whether it lets no gas by then."),
-            true when one.New is null => Condemned(one, Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it still lets hot gas by: it is stuck, or its dome has lost its charge.")),
+            true when one.New is null => WrongBySetting.Judge(one, Ruling.Bad($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held, and it still lets hot gas by: {new OrNotSet(one, "it is stuck, or its dome has lost its charge")}.")),
             true => Ruling.Bad($"The head is {new ShownPressure(head)}, well above its setting, and it lets hot gas by: see its setting, and which pipe is on which port."),
             false => Ruling.Good($"The head is {new ShownPressure(head)}, above its setting, and it lets no gas by: look for another cause of a high head.").NotThePart(),
         };
     }
-
-    /// <summary>What condemns a three-way valve condemns none of which it is not known whether it is one.</summary>
-    private static Ruling Condemned(CondensingPressureValveCase one, Ruling bad) => one.How is null ? bad.ThenRead("arrangement", "See how it is arranged: a three-way valve holds a head, a check valve opens at a difference, and each is condemned by other signs.", Side.Plate) : bad.ThePartHasFailed();
 }
