@@ -8,6 +8,7 @@ namespace PartsMatch.Fit.Tests.Valves.CondensingPressureValves;
 [Trait("Source", "reading.headHeld")]
 [Trait("Source", "reading.headCharge")]
 [Trait("Source", "reading.headDifference")]
+[Trait("Source", "reading.regulatorHeld")]
 public sealed class CondensingPressureValveProofTests
 {
     [Theory]
@@ -174,6 +175,42 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("headPressure=160 psi; enoughCharge=yes")]
     public void An_inlet_regulator_is_not_condemned_for_what_its_check_valve_may_do(string readings) =>
         Diagnose("arrangement=inlet regulator; setting=180 psi", readings).Checks.ShouldContain(check => check.Verdict == ReadingVerdict.CantTell && check.Sentence.Contains("check valve", StringComparison.Ordinal));
+
+    /// <summary>It holds the pressure before it, at the condenser: 10 psi under its setting it does not, and 20 psi above it, wide open, it takes at most 10 psi. Practice.</summary>
+    [Theory]
+    [InlineData("headPressure=160 psi; enoughCharge=yes", Conclusion.ReadNext, "condenserPressure")]
+    [InlineData("headPressure=160 psi", Conclusion.ReadNext, "enoughCharge")]
+    [InlineData("headPressure=160 psi; enoughCharge=yes; condenserPressure=170 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=160 psi; enoughCharge=yes; condenserPressure=169 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("condenserPressure=169 psi", Conclusion.ReadNext, "enoughCharge")]
+    [InlineData("condenserPressure=169 psi; enoughCharge=no", Conclusion.NotThePart, null)]
+    [InlineData("condenserPressure=180 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=170 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=260 psi", Conclusion.ReadNext, "bypassHot")]
+    [InlineData("headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)]
+    [InlineData("headPressure=260 psi; bypassHot=yes", Conclusion.ReadNext, "condenserPressure")]
+    [InlineData("condenserPressure=260 psi", Conclusion.ReadNext, "headPressure")]
+    [InlineData("condenserPressure=270 psi; headPressure=260 psi; bypassHot=yes", Conclusion.NotThePart, null)] // its check valve leaks
+    [InlineData("condenserPressure=271 psi; headPressure=260 psi; bypassHot=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("condenserPressure=270 psi; headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)] // another cause of a high head
+    [InlineData("condenserPressure=240 psi; headPressure=260 psi; bypassHot=yes", Conclusion.ReadNext, "condenserPressure")] // one gauge is misread
+    public void An_inlet_regulator_is_told_by_the_pressure_before_it(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("arrangement=inlet regulator; setting=180 psi", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("condenserPressure=169 psi; enoughCharge=yes")]
+    [InlineData("condenserPressure=271 psi; headPressure=260 psi; bypassHot=yes")]
+    public void An_inlet_regulator_that_can_be_set_is_set_anew_before_it_is_condemned(string readings)
+    {
+        const string plate = "arrangement=inlet regulator; setting=180 psi; settingLeast=65 psi; settingMost=225 psi";
+        Diagnose(plate, readings).Next!.Field.ShouldBe("followsSetting");
+        Diagnose(plate, $"{readings}; followsSetting=no").Conclusion.ShouldBe(Conclusion.PartHasFailed);
+        Diagnose(plate, $"{readings}; followsSetting=yes").Conclusion.ShouldBe(Conclusion.NotThePart);
+    }
 
     [Theory]
     [InlineData("headPressure=260 psi; bypassHot=yes")]
