@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.Contactors;
 public static class ContactorReadingSources
 {
     /// <summary>Not called for.</summary>
-    public static Source NotCalledFor { get; } = new("A contactor that is not called for, or has no volts at its coil, is not the part: look up the circuit", SourceStatus.Practice);
+    public static Source NotCalledFor { get; } = new("A contactor that is not called for, or has no volts at its coil, is not the part: look up the circuit, and with volts there without a call what feeds it", SourceStatus.Practice);
 
     /// <summary>Window of a coil.</summary>
     public static Source ContactorCoilVolts { get; } = new("IEC 60947-4-1, NEMA ICS 2: a coil pulls in and holds from 85 to 110 % of its volts", SourceStatus.Memory);

@@ -35,6 +35,10 @@ public sealed record DefrostTimerReadings : Readings
     [Field("Heater contact closes", "By volts at the heater terminal, as it is advanced by hand.", Group = ByHand)]
     public bool? HeaterContactCloses { get; init; }
 
+    /// <summary>Volts before the heater contact.</summary>
+    [Field("Volts before the heater contact", "In defrost, at the common that feeds it, against the heaters' other line: with none there its terminal is dead however well it closes.", Group = ByHand, Tool = Tool.Meter, Example = "238 V")]
+    public Measured<ElectricPotential>? CommonVolts { get; init; }
+
     /// <summary>Whether the fan contact opens.</summary>
     [Field("Fan contact opens", "By no volts at the fan terminal, in defrost.", Group = ByHand)]
     public bool? FanContactOpens { get; init; }

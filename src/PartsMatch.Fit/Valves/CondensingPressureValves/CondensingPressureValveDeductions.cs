@@ -25,9 +25,9 @@ public static class CondensingPressureValveDeductions
             if (how.HasCondenserPort() == true && plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
             if (plate.ReceiverPort is { } receiver) yield return As("receiverPipe", Deducing.Text(receiver), "receiverPort");
             if (how.HasDischargePort() == true && plate.DischargePort is { } discharge) yield return As("dischargePipe", Deducing.Text(discharge), "dischargePort");
-            if (OneSize(plate) is not { } size) yield break;
-            yield return One("receiverPipe", size);
-            if (how.HasDischargePort() == true) yield return One("dischargePipe", size);
+            if (OneSize(plate, how) is not (var size, var port)) yield break;
+            yield return One("receiverPipe", size, port);
+            if (how.HasDischargePort() == true) yield return One("dischargePipe", size, port);
         }
     }
 
@@ -84,15 +84,17 @@ public static class CondensingPressureValveDeductions
         if (spec is { Arrangement: Arrangement.DifferentialCheck, CondenserPort: { } inlet }) yield return new(Side.Plate, "dischargePort", Deducing.Text(inlet), "its inlet's size", ["condenserPort"], CondensingPressureValveSources.InletOfCheck);
     }
 
-    /// <summary>The size that an old valve is marked with where it is the only one; null where none or another stands beside it.</summary>
-    private static Length? OneSize(CondensingPressureValveSpec plate) => plate switch
+    /// <summary>The size that an old valve is marked with where it is the only one, and the field it stands in; null where none or another stands beside it. A check valve's inlet is given by either of two names.</summary>
+    private static (Length Size, string Port)? OneSize(CondensingPressureValveSpec plate, Arrangement? how) => plate switch
     {
-        { CondenserPort: { } size, ReceiverPort: null, DischargePort: null } => size,
-        { CondenserPort: { } inlet, ReceiverPort: null, DischargePort: { } hot, Arrangement: Arrangement.DifferentialCheck } when hot.Millimeters.Equals(inlet.Millimeters) => inlet,
+        { ReceiverPort: not null } => null,
+        { CondenserPort: { } size, DischargePort: null } => (size, "condenserPort"),
+        { CondenserPort: { } size, DischargePort: { } hot } when how == Arrangement.DifferentialCheck && hot.Millimeters.Equals(size.Millimeters) => (size, "condenserPort"),
+        { CondenserPort: null, DischargePort: { } inlet } when how == Arrangement.DifferentialCheck => (inlet, "dischargePort"),
         _ => null,
     };
 
-    private static Deduction One(string field, Length size) => new(Side.Site, field, Deducing.Text(size), "the only size that the old valve is marked with", ["condenserPort"], CondensingPressureValveSources.OnePortSize);
+    private static Deduction One(string field, Length size, string port) => new(Side.Site, field, Deducing.Text(size), "the only size that the old valve is marked with", [port], CondensingPressureValveSources.OnePortSize);
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);
 }

@@ -49,6 +49,9 @@ public sealed record CondensingPressureValveSpec : Spec
     [Field("Set to", "Highest setting of an adjustable one.", Group = Valve, Example = "225 psi")]
     public Pressure? SettingMost { get; init; }
 
+    /// <summary>Whether it can be set, as far as is marked: to more than one pressure.</summary>
+    internal bool CanBeSet => !Nullable.Equals(Rounded.Kilopascal(SettingLeast), Rounded.Kilopascal(SettingMost));
+
     /// <summary>Highest working pressure of the body.</summary>
     [Field("Working pressure", "MWP or PS: the highest pressure that the body may hold.", Group = Valve, Example = "450 psi")]
     public Pressure? WorkingPressure { get; init; }

@@ -12,7 +12,7 @@ public static class SolenoidValveReadingSources
     public static Source ValveDropWhenOpen { get; } = new("An open liquid-line valve is as warm behind as before it: 3 °F (1.7 K) colder behind tells a throttled one", SourceStatus.Practice);
 
     /// <summary>What a look and an ear tell.</summary>
-    public static Source ValveSigns { get; } = new("A valve that passes when shut has dirt or wear at its seat; a leak outward is mended or the valve replaced", SourceStatus.Practice);
+    public static Source ValveSigns { get; } = new("A valve that passes when its coil leaves it shut has dirt or wear at its seat; a leak outward is mended or the valve replaced", SourceStatus.Practice);
 
     /// <summary>Volts at a solenoid valve's coil.</summary>
     public static Source ValveCoilVolts { get; } = new("UFGS 15652A, 2.21.3: a solenoid valve's coil works from 15 % under to 5 % over its marked volts; to 10 % over by practice", SourceStatus.Published);

@@ -39,7 +39,7 @@ public sealed record SolenoidValveReadings : Readings
     public Temperature? TemperatureBehind { get; init; }
 
     /// <summary>Whether refrigerant passes although it should be shut.</summary>
-    [Field("Passes when shut", "Whether it passes refrigerant when it should be shut: it hisses, frosts behind, or the low side will not pump down.", Group = Valve)]
+    [Field("Passes when shut", "Whether it passes refrigerant without power at its coil, or a normally open one with it: it hisses, frosts behind, or the low side will not pump down.", Group = Valve)]
     public bool? PassesWhenShut { get; init; }
 
     /// <summary>Whether a leak was found at it.</summary>

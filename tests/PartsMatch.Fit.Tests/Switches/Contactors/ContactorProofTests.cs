@@ -55,10 +55,38 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
-    [Fact]
-    public void Without_the_coil_s_marking_volts_there_may_be_what_holds_it_in()
+    /// <summary>With power at its coil, a tenth of 24 V at least (practice), nothing keeps it out: something feeds it that should not. In without power it is welded or stuck.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=2.3 V", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=2.4 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=yes", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; staysIn=yes", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; dropVolts=240 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=12 V; pullsIn=no", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=no", Conclusion.ReadNext, "coilOhms", "ohms")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.PartHasFailed, null, "stuck or broken")]
+    [InlineData("circuitCalls=no; pullsIn=yes", Conclusion.ReadNext, "coilVolts", "what feeds it")]
+    [InlineData("circuitCalls=no; legAmps=16/16 A", Conclusion.ReadNext, "coilVolts", "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes", Conclusion.ReadNext, "staysIn", "stay closed")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes; staysIn=no", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes; staysIn=yes", Conclusion.PartHasFailed, null, "welded")]
+    public void Without_a_call_volts_at_its_coil_tell_what_to_look_for(string readings, Conclusion conclusion, string? next, string said)
     {
-        var diagnosis = Diagnose("", "staysIn=yes; coilVolts=24 V");
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+    }
+
+    [Theory]
+    [InlineData("staysIn=yes; coilVolts=24 V")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=yes")]
+    public void Without_the_coil_s_marking_volts_there_may_be_what_holds_it_in(string readings)
+    {
+        var diagnosis = Diagnose("", readings);
         diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
         (diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Side.Plate, "coilVolts"));
     }

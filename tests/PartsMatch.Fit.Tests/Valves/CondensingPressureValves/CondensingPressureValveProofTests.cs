@@ -8,6 +8,7 @@ namespace PartsMatch.Fit.Tests.Valves.CondensingPressureValves;
 [Trait("Source", "reading.headHeld")]
 [Trait("Source", "reading.headCharge")]
 [Trait("Source", "reading.headDifference")]
+[Trait("Source", "reading.regulatorHeld")]
 public sealed class CondensingPressureValveProofTests
 {
     [Theory]
@@ -75,22 +76,43 @@ public sealed class CondensingPressureValveProofTests
             .Readings.Single().Verdict.ShouldBe(ReadingVerdict.Bad);
     }
 
-    /// <summary>Marked with one setting, and needed at another: nobody may have set it, and only what is wrong by both condemns it.</summary>
+    /// <summary>What an old one that can be set is set to nobody knows, whatever it is marked with: it is set anew first, and condemned where it does not follow.</summary>
     [Theory]
-    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=185 psi; enoughCharge=yes", false)]
-    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=165 psi; enoughCharge=yes", true)]
-    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=175 psi; bypassHot=yes", false)]
-    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=205 psi; bypassHot=yes", true)]
-    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", false)]
-    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no", true)]
-    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=202 psi; headPressure=180 psi; bypassHot=yes", false)]
-    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", true)]
-    public void An_old_one_that_can_be_set_is_condemned_by_no_setting_alone(string plate, string needed, string readings, bool hasFailed)
+    [InlineData("three-way; settingLeast=100 psi; settingMost=225 psi", "180 psi", "headPressure=150 psi; enoughCharge=yes")]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "180 psi", "headPressure=140 psi; enoughCharge=yes")]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=185 psi; enoughCharge=yes")]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "210 psi", "headPressure=165 psi; enoughCharge=yes")]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi", "210 psi", "headPressure=165 psi; enoughCharge=yes")] // the other end of its range was not read
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=175 psi; bypassHot=yes")]
+    [InlineData("three-way; setting=180 psi; settingLeast=100 psi; settingMost=225 psi", "150 psi", "headPressure=205 psi; bypassHot=yes")]
+    [InlineData("differential check; settingLeast=10 psi; settingMost=40 psi", "20 psi", "hotGasPressure=210 psi; headPressure=180 psi; bypassHot=no")]
+    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no")]
+    [InlineData("differential check; setting=30 psi; settingLeast=10 psi; settingMost=50 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no")]
+    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=202 psi; headPressure=180 psi; bypassHot=yes")]
+    [InlineData("differential check; setting=20 psi; settingLeast=10 psi; settingMost=50 psi", "30 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes")]
+    public void An_old_one_that_can_be_set_is_condemned_only_where_it_does_not_follow_its_setting(string plate, string needed, string readings)
     {
         var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts($"settingNeeded={needed}"))).Need;
-        var diagnosis = CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings));
-        (diagnosis.Conclusion == Conclusion.PartHasFailed).ShouldBe(hasFailed, diagnosis.Sentence);
+        var (notTurned, follows, stuck) = (Before(""), Before("; followsSetting=yes"), Before("; followsSetting=no"));
+        (notTurned.Conclusion, notTurned.Next?.Field).ShouldBe((Conclusion.ReadNext, "followsSetting"), notTurned.Sentence);
+        (follows.Conclusion, follows.Next?.Field).ShouldBe((Conclusion.NotThePart, null), follows.Sentence);
+        follows.Sentence.ShouldContain("set it to that");
+        (stuck.Conclusion, stuck.Next?.Field).ShouldBe((Conclusion.PartHasFailed, null), stuck.Sentence);
+
+        Diagnosis Before(string turned) => CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings + turned));
     }
+
+    [Theory]
+    [InlineData("setting=180 psi", "headPressure=150 psi; enoughCharge=yes; followsSetting=no")] // none to turn
+    [InlineData("setting=180 psi; settingLeast=180 psi; settingMost=180 psi", "headPressure=150 psi; enoughCharge=yes")] // a fixed one
+    [InlineData("setting=180 psi; settingLeast=180 psi; settingMost=180 psi", "headPressure=260 psi; bypassHot=yes")]
+    public void One_that_cannot_be_set_is_condemned_as_it_stands(string plate, string readings) =>
+        Diagnose($"arrangement=three-way; {plate}", readings).Conclusion.ShouldBe(Conclusion.PartHasFailed);
+
+    /// <summary>What is out of its bounds or cannot be true never ends in a sentence that nothing is wrong.</summary>
+    [Fact]
+    public void Gauges_that_cannot_be_right_are_read_again() =>
+        Diagnose("arrangement=differential check; setting=20 psi", "hotGasPressure=170 psi; headPressure=180 psi; bypassHot=yes").Next!.Field.ShouldBe("hotGasPressure");
 
     /// <summary>30 psi open it, whatever is said to be needed there: at 26 psi it is right that none goes by, and at 14 psi it does not close.</summary>
     [Theory]
@@ -153,6 +175,42 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("headPressure=160 psi; enoughCharge=yes")]
     public void An_inlet_regulator_is_not_condemned_for_what_its_check_valve_may_do(string readings) =>
         Diagnose("arrangement=inlet regulator; setting=180 psi", readings).Checks.ShouldContain(check => check.Verdict == ReadingVerdict.CantTell && check.Sentence.Contains("check valve", StringComparison.Ordinal));
+
+    /// <summary>It holds the pressure before it, at the condenser: 10 psi under its setting it does not, and 20 psi above it, wide open, it takes at most 10 psi. Practice.</summary>
+    [Theory]
+    [InlineData("headPressure=160 psi; enoughCharge=yes", Conclusion.ReadNext, "condenserPressure")]
+    [InlineData("headPressure=160 psi", Conclusion.ReadNext, "enoughCharge")]
+    [InlineData("headPressure=160 psi; enoughCharge=yes; condenserPressure=170 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=160 psi; enoughCharge=yes; condenserPressure=169 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("condenserPressure=169 psi", Conclusion.ReadNext, "enoughCharge")]
+    [InlineData("condenserPressure=169 psi; enoughCharge=no", Conclusion.NotThePart, null)]
+    [InlineData("condenserPressure=180 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=170 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("headPressure=260 psi", Conclusion.ReadNext, "bypassHot")]
+    [InlineData("headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)]
+    [InlineData("headPressure=260 psi; bypassHot=yes", Conclusion.ReadNext, "condenserPressure")]
+    [InlineData("condenserPressure=260 psi", Conclusion.ReadNext, "headPressure")]
+    [InlineData("condenserPressure=270 psi; headPressure=260 psi; bypassHot=yes", Conclusion.NotThePart, null)] // its check valve leaks
+    [InlineData("condenserPressure=271 psi; headPressure=260 psi; bypassHot=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("condenserPressure=270 psi; headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)] // another cause of a high head
+    [InlineData("condenserPressure=240 psi; headPressure=260 psi; bypassHot=yes", Conclusion.ReadNext, "condenserPressure")] // one gauge is misread
+    public void An_inlet_regulator_is_told_by_the_pressure_before_it(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("arrangement=inlet regulator; setting=180 psi", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("condenserPressure=169 psi; enoughCharge=yes")]
+    [InlineData("condenserPressure=271 psi; headPressure=260 psi; bypassHot=yes")]
+    public void An_inlet_regulator_that_can_be_set_is_set_anew_before_it_is_condemned(string readings)
+    {
+        const string plate = "arrangement=inlet regulator; setting=180 psi; settingLeast=65 psi; settingMost=225 psi";
+        Diagnose(plate, readings).Next!.Field.ShouldBe("followsSetting");
+        Diagnose(plate, $"{readings}; followsSetting=no").Conclusion.ShouldBe(Conclusion.PartHasFailed);
+        Diagnose(plate, $"{readings}; followsSetting=yes").Conclusion.ShouldBe(Conclusion.NotThePart);
+    }
 
     [Theory]
     [InlineData("headPressure=260 psi; bypassHot=yes")]

@@ -192,6 +192,8 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Port
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=5/8 in", "Meets")]
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=1/2 in", "MeetsWithChanges fitReducers")]
     [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", Check, "Meets")] // a plate's one size is its inlet's
+    [InlineData("arrangement=differential check; joint=ODF; dischargePort=5/8 in", Check, "Meets")] // whichever of its names the inlet was given by
+    [InlineData("arrangement=three-way; joint=ODF; dischargePort=5/8 in", "arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in; dischargePort=5/8 in", "Unknown Site condenserPipe")] // that is one of three
     [InlineData("joint=ODF; condenserPort=5/8 in", Regulator, "Unknown Site condenserPipe")] // of which arrangement the old one was is not known
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in; receiverPort=5/8 in", ThreeWay, "Unknown Site dischargePipe")] // two were marked, and the third was not
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=7/8 in; dischargePort=5/8 in", ThreeWay, "Unknown Site receiverPipe")]
@@ -211,6 +213,11 @@ public sealed class PortsByFunctionTests : HeadAspectTests<PortsByFunction, Port
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Meets")]
     [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "Meets")]
     [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", "", "arrangement=differential check; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; dischargePort=5/8 in", "", "arrangement=differential check; joint=ODF; dischargePort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; dischargePort=5/8 in", "", "arrangement=differential check; joint=ODF; condenserPort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; condenserPort=5/8 in", "", "arrangement=differential check; joint=ODF; dischargePort=5/8 in", "Meets")]
+    [InlineData("joint=ODF; dischargePort=5/8 in", "needsArrangement=differential check", "arrangement=differential check; joint=ODF; receiverPort=5/8 in; dischargePort=5/8 in", "Meets")]
+    [InlineData("arrangement=differential check; joint=ODF; dischargePort=5/8 in", "", "arrangement=differential check; joint=ODF; dischargePort=7/8 in", "Unknown Part receiverPort")]
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=SAE; condenserPort=5/8 in", "MeetsWithChanges changeJoint")]
     [InlineData("arrangement=three-way; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=7/8 in", "Unknown Part receiverPort")]
     [InlineData("arrangement=inlet regulator; joint=ODF; condenserPort=5/8 in", "", "arrangement=three-way; joint=ODF; condenserPort=5/8 in", "Unknown Part receiverPort")]

@@ -54,6 +54,43 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Power holds a normally closed valve open, and a normally open one is shut by it alone: what passes then tells nothing of its seat. Under a tenth of 120 V there is no power: practice.</summary>
+    [Theory]
+    [InlineData("NC", "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=12 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=11.9 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=no; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=120 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=120 V; magnetPulls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NC", "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // it pulled while it was called for
+    [InlineData("NC", "passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("NO", "circuitCalls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NO", "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")] // a normally open one passes by right
+    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    public void What_passes_condemns_it_only_where_its_coil_leaves_it_shut(string? state, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        diagnosis.MendFirst.Any(mend => mend.Name == "dirtInLine").ShouldBe(conclusion == Conclusion.PartHasFailed);
+    }
+
+    [Fact]
+    public void Power_without_a_call_is_looked_up_by_the_contact_that_feeds_it() =>
+        Diagnose(Plate, "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes").Sentence.ShouldContain("find the contact that feeds it");
+
+    [Fact]
+    public void Stray_volts_are_not_told_from_power_without_the_coil_s_marking() =>
+        Diagnose("normalState=NC", "circuitCalls=no; coilVolts=9 V; passesWhenShut=yes").Checks.Single(check => check.Title == "When shut").Verdict.ShouldBe(ReadingVerdict.CantTell);
+
     /// <summary>At most 0.5 V is good, over 1 V is bad: practice.</summary>
     [Theory]
     [InlineData("circuitCalls=yes; contactDropVolts=0.5 V", ReadingVerdict.Good)]

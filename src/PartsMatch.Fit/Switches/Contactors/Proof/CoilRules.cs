@@ -5,12 +5,24 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with good volts it does not pull in either. One that is in without volts is welded or stuck.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(ContactorCase one) => one.Readings.CircuitCalls == false
-        ? Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart()
-        : null;
+    public override Ruling? Judge(ContactorCase one)
+    {
+        if (one.Readings.CircuitCalls != false) return null;
+        return (one.HasNoVolts, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false }) switch
+        {
+            (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
+            (null, { } volts, _) => Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate),
+            (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
+            (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil, and was seen in.").ThenRead("staysIn", "There are no volts at its coil: do its contacts stay closed?"),
+            _ => Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart(),
+        };
+    }
+
+    private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFed: true, Readings.PullsIn: false } ? bad : bad.NotThePart();
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
@@ -23,15 +24,18 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
     /// <summary>Whether there are practically none at the coil; null when not read, or when its volts are not known.</summary>
-    internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : volts < NoVoltsShare * Coil.Min(one => one.Low);
+    internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, NoVoltsShare * Coil.Min(one => one.Low));
 
-    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells.</summary>
-    internal bool? IsIn => Readings switch
+    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil, which without a call has no volts unless some were read; null when nothing tells.</summary>
+    internal bool? IsIn => IsSeenIn ?? (HasNoVolts == true || (Readings.CircuitCalls == false && Volts is null) ? false : null);
+
+    /// <summary>Whether its poles are closed, as somebody saw, or because current flows; null when neither was read.</summary>
+    internal bool? IsSeenIn => Readings switch
     {
         { PullsIn: { } pulls } => pulls,
         { StaysIn: true } => true,
         { LegAmps: { } amps } when amps.Legs.Any(leg => leg.Amperes > 0) => true,
-        _ => Readings.CircuitCalls == false || HasNoVolts == true ? false : null,
+        _ => null,
     };
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>

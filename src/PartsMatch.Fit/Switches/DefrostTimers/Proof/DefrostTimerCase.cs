@@ -20,13 +20,24 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>What its release solenoid is made for: of the old one as it was fed, of the new one by its marking alone.</summary>
     internal Taps? ReleaseVolts => New is null ? Need.Plate.ReleaseLine : New.ReleaseVolts;
 
+    /// <summary>Whether there are volts before its heater contact: a tenth at least of those switched there, else of the heaters' own or of the highest that the clock is made for, which mostly hangs on the same line. Null when not read, or when none of these is known.</summary>
+    internal bool? HeaterContactIsFed => (Readings.CommonVolts?.Legs.Min(leg => leg.Volts), (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts ?? HighestOfClock) switch
+    {
+        (null, _) => null,
+        ( <= 0, _) => false,
+        (_, null) => null,
+        var (there, line) => Within.AtLeast(there.Value, NoVoltsShare * line.Value),
+    };
+
+    private double? HighestOfClock => Measured.ClockVolts is { } marked ? TimerCoils.Of(marked, null).Own.Max(one => one.High) : null;
+
     /// <summary>Volts against a marking: null when one of the two is not known.</summary>
     internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)
     {
         if (read is null || marked is null) return null;
         var volts = Rounded.To(read.Legs.Min(leg => leg.Volts), 1);
         var all = TimerCoils.Of(marked, null).Own;
-        return volts < NoVoltsShare * all.Min(one => one.Low) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
+        return !Within.AtLeast(volts, NoVoltsShare * all.Min(one => one.Low)) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
     }
 
     /// <summary>Under this share of the marked volts nothing is there (practice).</summary>

@@ -27,14 +27,18 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
 }
 
 /// <summary>Does its heater contact close as it is advanced by hand?</summary>
+/// <remarks>Its terminal is dead as well where nothing comes to the contact, so that volts before it alone condemn it.</remarks>
 public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.HeaterContactCloses switch
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactIsFed) switch
     {
-        null => null,
-        true => Ruling.Good($"Its heater contact closes in defrost."),
-        false => Ruling.Bad($"Advanced into defrost, its heater contact stays open.").ThePartHasFailed(),
+        (null, _) => null,
+        (true, _) => Ruling.Good($"Its heater contact closes in defrost."),
+        (_, true) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
+        (_, false) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
+        _ when one.Readings.CommonVolts is null => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts.").ThenRead("commonVolts", "Its heater terminal is dead in defrost: measure the volts at the common that feeds the heater contact. With none there it is a fuse or a contact before it."),
+        _ => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts; whether those before the contact are more than stray ones is not known.").ThenRead("loadVolts", "Find out what volts the heaters there get: those before the heater contact are told from stray ones by them.", Side.Site),
     };
 }
 

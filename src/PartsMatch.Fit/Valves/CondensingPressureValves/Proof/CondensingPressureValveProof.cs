@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Proof;
 public static class CondensingPressureValveProof
 {
     /// <summary>The rules, before and after alike.</summary>
-    public static IReadOnlyList<ReadingRule<CondensingPressureValveCase>> Rules { get; } = [new ChargeToFlood(), new HeadHeld(), new DifferenceHeld()];
+    public static IReadOnlyList<ReadingRule<CondensingPressureValveCase>> Rules { get; } = [new ChargeToFlood(), new HeadHeld(), new RegulatorHeld(), new DifferenceHeld()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(HeadNeed need, CondensingPressureValveReadings readings) => Diagnosis.Of(Rules, new CondensingPressureValveCase(need, readings), []);

@@ -13,7 +13,7 @@ public readonly record struct CoilContactFacet(CoilPowerFacet Coils, double? Inr
 /// <remarks>
 /// Holding VA, the other coils on the contact added, against what it opens, and VA as they pull in, ten times as much where not given, against what it closes on; edges meet, and over its marking it fails.
 /// What it closes on is taken, where it is not marked, as pilot duty has it: six times what it opens up to 72 VA, ten times above; over what is taken no more than the old coil takes meets, and else it is unknown, and a check where only the other coils' inrush, which is asked nowhere, is more than it is marked for.
-/// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in, and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
+/// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in, of which a given figure is held against a given one alone, and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
 /// </remarks>
 public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilContactFacet>("Coil's contact", isDeciding: false, SolenoidValveSources.CoilContact, new(0.3, 0.4, 0.3))
 {
@@ -111,7 +111,10 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
     /// <summary>Whether the contact carried as much before, as it held and, where nothing is marked of that, as it pulled in. What it carried of one kind of current says nothing of the other.</summary>
     private static bool IsNoMoreThanOld(SolenoidNeed need, HungCoils hung, CoilCurrent current, bool isInrushMarked) =>
         Rounded.Voltamperes(need.Plate.CoilPower) is { } old && Within.AtMost(hung.Own, old) && (need.Plate.CoilCurrent is not { } was || was == current)
-        && (isInrushMarked || current == CoilCurrent.Direct || Within.AtMost(hung.OwnInrushTaken, HungCoils.Taken(Rounded.Voltamperes(need.Plate.CoilInrush), old)));
+        && (isInrushMarked || current == CoilCurrent.Direct || Within.AtMost(hung.OwnInrushTaken, OldInrush(need, hung, old)));
+
+    /// <summary>What the old coil took as it pulled in, VA: as its plate says. Where that says nothing, ten times what it held by beside a new one of which as much is taken, and beside one of which it is given only what it surely took, which is what it held by.</summary>
+    private static double OldInrush(SolenoidNeed need, HungCoils hung, double old) => Rounded.Voltamperes(need.Plate.CoilInrush) ?? (hung.OwnInrush is null ? HungCoils.Taken(null, old) : old);
 
     /// <summary>What is not known of its marking; formed only when it is shown.</summary>
     private readonly record struct NotKnown(FeedingContact? Marked, bool IsDirect, double? Volts)

@@ -31,11 +31,26 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     }
 
     /// <summary>Whether its coil has any volts but stray ones; null where they were not read.</summary>
-    internal bool? IsSupplied => Volts is { } volts ? volts > 0 && !(Coil is { } coil && volts < coil.Low * NoSupply) : null;
+    internal bool? IsSupplied => Volts is { } volts ? volts > 0 && (Coil is not { } coil || Within.AtLeast(volts, coil.Low * NoSupply)) : null;
 
     /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);
 
     /// <summary>The state in which a coil with power leaves it.</summary>
-    internal bool OpensWithPower => (Measured.NormalState ?? Need.Site.NeedsState) != NormalState.Open;
+    internal bool OpensWithPower => State != NormalState.Open;
+
+    /// <summary>The state in which it is without power; null where not known.</summary>
+    internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
+
+    /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one, or one of which that is not known, only where power is sure. Null where that cannot be told.</summary>
+    internal bool? IsLeftShut => State == NormalState.Closed ? !IsFedUncalled : Readings.CircuitCalls != false && (Readings.MagnetPulls == true || IsFed == true) ? true : null;
+
+    /// <summary>Whether its coil has power though nothing calls for it, by its volts or its magnet; null where volts may be stray ones, or where they move no magnet.</summary>
+    private bool? IsFedUncalled => Readings.CircuitCalls != false ? false : (IsSupplied, Readings.MagnetPulls) switch
+    {
+        (false, _) or (null, not true) => false,
+        (_, true) => true,
+        (_, null) when Coil is not null => true,
+        _ => null,
+    };
 }

@@ -29,6 +29,6 @@ public static class SolenoidValveProof
     private static MendFirst? BurntContact(SolenoidValveCase one) => new DropAcrossItsContact().Judge(one) is { Verdict: ReadingVerdict.Bad } bad
         ? new("coilContactBurnt", bad.Sentence, "Replace the contact that feeds the coil: on what it leaves of the volts a new coil burns as well, or does not lift. See that the new one is marked for all coils on it.", ContactReadingSources.ContactDrop) : null;
 
-    private static MendFirst? Dirt(SolenoidValveCase one) => one.Readings.PassesWhenShut == true
+    private static MendFirst? Dirt(SolenoidValveCase one) => new HoldsWhenShut().Judge(one) is { Concludes: Conclusion.PartHasFailed }
         ? new("dirtInLine", "It passed when shut: most often dirt lies on its seat.", "Change the filter-drier before the valve, and flush with nitrogen: the same dirt stops the new valve.", SolenoidValveReadingSources.ValveSigns) : null;
 }

@@ -41,7 +41,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
-        if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: volts at its coil say nothing yet.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it asks for cooling.");
+        if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: {(one.IsSupplied == true ? "volts at its coil come from something that feeds it without a call" : "volts at its coil say nothing yet")}.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it calls for the valve.");
         if (one.Volts is not { } volts) return Ruling.Read("coilVolts", "Measure the volts at the coil's leads while the circuit calls: without them it is not the valve.");
         if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : None(volts);
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
@@ -120,14 +120,18 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
 }
 
 /// <summary>Does it hold when shut?</summary>
+/// <remarks>What passes tells something of its seat only where its coil leaves it shut: power holds a normally closed one open, and alone shuts a normally open one.</remarks>
 public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(SolenoidValveCase one) => one.Readings.PassesWhenShut switch
+    public override Ruling? Judge(SolenoidValveCase one) => (one.Readings.PassesWhenShut, one.IsLeftShut) switch
     {
-        true when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards. Turn it off by hand and see whether it is energised all the time before it is condemned.").ThePartHasFailed(),
-        true => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
-        false => Ruling.Good($"It holds when shut."),
-        null => null,
+        (null, _) => null,
+        (false, _) => Ruling.Good($"It holds when shut."),
+        (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. Measure the volts at its coil, find the contact that feeds it, and look again.").NotThePart(),
+        (_, null) when one.State is null => Ruling.CantTell($"It passes; whether it is shut with power or without is not known.").ThenRead("normalState", "Read whether it is normally closed or normally open.", Side.Plate),
+        (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known.").ThenRead("coilVolts", "Measure the volts at its coil as it passes: power holds a normally closed valve open, and alone shuts a normally open one."),
+        _ when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards{(one.OpensWithPower ? string.Empty : ", or its coil does not pull it shut")}.").ThePartHasFailed(),
+        _ => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
     };
 }

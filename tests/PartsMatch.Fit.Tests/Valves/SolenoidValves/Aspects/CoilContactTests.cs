@@ -95,8 +95,10 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=30.1 VA", "MeetsWithChanges checkCoilContact")]
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA", "MeetsWithChanges checkCoilContact")] // ten times are taken
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V; contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40 VA", "Meets")] // that it closes on that is marked
-    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150 VA", "Meets")] // ten times are taken of the old one as well
-    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150.1 VA", "MeetsWithChanges checkCoilContact")]
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=15 VA", "Meets")] // the old one pulled in by no less than it held
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=15.1 VA", "MeetsWithChanges checkCoilContact")] // by how much more is not known
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150 VA", "MeetsWithChanges checkCoilContact")] // ten times are taken of it, not known
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilPower=15 VA; coilInrush=150 VA", "Meets")] // of direct current it takes no more as it pulls in
     [InlineData("coilPower=30 VA; coilCurrent=DC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC; contactDuty=C300", "coilCurrent=DC; coilPower=30 VA", "Meets")] // it carried the old one
     [InlineData("coilPower=30 VA; coilCurrent=AC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=30 VA", "MeetsWithChanges checkCoilContact")] // a contact that broke alternating current
     public void Where_its_marking_is_not_known_the_old_coil_and_the_weakest_pilot_duty_stand_for_it(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
@@ -108,6 +110,7 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("coilPower=15 VA", "contactVa=15 VA; contactInrushVa=90 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
     [InlineData("coilPower=14 VA", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")]
     [InlineData("coilPower=15 VA; coilInrush=60 VA", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")] // ten times are more than that took
+    [InlineData("coilPower=15 VA", "contactVa=15 VA", "coilPower=15 VA; coilInrush=100 VA", "Unknown Site contactInrushVa")] // what that took as it pulled in is not known
     [InlineData("coilPower=15 VA; coilInrush=100 VA", "contactVa=15 VA", "coilPower=15 VA; coilInrush=100 VA", "Meets")]
     [InlineData("coilPower=15 VA; coilInrush=100 VA", "contactVa=15 VA", "coilPower=15 VA; coilInrush=101 VA", "Unknown Site contactInrushVa")]
     [InlineData("coilPower=15 VA; coilCurrent=DC", "contactVa=15 VA", "coilPower=15 VA", "Unknown Part coilInrush")] // that took no more as it pulled in
