@@ -122,15 +122,18 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return [.. counts.Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
     }
 
-    /// <summary>The frequency at which a motor is rated for a speed, or else the supply's, Hz; NaN when neither is known.</summary>
+    /// <summary>The frequency at which a motor is rated for a speed, the supply's where it is one of several, or else the supply's, Hz; NaN when neither is known.</summary>
     private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
     {
+        var rated = double.NaN;
         foreach (var point in motor.Rpm.AsSpan())
         {
-            if (point.Value.Equals(rpm) && !double.IsNaN(point.Hertz)) return point.Hertz;
+            if (!point.Value.Equals(rpm) || double.IsNaN(point.Hertz)) continue;
+            if (supplyHertz is { } supply && SupplyWindows.TakesFrequency(point.Hertz, supply)) return point.Hertz;
+            if (double.IsNaN(rated)) rated = point.Hertz;
         }
 
-        return supplyHertz ?? double.NaN;
+        return double.IsNaN(rated) ? supplyHertz ?? double.NaN : rated;
     }
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>

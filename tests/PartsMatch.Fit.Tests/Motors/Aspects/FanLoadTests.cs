@@ -122,6 +122,13 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     [Fact]
     public void A_motor_no_harder_worked_than_the_old_one_was_meets() => Answer(Old, "volts=253 V; supplyFrequency=60 Hz", Old).ShouldBe("Meets");
 
+    /// <summary>Worked by hand: six poles turn below 1200 rpm at 60 Hz, and 1075 rpm is no speed of any at 50 Hz, where four are faster than 1260 rpm and six slower than 1000.</summary>
+    [Theory]
+    [InlineData("60 Hz")]
+    [InlineData("50/60 Hz")]
+    public void A_speed_beside_two_frequencies_is_that_at_the_supplys(string frequency) =>
+        Answer($"type=PSC; power=300 W; powerMeaning=output; speed=1075 rpm; frequency={frequency}; voltage=230 V", $"{At230}; drive=direct", Part(150)).ShouldBe("Fails");
+
     /// <summary>A motor for 230 V does not take 400 V between lines, and 400 / √3 = 231 V to neutral it does: until somebody measured there, nothing is refused.</summary>
     [Theory]
     [InlineData("volts=400 V", "Unknown Site neutralVolts")]
