@@ -28,6 +28,7 @@ internal sealed class Lexicon
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
+        Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -62,6 +63,9 @@ internal sealed class Lexicon
 
     /// <summary>Fields whose figure needs no label right before one of another field, with that one, with what they yield to, and with what they never stand behind so.</summary>
     public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
+
+    /// <summary>Fields of which two figures stand with an X between them.</summary>
+    public IReadOnlyList<Field> Sizes { get; }
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }
