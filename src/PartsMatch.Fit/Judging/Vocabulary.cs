@@ -15,6 +15,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
+    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps. Empty when they do anywhere.</summary>
+    public IReadOnlyList<string> BareBehind { get; init; } = [];
+
     /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
     public NamedText? Says { get; init; }
 

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Contactors;
@@ -24,7 +25,8 @@ public static class ContactorVocabulary
         new("acOneAmps", "AC-1", "AC1 AMPS", "IE AC-1", "IE/AC-1"),
         new("acThreeAmps", "AC-3", "AC3 AMPS", "IE AC-3", "IE/AC-3"),
         new("acEightAmps", "AC-8A", "AC-8B", "AC-8", "IE AC-8A", "IE AC-8B"),
-        new("ratedVolts", "RATED VOLTS", "LINE VOLTS", "CONTACT VOLTS", "VOLTAGE", "UE", "LINE", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "LINE VOLTS", "CONTACT VOLTS", "VOLTAGE", "UE", "LINE") { ByUnit = true },
+        ContactLabels.At("acOneAmps", "acThreeAmps", "acEightAmps"),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "INDUCTIVE", "IND", "IND AMPS", "MOTOR AMPS", "FL"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "RESIST", "RES LOAD"),

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.DefrostTimers;
@@ -21,7 +22,8 @@ public static class DefrostTimerVocabulary
         new("poles", "POLES", "POLE", "NO OF POLES"),
         new("body", "CASE", "ENCLOSURE", "SUPPLIED"),
         new("boxPattern", "BOX", "BOX PATTERN", "PATTERN", "FITS BOX"),
-        new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE") { ByUnit = true },
+        ContactLabels.At(),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL", "AC-3"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES", "HTR CKT", "HEATER CKT", "HEATER CIRCUIT", "AC-1"),
