@@ -127,7 +127,7 @@ internal sealed class PlacementSearch
                         if (!isNext && label.Label.By is null) continue;
                         foreach (var found in values.At(from, label))
                         {
-                            var belongs = found.Second is not null ? found.To == at : isNext && at <= end + 2 && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
+                            var belongs = found.Second is not null ? found.To == at : isNext && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
                             if (belongs) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
                         }
                     }

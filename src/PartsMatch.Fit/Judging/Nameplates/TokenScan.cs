@@ -30,6 +30,10 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
                 Add(TokenKind.Burnt, hole);
                 parted = true;
             }
+            else if (ToleranceEnd() is { } tolerance)
+            {
+                Add(TokenKind.Tolerance, tolerance);
+            }
             else if (BurntEnd() is { } burnt)
             {
                 Add(TokenKind.Burnt, burnt);
@@ -109,6 +113,19 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         if (hole) return figure || (end - at > 1 && text[at] is '_' or '?' or '#') ? end : null;
         end = NumberEnd();
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
+    }
+
+    /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
+    private int? ToleranceEnd()
+    {
+        if (FigureText.ToleranceSign(text.AsSpan(at)) is not (> 0 and var sign) || lexicon.Knows("±")) return null;
+        var from = at + sign;
+        while (At(from) == ' ') from++;
+        var end = from;
+        while (Characters.IsFigure(At(end)) || (At(end) is '.' or ',' && Characters.IsFigure(At(end + 1)))) end++;
+        var behind = end;
+        while (At(behind) == ' ') behind++;
+        return end > from && At(behind) != '%' && !Characters.IsHole(At(end)) ? end : null;
     }
 
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
