@@ -147,6 +147,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             if (Characters.IsFigure(text[end])) end++;
             else if (Characters.JoinsFigures(text[end]) && Characters.IsFigure(At(end + 1))) end += 2;
             else if (text[end] is '/' or '-' && At(end + 1) == '.' && Characters.IsFigure(At(end + 2))) end += 3;
+            else if (text[end] is '/' or '-' or '–' && At(end + 1) is '+' or '-' or '−' && Characters.IsFigure(At(end + 2))) end += 3;
             else break;
         }
 

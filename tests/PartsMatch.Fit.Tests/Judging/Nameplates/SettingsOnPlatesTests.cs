@@ -36,4 +36,37 @@ public sealed class SettingsOnPlatesTests
     [InlineData("contactor", "COIL 24 V AT 400", "coilVolts=24 V")]
     [InlineData("defrostTimer", "40 A RES AT 240", "ratedVolts=240 V; resistiveAmps=40 A")]
     public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_amps_stand_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(Thermostat, "OPENS +2C CLOSES +8C", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "CUT-OUT: +2C CUT-IN: +8C DIFF 6K CLOSES ON RISE", "action=closes on rise; differential=6 K; cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "+2C CUT-OUT +8C CUT-IN", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "RANGE -30/+15 C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30 / +15 C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30C/+15C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30-+15C", "range=-30 to 15 °C")]
+    [InlineData(Thermostat, "RANGE +5/+35 C", "range=5 to 35 °C")]
+    [InlineData(Thermostat, "RANGE -30/-10 C DIFF 1.5/16 K", "range=-30 to -10 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "MAX BULB +60C RANGE -30/+15C", "range=-30 to 15 °C; bulbMost=60 °C")]
+    [InlineData(PressureControl, "CUT-OUT +0.5 BAR CUT-IN +2 BAR", "cutOut=0.5 bar; cutIn=2 bar")]
+    [InlineData(PressureControl, "RANGE -0.2/+7.5 BAR DIFF 0.7/4 BAR", "range=-0.2 to 7.5 bar; differential=0.7 to 4 bar")]
+    [InlineData("contactor", "AUX 1 NO +1 NC COIL +24 VDC", "auxiliaries=1 NO + 1 NC; coilVolts=24 V; coilCurrent=DC")]
+    [InlineData("capacitor", "45+5/440", "rating=45+5 µF 440 V")]
+    [InlineData("capacitor", "45 UF +5 UF 440 V", "rating=45+5 µF 440 V")]
+    public void A_plus_before_a_figure_is_its_sign(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "RANGE -30 +15 C DIFF 1.5/16 K", "differential=1.5 to 16 K")]
+    [InlineData("capacitor", "45 +5/440", "")]
+    [InlineData("motor", "60 HZ 208/-230 V", "frequency=60 Hz")]
+    [InlineData("motor", "230+N V 50 HZ", "frequency=50 Hz")]
+    public void Of_figures_that_a_sign_joins_in_no_known_way_no_part_is_read(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldNotBeEmpty();
+    }
 }
