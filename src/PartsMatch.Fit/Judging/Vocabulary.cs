@@ -139,6 +139,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
 
+    /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
+    public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];
+
     /// <summary>Fields, in their order, whose figures plates print side by side without any label: 208-230/1/60 is volts, phases and hertz.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Groups { get; init; } = [];
 

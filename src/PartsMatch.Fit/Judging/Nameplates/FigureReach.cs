@@ -46,6 +46,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return null;
     }
 
+    /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
+    public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
+
     private bool IsTolerance(int at) => plate.Is(at, TokenKind.Tolerance) && plate.SameLine(at);
 
     /// <summary>Whether a number continues the one before it.</summary>

@@ -26,6 +26,7 @@ internal sealed class Lexicon
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
+        InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
@@ -57,6 +58,9 @@ internal sealed class Lexicon
 
     /// <summary>Fields whose figures stand side by side before the label of the last.</summary>
     public IReadOnlyList<IReadOnlyList<Field>> Pairs { get; }
+
+    /// <summary>Pairs of fields whose figures stand in turns.</summary>
+    public IReadOnlyList<(Field First, Field Second)> InTurns { get; }
 
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
     public IReadOnlyList<Field> Past { get; }

@@ -50,6 +50,7 @@ public static class ContactorVocabulary
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        InTurns = [("coilVolts", "coilFrequency")],
         Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =
