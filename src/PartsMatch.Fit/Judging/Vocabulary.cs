@@ -27,6 +27,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>A field whose figure and unit behind the label show that it is not meant (0,09 kW In 0,95 A: In is the rated current); nor is it before a figure when it follows one (SHAFT 1/2 IN 120 W: inches). Null when it always is.</summary>
     public string? NeverBefore { get; init; }
 
+    /// <summary>A field beside whose label, that has no other figure, a unit does not show that its own is meant: the VA of PILOT DUTY 125 VA are not the coil's. Null when it always does.</summary>
+    public string? NeverBeside { get; init; }
+
     /// <summary>The field that its figure goes to where the plate gives another figure of its own field: P1 120 W beside P2 75 W is the input power. Null when two figures contradict one another.</summary>
     public string? YieldsTo { get; init; }
 

@@ -154,6 +154,12 @@ internal sealed class PlacementSearch
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
     {
         if (label.Label.NeverBefore is { } never && ((stands == LabelStands.Behind && HasFigureBehind(labelAt.To, lexicon.FieldOf(never))) || (stands == LabelStands.Before && label.Label.Unit is null && plate.Is(labelAt.From - 1, TokenKind.Number) && plate.SameLine(labelAt.From)))) return;
+        if (label is { IsSymbol: true, Label.NeverBeside: { } beside } && WithLabel(label.Field, lexicon.FieldOf(beside), Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To)) is { } others)
+        {
+            simple.Add(new(others.From, others.To, LabelStands.Nowhere, 0));
+            return;
+        }
+
         if (label.Label.NeverIn is { } unit && found.Text.EndsWith(unit, StringComparison.Ordinal)) return;
         var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
         var placed = new List<PlacedValue>(1);
@@ -173,6 +179,20 @@ internal sealed class PlacementSearch
 
     /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>
     private bool HasFigureBehind(int at, Field field) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null);
+
+    /// <summary>A figure of a field with another's label right before it, or right behind where that has no figure of its own: PILOT DUTY 125 VA; null where neither stands there.</summary>
+    private Stretch? WithLabel(Field field, Field beside, int from, int to)
+    {
+        for (var at = 0; at < from; at++)
+        {
+            if (matches[at].Exists(match => match.End == from && Announces(match)) && Gaps.FromLabel(plate, at, from, to) is 0) return new(at, to);
+        }
+
+        if (Match.Longest(matches, to, node => node.Labels.Exists(label => label.Field == beside)) is not { } last || Gaps.ToLabel(plate, from, to, last.End) is not 0) return null;
+        return HasFigureBehind(last.End, field) || last.Node.Labels.Exists(label => values.At(last.End, label).Count > 0) ? null : new(from, last.End);
+
+        bool Announces(Match match) => match.Node.Labels.Exists(label => label.Field == beside);
+    }
 
     /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>
     private int Joins(int from, int to)

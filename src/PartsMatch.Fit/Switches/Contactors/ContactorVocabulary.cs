@@ -18,7 +18,7 @@ public static class ContactorVocabulary
         new("coilVolts", "COIL VDC", "VDC COIL", "COIL DC", "DC COIL") { Says = new("coilCurrent", "DC") },
         new("coilCurrent", "COIL CURRENT"),
         new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },
-        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true },
+        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true, NeverBeside = "pilotDuty" },
         new("coilOhms", "COIL OHMS", "COIL RES", "RESISTANCE", "COIL RESISTANCE") { ByUnit = true },
         new("size", "SIZE", "NEMA", "NEMA SIZE", "SZ"),
         new("continuousAmps", "CONT", "CONTINUOUS", "CONT AMPS", "CONTINUOUS AMPS", "CONT CURRENT", "ITH", "I TH"),

@@ -40,6 +40,19 @@ public sealed class CoilsOnPlatesTests
     [InlineData(SolenoidValve, "14VA HOLDING 35VA INRUSH", "coilPower=14 VA; coilInrush=35 VA")]
     public void It_keeps_the_figure_before_it_where_that_can_be_no_others(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
 
+    [Theory]
+    [InlineData("COIL 24V PILOT DUTY 125VA", "coilVolts=24 V", "PILOT DUTY 125VA")]
+    [InlineData("COIL 24V 125 VA PILOT DUTY", "coilVolts=24 V", "125 VA PILOT DUTY")]
+    [InlineData("COIL 24V 9VA PILOT DUTY 125VA", "coilVolts=24 V; coilVa=9 VA", "PILOT DUTY 125VA")]
+    [InlineData("COIL 24V 9VA PILOT DUTY B300", "coilVolts=24 V; coilVa=9 VA; pilotDuty=B300", "")]
+    [InlineData("PILOT DUTY B300 9VA COIL 24V", "coilVolts=24 V; coilVa=9 VA; pilotDuty=B300", "")]
+    public void What_coils_a_contact_switches_is_not_what_its_own_takes(string plate, string read, string left)
+    {
+        var reading = Families.Find(Contactor)!.ReadNameplate(plate);
+        string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+        string.Join(" ", reading.Leftovers.Select(leftover => leftover.Text)).ShouldBe(left);
+    }
+
     /// <summary>COIL stands behind the 120 V as LRA does behind the 240, or before the 600 V.</summary>
     [Theory]
     [InlineData(Contactor, "2P 40 FLA 240 LRA 120V COIL 600V", "120V COIL 600V")]
