@@ -13,7 +13,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, ValueRe
         if (Before(other, from, labelAt) is not { } before || !found.Any(one => IsLabelledBehind(one, from))) yield break;
         foreach (var own in values.At(labelAt.To, label))
         {
-            if (!IsOwn(labelAt, own) || IsTold(label.Field, own.To) || reach.Ends(labelAt.To).Contains(own.To) || reader.Read(other, plate.Slice(labelAt.To, own.To), null) is not { } behind) continue;
+            if (!IsOwn(labelAt, own) || IsTold(label.Field, own.To) || reach.IsBare(labelAt.To, own.To) || reader.Read(other, plate.Slice(labelAt.To, own.To), null) is not { } behind) continue;
             Stretch first = new(from, labelAt.From), last = new(labelAt.To, own.To);
             yield return new(from, own.To, LabelStands.Nowhere, 0, new(label.Field, text, new Stretch(from, labelAt.To)), new(other, behind, last));
             yield return new(from, own.To, LabelStands.Nowhere, 0, new(label.Field, own.Text, new Stretch(labelAt.From, own.To)), new(other, before, first));
@@ -23,7 +23,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, ValueRe
     /// <summary>The figure before a label by its own unit, which may be the beginning of the label: 14 of 14 VA INRUSH.</summary>
     private string? Before(Field other, int from, Stretch labelAt) => reach.Ends(from).Select(end => reach.UnitEnd(other, end)).FirstOrDefault(end => end >= labelAt.From && end < labelAt.To) is { } unit ? reader.Read(other, plate.Slice(from, unit), null) : null;
 
-    private bool IsOwn(Stretch labelAt, Found own) => Gaps.FromLabel(plate, labelAt.From, labelAt.To, own.To) is 0 && !reach.IsUnitOfAny(own.To);
+    private bool IsOwn(Stretch labelAt, Found own) => Gaps.FromLabel(plate, labelAt.From, labelAt.To, own.To) is 0 && !(reach.IsBare(labelAt.To, own.To) && reach.IsUnitOfAny(own.To));
 
     /// <summary>240 LRA: a figure with its label, and not merely its unit, behind it.</summary>
     private bool IsLabelledBehind(Placement one, int end) =>

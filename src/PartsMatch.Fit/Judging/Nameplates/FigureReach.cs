@@ -46,6 +46,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return null;
     }
 
+    /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
+    public bool IsBare(int from, int to) => Ends(from).Contains(to);
+
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
 

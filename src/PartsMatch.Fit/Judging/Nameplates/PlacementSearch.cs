@@ -72,14 +72,12 @@ internal sealed class PlacementSearch
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
             foreach (var found in values.At(match.End, label))
             {
-                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
                 AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
                 if (label.Label.SaidBehind is { } said && found.To < plate.Count && plate.SameLine(found.To)) AddWithWord(label.Field, said, new(from, found.To), found.Text, cost);
             }
         }
     }
-
-    private bool IsBare(int from, int to) => reach.Ends(from).Contains(to);
 
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
     private bool MayBeBare(PlateLabel label, int from, int to) =>

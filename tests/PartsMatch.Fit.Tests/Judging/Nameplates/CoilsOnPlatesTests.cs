@@ -22,6 +22,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(Contactor, "FLA 30 277V COIL 208/240V", "coilVolts=208-240 V; ratedVolts=277 V; fullLoadAmps=30 A")]
     [InlineData(Contactor, "2P 30 FLA 480 V COIL 240 V DC", "poleCount=2 poles; coilVolts=240 V; coilCurrent=DC; ratedVolts=480 V; fullLoadAmps=30 A")]
     [InlineData(Contactor, "COIL 240V 60HZ FLA 30 RES 40 480V", "coilVolts=240 V; coilFrequency=60 Hz; ratedVolts=480 V; fullLoadAmps=30 A; resistiveAmps=40 A")]
+    [InlineData(Contactor, "120/240 V COIL 120V A300", "coilVolts=120 V; ratedVolts=120/240 V; pilotDuty=A300")]
     [InlineData(DefrostTimer, "DEFROST TIMER 240V CLOCK 120V 60HZ", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V")]
     [InlineData(DefrostTimer, "TIMER 40A RES 240V CLOCK MOTOR 120V", "clockVolts=120 V; ratedVolts=240 V; resistiveAmps=40 A")]
     [InlineData(DefrostTimer, "TIMER RES 40 A 240 V CLOCK 60 HZ 120 V", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
