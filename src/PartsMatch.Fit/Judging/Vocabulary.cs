@@ -15,6 +15,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
+    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps. Empty when they do anywhere.</summary>
+    public IReadOnlyList<string> BareBehind { get; init; } = [];
+
     /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
     public NamedText? Says { get; init; }
 
@@ -23,6 +26,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
 
     /// <summary>A field whose figure and unit behind the label show that it is not meant (0,09 kW In 0,95 A: In is the rated current); nor is it before a figure when it follows one (SHAFT 1/2 IN 120 W: inches). Null when it always is.</summary>
     public string? NeverBefore { get; init; }
+
+    /// <summary>A field beside whose label, that has no other figure, a unit does not show that its own is meant: the VA of PILOT DUTY 125 VA are not the coil's. Null when it always does.</summary>
+    public string? NeverBeside { get; init; }
 
     /// <summary>The field that its figure goes to where the plate gives another figure of its own field: P1 120 W beside P2 75 W is the input power. Null when two figures contradict one another.</summary>
     public string? YieldsTo { get; init; }
@@ -135,6 +141,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
+
+    /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
+    public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];
 
     /// <summary>Fields, in their order, whose figures plates print side by side without any label: 208-230/1/60 is volts, phases and hertz.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Groups { get; init; } = [];

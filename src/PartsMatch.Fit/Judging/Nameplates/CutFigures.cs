@@ -1,6 +1,6 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Takes back figures of which a slash parts a piece that nothing was read from: HP 1 / 0 is no whole horsepower, 1-1 / 2 A are not two.</summary>
+/// <summary>Takes back figures of which a slash or a sign parts a piece that nothing was read from: HP 1 / 0 is no whole horsepower, 1-1 / 2 A are not two.</summary>
 internal static class CutFigures
 {
     /// <summary>Digits of the longest figure that has decimals; so many behind a comma are thousands, or another figure: PH 1,825 RPM.</summary>
@@ -17,10 +17,10 @@ internal static class CutFigures
         bool Cuts(int behind, int left) => left >= 0 && left < plate.Count && !read[left] && IsParted(plate, behind);
     }
 
-    /// <summary>Whether nothing but a slash or a dash stands between a number and the one before it: 20 -230, 20 - 230.</summary>
+    /// <summary>Whether nothing but a slash or a dash stands between a number and the one before it, or its own sign: 20 -230, 20 - 230, -30 +15.</summary>
     public static bool IsParted(PlateText plate, int at) =>
         plate.Is(at - 1, TokenKind.Number) && plate.Is(at, TokenKind.Number) && plate.SameLine(at)
-        && (plate.Gap(at).Trim() is "/" or "-" or "–" || (plate.Gap(at) is " " && plate.Slice(at, at + 1)[0] is '-' or '−'));
+        && (Gaps.PartsFigure(plate.Gap(at)) || plate.Gap(at) is " +" || (plate.Gap(at) is " " && plate.Slice(at, at + 1)[0] is '-' or '−'));
 
     /// <summary>Whether a decimal comma, 2,1, or the bar of 1|4 stands before a number: what touches it on both sides is one figure. That of 1075,60HZ is none, for so long a figure has no decimals.</summary>
     public static bool IsTorn(PlateText plate, int at)

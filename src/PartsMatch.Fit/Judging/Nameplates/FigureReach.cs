@@ -26,6 +26,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
             else break;
         }
 
+        if (IsTolerance(found[^1])) found.Add(found[^1] + 1);
         return found;
     }
 
@@ -39,11 +40,19 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
         {
             if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
-            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return end;
+            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return IsTolerance(end) ? UnitEnd(units, end + 1) ?? end + 1 : end;
         }
 
         return null;
     }
+
+    /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
+    public bool IsBare(int from, int to) => Ends(from).Contains(to);
+
+    /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
+    public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
+
+    private bool IsTolerance(int at) => plate.Is(at, TokenKind.Tolerance) && plate.SameLine(at);
 
     /// <summary>Whether a number continues the one before it.</summary>
     public bool Joins(int at)

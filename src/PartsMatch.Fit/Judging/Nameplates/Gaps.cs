@@ -19,7 +19,14 @@ internal static class Gaps
     public static bool BesideMark(ReadOnlySpan<char> gap) => Only(gap, "/-–,.:=()");
 
     /// <summary>208 - 230, 115 / 230: what may join two figures that do not touch.</summary>
-    public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['/' or '-' or '–' or '&' or '+'];
+    public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['&' or '+'] || PartsFigure(gap);
+
+    /// <summary>208 - 230, -30 / +15: a slash or a dash, of which either end is no figure by itself.</summary>
+    public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'];
+
+    /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign. A plus that touches what stands before it, or nothing behind it, joins two.</summary>
+    private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) =>
+        gap is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–') ? gap[..^1] : gap;
 
     /// <summary>What it costs to read a label with the figure or word behind it; null when they do not belong together.</summary>
     public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>", ",;|¦");
@@ -29,7 +36,7 @@ internal static class Gaps
 
     private static int? Cost(PlateText plate, int from, int at, int end, string signs, string dividers)
     {
-        var gap = plate.Gap(at);
+        var gap = plate.Is(at, TokenKind.Number) ? WithoutPlus(plate.Gap(at)) : plate.Gap(at);
         if (!plate.SameLine(at)) return plate.FillLine(from, at) && plate.FillLine(at, end) && Only(gap, signs) ? AcrossLine : null;
         return Only(gap, signs) ? 0 : Only(gap, signs + dividers) ? AcrossDivider : null;
     }

@@ -26,8 +26,10 @@ internal sealed class Lexicon
         TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
+        InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
+        Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -57,11 +59,17 @@ internal sealed class Lexicon
     /// <summary>Fields whose figures stand side by side before the label of the last.</summary>
     public IReadOnlyList<IReadOnlyList<Field>> Pairs { get; }
 
+    /// <summary>Pairs of fields whose figures stand in turns.</summary>
+    public IReadOnlyList<(Field First, Field Second)> InTurns { get; }
+
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
     public IReadOnlyList<Field> Past { get; }
 
     /// <summary>Fields whose figure needs no label right before one of another field, with that one, with what they yield to, and with what they never stand behind so.</summary>
     public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
+
+    /// <summary>Fields of which two figures stand with an X between them.</summary>
+    public IReadOnlyList<Field> Sizes { get; }
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }

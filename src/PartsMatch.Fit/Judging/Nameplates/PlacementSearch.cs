@@ -16,6 +16,8 @@ internal sealed class PlacementSearch
     private readonly ValueReader reader;
     private readonly FigureReach reach;
     private readonly ValueSearch values;
+    private readonly PastSearch past;
+    private readonly ContestedFigures contested;
     private readonly Lexicon lexicon;
     private readonly List<Placement> simple = [];
 
@@ -26,6 +28,8 @@ internal sealed class PlacementSearch
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
+        past = new(plate, lexicon, matches, reader, reach);
+        contested = new(plate, lexicon, reader, reach, values);
     }
 
     /// <summary>All placements.</summary>
@@ -36,11 +40,11 @@ internal sealed class PlacementSearch
             if (!plate.RunsOn(at)) AddAt(at);
         }
 
-        YieldBehind();
+        past.AddTo(simple);
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, all.FindAll(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To)));
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To))]);
     }
 
     private void AddAt(int from)
@@ -57,7 +61,6 @@ internal sealed class PlacementSearch
 
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
-        AddFigurePastOther(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
     }
 
@@ -69,12 +72,19 @@ internal sealed class PlacementSearch
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
             foreach (var found in values.At(match.End, label))
             {
-                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost) continue;
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
                 AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
                 if (label.Label.SaidBehind is { } said && found.To < plate.Count && plate.SameLine(found.To)) AddWithWord(label.Field, said, new(from, found.To), found.Text, cost);
             }
         }
     }
+
+    /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
+    private bool MayBeBare(PlateLabel label, int from, int to) =>
+        label.BareBehind.Count == 0 || (label.BareBehind.Any(amps => StandsBehind(from, lexicon.FieldOf(amps))) && !reach.IsUnitOfAny(to));
+
+    /// <summary>Whether a figure of a field ends right before a token, by its label or by its unit.</summary>
+    private bool StandsBehind(int at, Field field) => plate.SameLine(at) && (simple.Exists(one => one.To == at && one.Values.Any(value => value.Field == field)) || Enumerable.Range(0, at).Any(from => reach.Ends(from).Exists(end => reach.UnitEnd(field, end) == at)));
 
     /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
     private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)
@@ -118,69 +128,14 @@ internal sealed class PlacementSearch
                         if (!isNext && label.Label.By is null) continue;
                         foreach (var found in values.At(from, label))
                         {
-                            var belongs = found.Second is not null ? found.To == at : isNext && at <= end + 2 && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
-                            if (belongs) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
+                            var belongs = found.Second is not null ? found.To == at : isNext && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
+                            if (!belongs) continue;
+                            var other = contested.OtherOf(label, from, new(at, match.End));
+                            if (other is not null) simple.AddRange(contested.EitherWay(label, from, new(at, match.End), found.Text, other, simple));
+                            AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost + (other is null ? 0 : Cover.MoreThanPlacement));
                         }
                     }
                 }
-            }
-        }
-    }
-
-    /// <summary>230 V 60 HZ MOTOR: between a figure and its label stands one of another field, each with its unit.</summary>
-    private void AddFigurePastOther(int from)
-    {
-        foreach (var field in lexicon.Past)
-        {
-            foreach (var end in reach.Ends(from))
-            {
-                if (reach.UnitEnd(field, end) is not { } second || second == plate.Count || !plate.SameLine(second)) continue;
-                foreach (var last in reach.Ends(second))
-                {
-                    AddPast(field, from, second, last);
-                    AddAlone(field, from, second, last);
-                }
-            }
-        }
-    }
-
-    private void AddPast(Field field, int from, int second, int last)
-    {
-        for (var at = last + 1; at < Math.Min(last + LongestSecond, plate.Count); at++)
-        {
-            foreach (var match in matches[at])
-            {
-                if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past is not null) is not { Label.Past: { } name } || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                var other = lexicon.FieldOf(name);
-                if (reach.UnitEnd(other, last) != at || reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(other, plate.Slice(second, at), null) is not { } between) continue;
-                simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
-            }
-        }
-    }
-
-    /// <summary>230 V 60 HZ, each with its unit and nothing between.</summary>
-    private void AddAlone(Field field, int from, int second, int last)
-    {
-        if (!lexicon.Alone.TryGetValue(field, out var label) || reach.UnitEnd(label.Past, last) is not { } end || Gaps.ToLabel(plate, from, second, end) is not 0) return;
-        if (reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(label.Past, plate.Slice(second, end), null) is not { } beside) return;
-        simple.Add(new(from, end, LabelStands.Nowhere, 0, new(field, text, new Stretch(from, second)), new(label.Past, beside, new Stretch(second, end))) { YieldsTo = label.YieldsTo, OthersStay = true });
-    }
-
-    /// <summary>RES 40 A 240 V 60 HZ, RES 40 A 240 V CLOCK 120 V: right behind amps, and nothing between, volts are the contact's and not the clock's, unless the clock's label can be no other's.</summary>
-    private void YieldBehind()
-    {
-        foreach (var (field, label) in lexicon.Alone)
-        {
-            var ends = simple.Where(placement => placement.Values.Any(value => label.NeverBehind.Contains(value.Field))).Select(placement => placement.To).ToHashSet();
-            for (var at = 0; at < plate.Count; at++) ends.UnionWith(reach.Ends(at).SelectMany(end => label.NeverBehind.Select(amps => reach.UnitEnd(amps, end) ?? 0)));
-            bool IsBehind(Placement one) => one.Values is [{ } first, ..] && first.Field == field && ends.Contains(one.From) && plate.SameLine(one.From) && Gaps.FromLabel(plate, one.From - 1, one.From, one.To) is 0;
-            bool AreOthers(int at) => simple.Exists(one => one.From <= at && at < one.To && one.Values.Count > 0 && one.Values[0].Field != field && one.Values[0].Field != label.YieldsTo);
-            bool HasMore(int from) => Enumerable.Range(from, plate.Count - from).TakeWhile(plate.SameLine).Any(at => plate.Is(at, TokenKind.Number) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null) && !AreOthers(at));
-            simple.RemoveAll(one => one.Stands == LabelStands.Behind && IsBehind(one) && HasMore(one.To));
-            for (var at = 0; at < simple.Count; at++)
-            {
-                if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;
-                simple[at] = new(alone.From, alone.To, LabelStands.Nowhere, 0, [values[0] with { Field = label.YieldsTo, Text = text }, .. values.Skip(1)]);
             }
         }
     }
@@ -197,6 +152,12 @@ internal sealed class PlacementSearch
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
     {
         if (label.Label.NeverBefore is { } never && ((stands == LabelStands.Behind && HasFigureBehind(labelAt.To, lexicon.FieldOf(never))) || (stands == LabelStands.Before && label.Label.Unit is null && plate.Is(labelAt.From - 1, TokenKind.Number) && plate.SameLine(labelAt.From)))) return;
+        if (label is { IsSymbol: true, Label.NeverBeside: { } beside } && WithLabel(label.Field, lexicon.FieldOf(beside), Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To)) is { } others)
+        {
+            simple.Add(new(others.From, others.To, LabelStands.Nowhere, 0));
+            return;
+        }
+
         if (label.Label.NeverIn is { } unit && found.Text.EndsWith(unit, StringComparison.Ordinal)) return;
         var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
         var placed = new List<PlacedValue>(1);
@@ -216,6 +177,20 @@ internal sealed class PlacementSearch
 
     /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>
     private bool HasFigureBehind(int at, Field field) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null);
+
+    /// <summary>A figure of a field with another's label right before it, or right behind where that has no figure of its own: PILOT DUTY 125 VA; null where neither stands there.</summary>
+    private Stretch? WithLabel(Field field, Field beside, int from, int to)
+    {
+        for (var at = 0; at < from; at++)
+        {
+            if (matches[at].Exists(match => match.End == from && Announces(match)) && Gaps.FromLabel(plate, at, from, to) is 0) return new(at, to);
+        }
+
+        if (Match.Longest(matches, to, node => node.Labels.Exists(label => label.Field == beside)) is not { } last || Gaps.ToLabel(plate, from, to, last.End) is not 0) return null;
+        return HasFigureBehind(last.End, field) || last.Node.Labels.Exists(label => values.At(last.End, label).Count > 0) ? null : new(from, last.End);
+
+        bool Announces(Match match) => match.Node.Labels.Exists(label => label.Field == beside);
+    }
 
     /// <summary>What it costs to join figures that do not touch: with a label each they are two, HP 1/4, 1/3 HP, or LRA 14 3/4 HP.</summary>
     private int Joins(int from, int to)

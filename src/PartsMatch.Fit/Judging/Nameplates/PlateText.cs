@@ -75,6 +75,9 @@ internal sealed class PlateText
     /// <summary>Whether a token is a word, whatever its case.</summary>
     public bool IsWord(int at, string word) => Is(at, TokenKind.Word) && Slice(at, at + 1).Equals(word, StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Whether a token joins two sizes: 1/2 X 4.</summary>
+    public bool IsBy(int at) => IsWord(at, "x") || IsWord(at, "by") || (Is(at, TokenKind.Sign) && Slice(at, at + 1) is "×");
+
     /// <summary>Whether a token begins its chunk.</summary>
     public bool BeginsChunk(int at) => at == 0 || Tokens[at - 1].Chunk != Tokens[at].Chunk;
 

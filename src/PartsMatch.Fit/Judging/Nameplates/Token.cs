@@ -14,6 +14,9 @@ internal enum TokenKind
 
     /// <summary>A figure of which a part cannot be read, 107_, 1/?, 2##, or a hole where something stood: [burnt].</summary>
     Burnt,
+
+    /// <summary>How far a figure may be off, ±5 or +/- 5: no value of its own.</summary>
+    Tolerance,
 }
 
 /// <summary>A piece of the text that belongs together; what stands between two of them is a gap.</summary>

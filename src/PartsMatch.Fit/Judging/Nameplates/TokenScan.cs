@@ -30,6 +30,10 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
                 Add(TokenKind.Burnt, hole);
                 parted = true;
             }
+            else if (ToleranceEnd() is { } tolerance)
+            {
+                Add(TokenKind.Tolerance, tolerance);
+            }
             else if (BurntEnd() is { } burnt)
             {
                 Add(TokenKind.Burnt, burnt);
@@ -111,6 +115,19 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }
 
+    /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
+    private int? ToleranceEnd()
+    {
+        if (FigureText.ToleranceSign(text.AsSpan(at)) is not (> 0 and var sign) || lexicon.Knows("±")) return null;
+        var from = at + sign;
+        while (At(from) == ' ') from++;
+        var end = from;
+        while (Characters.IsFigure(At(end)) || (At(end) is '.' or ',' && Characters.IsFigure(At(end + 1)))) end++;
+        var behind = end;
+        while (At(behind) == ' ') behind++;
+        return end > from && At(behind) != '%' && !Characters.IsHole(At(end)) ? end : null;
+    }
+
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
     private bool IsCommaAtHole(int index) => text[index] == ',' && index > 0 && (Characters.IsHole(text[index - 1]) ? Characters.IsFigure(At(index + 1)) || Characters.IsHole(At(index + 1)) : Characters.IsHole(At(index + 1)));
 
@@ -130,6 +147,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             if (Characters.IsFigure(text[end])) end++;
             else if (Characters.JoinsFigures(text[end]) && Characters.IsFigure(At(end + 1))) end += 2;
             else if (text[end] is '/' or '-' && At(end + 1) == '.' && Characters.IsFigure(At(end + 2))) end += 3;
+            else if (text[end] is '/' or '-' or '–' && At(end + 1) is '+' or '-' or '−' && Characters.IsFigure(At(end + 2))) end += 3;
             else break;
         }
 

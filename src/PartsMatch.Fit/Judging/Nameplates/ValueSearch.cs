@@ -120,7 +120,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     private void AddBy(int from, int end, LabelEntry label, Field other, List<Found> found)
     {
         var by = reach.UnitEnd(label.Field, end) ?? end;
-        if (!(plate.IsWord(by, "x") || plate.IsWord(by, "by") || (plate.Is(by, TokenKind.Sign) && plate.Slice(by, by + 1) is "×"))) return;
+        if (!plate.IsBy(by)) return;
         foreach (var last in reach.Ends(by + 1))
         {
             var to = reach.UnitEnd(other, last) ?? last;

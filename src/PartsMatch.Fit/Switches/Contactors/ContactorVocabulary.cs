@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Contactors;
@@ -17,14 +18,15 @@ public static class ContactorVocabulary
         new("coilVolts", "COIL VDC", "VDC COIL", "COIL DC", "DC COIL") { Says = new("coilCurrent", "DC") },
         new("coilCurrent", "COIL CURRENT"),
         new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },
-        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true },
+        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true, NeverBeside = "pilotDuty" },
         new("coilOhms", "COIL OHMS", "COIL RES", "RESISTANCE", "COIL RESISTANCE") { ByUnit = true },
         new("size", "SIZE", "NEMA", "NEMA SIZE", "SZ"),
         new("continuousAmps", "CONT", "CONTINUOUS", "CONT AMPS", "CONTINUOUS AMPS", "CONT CURRENT", "ITH", "I TH"),
         new("acOneAmps", "AC-1", "AC1 AMPS", "IE AC-1", "IE/AC-1"),
         new("acThreeAmps", "AC-3", "AC3 AMPS", "IE AC-3", "IE/AC-3"),
         new("acEightAmps", "AC-8A", "AC-8B", "AC-8", "IE AC-8A", "IE AC-8B"),
-        new("ratedVolts", "RATED VOLTS", "LINE VOLTS", "CONTACT VOLTS", "VOLTAGE", "UE", "LINE", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "LINE VOLTS", "CONTACT VOLTS", "VOLTAGE", "UE", "LINE") { ByUnit = true },
+        ContactLabels.At("acOneAmps", "acThreeAmps", "acEightAmps"),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "INDUCTIVE", "IND", "IND AMPS", "MOTOR AMPS", "FL"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "RESIST", "RES LOAD"),
@@ -48,6 +50,7 @@ public static class ContactorVocabulary
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        InTurns = [("coilVolts", "coilFrequency")],
         Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =

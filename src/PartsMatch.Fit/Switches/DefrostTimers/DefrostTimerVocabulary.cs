@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.DefrostTimers;
@@ -21,7 +22,8 @@ public static class DefrostTimerVocabulary
         new("poles", "POLES", "POLE", "NO OF POLES"),
         new("body", "CASE", "ENCLOSURE", "SUPPLIED"),
         new("boxPattern", "BOX", "BOX PATTERN", "PATTERN", "FITS BOX"),
-        new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "CONTACT VOLTS", "VOLTAGE") { ByUnit = true },
+        ContactLabels.At(),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL", "AC-3"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "HEATER AMPS", "HTR AMPS", "HTR", "AMPS RES", "HTR CKT", "HEATER CKT", "HEATER CIRCUIT", "AC-1"),
@@ -40,6 +42,7 @@ public static class DefrostTimerVocabulary
         new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
     ])
     {
+        InTurns = [("clockVolts", "clockFrequency")],
         Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST", "DEFROST CONTROL", "CONTROL", "SWITCH", "SW", "SW RATING", "SWITCH RATING", "TIME INITIATED", "MAX"],
         Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
         OnlyAtLabel =

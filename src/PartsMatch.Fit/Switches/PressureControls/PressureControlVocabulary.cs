@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.PressureControls;
@@ -18,15 +19,18 @@ public static class PressureControlVocabulary
         new("differential", "DIFF", "DIFFERENTIAL", "DIF", "ADJ DIFF") { Unit = "psi" },
         new("cutOut", "CUT-OUT", "CUTOUT", "CUT OUT", "C/O", "OPENS AT", "OPEN AT", "OPENS", "OPEN", "OFF AT", "FAN OFF") { Unit = "psi" },
         new("cutIn", "CUT-IN", "CUTIN", "CUT IN", "C/I", "CLOSES AT", "CLOSE AT", "CLOSES", "CLOSE", "ON AT", "FAN ON", "RESETS", "RESETS AT") { Unit = "psi" },
-        new("cutOut", "OPENS ON RISE", "OPEN ON RISE", "OPENS ON RISE AT", "OPENS ON PRESS RISE", "BREAKS ON RISE") { Unit = "psi", Says = new("action", "opens on rise") },
-        new("cutIn", "CLOSES ON RISE", "CLOSE ON RISE", "CLOSES ON RISE AT", "CLOSES ON PRESS RISE", "MAKES ON RISE") { Unit = "psi", Says = new("action", "opens on fall") },
+        Moving("cutOut", ContactLabels.Opening, "RISE", "opens on rise"),
+        Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
+        Moving("cutIn", ContactLabels.Closing, "RISE", "opens on fall"),
+        Moving("cutOut", ContactLabels.Opening, "FALL", "opens on fall"),
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "psi", Says = new("reset", "automatic") },
         new("cutOut", "OFF"),
         new("cutIn", "ON"),
         new("pressureMost", "MAX", "MAX PRESS", "MAX PRESSURE", "MWP", "MAX WORKING PRESSURE", "MAX WP", "PS", "MAX BELLOWS PRESSURE") { Unit = "psi" },
         new("connection", "CONN", "CONNECTION", "PRESS CONN"),
         new("materials", "MATERIAL", "MATERIALS", "WETTED", "BELLOWS"),
-        new("ratedVolts", "RATED VOLTS", "VOLTAGE", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "VOLTAGE") { ByUnit = true },
+        ContactLabels.At(),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL", "AC-3"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "AC-1"),
@@ -65,6 +69,8 @@ public static class PressureControlVocabulary
             Amps("lockedRotorAmps", 0.5, 600),
         ],
     };
+
+    private static PlateLabel Moving(string field, IEnumerable<string> verbs, string way, string action) => ContactLabels.Moving(field, "psi", verbs, [way, $"PRESS {way}"], action);
 
     private static bool IsSetting(Pressure pressure) => Within.Span(pressure.PoundsForcePerSquareInch, -15, 900);
 

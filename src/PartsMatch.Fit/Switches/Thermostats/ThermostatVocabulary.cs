@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
@@ -19,8 +20,10 @@ public static class ThermostatVocabulary
         new("differential", "DIFF", "DIFFERENTIAL", "DIF", "ADJ DIFF", "FIXED DIFF") { Unit = "°F" },
         new("cutOut", "CUT-OUT", "CUTOUT", "CUT OUT", "C/O", "OPENS AT", "OPEN AT", "OPENS", "OPEN", "OFF AT") { Unit = "°F" },
         new("cutIn", "CUT-IN", "CUTIN", "CUT IN", "C/I", "CLOSES AT", "CLOSE AT", "CLOSES", "CLOSE", "ON AT", "RESETS", "RESETS AT") { Unit = "°F" },
-        new("cutOut", "OPENS ON RISE", "OPEN ON RISE", "OPENS ON RISE AT", "OPENS ON TEMP RISE", "BREAKS ON RISE") { Unit = "°F", Says = new("action", "opens on rise") },
-        new("cutIn", "CLOSES ON RISE", "CLOSE ON RISE", "CLOSES ON RISE AT", "CLOSES ON TEMP RISE", "MAKES ON RISE") { Unit = "°F", Says = new("action", "closes on rise") },
+        Moving("cutOut", ContactLabels.Opening, "RISE", "opens on rise"),
+        Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
+        Moving("cutIn", ContactLabels.Closing, "RISE", "closes on rise"),
+        Moving("cutOut", ContactLabels.Opening, "FALL", "closes on rise"),
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "°F", Says = new("reset", "automatic") },
         new("fanCutOut", "FAN OFF", "FANS OFF", "FAN OPENS", "FANS OPEN", "FAN OPENS AT", "FANS OPEN AT", "FAN CUT-OUT", "FANS OFF AT") { Unit = "°F" },
         new("fanCutIn", "FAN ON", "FANS ON", "FAN CLOSES", "FANS CLOSE", "FAN CLOSES AT", "FANS CLOSE AT", "FAN CUT-IN", "FANS ON AT") { Unit = "°F" },
@@ -28,7 +31,8 @@ public static class ThermostatVocabulary
         new("capillary", "CAP", "CAPILLARY", "CAP TUBE", "CAP LENGTH", "CAPILLARY LENGTH"),
         new("bulbMost", "MAX BULB", "MAX BULB TEMP", "BULB MAX", "MAX TEMP", "MAX TEMP AT BULB", "MAX SENSOR TEMP", "TMAX", "MAX") { Unit = "°F" },
         new("terminals", "TERMINALS", "TERMINAL", "TERM", "CONNECTIONS"),
-        new("ratedVolts", "RATED VOLTS", "VOLTAGE", "LINE VOLTAGE", "LINE VOLTS", "AT") { ByUnit = true },
+        new("ratedVolts", "RATED VOLTS", "VOLTAGE", "LINE VOLTAGE", "LINE VOLTS") { ByUnit = true },
+        ContactLabels.At(),
         new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "FULL LOAD AMPS", "FULL LOAD", "MOTOR AMPS", "FL", "AC-3"),
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "LOCKED ROTOR AMPS", "LOCKED ROTOR", "LR"),
         new("resistiveAmps", "RES", "RESISTIVE", "RES AMPS", "RESISTIVE AMPS", "NON-INDUCTIVE", "AC-1"),
@@ -80,6 +84,8 @@ public static class ThermostatVocabulary
             Amps("fanLockedRotorAmps", 0.5, 600),
         ],
     };
+
+    private static PlateLabel Moving(string field, IEnumerable<string> verbs, string way, string action) => ContactLabels.Moving(field, "°F", verbs, [way, $"TEMP {way}"], action);
 
     private static PlateLimit Setting(string field) => PlateLimit.Of<Temperature>(field, "from −60 to 500 °F", IsSetting);
 

@@ -39,6 +39,7 @@ public static class SolenoidValveVocabulary
         Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
         Groups = [["coilVolts", "coilFrequency"]],
+        InTurns = [("coilVolts", "coilFrequency")],
         Limits =
         [
             PlateLimit.Of<FlowCoefficient>("flowCoefficient", "from 0.01 to 200 Kv", flow => Within.Span(flow.Kv, 0.01, 200)),

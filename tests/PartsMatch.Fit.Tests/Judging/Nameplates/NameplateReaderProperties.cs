@@ -9,8 +9,8 @@ namespace PartsMatch.Fit.Tests.Judging.Nameplates;
 
 public sealed class NameplateReaderProperties
 {
-    private static readonly string[] Figures = ["1", "1/4", "1/0", "3/4-1/3", "230", "208-230", "115/230", "60", "1075", "5/370", "2.1", "2,6", "-5", "1e9", "½", "45+5", "1,075", "1075/3", "230Δ", "400Y", "1 / 4", "3\u20444", "１", "370/440", "0", "56C", "48Y", "1/1/1/1/1/1/1/1/1/1/1/1/1/1"];
-    private static readonly string[] Signs = [" ", " ", " ", "", "\n", ", ", "; ", " | ", ":", "=", "-", "/", " / ", "\u2215", ".", "(", ")", "°", "\"", "🙂", "\u0301", "×", " x ", " to ", "[", "]", "?", " ... ", "[burnt]", ","];
+    private static readonly string[] Figures = ["1", "1/4", "1/0", "3/4-1/3", "230", "208-230", "115/230", "60", "1075", "5/370", "2.1", "2,6", "-5", "1e9", "½", "45+5", "+8", "-30/+15", "20 ±5", "1,075", "1075/3", "230Δ", "400Y", "1 / 4", "3\u20444", "１", "370/440", "0", "56C", "48Y", "1/1/1/1/1/1/1/1/1/1/1/1/1/1"];
+    private static readonly string[] Signs = [" ", " ", " ", "", "\n", ", ", "; ", " | ", ":", "=", "-", "/", " / ", "\u2215", ".", "(", ")", "°", "\"", "🙂", "\u0301", "×", " x ", " to ", "[", "]", "?", " ... ", "[burnt]", ",", "±", " +/- "];
 
     private static readonly string[] Words =
         [.. MotorVocabulary.All.Labels.SelectMany(label => label.Labels), .. MotorVocabulary.All.Strangers, .. MotorVocabulary.All.Fillers, .. MotorVocabulary.All.Steps, .. MotorFamily.Motor.SpecShape.Fields.SelectMany(field => field.Form.Words.Take(8).Concat(field.Form.UnitSpellings))];

@@ -1,0 +1,32 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Takes back sizes of which three or more are joined by X: 7/8 X 5/8 X 7/8 ODF. Two are those of a label; which of three ports each is differs from maker to maker.</summary>
+internal static class JoinedSizes
+{
+    /// <summary>The placements without a size out of such a row.</summary>
+    public static IEnumerable<Placement> TakenBack(PlateText plate, Lexicon lexicon, FigureReach reach, IEnumerable<Placement> all)
+    {
+        var inRow = new bool[plate.Count];
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (End(plate, lexicon, reach, at) is { } end) inRow.AsSpan(at..end).Fill(true);
+        }
+
+        return all.Where(placement => Array.IndexOf(inRow, true, placement.From, placement.To - placement.From) < 0 || !placement.Values.Any(value => lexicon.Sizes.Contains(value.Field)));
+    }
+
+    /// <summary>The token behind a row of three or more figures; null when none begins here.</summary>
+    private static int? End(PlateText plate, Lexicon lexicon, FigureReach reach, int from)
+    {
+        var (count, at) = (0, from);
+        while (reach.Ends(at) is [.., var figure])
+        {
+            count++;
+            var end = lexicon.Sizes.Select(field => reach.UnitEnd(field, figure)).FirstOrDefault(unit => unit is not null) ?? figure;
+            if (!plate.IsBy(end)) return count > 2 ? end : null;
+            at = end + 1;
+        }
+
+        return count > 2 ? at - 1 : null;
+    }
+}

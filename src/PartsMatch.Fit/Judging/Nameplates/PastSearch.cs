@@ -1,0 +1,103 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>Finds figures between which and their label a figure of another field stands, each with its unit: 230 V 60 HZ MOTOR, CLOCK 60 HZ 120 V.</summary>
+internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+{
+    /// <summary>So many tokens behind the second figure its unit may end, and the label begin.</summary>
+    private const int LongestUnit = 5;
+
+    private List<Placement> simple = [];
+
+    /// <summary>Adds them to the placements, and takes back those that stand right behind what they never do.</summary>
+    public void AddTo(List<Placement> placements)
+    {
+        if (lexicon.Past.Count == 0) return;
+        simple = placements;
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (plate.RunsOn(at)) continue;
+            foreach (var match in matches[at]) AddLabelFirst(at, match);
+            if (plate.Is(at, TokenKind.Number)) AddFigureFirst(at);
+        }
+
+        YieldBehind();
+    }
+
+    /// <summary>CLOCK 60 HZ 120 V: the label first, where the figure before it is not its own.</summary>
+    private void AddLabelFirst(int from, Match match)
+    {
+        foreach (var label in match.Node.Labels)
+        {
+            if (label.Label.Past is not { } name || lexicon.FieldOf(name) is not { } other) continue;
+            foreach (var second in reach.Ends(match.End).Select(end => reach.UnitEnd(other, end)).OfType<int>())
+            {
+                if (Gaps.FromLabel(plate, from, match.End, second) is not 0 || reader.Read(other, plate.Slice(match.End, second), null) is not { } between) continue;
+                foreach (var to in reach.Ends(second).Select(end => reach.UnitEnd(label.Field, end)).OfType<int>())
+                {
+                    if (Gaps.FromLabel(plate, match.End, second, to) is not 0 || reader.Read(label.Field, plate.Slice(second, to), null) is not { } text) continue;
+                    simple.Add(new(from, to, LabelStands.Before, Cover.MoreThanPlacement, new(label.Field, text, new Stretch(from, match.End), new Stretch(second, to)), new(other, between, new Stretch(match.End, second))));
+                }
+            }
+        }
+    }
+
+    /// <summary>230 V 60 HZ MOTOR: between a figure and its label stands one of another field, each with its unit.</summary>
+    private void AddFigureFirst(int from)
+    {
+        foreach (var field in lexicon.Past)
+        {
+            foreach (var end in reach.Ends(from))
+            {
+                if (reach.UnitEnd(field, end) is not { } second || second == plate.Count || !plate.SameLine(second)) continue;
+                foreach (var last in reach.Ends(second))
+                {
+                    AddPast(field, from, second, last);
+                    AddAlone(field, from, second, last);
+                }
+            }
+        }
+    }
+
+    private void AddPast(Field field, int from, int second, int last)
+    {
+        for (var at = last + 1; at < Math.Min(last + LongestUnit, plate.Count); at++)
+        {
+            foreach (var match in matches[at])
+            {
+                if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past is not null) is not { Label.Past: { } name } || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
+                var other = lexicon.FieldOf(name);
+                if (reach.UnitEnd(other, last) != at || reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(other, plate.Slice(second, at), null) is not { } between) continue;
+                simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
+            }
+        }
+    }
+
+    /// <summary>230 V 60 HZ, each with its unit and nothing between.</summary>
+    private void AddAlone(Field field, int from, int second, int last)
+    {
+        if (!lexicon.Alone.TryGetValue(field, out var label) || reach.UnitEnd(label.Past, last) is not { } end || Gaps.ToLabel(plate, from, second, end) is not 0) return;
+        if (reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(label.Past, plate.Slice(second, end), null) is not { } beside) return;
+        simple.Add(new(from, end, LabelStands.Nowhere, 0, new(field, text, new Stretch(from, second)), new(label.Past, beside, new Stretch(second, end))) { YieldsTo = label.YieldsTo, OthersStay = true });
+    }
+
+    /// <summary>RES 40 A 240 V 60 HZ, RES 40 A 240 V CLOCK 120 V: right behind amps, and nothing between, volts are the contact's and not the clock's, unless the clock's label can be no other's.</summary>
+    private void YieldBehind()
+    {
+        foreach (var (field, label) in lexicon.Alone)
+        {
+            var ends = simple.Where(placement => placement.Values.Any(value => label.NeverBehind.Contains(value.Field))).Select(placement => placement.To).ToHashSet();
+            for (var at = 0; at < plate.Count; at++) ends.UnionWith(reach.Ends(at).SelectMany(end => label.NeverBehind.Select(amps => reach.UnitEnd(amps, end) ?? 0)));
+            bool IsBehind(Placement one) => one.Values is [{ } first, ..] && first.Field == field && ends.Contains(one.From) && plate.SameLine(one.From) && Gaps.FromLabel(plate, one.From - 1, one.From, one.To) is 0;
+            bool MayBe(Field other, string text) => reader.Read(other, text, null) is not null;
+            bool AreOthers(int at) => simple.Exists(one => one.From <= at && at < one.To && one.Values.Count > 0 && one.Values[0].Field != field && one.Values[0].Field != label.YieldsTo);
+            bool HasMore(int from) => Enumerable.Range(from, plate.Count - from).TakeWhile(plate.SameLine).Any(at => plate.Is(at, TokenKind.Number) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null) && !AreOthers(at));
+            bool IsEitherWay(Placement one) => one is { Stands: LabelStands.Nowhere, OthersStay: false, Values: [_, { } other] } && other.Field == label.YieldsTo;
+            simple.RemoveAll(one => IsBehind(one) && (IsEitherWay(one) || (one.Stands == LabelStands.Behind && HasMore(one.To) && MayBe(label.YieldsTo, one.Values[0].Text))));
+            for (var at = 0; at < simple.Count; at++)
+            {
+                if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;
+                simple[at] = new(alone.From, alone.To, LabelStands.Nowhere, 0, [values[0] with { Field = label.YieldsTo, Text = text }, .. values.Skip(1)]);
+            }
+        }
+    }
+}

@@ -1,0 +1,72 @@
+namespace PartsMatch.Fit.Tests.Judging.Nameplates;
+
+/// <summary>Temperatures and pressures on plates of switches. Expected values are worked by hand: what opens as it falls closes as it rises.</summary>
+public sealed class SettingsOnPlatesTests
+{
+    private const string Thermostat = "thermostat";
+    private const string PressureControl = "pressureControl";
+
+    private static string Fields(string kind, string plate)
+    {
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        reading.Contradictions.ShouldBeEmpty();
+        return string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}"));
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "OPENS ON FALL AT 36 F", "action=closes on rise; cutOut=36 °F")]
+    [InlineData(Thermostat, "OPENS ON FALL AT 36 F RES 10A 240V", "action=closes on rise; cutOut=36 °F; ratedVolts=240 V; resistiveAmps=10 A")]
+    [InlineData(Thermostat, "OPEN ON TEMP FALL 36 F", "action=closes on rise; cutOut=36 °F")]
+    [InlineData(Thermostat, "FAN DELAY CLOSES ON FALL AT 20 F OPENS ON RISE AT 40 F", "function=fan delay; action=opens on rise; cutOut=40 °F; cutIn=20 °F")]
+    [InlineData(Thermostat, "FAN DELAY CLOSES ON FALL 20 F OPENS ON RISE 40 F", "function=fan delay; action=opens on rise; cutOut=40 °F; cutIn=20 °F")]
+    [InlineData(Thermostat, "BREAKS ON RISE AT 55 F MAKES ON FALL AT 35 F", "action=opens on rise; cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(PressureControl, "OPENS ON FALL AT 20 PSI CLOSES ON RISE AT 40 PSI", "action=opens on fall; cutOut=20 psi; cutIn=40 psi")]
+    [InlineData(PressureControl, "CLOSES ON FALL AT 300 PSI OPENS ON RISE AT 400 PSI", "action=opens on rise; cutOut=400 psi; cutIn=300 psi")]
+    public void What_a_switch_does_on_rise_or_on_fall_announces_where_it_does_so(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(Thermostat, "RES 10 A AT 36 F", "resistiveAmps=10 A")]
+    [InlineData(Thermostat, "TRIPS AT 36 F", "")]
+    [InlineData(Thermostat, "TRIPS AT 36", "")]
+    [InlineData(PressureControl, "TRIPS AT 36 PSI", "")]
+    [InlineData(Thermostat, "FLA 16/8 LRA 96/48 AT 120/240", "ratedVolts=120/240 V; fullLoadAmps=16/8 A; lockedRotorAmps=96/48 A")]
+    [InlineData(Thermostat, "FLA 16 A AT 240 OPENS AT 36 F", "cutOut=36 °F; ratedVolts=240 V; fullLoadAmps=16 A")]
+    [InlineData(Thermostat, "16 FLA AT 240 V", "ratedVolts=240 V; fullLoadAmps=16 A")]
+    [InlineData("contactor", "AC-3 25A AT 400", "acThreeAmps=25 A; ratedVolts=400 V")]
+    [InlineData("contactor", "COIL 24 V AT 400", "coilVolts=24 V")]
+    [InlineData("defrostTimer", "40 A RES AT 240", "ratedVolts=240 V; resistiveAmps=40 A")]
+    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_amps_stand_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(Thermostat, "OPENS +2C CLOSES +8C", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "CUT-OUT: +2C CUT-IN: +8C DIFF 6K CLOSES ON RISE", "action=closes on rise; differential=6 K; cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "+2C CUT-OUT +8C CUT-IN", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "RANGE -30/+15 C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30 / +15 C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30C/+15C DIFF 1.5/16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE -30-+15C", "range=-30 to 15 °C")]
+    [InlineData(Thermostat, "RANGE +5/+35 C", "range=5 to 35 °C")]
+    [InlineData(Thermostat, "RANGE -30/-10 C DIFF 1.5/16 K", "range=-30 to -10 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "MAX BULB +60C RANGE -30/+15C", "range=-30 to 15 °C; bulbMost=60 °C")]
+    [InlineData(PressureControl, "CUT-OUT +0.5 BAR CUT-IN +2 BAR", "cutOut=0.5 bar; cutIn=2 bar")]
+    [InlineData(PressureControl, "RANGE -0.2/+7.5 BAR DIFF 0.7/4 BAR", "range=-0.2 to 7.5 bar; differential=0.7 to 4 bar")]
+    [InlineData("contactor", "AUX 1 NO +1 NC COIL +24 VDC", "auxiliaries=1 NO + 1 NC; coilVolts=24 V; coilCurrent=DC")]
+    [InlineData("capacitor", "45+5/440", "rating=45+5 µF 440 V")]
+    [InlineData("capacitor", "45 UF +5 UF 440 V", "rating=45+5 µF 440 V")]
+    public void A_plus_before_a_figure_is_its_sign(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "RANGE -30 +15 C DIFF 1.5/16 K", "differential=1.5 to 16 K")]
+    [InlineData("capacitor", "45 +5/440", "")]
+    [InlineData("motor", "60 HZ 208/-230 V", "frequency=60 Hz")]
+    [InlineData("motor", "230+N V 50 HZ", "frequency=50 Hz")]
+    public void Of_figures_that_a_sign_joins_in_no_known_way_no_part_is_read(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldNotBeEmpty();
+    }
+}
