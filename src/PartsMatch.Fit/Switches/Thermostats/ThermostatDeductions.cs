@@ -14,7 +14,7 @@ public static class ThermostatDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from the side of its contacts that is wired, or from what they are taken to do, too.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate), there => ThirdOfTaken(plate, there));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, there => AsTheOldOne(plate, there), there => ThirdOfTaken(plate, there));
 
     /// <summary>Three wires are a common one and one to either side.</summary>
     private static IEnumerable<Deduction> ThreeWires(ThermostatSpec spec)
@@ -55,13 +55,21 @@ public static class ThermostatDeductions
         if (spec is { CutOut: { } cutOut, CutIn: null }) yield return new(side, $"cutIn{needed}", Deducing.Text(Sum(cutOut, -sign, between)), $"{because} cut-out and differential", ["cutOut", "differential"], ThermostatSources.Differential);
     }
 
-    private static IEnumerable<Deduction> AsTheOldOne(ThermostatSpec plate)
-    {
-        foreach (var (temperature, field) in new[] { (plate.CutOut, "cutOut"), (plate.CutIn, "cutIn"), (plate.FanCutOut, "fanCutOut"), (plate.FanCutIn, "fanCutIn") })
-        {
-            if (temperature is { } known) yield return new(Side.Site, $"{field}Needed", Deducing.Text(known), "the old one's", [field], ContactSources.AsTheOldOne);
-        }
-    }
+    private static IEnumerable<Deduction> AsTheOldOne(ThermostatSpec plate, ThermostatSite site) =>
+    [
+        .. OldSetting.AsNeeded(
+            Old("cutOut", plate.CutOut, Degrees.AreOthers(plate.CutOut, site.CutOutNeeded) || IsBesideDifferential(plate, plate.CutIn, site.CutOutNeeded)),
+            Old("cutIn", plate.CutIn, Degrees.AreOthers(plate.CutIn, site.CutInNeeded) || IsBesideDifferential(plate, plate.CutOut, site.CutInNeeded))),
+        .. OldSetting.AsNeeded(
+            Old("fanCutOut", plate.FanCutOut, Degrees.AreOthers(plate.FanCutOut, site.FanCutOutNeeded)),
+            Old("fanCutIn", plate.FanCutIn, Degrees.AreOthers(plate.FanCutIn, site.FanCutInNeeded))),
+    ];
+
+    /// <summary>Whether what is needed is another temperature than an old one had that is marked with its other one alone: over 5 °F beside what its only differential leaves, whichever way its contacts go.</summary>
+    internal static bool IsBesideDifferential(ThermostatSpec plate, Temperature? other, Temperature? needed) =>
+        (plate.CutOut is null || plate.CutIn is null) && plate.Differential is { IsOne: true, Kelvins.Low: var between } && Degrees.In(other) is { } marked && Degrees.In(needed) is { } asked && !Degrees.AreNear(Degrees.Between(marked, asked), between);
+
+    private static OldSetting Old(string field, Temperature? marked, bool isChanged) => new(field, marked is { } known ? Deducing.Text(known) : null, "the old one's", isChanged);
 
     private static Temperature Sum(Temperature from, int sign, TemperatureDelta by)
     {

@@ -216,4 +216,9 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [Fact]
     public void The_change_names_the_temperature() =>
         Judge("function=box thermostat", "cutOutNeeded=35 °F; cutInNeeded=39 °F", "function=box thermostat; range=20 to 80 °F").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it so that its contacts move at 35 °F (1.7 °C) on fall");
+
+    /// <summary>Cooling stops as it gets colder, whatever the old one is marked with.</summary>
+    [Fact]
+    public void Another_cut_out_does_not_turn_the_contacts_round() =>
+        Judge("function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=50 °F", "function=box thermostat; action=closes on rise; range=-30 to 90 °F").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it so that its contacts move at 50 °F (10 °C) on fall");
 }
