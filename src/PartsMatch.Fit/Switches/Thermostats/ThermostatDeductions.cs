@@ -10,7 +10,7 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatDeductions
 {
     /// <summary>What follows from its three wires, its range or its disc, and from its temperatures, of which two tell the third: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
-    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, OneWay(one), "its"));
+    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, one.MarkedWay, "its"));
 
     /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from the side of its contacts that is wired, or from what they are taken to do, too.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
@@ -27,14 +27,6 @@ public static class ThermostatDeductions
         if (spec.Range is { } range) yield return new(Side.Plate, "isAdjustable", Deducing.Text(!range.Celsius.IsExact), "its range", ["range"], ThermostatSources.Temperatures);
         else if (FormOfBulb.IsDisc(spec.Bulb)) yield return new(Side.Plate, "isAdjustable", "no", "it is a disc", ["bulb"], ThermostatSources.Temperatures);
     }
-
-    /// <summary>Which way the contacts go whose temperatures are marked: of three wires those that end the defrost; null where either side of change-over contacts may be meant.</summary>
-    private static ThermostatAction? OneWay(ThermostatSpec spec) => (spec.Function, spec.Action) switch
-    {
-        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ThermostatAction.ClosesOnRise,
-        (_, ThermostatAction.ChangeOver) => null,
-        (_, var action) => action,
-    };
 
     /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant.</summary>
     internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate, ThermostatSite site)

@@ -59,4 +59,12 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [Fact]
     public void Where_another_cut_out_is_needed_the_cut_in_is_asked() =>
         Answer("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=50 °F", "action=closes on rise; isAdjustable=no; cutOut=50 °F; cutIn=54 °F").ShouldBe("Unknown Site cutInNeeded");
+
+    /// <summary>Of three wires the side that ends the defrost opens again below where it closes.</summary>
+    [Theory]
+    [InlineData("cutIn=55 °F", "cutIn=55 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("cutIn=55 °F; differential=25 °F", "cutIn=55 °F", "Unknown Part cutOut")]
+    [InlineData("cutIn=55 °F; differential=25 °F", "cutIn=55 °F; cutOut=35.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    public void Of_three_wires_the_other_temperature_is_asked(string plate, string part, string answer) =>
+        Answer($"function=fan delay and defrost end; {plate}", "", $"function=fan delay and defrost end; isAdjustable=no; {part}").ShouldBe(answer);
 }
