@@ -64,7 +64,10 @@ internal sealed record WantedPoints
     /// <summary>Whether one temperature of change-over contacts is known, and not of which side.</summary>
     public bool MayBeOfEitherSide { get; }
 
-    /// <summary>What is marked of such old contacts, where it is what is needed still; null otherwise.</summary>
+    /// <summary>Whether one temperature is known, and one side wired of contacts that have two: plates mostly name the usual side's.</summary>
+    public bool MayBeOfOtherSide { get; }
+
+    /// <summary>What is marked of old change-over contacts, where it is what is needed still; null otherwise.</summary>
     public MarkedOfEitherSide? OldOfEitherSide { get; }
 
     /// <summary>Where a box thermostat stops the cooling, or the heat, °C: what its function is about whichever of its sides is wired. Null of others, and where not known.</summary>
@@ -96,9 +99,6 @@ internal sealed record WantedPoints
     private string? Counts { get; }
 
     private bool IsMarkedAgainstFunction { get; }
-
-    /// <summary>Whether one temperature is known, and one side wired of contacts that have two: plates mostly name the usual side's.</summary>
-    private bool MayBeOfOtherSide { get; }
 
     /// <summary>What a need wants.</summary>
     public static WantedPoints Of(ThermostatNeed need) => need.Once(static need => new WantedPoints(need));

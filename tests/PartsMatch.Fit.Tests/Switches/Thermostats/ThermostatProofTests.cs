@@ -111,6 +111,37 @@ public sealed class ThermostatProofTests
             Named.Record<ThermostatSpec>("function=fan delay; action=change-over; cutOut=45 °F; cutIn=25 °F"),
             Named.Record<ThermostatReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
 
+    /// <summary>The field asks for the side that is wired: in the place of contacts that open on rise the one that does so, which is closed in the cold.</summary>
+    [Theory]
+    [InlineData("function=defrost end; action=opens on rise", "", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=opens on rise", "", "isClosed=no", ReadingVerdict.Bad)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that opens on rise", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that opens on rise", "isClosed=no", ReadingVerdict.Bad)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that closes on rise", "isClosed=no", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=both", "isClosed=no", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "", "isClosed=no", ReadingVerdict.CantTell)]
+    [InlineData("function=fan delay; action=change-over", "sidesWired=both", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=fan delay and defrost end", "", "isClosed=no", ReadingVerdict.Good)]
+    public void Of_new_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, string readings, ReadingVerdict verdict) =>
+        ThermostatFamily.Thermostat.AfterSwap(
+            Need($"{plate}; cutOut=55 °F; cutIn=35 °F", site),
+            Named.Record<ThermostatSpec>("action=change-over; cutOut=55 °F; cutIn=35 °F"),
+            Named.Record<ThermostatReadings>($"{readings}; bulbTemperature=20 °F")).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    /// <summary>Of old ones likewise; which side is wired is asked where it would be guessed.</summary>
+    [Theory]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.NothingWrongFound, null)]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=both", Conclusion.PartHasFailed, null)]
+    [InlineData("cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutOut")] // the other side may close there
+    public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next)
+    {
+        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(Need($"function=defrost end; action=change-over; {plate}", site), Named.Record<ThermostatReadings>("isClosed=yes; bulbTemperature=20 °F"));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     [Fact]
     public void A_loose_bulb_is_mended_first() =>
         ThermostatFamily.Thermostat.BeforeCondemning(Need(FanDelay), Named.Record<ThermostatReadings>("bulbInPlace=no")).MendFirst.ShouldHaveSingleItem().Mend.ShouldContain("Put it back");

@@ -13,9 +13,7 @@ public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Conta
     {
         if (one.Readings.IsClosed is not { } closed || (one.IsWarm && one.Need.Plate.Function == ThermostatFunction.FanDelay)) return null;
         if (one.There is null) return Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.");
-        return one.OpensOnRise is { } opensOnRise
-            ? AtTemperature.Judge(one, one.Main, opensOnRise, closed, "Its contacts", one.IsManual)
-            : Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
+        return MeasuredSide.NotKnown(one) ?? AtTemperature.Judge(one, one.Main, one.OpensOnRise!.Value, closed, "Its contacts", one.IsManual);
     }
 }
 
@@ -116,6 +114,20 @@ public sealed class FirstReading() : ReadingRule<ThermostatCase>("First reading"
         one is { New: null, IsWarm: false, Readings: { IsClosed: null, AreFansClosed: null, DropVolts: null, OpenedAt: null, ClosedAt: null } } ? Ruling.Read("isClosed", "See whether its contacts are closed, and measure the temperature at its bulb at once.") : null;
 }
 
+/// <summary>What is to be known of contacts before they are judged at all.</summary>
+internal static class MeasuredSide
+{
+    /// <summary>What is asked where it is not known; null where it is.</summary>
+    public static Ruling? NotKnown(ThermostatCase one)
+    {
+        if (one.IsSideOpen) return Ruling.CantTell($"Its contacts change over; which side of them is wired, and so was measured, is not known.").ThenRead("sidesWired", "See which sides of its change-over contacts have a wire.", Side.Site);
+        if (one.OpensOnRise is null) return Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
+        return one.IsOfOtherSide
+            ? Ruling.CantTell($"Of its change-over contacts the side that opens on rise was measured; its one temperature may be that of the other side.").ThenRead(WantedPoints.Of(one.Need).Unread, "Find out where its contacts move the other way: on its scale, or in the equipment's papers.", Side.Plate)
+            : null;
+    }
+}
+
 /// <summary>What all contacts are measured by, at a temperature.</summary>
 internal static class AtTemperature
 {
@@ -167,8 +179,8 @@ internal static class AtSetting
     public static Ruling? Judge(ThermostatCase one, Temperature? read, bool? isOnRise, string moved, string field)
     {
         if (Degrees.In(read) is not { } at) return null;
-        if (isOnRise is not { } onRise) return Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
-        if (one.Main.At(onRise ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        if (MeasuredSide.NotKnown(one) is { } open) return open;
+        if (one.Main.At(isOnRise!.Value ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
         FormattableString limit = $"{new ShownTemperature(right)} within 5 °F (2.8 K)";
         if (Degrees.AreNear(at, right)) return Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit);
         var bad = Ruling.Bad($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the thermometer, and replace it when it does not stay")}.", limit);
