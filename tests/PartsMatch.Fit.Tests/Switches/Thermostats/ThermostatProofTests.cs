@@ -79,6 +79,26 @@ public sealed class ThermostatProofTests
     public void What_is_needed_condemns_no_old_one(string site) =>
         ThermostatFamily.Thermostat.BeforeCondemning(Need("function=box thermostat; cutOut=35 °F; cutIn=39 °F", site), Named.Record<ThermostatReadings>("isClosed=no; bulbTemperature=20 °F")).Conclusion.ShouldNotBe(Conclusion.PartHasFailed);
 
+    /// <summary>A thermostat with a knob is marked as it was shipped: set to what is needed it does as it should by that. It is condemned where it is wrong by both, over 5 °F (practice) beside either.</summary>
+    [Theory]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=5 °F", Conclusion.NothingWrongFound, null)] // set to -10/-6 °F it is to be closed
+    [InlineData("range=-30 to 90 °F", "openedAt=-10 °F; closedAt=-6 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=20 °F", Conclusion.ReadNext, "closedAt")] // right as it is marked
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=44 °F", Conclusion.ReadNext, "closedAt")]
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=44.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=-15 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=-15.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=5 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=30 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("isAdjustable=no", "openedAt=-10 °F", Conclusion.PartHasFailed, null)]
+    public void An_old_one_that_can_be_set_is_condemned_by_no_setting_alone(string plate, string readings, Conclusion conclusion, string? next) =>
+        Before($"function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F; {plate}", "cutOutNeeded=-10 °F; cutInNeeded=-6 °F", readings).ShouldBe((conclusion, next));
+
+    /// <summary>Where it may be set so that it opens at what is needed, where it closes by then is asked first.</summary>
+    [Fact]
+    public void Where_the_other_temperature_that_is_needed_is_not_known_it_is_asked() =>
+        Before("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=-10 °F", "isClosed=no; bulbTemperature=60 °F").ShouldBe((Conclusion.ReadNext, "cutInNeeded"));
+
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
     [InlineData("openedAt=60.1 °F", ReadingVerdict.Bad)]
@@ -135,12 +155,8 @@ public sealed class ThermostatProofTests
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=both", Conclusion.PartHasFailed, null)]
     [InlineData("cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutOut")] // the other side may close there
-    public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next)
-    {
-        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(Need($"function=defrost end; action=change-over; {plate}", site), Named.Record<ThermostatReadings>("isClosed=yes; bulbTemperature=20 °F"));
-        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
-        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
-    }
+    public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next) =>
+        Before($"function=defrost end; action=change-over; {plate}", site, "isClosed=yes; bulbTemperature=20 °F").ShouldBe((conclusion, next));
 
     [Fact]
     public void A_loose_bulb_is_mended_first() =>
@@ -155,6 +171,12 @@ public sealed class ThermostatProofTests
         notes.Single(ThermostatChanges.MountBulb).Stage.ShouldBe(Stage.Mount);
         notes.Steps.ShouldContain(step => step.Words == "let it move by its own, with a thermometer at its bulb: it is to open at 35 °F, and close at 39 °F, within 5 °F (2.8 K)");
         notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
+    }
+
+    private static (Conclusion Conclusion, string? Next) Before(string plate, string site, string readings)
+    {
+        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(Need(plate, site), Named.Record<ThermostatReadings>(readings));
+        return (diagnosis.Conclusion, diagnosis.Next?.Field);
     }
 
     private static Need Need(string plate, string site = "") => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need;

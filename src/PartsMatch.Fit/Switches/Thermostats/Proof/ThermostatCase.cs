@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Switches.Contacts;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 
@@ -11,8 +12,11 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>The one the readings were taken at.</summary>
     public ThermostatSpec Measured => New ?? Need.Plate;
 
-    /// <summary>Where its contacts are to move: an old one as it was set, a new one as it is needed.</summary>
-    internal Points Main => New is null ? Either(Points.Of(Action, Need.Plate.CutOut, Need.Plate.CutIn), WantedPoints.Of(Need).Main) : WantedPoints.Of(Need).Main;
+    /// <summary>Where its contacts are to move: as it is needed, or as an old one is marked that cannot be set.</summary>
+    internal Points Main => New is null && Need.Plate.IsAdjustable == false ? Marked : By(Need.Site.CutOutNeeded, Need.Site.CutInNeeded);
+
+    /// <summary>Where those of an old one move as it is marked, where that is elsewhere; null where nothing else is needed.</summary>
+    internal Points? AsMarked => New is null && Marked != Main ? Marked : null;
 
     /// <summary>The same of the fans' contacts of a switch with three wires.</summary>
     internal Points Fans => New is null ? Either(Points.Of(ThermostatAction.OpensOnRise, Need.Plate.FanCutOut, Need.Plate.FanCutIn), WantedPoints.Of(Need).Fans) : WantedPoints.Of(Need).Fans;
@@ -57,6 +61,13 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     private ThermostatAction? Taken => New is null && TakenOfTheOldOne.ByTemperatures(Need.Plate.Function, Need.Plate.CutOut, Need.Plate.CutIn) is { } own
         ? TakenOfTheOldOne.IsAgainst(Need.Plate.Function, own) ? null : own
         : WantedPoints.Of(Need) is { IsTaken: false, IsAgainstItsFunction: false } wanted ? wanted.Action : null;
+
+    /// <summary>What is not marked is taken as it is needed, unless something else is needed than is marked.</summary>
+    private Points Marked => By(
+        Need.Plate.CutOut ?? (Degrees.AreOthers(Need.Plate.CutIn, Need.Site.CutInNeeded) ? null : Need.Site.CutOutNeeded),
+        Need.Plate.CutIn ?? (Degrees.AreOthers(Need.Plate.CutOut, Need.Site.CutOutNeeded) ? null : Need.Site.CutInNeeded));
+
+    private Points By(Temperature? cutOut, Temperature? cutIn) => Points.Of(Action, cutOut, cutIn);
 
     private static Points Either(Points one, Points other) => new(one.OnRise ?? other.OnRise, one.OnFall ?? other.OnFall);
 }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 
 /// <summary>Are its contacts as they should be at this temperature?</summary>
-/// <remarks>Within its differential either is right, and within 5 °F of a setting nothing is concluded (practice). A fan delay on a warm box is not judged.</remarks>
+/// <remarks>Within its differential either is right, and within 5 °F of a setting nothing is concluded (practice). A fan delay on a warm box is not judged. An old one that can be set is condemned by no setting alone.</remarks>
 public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Contacts at this temperature", ThermostatReadingSources.ThermostatContacts)
 {
     /// <inheritdoc/>
@@ -13,8 +13,13 @@ public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Conta
     {
         if (one.Readings.IsClosed is not { } closed || (one.IsWarm && one.Need.Plate.Function == ThermostatFunction.FanDelay)) return null;
         if (one.There is null) return Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.");
-        return MeasuredSide.NotKnown(one) ?? AtTemperature.Judge(one, one.Main, one.OpensOnRise!.Value, closed, "Its contacts", one.IsManual);
+        return MeasuredSide.NotKnown(one) ?? By(one, one.Main, closed).UnlessRightAsMarked(
+            one.AsMarked is { } marked ? By(one, marked, closed) : null,
+            closed ? "openedAt" : "closedAt",
+            $"Set it to what is needed, and read the thermometer at its bulb as it {(closed ? "opens" : "closes")}.");
     }
+
+    private static Ruling By(ThermostatCase one, Points points, bool closed) => AtTemperature.Judge(one, points, one.OpensOnRise!.Value, closed, "Its contacts", one.IsManual);
 }
 
 /// <summary>Are the fans' contacts of a switch with three wires as they should be at this temperature?</summary>

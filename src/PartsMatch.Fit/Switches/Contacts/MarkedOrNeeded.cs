@@ -1,0 +1,16 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.Contacts;
+
+/// <summary>Old switches that can be set, and of which something else is needed than they are marked with: they are shipped with a setting, and nobody may have set them since, or somebody to what is needed.</summary>
+internal static class MarkedOrNeeded
+{
+    /// <summary>What is wrong by what is needed condemns one only where it is wrong by what it is marked with, too.</summary>
+    /// <param name="byNeeded">What is said by what is needed.</param>
+    /// <param name="byMarked">What is said by what it is marked with; null where that is no other, or where it cannot be set.</param>
+    /// <param name="field">The reading to take once it is set.</param>
+    /// <param name="then">How it is set and read.</param>
+    public static Ruling UnlessRightAsMarked(this Ruling byNeeded, Ruling? byMarked, string field, string then) => byNeeded.Verdict != ReadingVerdict.Bad || byMarked is null or { Verdict: ReadingVerdict.Bad }
+        ? byNeeded
+        : Ruling.CantTell($"{byNeeded.Sentence} So it is by what is needed; as it is marked it need not be, and it may be set so still.").ThenRead(field, then);
+}
