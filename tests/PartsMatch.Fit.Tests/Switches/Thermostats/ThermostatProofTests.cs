@@ -99,6 +99,35 @@ public sealed class ThermostatProofTests
     public void Where_the_other_temperature_that_is_needed_is_not_known_it_is_asked() =>
         Before("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=-10 °F", "isClosed=no; bulbTemperature=60 °F").ShouldBe((Conclusion.ReadNext, "cutInNeeded"));
 
+    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F (practice), and 5 °F more.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=yes", Conclusion.NotThePart, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=84.9 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=85 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; differential=30 °F", "isClosed=no; bulbTemperature=104.9 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F; differential=30 °F", "isClosed=no; bulbTemperature=105 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=no; bulbTemperature=120 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=no; bulbTemperature=120 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=yes; bulbTemperature=120 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=140 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=145 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=145.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=145.1 °F", Conclusion.NotThePart, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F; cutIn=42 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=30.9 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=60 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=low limit", "isClosed=yes; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
+    public void A_limit_that_is_reset_by_hand_is_judged_by_where_it_trips(string plate, string readings, Conclusion conclusion, string? next) =>
+        Before($"{plate}; reset=manual", "", readings).ShouldBe((conclusion, next));
+
+    [Fact]
+    public void A_limit_with_a_button_that_may_be_set_as_it_is_marked_is_set_and_reset_first() =>
+        Before("function=low limit; reset=manual; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "isClosed=no; bulbTemperature=58 °F; holdsAfterReset=no").ShouldBe((Conclusion.ReadNext, "holdsAfterReset"));
+
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
     [InlineData("openedAt=60.1 °F", ReadingVerdict.Bad)]

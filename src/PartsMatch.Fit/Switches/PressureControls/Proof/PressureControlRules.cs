@@ -11,7 +11,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one) => one.Readings.IsClosed is { } closed
-        ? At(one, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? At(marked, closed) : null, closed ? "openedAt" : "closedAt", $"Set it to what is needed, and read the gauge as it {(closed ? "opens" : "closes")}.")
+        ? At(one, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? At(marked, closed) : null, closed, one.IsManual, "the gauge")
         : null;
 
     private static Ruling At(PressureControlCase one, bool closed)

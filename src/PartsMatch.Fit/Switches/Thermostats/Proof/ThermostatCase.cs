@@ -60,7 +60,7 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>An old one goes the way of its own two temperatures, whatever is needed now.</summary>
     private ThermostatAction? Taken => New is null && TakenOfTheOldOne.ByTemperatures(Need.Plate.Function, Need.Plate.CutOut, Need.Plate.CutIn) is { } own
         ? TakenOfTheOldOne.IsAgainst(Need.Plate.Function, own) ? null : own
-        : WantedPoints.Of(Need) is { IsTaken: false, IsAgainstItsFunction: false } wanted ? wanted.Action : null;
+        : WantedPoints.Of(Need) is { IsAgainstItsFunction: false } wanted && (!wanted.IsTaken || TakenOfTheOldOne.HasOneWay(wanted.Function)) ? wanted.Action : null;
 
     /// <summary>What is not marked is taken as it is needed, unless something else is needed than is marked.</summary>
     private Points Marked => By(
