@@ -52,8 +52,8 @@ public static class ThermostatContradictions
     {
         if (Degrees.In(plate.CutOut) is { } opens && Degrees.In(plate.CutIn) is { } closes)
         {
-            if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
-            if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["cutOut", "cutIn"], $"It closes on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+            if (plate.MarkedWay == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+            if (plate.MarkedWay == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["cutOut", "cutIn"], $"It closes on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
         }
 
         if (Degrees.In(plate.FanCutOut) is { } stops && Degrees.In(plate.FanCutIn) is { } starts && stops <= starts)
@@ -102,6 +102,7 @@ public static class ThermostatContradictions
         if (!opens.Equals(closes) && Degrees.In(plate.CutOut) is { } cutOut && Degrees.In(plate.CutIn) is { } cutIn && Degrees.AreNear(opens, cutOut) && Degrees.AreNear(closes, cutIn) && opens.CompareTo(closes) == cutOut.CompareTo(cutIn)) yield break;
         var (action, fields, does, wired) = (site.WiredSide, plate.Action) switch
         {
+            _ when plate.Function == ThermostatFunction.FanDelayAndDefrostEnd => (plate.MarkedWay, (string[])["function"], "is to ", (string[])[]),
             _ when TakenOfTheOldOne.HasOneWay(plate.Function) => (TakenOfTheOldOne.ActionOf(plate.Function), (string[])["function"], "is taken to ", (string[])[]),
             ({ } side, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
             (_, not null) => (plate.Action, ["action"], "does ", []),

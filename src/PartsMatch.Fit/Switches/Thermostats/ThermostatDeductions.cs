@@ -28,9 +28,10 @@ public static class ThermostatDeductions
         else if (FormOfBulb.IsDisc(spec.Bulb)) yield return new(Side.Plate, "isAdjustable", "no", "it is a disc", ["bulb"], ThermostatSources.Temperatures);
     }
 
-    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant.</summary>
+    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant. Beside another one than is marked nothing follows.</summary>
     internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate, ThermostatSite site)
     {
+        if (Degrees.AreOthers(plate.CutOut, site.CutOutNeeded) || Degrees.AreOthers(plate.CutIn, site.CutInNeeded)) return [];
         if (site.WiredSide is { } side && !TakenOfTheOldOne.HasOneWay(plate.Function)) return Third(plate, Side.Site, side, "the side that is wired, and its");
         return TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly && (TakenOfTheOldOne.HasOneWay(plate.Function) || (plate.Action is null && site.Wired is null))
             ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its")

@@ -44,6 +44,12 @@ public sealed class ThermostatRulesTests
         if (found.Count > 1) found[^1].Because.ShouldContain("mostly does");
     }
 
+    /// <summary>A high limit marked to close at 104 °F, 3 °F below where it opens, does not open at 107 °F where it is to close at 185 °F.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutIn=104 °F; differential=3 °F", "cutInNeeded=185 °F")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; differential=4 °F", "cutOutNeeded=-10 °F; sidesWired=the one that closes on rise")]
+    public void Beside_another_temperature_than_is_marked_no_third_follows(string plate, string site) => Read(plate, site).Deductions.Where(one => one.Side == Side.Site).ShouldBeEmpty();
+
     [Theory]
     [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
     [InlineData("function=box thermostat; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
@@ -94,6 +100,8 @@ public sealed class ThermostatRulesTests
     [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
     [InlineData("function=defrost end; action=opens on rise; cutOut=25 °F", "cutInNeeded=55 °F", "action", "is not above the cut-in of 55 °F")]
     [InlineData("function=box thermostat; action=change-over; cutIn=39 °F; differential=4 °F", "cutOutNeeded=-10 °F", "cutIn, differential", "moved at 39 °F, and by its differential of 4 °F not at the -10 °F")]
+    [InlineData("function=fan delay and defrost end; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "It closes on rise, and its cut-out of 55 °F is not below")] // of the side that ends the defrost
+    [InlineData("function=fan delay and defrost end; cutIn=35 °F", "cutOutNeeded=55 °F", "function", "It is to close on rise, and the cut-out of 55 °F that is needed is not below the cut-in of 35 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
     [InlineData("fanRatedVolts=120/240 V; fanFullLoadAmps=10/5/2 A", "", "fanRatedVolts, fanFullLoadAmps", "3 figures stand beside 2 rated volts")]
     [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]
