@@ -66,4 +66,12 @@ public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSp
         const string marked = "function=box thermostat; range=-30 to 90 °F; differential=4 °F";
         Answer($"{marked}; {plate}", site, $"{marked}; {plate}").ShouldBe("Meets");
     }
+
+    /// <summary>By a temperature that is counted for the side that is wired nothing is turned away: ranking has to know that the answer follows from that side.</summary>
+    [Fact]
+    public void What_is_counted_for_the_side_that_is_wired_follows_from_it()
+    {
+        Answer("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "range=20 to 80 °F; differential=4 °F").ShouldBe("Unknown Plate cutIn");
+        new DifferentialSpan().Fields.All.ShouldContain("sidesWired");
+    }
 }
