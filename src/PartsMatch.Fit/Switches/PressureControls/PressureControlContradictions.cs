@@ -12,7 +12,7 @@ public static class PressureControlContradictions
     public static IReadOnlyList<Contradiction> Find(PressureControlSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. OverItsPressure(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
+    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. OverItsPressure(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
 
     private static IEnumerable<Contradiction> FunctionAndAction(PressureControlSpec plate)
     {
@@ -24,10 +24,22 @@ public static class PressureControlContradictions
 
     private static IEnumerable<Contradiction> WrongWayRound(PressureControlSpec plate)
     {
-        if (Settings.In(plate.CutOut) is not { } cutOut || Settings.In(plate.CutIn) is not { } cutIn) yield break;
-        if (plate.Running == PressureAction.OpensOnRise && cutOut <= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
-        if (plate.Running == PressureAction.OpensOnFall && cutOut >= cutIn) yield return new(["cutOut", "cutIn"], $"It opens on fall, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", PressureControlSources.Differential);
+        if (plate is not { CutOut: { } cutOut, CutIn: { } cutIn, Running: { } running } || !Settings.AreWrongWayRound(running, cutOut, cutIn)) yield break;
+        yield return new(["cutOut", "cutIn"], $"It {Does(running)}, and its cut-out of {Deducing.Text(cutOut)} is not {Beside(running)} its cut-in of {Deducing.Text(cutIn)}.", PressureControlSources.Differential);
     }
+
+    /// <summary>Of the old one's own two it is told as such.</summary>
+    private static IEnumerable<Contradiction> NeededWrongWayRound(PressureControlSpec plate, PressureControlSite site)
+    {
+        if (site is not { CutOutNeeded: { } cutOut, CutInNeeded: { } cutIn } || site.RunningBeside(plate) is not { } running || !Settings.AreWrongWayRound(running, cutOut, cutIn)) yield break;
+        if (plate.Running is not null && cutOut.Equals(plate.CutOut) && cutIn.Equals(plate.CutIn)) yield break;
+        string[] fields = plate switch { { Running: null } => [], { Action: null or PressureAction.ChangeOver } => ["function"], _ => ["action"] };
+        yield return new(fields, $"It {Does(running)}, and the cut-out of {Deducing.Text(cutOut)} that is needed is not {Beside(running)} the cut-in of {Deducing.Text(cutIn)}.", PressureControlSources.Differential) { SiteFields = ["cutOutNeeded", "cutInNeeded", .. plate.Running is null ? (string[])["sidesWired"] : []] };
+    }
+
+    private static string Does(PressureAction running) => running == PressureAction.OpensOnRise ? "opens on rise" : "opens on fall";
+
+    private static string Beside(PressureAction running) => running == PressureAction.OpensOnRise ? "above" : "below";
 
     private static IEnumerable<Contradiction> BesideItsDifferential(PressureControlSpec plate)
     {
@@ -40,7 +52,7 @@ public static class PressureControlContradictions
     {
         foreach (var (has, needed, field) in new[] { (plate.CutOut, site.CutOutNeeded, "cutOut"), (plate.CutIn, site.CutInNeeded, "cutIn") })
         {
-            if (Settings.In(has) is not { } was || Settings.In(needed) is not { } asked || Within.AtMost(Math.Abs(was - asked), Settings.Near)) continue;
+            if (!Settings.AreOthers(has, needed)) continue;
             yield return new([field], $"The old one was set to {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", PressureControlSources.Settings) { SiteFields = [$"{field}Needed"] };
         }
     }

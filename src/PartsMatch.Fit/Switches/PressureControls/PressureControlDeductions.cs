@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
+using PartsMatch.Fit.Switches.PressureControls.Aspects;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.PressureControls;
@@ -13,7 +14,7 @@ public static class PressureControlDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (PressureControlSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(PressureControlSpec plate, PressureControlSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, there => AsTheOldOne(plate, there));
 
     private static IEnumerable<Deduction> CannotBeSet(PressureControlSpec spec)
     {
@@ -40,11 +41,9 @@ public static class PressureControlDeductions
         }
     }
 
-    private static IEnumerable<Deduction> AsTheOldOne(PressureControlSpec plate)
-    {
-        if (plate.CutOut is { } cutOut) yield return new(Side.Site, "cutOutNeeded", Deducing.Text(cutOut), "the old one's cut-out", ["cutOut"], ContactSources.AsTheOldOne);
-        if (plate.CutIn is { } cutIn) yield return new(Side.Site, "cutInNeeded", Deducing.Text(cutIn), "the old one's cut-in", ["cutIn"], ContactSources.AsTheOldOne);
-    }
+    private static IEnumerable<Deduction> AsTheOldOne(PressureControlSpec plate, PressureControlSite site) => OldSetting.AsNeeded(
+        new("cutOut", plate.CutOut is { } cutOut ? Deducing.Text(cutOut) : null, "the old one's cut-out", Settings.AreOthers(plate.CutOut, site.CutOutNeeded)),
+        new("cutIn", plate.CutIn is { } cutIn ? Deducing.Text(cutIn) : null, "the old one's cut-in", Settings.AreOthers(plate.CutIn, site.CutInNeeded)));
 
     private static bool IsOne(PressureSpan span) => span.Low.Equals(span.High, Pressure.Zero);
 

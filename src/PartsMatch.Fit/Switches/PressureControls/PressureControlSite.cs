@@ -31,6 +31,9 @@ public sealed record PressureControlSite : ContactSite
         _ => PressureAction.ChangeOver,
     };
 
+    /// <summary>Which way the contacts go that keep the equipment running: as the old one's plate tells, or else the side that alone is wired; null when not known.</summary>
+    internal PressureAction? RunningBeside(PressureControlSpec plate) => plate.Running ?? (Wired == PressureAction.ChangeOver ? null : Wired);
+
     /// <summary>Design pressure of its side.</summary>
     [Field("Design pressure", "On the unit's plate, of the side that it sits on.", Group = Circuit, Example = "450 psi")]
     public Pressure? DesignPressure { get; init; }

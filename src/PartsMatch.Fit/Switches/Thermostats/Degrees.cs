@@ -27,6 +27,9 @@ internal static class Degrees
 
     /// <summary>Whether two temperatures are within 5 °F of each other.</summary>
     public static bool AreNear(double one, double other) => Within.AtMost(Between(one, other), Near);
+
+    /// <summary>Whether two temperatures are known, and over 5 °F off.</summary>
+    public static bool AreOthers(Temperature? one, Temperature? other) => In(one) is { } has && In(other) is { } needed && !AreNear(has, needed);
 }
 
 /// <summary>A temperature in a sentence, in °F and °C; formed only when the sentence is shown.</summary>

@@ -12,7 +12,7 @@ public static class ThermostatContradictions
     public static IReadOnlyList<Contradiction> Find(ThermostatSpec plate) => [.. ContactAgreement.OfRatings(plate), .. OfFansRatings(plate), .. FunctionAndAction(plate), .. FunctionAndTemperatures(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate), .. OutOfItsRange(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. FansNeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
+    public static IReadOnlyList<Contradiction> AtTheSite(ThermostatSpec plate, ThermostatSite site) => [.. ContactAgreement.OfLoads(plate, site, "thermostat"), .. OfFans(plate, site), .. Needed(plate, site), .. NeededBesideDifferential(plate, site), .. NeededWrongWayRound(plate, site), .. FansNeededWrongWayRound(plate, site), .. HotterThanItBore(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, ThermostatSources.Action)];
 
     private static IEnumerable<Contradiction> OfFansRatings(ThermostatSpec plate) => plate.FansContact is { } fans ? ContactAgreement.OfRatings(fans).Select(one => OnFans(one, plate)) : [];
 
@@ -52,8 +52,8 @@ public static class ThermostatContradictions
     {
         if (Degrees.In(plate.CutOut) is { } opens && Degrees.In(plate.CutIn) is { } closes)
         {
-            if (plate.Action == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
-            if (plate.Action == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["cutOut", "cutIn"], $"It closes on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+            if (plate.MarkedWay == ThermostatAction.OpensOnRise && opens <= closes) yield return new(["cutOut", "cutIn"], $"It opens on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not above its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
+            if (plate.MarkedWay == ThermostatAction.ClosesOnRise && opens >= closes) yield return new(["cutOut", "cutIn"], $"It closes on rise, and its cut-out of {Deducing.Text(plate.CutOut!.Value)} is not below its cut-in of {Deducing.Text(plate.CutIn!.Value)}.", ThermostatSources.Differential);
         }
 
         if (Degrees.In(plate.FanCutOut) is { } stops && Degrees.In(plate.FanCutIn) is { } starts && stops <= starts)
@@ -81,8 +81,17 @@ public static class ThermostatContradictions
     {
         foreach (var (has, needed, field) in new[] { (plate.CutOut, site.CutOutNeeded, "cutOut"), (plate.CutIn, site.CutInNeeded, "cutIn"), (plate.FanCutOut, site.FanCutOutNeeded, "fanCutOut"), (plate.FanCutIn, site.FanCutInNeeded, "fanCutIn") })
         {
-            if (Degrees.In(has) is not { } was || Degrees.In(needed) is not { } asked || Degrees.AreNear(was, asked)) continue;
+            if (!Degrees.AreOthers(has, needed)) continue;
             yield return new([field], $"The old one moved at {Deducing.Text(has!.Value)}, and {Deducing.Text(needed!.Value)} is said to be needed: what is needed is judged by.", ThermostatSources.Temperatures) { SiteFields = [$"{field}Needed"] };
+        }
+    }
+
+    private static IEnumerable<Contradiction> NeededBesideDifferential(ThermostatSpec plate, ThermostatSite site)
+    {
+        foreach (var (has, needed, field, other) in new[] { (plate.CutOut, site.CutInNeeded, "cutOut", "cutIn"), (plate.CutIn, site.CutOutNeeded, "cutIn", "cutOut") })
+        {
+            if (!ThermostatDeductions.IsBesideDifferential(plate, has, needed)) continue;
+            yield return new([field, "differential"], $"The old one moved at {Deducing.Text(has!.Value)}, and by its differential of {Deducing.Text(plate.Differential!)} not at the {Deducing.Text(needed!.Value)} that are said to be needed: what is needed is judged by.", ThermostatSources.Differential) { SiteFields = [$"{other}Needed"] };
         }
     }
 
@@ -93,6 +102,7 @@ public static class ThermostatContradictions
         if (!opens.Equals(closes) && Degrees.In(plate.CutOut) is { } cutOut && Degrees.In(plate.CutIn) is { } cutIn && Degrees.AreNear(opens, cutOut) && Degrees.AreNear(closes, cutIn) && opens.CompareTo(closes) == cutOut.CompareTo(cutIn)) yield break;
         var (action, fields, does, wired) = (site.WiredSide, plate.Action) switch
         {
+            _ when plate.Function == ThermostatFunction.FanDelayAndDefrostEnd => (plate.MarkedWay, (string[])["function"], "is to ", (string[])[]),
             _ when TakenOfTheOldOne.HasOneWay(plate.Function) => (TakenOfTheOldOne.ActionOf(plate.Function), (string[])["function"], "is taken to ", (string[])[]),
             ({ } side, _) => (side, (string[])[], "is wired to ", (string[])["sidesWired"]),
             (_, not null) => (plate.Action, ["action"], "does ", []),

@@ -10,11 +10,11 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatDeductions
 {
     /// <summary>What follows from its three wires, its range or its disc, and from its temperatures, of which two tell the third: for a catalogue part as well, so that nothing is among it that only mostly holds.</summary>
-    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, OneWay(one), "its"));
+    public static (ThermostatSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ThermostatSpec spec) => Deducing.Apply(spec, ThreeWires, CanBeSet, one => Third(one, Side.Plate, one.MarkedWay, "its"));
 
     /// <summary>What the old one tells of its place, and what follows from what is on it. The third of its temperatures follows from the side of its contacts that is wired, or from what they are taken to do, too.</summary>
     public static (ThermostatSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ThermostatSpec plate, ThermostatSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, _ => AsTheOldOne(plate), there => ThirdOfTaken(plate, there));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, there => AsTheOldOne(plate, there), there => ThirdOfTaken(plate, there));
 
     /// <summary>Three wires are a common one and one to either side.</summary>
     private static IEnumerable<Deduction> ThreeWires(ThermostatSpec spec)
@@ -28,17 +28,10 @@ public static class ThermostatDeductions
         else if (FormOfBulb.IsDisc(spec.Bulb)) yield return new(Side.Plate, "isAdjustable", "no", "it is a disc", ["bulb"], ThermostatSources.Temperatures);
     }
 
-    /// <summary>Which way the contacts go whose temperatures are marked: of three wires those that end the defrost; null where either side of change-over contacts may be meant.</summary>
-    private static ThermostatAction? OneWay(ThermostatSpec spec) => (spec.Function, spec.Action) switch
-    {
-        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ThermostatAction.ClosesOnRise,
-        (_, ThermostatAction.ChangeOver) => null,
-        (_, var action) => action,
-    };
-
-    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant.</summary>
+    /// <summary>The third of an old one's temperatures, where its plate does not say which way its contacts go: the way of its function where that leaves but one, else of the side that is wired, or what most do where nothing tells. Of change-over contacts either side may be meant. Beside another one than is marked nothing follows.</summary>
     internal static IEnumerable<Deduction> ThirdOfTaken(ThermostatSpec plate, ThermostatSite site)
     {
+        if (Degrees.AreOthers(plate.CutOut, site.CutOutNeeded) || Degrees.AreOthers(plate.CutIn, site.CutInNeeded)) return [];
         if (site.WiredSide is { } side && !TakenOfTheOldOne.HasOneWay(plate.Function)) return Third(plate, Side.Site, side, "the side that is wired, and its");
         return TakenOfTheOldOne.ActionOf(plate.Function) is { } mostly && (TakenOfTheOldOne.HasOneWay(plate.Function) || (plate.Action is null && site.Wired is null))
             ? Third(plate, Side.Site, mostly, $"what a {Deducing.Text(plate.Function!.Value)} mostly does, and its")
@@ -55,13 +48,21 @@ public static class ThermostatDeductions
         if (spec is { CutOut: { } cutOut, CutIn: null }) yield return new(side, $"cutIn{needed}", Deducing.Text(Sum(cutOut, -sign, between)), $"{because} cut-out and differential", ["cutOut", "differential"], ThermostatSources.Differential);
     }
 
-    private static IEnumerable<Deduction> AsTheOldOne(ThermostatSpec plate)
-    {
-        foreach (var (temperature, field) in new[] { (plate.CutOut, "cutOut"), (plate.CutIn, "cutIn"), (plate.FanCutOut, "fanCutOut"), (plate.FanCutIn, "fanCutIn") })
-        {
-            if (temperature is { } known) yield return new(Side.Site, $"{field}Needed", Deducing.Text(known), "the old one's", [field], ContactSources.AsTheOldOne);
-        }
-    }
+    private static IEnumerable<Deduction> AsTheOldOne(ThermostatSpec plate, ThermostatSite site) =>
+    [
+        .. OldSetting.AsNeeded(
+            Old("cutOut", plate.CutOut, Degrees.AreOthers(plate.CutOut, site.CutOutNeeded) || IsBesideDifferential(plate, plate.CutIn, site.CutOutNeeded)),
+            Old("cutIn", plate.CutIn, Degrees.AreOthers(plate.CutIn, site.CutInNeeded) || IsBesideDifferential(plate, plate.CutOut, site.CutInNeeded))),
+        .. OldSetting.AsNeeded(
+            Old("fanCutOut", plate.FanCutOut, Degrees.AreOthers(plate.FanCutOut, site.FanCutOutNeeded)),
+            Old("fanCutIn", plate.FanCutIn, Degrees.AreOthers(plate.FanCutIn, site.FanCutInNeeded))),
+    ];
+
+    /// <summary>Whether what is needed is another temperature than an old one had that is marked with its other one alone: over 5 °F beside what its only differential leaves, whichever way its contacts go.</summary>
+    internal static bool IsBesideDifferential(ThermostatSpec plate, Temperature? other, Temperature? needed) =>
+        (plate.CutOut is null || plate.CutIn is null) && plate.Differential is { IsOne: true, Kelvins.Low: var between } && Degrees.In(other) is { } marked && Degrees.In(needed) is { } asked && !Degrees.AreNear(Degrees.Between(marked, asked), between);
+
+    private static OldSetting Old(string field, Temperature? marked, bool isChanged) => new(field, marked is { } known ? Deducing.Text(known) : null, "the old one's", isChanged);
 
     private static Temperature Sum(Temperature from, int sign, TemperatureDelta by)
     {

@@ -28,7 +28,7 @@ public sealed record ThermostatReadings : Readings
     public Temperature? BulbTemperature { get; init; }
 
     /// <summary>Whether its contacts are closed.</summary>
-    [Field("Contacts closed", "By ohms with the power off and a wire off, or no volts across them with it on. Of change-over contacts the side that closes on rise.", Group = Now)]
+    [Field("Contacts closed", "By ohms with the power off and a wire off, or no volts across them with it on. Of change-over contacts the side that is wired; where both are, the one that opens on rise of a fan delay or high limit, and else the one that closes on rise.", Group = Now)]
     public bool? IsClosed { get; init; }
 
     /// <summary>Whether the fans' contacts are closed.</summary>
@@ -52,11 +52,11 @@ public sealed record ThermostatReadings : Readings
     public Measured<ElectricPotential>? DropVolts { get; init; }
 
     /// <summary>Where it opened.</summary>
-    [Field("Opened at", "The thermometer at its bulb as it opened.", Group = Moving, Example = "35 °F")]
+    [Field("Opened at", "The thermometer at its bulb as it opened, the same contacts.", Group = Moving, Example = "35 °F")]
     public Temperature? OpenedAt { get; init; }
 
     /// <summary>Where it closed.</summary>
-    [Field("Closed at", "The thermometer at its bulb as it closed.", Group = Moving, Example = "39 °F")]
+    [Field("Closed at", "The thermometer at its bulb as it closed, the same contacts.", Group = Moving, Example = "39 °F")]
     public Temperature? ClosedAt { get; init; }
 
     /// <summary>Whether the fans started.</summary>

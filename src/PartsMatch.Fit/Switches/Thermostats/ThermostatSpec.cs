@@ -99,6 +99,14 @@ public sealed record ThermostatSpec : ContactSpec
     [Field("Fans' pilot duty", "With three wires: of the fans' contacts, for a fan contactor's coil.", Group = FansRatings)]
     public PilotDuty? FanPilotDuty { get; init; }
 
+    /// <summary>Which way the contacts go whose temperatures are marked: of three wires those that end the defrost, which close on rise; null where it is not known, and where either side of change-over contacts may be meant.</summary>
+    internal ThermostatAction? MarkedWay => (Function, Action) switch
+    {
+        (ThermostatFunction.FanDelayAndDefrostEnd, _) => ThermostatAction.ClosesOnRise,
+        (_, ThermostatAction.ChangeOver) => null,
+        (_, var action) => action,
+    };
+
     /// <summary>Its fans' contacts as a switch of their own; null where they have no ratings of their own, so that one set stands for both. Contacts that are not alike share no rating for direct current, which is given once.</summary>
     internal ThermostatSpec? FansContact => this is { FanRatedVolts: null, FanFullLoadAmps: null, FanLockedRotorAmps: null, FanResistiveAmps: null, FanPilotDuty: null }
         ? null

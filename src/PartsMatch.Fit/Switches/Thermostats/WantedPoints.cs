@@ -20,13 +20,13 @@ internal sealed record WantedPoints
         var marked = site.WiredSide ?? plate.Action;
         var byTemperatures = TakenOfTheOldOne.ByTemperatures(Function, site.CutOutNeeded, site.CutInNeeded);
         var byFunction = TakenOfTheOldOne.ActionOf(Function);
-        Action = byTemperatures ?? (HasOneWay ? byFunction : marked ?? byFunction);
+        Action = HasThreeWires ? ThermostatAction.ClosesOnRise : byTemperatures ?? (HasOneWay ? byFunction : marked ?? byFunction);
         Disagrees = !HasOneWay && byTemperatures is null && AreTwo(site.WiredSide, plate.Action);
         Counts = Counted(need);
         IsTaken = marked is null && !AreBothRead && (Function == ThermostatFunction.Box || Counts is not null);
         IsMarkedAgainstFunction = !AreBothKnown && TakenOfTheOldOne.IsAgainst(Function, plate.Action);
-        MayBeOfOtherSide = !HasOneWay && !AreBothRead && site.WiredSide is { } side && plate.Action != side;
-        MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && !HasThreeWires && isCutOutKnown != isCutInKnown;
+        MayBeOfOtherSide = !HasOneWay && !HasThreeWires && !AreBothRead && site.WiredSide is { } side && plate.Action != side;
+        MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && isCutOutKnown != isCutInKnown;
         OldOfEitherSide = !AreBothRead && MarkedOfEitherSide.Of(plate) is { Only: { } was } old && Degrees.In(old.CutOut is null ? site.CutInNeeded : site.CutOutNeeded) is { } needed && needed.Equals(was) ? old : null;
         StopsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutOutNeeded) : null;
         StartsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutInNeeded) : null;
@@ -43,7 +43,7 @@ internal sealed record WantedPoints
     /// <summary>What the old one was there for.</summary>
     public ThermostatFunction? Function { get; }
 
-    /// <summary>Which way its contacts went: by both temperatures, by its function where that leaves but one way, or else as one side of them is wired, as marked or as taken; null when not known.</summary>
+    /// <summary>Which way its contacts went: of three wires those that end the defrost; else by both temperatures, by its function where that leaves but one way, or else as one side of them is wired, as marked or as taken; null when not known.</summary>
     public ThermostatAction? Action { get; }
 
     /// <summary>Whether what is marked and what is wired say different things of that, so that nothing can be told.</summary>
@@ -64,7 +64,10 @@ internal sealed record WantedPoints
     /// <summary>Whether one temperature of change-over contacts is known, and not of which side.</summary>
     public bool MayBeOfEitherSide { get; }
 
-    /// <summary>What is marked of such old contacts, where it is what is needed still; null otherwise.</summary>
+    /// <summary>Whether one temperature is known, and one side wired of contacts that have two: plates mostly name the usual side's.</summary>
+    public bool MayBeOfOtherSide { get; }
+
+    /// <summary>What is marked of old change-over contacts, where it is what is needed still; null otherwise.</summary>
     public MarkedOfEitherSide? OldOfEitherSide { get; }
 
     /// <summary>Where a box thermostat stops the cooling, or the heat, °C: what its function is about whichever of its sides is wired. Null of others, and where not known.</summary>
@@ -96,9 +99,6 @@ internal sealed record WantedPoints
     private string? Counts { get; }
 
     private bool IsMarkedAgainstFunction { get; }
-
-    /// <summary>Whether one temperature is known, and one side wired of contacts that have two: plates mostly name the usual side's.</summary>
-    private bool MayBeOfOtherSide { get; }
 
     /// <summary>What a need wants.</summary>
     public static WantedPoints Of(ThermostatNeed need) => need.Once(static need => new WantedPoints(need));

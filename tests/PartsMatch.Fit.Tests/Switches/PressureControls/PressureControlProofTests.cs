@@ -50,6 +50,26 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A control with setting screws is marked as it was shipped: set to what is needed it does as it should by that. It is condemned where it is wrong by both, over 5 psi (practice) beside either.</summary>
+    [Theory]
+    [InlineData("function=high pressure; range=100 to 450 psi; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "isClosed=yes; pressureThere=340 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high pressure; range=100 to 450 psi; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "isClosed=yes; pressureThere=405.1 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high pressure; range=100 to 450 psi; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "isClosed=no; pressureThere=250 psi", Conclusion.ReadNext, "closedAt")] // between as it is marked
+    [InlineData("function=high pressure; range=100 to 450 psi; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "isClosed=no; pressureThere=214.9 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high pressure; range=100 to 450 psi; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "openedAt=400 psi; closedAt=320 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high pressure; isAdjustable=no; cutOut=300 psi; cutIn=220 psi", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "isClosed=yes; pressureThere=340 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi; cutInNeeded=55 psi", "isClosed=no; pressureThere=42 psi", Conclusion.ReadNext, "closedAt")] // between as it is needed
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi; cutInNeeded=55 psi", "isClosed=yes; pressureThere=20 psi", Conclusion.ReadNext, "openedAt")] // right as it is marked
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi; cutInNeeded=55 psi", "isClosed=no; pressureThere=61 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi", "isClosed=no; pressureThere=61 psi", Conclusion.ReadNext, "cutInNeeded")]
+    public void An_old_one_that_can_be_set_is_condemned_by_no_setting_alone(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var need = PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts($"{plate}; reset=automatic"), Named.Texts(site))).Need;
+        var diagnosis = PressureControlFamily.PressureControl.BeforeCondemning(need, Named.Record<PressureControlReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     [Theory]
     [InlineData("openedAt=405 psi", ReadingVerdict.Good)]
     [InlineData("openedAt=405.1 psi", ReadingVerdict.Bad)]

@@ -33,12 +33,25 @@ public sealed class PressureControlRulesTests
         string.Join("; ", need.Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe("cutOutNeeded=10 psi; cutInNeeded=30 psi");
     }
 
+    /// <summary>Who wants it to open elsewhere hardly wants it to close where the old one did: at 250 and 300 psi no high-pressure control can. Within 5 psi it does the same (practice).</summary>
+    [Theory]
+    [InlineData("cutOutNeeded=250 psi", "")]
+    [InlineData("cutInNeeded=380 psi", "")]
+    [InlineData("cutOutNeeded=405 psi", "cutInNeeded=300 psi")]
+    [InlineData("cutOutNeeded=405.1 psi", "")]
+    [InlineData("cutInNeeded=295 psi", "cutOutNeeded=400 psi")]
+    public void One_of_the_old_settings_is_needed_no_more_where_the_other_is_to_be_another(string site, string deduced) =>
+        string.Join("; ", Read("function=high pressure; cutOut=400 psi; cutIn=300 psi", site).Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
+
     [Theory]
     [InlineData("function=high pressure; action=opens on fall", "", "function, action", "does not open on fall")]
     [InlineData("action=opens on rise; cutOut=300 psi; cutIn=400 psi", "", "cutOut, cutIn", "is not above its cut-in")]
     [InlineData("action=opens on fall; cutOut=30 psi; cutIn=10 psi", "", "cutOut, cutIn", "is not below its cut-in")]
     [InlineData("cutOut=10 psi; cutIn=60 psi; differential=20 psi", "", "cutOut, cutIn, differential", "another distance")]
     [InlineData("cutOut=10 psi", "cutOutNeeded=20 psi", "cutOut", "was set to 10 psi, and 20 psi")]
+    [InlineData("function=high pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "function", "opens on rise, and the cut-out of 250 psi that is needed is not above the cut-in of 300 psi")]
+    [InlineData("action=opens on fall", "cutOutNeeded=40 psi; cutInNeeded=30 psi", "action", "opens on fall, and the cut-out of 40 psi that is needed is not below the cut-in of 30 psi")]
+    [InlineData("action=change-over", "cutOutNeeded=40 psi; cutInNeeded=30 psi; sidesWired=opens on fall", "", "opens on fall, and the cut-out of 40 psi that is needed is not below the cut-in of 30 psi")]
     [InlineData("action=opens on rise", "sidesWired=opens on fall", "action", "said to be wired: the side that opens on fall of change-over contacts")]
     [InlineData("pressureMost=325 psi", "testPressure=475 psi", "pressureMost", "bore 325 psi, and its side is tested at 475 psi")]
     public void What_disagrees_is_told(string plate, string site, string fields, string says)

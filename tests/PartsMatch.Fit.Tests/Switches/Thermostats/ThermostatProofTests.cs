@@ -79,6 +79,55 @@ public sealed class ThermostatProofTests
     public void What_is_needed_condemns_no_old_one(string site) =>
         ThermostatFamily.Thermostat.BeforeCondemning(Need("function=box thermostat; cutOut=35 °F; cutIn=39 °F", site), Named.Record<ThermostatReadings>("isClosed=no; bulbTemperature=20 °F")).Conclusion.ShouldNotBe(Conclusion.PartHasFailed);
 
+    /// <summary>A thermostat with a knob is marked as it was shipped: set to what is needed it does as it should by that. It is condemned where it is wrong by both, over 5 °F (practice) beside either.</summary>
+    [Theory]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=5 °F", Conclusion.NothingWrongFound, null)] // set to -10/-6 °F it is to be closed
+    [InlineData("range=-30 to 90 °F", "openedAt=-10 °F; closedAt=-6 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=20 °F", Conclusion.ReadNext, "closedAt")] // right as it is marked
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=44 °F", Conclusion.ReadNext, "closedAt")]
+    [InlineData("range=-30 to 90 °F", "isClosed=no; bulbTemperature=44.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=-15 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("range=-30 to 90 °F", "isClosed=yes; bulbTemperature=-15.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=5 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=30 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("isAdjustable=no", "openedAt=-10 °F", Conclusion.PartHasFailed, null)]
+    public void An_old_one_that_can_be_set_is_condemned_by_no_setting_alone(string plate, string readings, Conclusion conclusion, string? next) =>
+        Before($"function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F; {plate}", "cutOutNeeded=-10 °F; cutInNeeded=-6 °F", readings).ShouldBe((conclusion, next));
+
+    /// <summary>Where it may be set so that it opens at what is needed, where it closes by then is asked first.</summary>
+    [Fact]
+    public void Where_the_other_temperature_that_is_needed_is_not_known_it_is_asked() =>
+        Before("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=-10 °F", "isClosed=no; bulbTemperature=60 °F").ShouldBe((Conclusion.ReadNext, "cutInNeeded"));
+
+    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F (practice), and 5 °F more.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=yes", Conclusion.NotThePart, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=84.9 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=85 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; differential=30 °F", "isClosed=no; bulbTemperature=104.9 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F; differential=30 °F", "isClosed=no; bulbTemperature=105 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=no; bulbTemperature=120 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=no; bulbTemperature=120 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; cutOut=140 °F; cutIn=110 °F", "isClosed=yes; bulbTemperature=120 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=140 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=145 °F", Conclusion.ReadNext, "openedAt")]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=yes; bulbTemperature=145.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=145.1 °F", Conclusion.NotThePart, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "holdsAfterReset")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F; cutIn=42 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=30.9 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=60 °F", Conclusion.NothingWrongFound, null)]
+    [InlineData("function=low limit", "isClosed=yes; bulbTemperature=60 °F", Conclusion.ReadNext, "cutOutNeeded")]
+    public void A_limit_that_is_reset_by_hand_is_judged_by_where_it_trips(string plate, string readings, Conclusion conclusion, string? next) =>
+        Before($"{plate}; reset=manual", "", readings).ShouldBe((conclusion, next));
+
+    [Fact]
+    public void A_limit_with_a_button_that_may_be_set_as_it_is_marked_is_set_and_reset_first() =>
+        Before("function=low limit; reset=manual; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "isClosed=no; bulbTemperature=58 °F; holdsAfterReset=no").ShouldBe((Conclusion.ReadNext, "holdsAfterReset"));
+
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
     [InlineData("openedAt=60.1 °F", ReadingVerdict.Bad)]
@@ -111,6 +160,33 @@ public sealed class ThermostatProofTests
             Named.Record<ThermostatSpec>("function=fan delay; action=change-over; cutOut=45 °F; cutIn=25 °F"),
             Named.Record<ThermostatReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
 
+    /// <summary>The field asks for the side that is wired: in the place of contacts that open on rise the one that does so, which is closed in the cold.</summary>
+    [Theory]
+    [InlineData("function=defrost end; action=opens on rise", "", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=opens on rise", "", "isClosed=no", ReadingVerdict.Bad)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that opens on rise", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that opens on rise", "isClosed=no", ReadingVerdict.Bad)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=the one that closes on rise", "isClosed=no", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "sidesWired=both", "isClosed=no", ReadingVerdict.Good)]
+    [InlineData("function=defrost end; action=change-over", "", "isClosed=no", ReadingVerdict.CantTell)]
+    [InlineData("function=fan delay; action=change-over", "sidesWired=both", "isClosed=yes", ReadingVerdict.Good)]
+    [InlineData("function=fan delay and defrost end", "", "isClosed=no", ReadingVerdict.Good)]
+    public void Of_new_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, string readings, ReadingVerdict verdict) =>
+        ThermostatFamily.Thermostat.AfterSwap(
+            Need($"{plate}; cutOut=55 °F; cutIn=35 °F", site),
+            Named.Record<ThermostatSpec>("action=change-over; cutOut=55 °F; cutIn=35 °F"),
+            Named.Record<ThermostatReadings>($"{readings}; bulbTemperature=20 °F")).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    /// <summary>Of old ones likewise; which side is wired is asked where it would be guessed.</summary>
+    [Theory]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.NothingWrongFound, null)]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=both", Conclusion.PartHasFailed, null)]
+    [InlineData("cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutOut")] // the other side may close there
+    public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next) =>
+        Before($"function=defrost end; action=change-over; {plate}", site, "isClosed=yes; bulbTemperature=20 °F").ShouldBe((conclusion, next));
+
     [Fact]
     public void A_loose_bulb_is_mended_first() =>
         ThermostatFamily.Thermostat.BeforeCondemning(Need(FanDelay), Named.Record<ThermostatReadings>("bulbInPlace=no")).MendFirst.ShouldHaveSingleItem().Mend.ShouldContain("Put it back");
@@ -124,6 +200,12 @@ public sealed class ThermostatProofTests
         notes.Single(ThermostatChanges.MountBulb).Stage.ShouldBe(Stage.Mount);
         notes.Steps.ShouldContain(step => step.Words == "let it move by its own, with a thermometer at its bulb: it is to open at 35 °F, and close at 39 °F, within 5 °F (2.8 K)");
         notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
+    }
+
+    private static (Conclusion Conclusion, string? Next) Before(string plate, string site, string readings)
+    {
+        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(Need(plate, site), Named.Record<ThermostatReadings>(readings));
+        return (diagnosis.Conclusion, diagnosis.Next?.Field);
     }
 
     private static Need Need(string plate, string site = "") => ThermostatFamily.Thermostat.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need;

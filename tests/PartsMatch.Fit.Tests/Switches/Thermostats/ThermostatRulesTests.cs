@@ -44,6 +44,12 @@ public sealed class ThermostatRulesTests
         if (found.Count > 1) found[^1].Because.ShouldContain("mostly does");
     }
 
+    /// <summary>A high limit marked to close at 104 °F, 3 °F below where it opens, does not open at 107 °F where it is to close at 185 °F.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutIn=104 °F; differential=3 °F", "cutInNeeded=185 °F")]
+    [InlineData("function=box thermostat; action=change-over; cutOut=35 °F; differential=4 °F", "cutOutNeeded=-10 °F; sidesWired=the one that closes on rise")]
+    public void Beside_another_temperature_than_is_marked_no_third_follows(string plate, string site) => Read(plate, site).Deductions.Where(one => one.Side == Side.Site).ShouldBeEmpty();
+
     [Theory]
     [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
     [InlineData("function=box thermostat; cutOut=60 °F; differential=12 °F", "the one that opens on rise", "cutInNeeded=48 °F")]
@@ -64,6 +70,16 @@ public sealed class ThermostatRulesTests
         string.Join("; ", need.Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe("cutOutNeeded=40 °F; cutInNeeded=55 °F; fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F");
     }
 
+    /// <summary>Who wants -10 °F in the box does not want it to start at the 39 °F that are marked. Within 5 °F it does the same (practice).</summary>
+    [Theory]
+    [InlineData("cutOutNeeded=-10 °F", "fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F")]
+    [InlineData("cutInNeeded=50 °F", "fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F")]
+    [InlineData("cutOutNeeded=30 °F", "cutInNeeded=39 °F; fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F")]
+    [InlineData("cutOutNeeded=29.9 °F", "fanCutOutNeeded=45 °F; fanCutInNeeded=25 °F")]
+    [InlineData("fanCutInNeeded=10 °F", "cutOutNeeded=35 °F; cutInNeeded=39 °F")]
+    public void One_of_the_old_temperatures_is_needed_no_more_where_the_other_is_to_be_another(string site, string deduced) =>
+        string.Join("; ", Read("cutOut=35 °F; cutIn=39 °F; fanCutOut=45 °F; fanCutIn=25 °F", site).Deductions.Where(one => one.Side == Side.Site).Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
+
     [Theory]
     [InlineData("function=fan delay; action=closes on rise", "", "function, action", "A fan delay does not close on rise")]
     [InlineData("function=low limit; action=opens on rise", "", "function, action", "A low limit does not open on rise")]
@@ -83,6 +99,9 @@ public sealed class ThermostatRulesTests
     [InlineData("action=opens on rise", "cutOutNeeded=55 °F; cutInNeeded=104 °F", "action", "is not above the cut-in of 104 °F")]
     [InlineData("action=closes on rise", "cutOutNeeded=39 °F; cutInNeeded=35 °F", "action", "is not below the cut-in of 35 °F")]
     [InlineData("function=defrost end; action=opens on rise; cutOut=25 °F", "cutInNeeded=55 °F", "action", "is not above the cut-in of 55 °F")]
+    [InlineData("function=box thermostat; action=change-over; cutIn=39 °F; differential=4 °F", "cutOutNeeded=-10 °F", "cutIn, differential", "moved at 39 °F, and by its differential of 4 °F not at the -10 °F")]
+    [InlineData("function=fan delay and defrost end; cutOut=55 °F; cutIn=35 °F", "", "cutOut, cutIn", "It closes on rise, and its cut-out of 55 °F is not below")] // of the side that ends the defrost
+    [InlineData("function=fan delay and defrost end; cutIn=35 °F", "cutOutNeeded=55 °F", "function", "It is to close on rise, and the cut-out of 55 °F that is needed is not below the cut-in of 35 °F")]
     [InlineData("bulbMost=120 °F", "defrostPeak=130 °F", "bulbMost", "bore 120 °F, and its place comes to 130 °F")]
     [InlineData("fanRatedVolts=120/240 V; fanFullLoadAmps=10/5/2 A", "", "fanRatedVolts, fanFullLoadAmps", "3 figures stand beside 2 rated volts")]
     [InlineData("fanFullLoadAmps=10 A; fanLockedRotorAmps=6 A", "", "fanFullLoadAmps, fanLockedRotorAmps", "less than the full-load amps")]

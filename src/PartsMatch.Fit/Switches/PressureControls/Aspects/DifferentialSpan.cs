@@ -11,11 +11,11 @@ namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 public readonly record struct DifferentialFacet(double? Least, double? Most, bool IsManual);
 
 /// <summary>Does its differential reach from cut-out to cut-in?</summary>
-/// <remarks>The distance of the two lies between its least and its greatest differential, edges included; a fixed one within 5 psi of it (practice). With manual reset there is none to set.</remarks>
+/// <remarks>The distance of the two lies between its least and its greatest differential, edges included; a fixed one within 5 psi of it (practice). With manual reset there is none to set. Two that are the wrong way round have no distance to be judged by.</remarks>
 public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureControlSite, DifferentialFacet>("Differential", isDeciding: true, PressureControlSources.Differential, new(0.4, 0.5, 0.8))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "function"] };
+    public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "function", "action", "sidesWired"] };
 
     /// <inheritdoc/>
     public override DifferentialFacet Read(PressureControlSpec part) => new(part.Differential?.Kilopascals.Low, part.Differential?.Kilopascals.High, part.Reset == ContactReset.Manual);
@@ -26,6 +26,7 @@ public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureCon
         if (facet.IsManual) return Finding.Meets($"It is reset by hand: it has no differential to set.");
         if (need.Site.CutOutNeeded is not { } cutOut) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
         if (need.Site.CutInNeeded is not { } cutIn) return Finding.Unknown(Side.Site, "cutInNeeded", $"Where it is to close again is not known.");
+        if (Settings.WrongWayRound(need) is { } wrong) return wrong;
         var between = Settings.Between(cutOut, cutIn);
         if (facet is not { Least: { } least, Most: { } most }) return Finding.Unknown(Side.Part, "differential", $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential is not known.");
         var slack = least.Equals(most) ? Settings.Near : 0;

@@ -6,13 +6,16 @@ using PartsMatch.Fit.Switches.PressureControls.Aspects;
 namespace PartsMatch.Fit.Switches.PressureControls.Proof;
 
 /// <summary>Are its contacts as they should be at this pressure?</summary>
-/// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right, and one that is reset by hand cannot be reset there.</remarks>
+/// <remarks>5 psi about its settings decide nothing (practice); between cut-in and cut-out either is right, and one that is reset by hand cannot be reset there. An old one that can be set is condemned by no setting alone.</remarks>
 public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Contacts at this pressure", PressureControlReadingSources.PressureContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(PressureControlCase one)
+    public override Ruling? Judge(PressureControlCase one) => one.Readings.IsClosed is { } closed
+        ? At(one, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? At(marked, closed) : null, closed, one.IsManual, "the gauge")
+        : null;
+
+    private static Ruling At(PressureControlCase one, bool closed)
     {
-        if (one.Readings.IsClosed is not { } closed) return null;
         if (one.Readings.PressureThere is null) return Ruling.Read("pressureThere", "Read the gauge as well: contacts are right or wrong by the pressure there is.");
         if (one.Sign is null) return Ruling.CantTell($"Whether it opens on rise or on fall is not known.").ThenRead("action", "Find out whether its contacts open on rise or on fall.", Side.Plate);
         if (one.CutOut is null || one.BeyondCutOut is not { } beyond) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);

@@ -22,7 +22,7 @@ public readonly record struct ThermostatDifferentialFacet(double? Least, double?
 public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, ThermostatDifferentialFacet>("Differential", isDeciding: false, ThermostatSources.Differential, new(0.6, 0.5, 0.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "isAdjustable", "range"] };
+    public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "isAdjustable", "range", "function", "action", "sidesWired"] };
 
     /// <inheritdoc/>
     public override ThermostatDifferentialFacet Read(ThermostatSpec part) => new(part.Differential?.Kelvins.Low, part.Differential?.Kelvins.High, part.IsAdjustable != false && part.Range is not null, part.Reset == ContactReset.Manual);

@@ -21,7 +21,7 @@ public readonly record struct TemperaturesFacet(Points Main, Points Fans, double
 
     /// <summary>What it is for a part.</summary>
     internal static TemperaturesFacet Of(ThermostatSpec part) => new(
-        Points.Of(part.Action, part.CutOut, part.CutIn),
+        Points.Of(part.MarkedWay, part.CutOut, part.CutIn),
         Points.Of(ThermostatAction.OpensOnRise, part.FanCutOut, part.FanCutIn),
         part.Range?.Celsius.Low,
         part.Range?.Celsius.High,
@@ -30,6 +30,7 @@ public readonly record struct TemperaturesFacet(Points Main, Points Fans, double
         part.Reset == ContactReset.Manual,
         part switch
         {
+            { Function: ThermostatFunction.FanDelayAndDefrostEnd, CutIn: not null } => null,
             { Action: null, CutOut: not null, CutIn: null } or { Action: null, CutOut: null, CutIn: not null } => LackingBeside.Action,
             { Action: ThermostatAction.ChangeOver, CutOut: not null, CutIn: null } => LackingBeside.CutIn,
             { Action: ThermostatAction.ChangeOver, CutOut: null, CutIn: not null } => LackingBeside.CutOut,

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 
 /// <summary>Are its contacts as they should be at this temperature?</summary>
-/// <remarks>Within its differential either is right, and within 5 °F of a setting nothing is concluded (practice). A fan delay on a warm box is not judged.</remarks>
+/// <remarks>Within its differential either is right, and within 5 °F of a setting nothing is concluded (practice). A fan delay on a warm box is not judged, and one that is reset by hand is by where it opens alone. An old one that can be set is condemned by no setting alone.</remarks>
 public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Contacts at this temperature", ThermostatReadingSources.ThermostatContacts)
 {
     /// <inheritdoc/>
@@ -13,10 +13,12 @@ public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Conta
     {
         if (one.Readings.IsClosed is not { } closed || (one.IsWarm && one.Need.Plate.Function == ThermostatFunction.FanDelay)) return null;
         if (one.There is null) return Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.");
-        return one.OpensOnRise is { } opensOnRise
-            ? AtTemperature.Judge(one, one.Main, opensOnRise, closed, "Its contacts", one.IsManual)
-            : Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
+        return MeasuredSide.NotKnown(one) ?? By(one, one.Main, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? By(one, marked, closed) : null, closed, one.IsManual, "the thermometer at its bulb");
     }
+
+    private static Ruling By(ThermostatCase one, Points points, bool closed) => one.IsManual
+        ? ResetByHand.Judge(one, points, one.OpensOnRise!.Value, closed)
+        : AtTemperature.Judge(one, points, one.OpensOnRise!.Value, closed, "Its contacts");
 }
 
 /// <summary>Are the fans' contacts of a switch with three wires as they should be at this temperature?</summary>
@@ -29,7 +31,7 @@ public sealed class FansContactsAtTemperature() : ReadingRule<ThermostatCase>("F
         if (one.Readings.AreFansClosed is not { } closed || one.IsWarm || one.Need.Plate.Function != ThermostatFunction.FanDelayAndDefrostEnd) return null;
         return one.There is null
             ? Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.")
-            : AtTemperature.Judge(one, one.Fans, opensOnRise: true, closed, "The fans' contacts", isManual: false);
+            : AtTemperature.Judge(one, one.Fans, opensOnRise: true, closed, "The fans' contacts");
     }
 }
 
@@ -120,14 +122,13 @@ public sealed class FirstReading() : ReadingRule<ThermostatCase>("First reading"
 internal static class AtTemperature
 {
     /// <summary>What contacts say at the temperature that is there.</summary>
-    public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed, string whose, bool isManual)
+    public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed, string whose)
     {
         var there = one.There!.Value;
         if (points is { OnRise: null, OnFall: null }) return Ruling.CantTell($"Where it is to move is not known.").ThenRead("cutOutNeeded", "Find out where it is to open and close: on its scale, or in the equipment's papers.", Side.Site);
         if (IsBeyond(points, there) is not { } warm) return Between(points, opensOnRise, there, closed);
         var shallBeClosed = opensOnRise != warm;
         var said = FormattableString.Invariant($"{new ShownTemperature(there)} at its bulb are more than 5 °F (2.8 K) {(warm ? "above" : "below")} {new ShownTemperature(points.At(warm ? Moving.OnRise : Moving.OnFall)!.Value)}");
-        if (isManual && !closed && shallBeClosed) return AfterReset(one, said);
         if (closed == shallBeClosed) return closed ? Ruling.Good($"{whose} are closed, and are to be: {said}.") : Ruling.Good($"{whose} are open, and are to be: {said}. It has done its work; look further along the circuit.").NotThePart();
         return Ruling.Bad($"{whose} are {(closed ? "closed and are to be open" : "open and are to be closed")}: {said}.").ThePartHasFailed();
     }
@@ -151,13 +152,6 @@ internal static class AtTemperature
             closed ? "openedAt" : "closedAt",
             $"Bring its bulb past where it is to {(closed ? "open" : "close")}, and read the thermometer as it does: ice water to cool it, a hand to warm it.");
     }
-
-    private static Ruling AfterReset(ThermostatCase one, string said) => one.Readings.HoldsAfterReset switch
-    {
-        null => Ruling.CantTell($"It is open, and is reset by hand.").ThenRead("holdsAfterReset", "Press its button: does it stay closed?"),
-        true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
-        false => Ruling.Bad($"It does not stay closed after its reset: {said}.").ThePartHasFailed(),
-    };
 }
 
 /// <summary>What both settings are measured by.</summary>
@@ -167,8 +161,8 @@ internal static class AtSetting
     public static Ruling? Judge(ThermostatCase one, Temperature? read, bool? isOnRise, string moved, string field)
     {
         if (Degrees.In(read) is not { } at) return null;
-        if (isOnRise is not { } onRise) return Ruling.CantTell($"Whether it opens or closes on rise is not known.").ThenRead("action", "Find out whether its contacts open or close as it gets warmer.", Side.Plate);
-        if (one.Main.At(onRise ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        if (MeasuredSide.NotKnown(one) is { } open) return open;
+        if (one.Main.At(isOnRise!.Value ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
         FormattableString limit = $"{new ShownTemperature(right)} within 5 °F (2.8 K)";
         if (Degrees.AreNear(at, right)) return Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit);
         var bad = Ruling.Bad($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the thermometer, and replace it when it does not stay")}.", limit);

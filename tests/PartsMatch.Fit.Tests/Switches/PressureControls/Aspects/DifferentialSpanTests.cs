@@ -47,4 +47,12 @@ public sealed class DifferentialSpanTests : PressureControlAspectTests<Different
     [InlineData("", "Unknown Site cutOutNeeded")]
     [InlineData("cutOutNeeded=10 psi", "Unknown Site cutInNeeded")]
     public void Without_both_it_is_open(string site, string answer) => Answer("", site, "differential=10 to 40 psi").ShouldBe(answer);
+
+    /// <summary>What no contacts of its function can do has no distance to be set.</summary>
+    [Theory]
+    [InlineData("function=high pressure; cutOut=400 psi; cutIn=300 psi", "cutOutNeeded=250 psi", "Unknown Site cutInNeeded")]
+    [InlineData("function=high pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "Unknown Site cutOutNeeded")]
+    [InlineData("function=low pressure", "cutOutNeeded=40 psi; cutInNeeded=30 psi", "Unknown Site cutOutNeeded")]
+    [InlineData("function=low pressure", "cutOutNeeded=30 psi; cutInNeeded=40 psi", "Meets")]
+    public void Settings_the_wrong_way_round_have_no_differential(string plate, string site, string answer) => Answer(plate, site, "differential=5 to 100 psi").ShouldBe(answer);
 }

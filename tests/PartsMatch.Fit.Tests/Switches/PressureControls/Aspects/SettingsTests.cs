@@ -37,6 +37,18 @@ public sealed class SettingsTests : PressureControlAspectTests<Settings, Setting
     [InlineData("range=100 to 450 psi; reset=manual", "MeetsWithChanges setControl")]
     public void One_that_cannot_be_set_is_within_5_psi_of_both(string part, string answer) => Answer("", "cutOutNeeded=400 psi; cutInNeeded=300 psi", part).ShouldBe(answer);
 
+    /// <summary>A high-pressure control closes below where it opens, a low-pressure one above.</summary>
+    [Theory]
+    [InlineData("function=high pressure; cutOut=400 psi; cutIn=300 psi", "cutOutNeeded=250 psi", "Unknown Site cutInNeeded")]
+    [InlineData("function=low pressure; cutOut=40 psi; cutIn=60 psi", "cutInNeeded=30 psi", "Unknown Site cutOutNeeded")]
+    [InlineData("function=high pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "Unknown Site cutOutNeeded")]
+    [InlineData("function=high pressure", "cutOutNeeded=300 psi; cutInNeeded=300 psi", "Unknown Site cutOutNeeded")]
+    [InlineData("function=low pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "MeetsWithChanges setControl")]
+    [InlineData("action=change-over", "cutOutNeeded=250 psi; cutInNeeded=300 psi; sidesWired=opens on rise", "Unknown Site cutOutNeeded")]
+    [InlineData("action=change-over", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "MeetsWithChanges setControl")] // of which side, nobody said
+    [InlineData("function=high pressure", "cutOutNeeded=500 psi; cutInNeeded=520 psi", "Unknown Site cutOutNeeded")]
+    public void Settings_the_wrong_way_round_are_set_on_none(string plate, string site, string answer) => Answer(plate, site, "range=20 to 450 psi; differential=20 to 120 psi").ShouldBe(answer);
+
     [Fact]
     public void The_change_names_both() =>
         Judge("", "cutOutNeeded=10 psi; cutInNeeded=30 psi", Part).Changes.ShouldHaveSingleItem().Text.ShouldBe("set it to cut-out 10 psi (69 kPa), cut-in 30 psi (207 kPa)");

@@ -44,4 +44,34 @@ public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSp
     [InlineData("action=closes on rise", "12 °F", "Unknown Plate cutOut")]
     public void A_single_differential_is_the_distance(string plate, string differential, string answer) =>
         Answer($"function=box thermostat; differential=4 °F; {plate}", "", $"range=20 to 80 °F; differential={differential}").ShouldBe(answer);
+
+    /// <summary>The old one's cut-in of 39 °F does not belong to another cut-out: its twin is not turned away by the 49 °F between.</summary>
+    [Theory]
+    [InlineData("action=change-over", "cutOutNeeded=-10 °F; sidesWired=the one that closes on rise", "Meets")]
+    [InlineData("action=closes on rise", "cutOutNeeded=50 °F", "Meets")]
+    [InlineData("action=closes on rise", "cutOutNeeded=-10 °F; cutInNeeded=39 °F", "Fails")] // who asks for it gets it
+    public void Another_cut_out_is_not_paired_with_the_old_cut_in(string plate, string site, string answer)
+    {
+        const string marked = "function=box thermostat; range=-30 to 90 °F; differential=3.5 to 36 °F; cutOut=35 °F; cutIn=39 °F";
+        Answer($"{marked}; {plate}", site, $"{marked}; {plate}").ShouldBe(answer);
+    }
+
+    /// <summary>A plate may have one temperature and the only differential: its twin has that, too, wherever it is to be set.</summary>
+    [Theory]
+    [InlineData("action=change-over; cutIn=39 °F", "cutOutNeeded=-10 °F; sidesWired=the one that closes on rise")]
+    [InlineData("cutIn=39 °F", "cutOutNeeded=-10 °F")]
+    [InlineData("cutOut=35 °F", "cutInNeeded=-6 °F")]
+    public void A_twin_has_the_old_differential_wherever_it_is_to_be_set(string plate, string site)
+    {
+        const string marked = "function=box thermostat; range=-30 to 90 °F; differential=4 °F";
+        Answer($"{marked}; {plate}", site, $"{marked}; {plate}").ShouldBe("Meets");
+    }
+
+    /// <summary>By a temperature that is counted for the side that is wired nothing is turned away: ranking has to know that the answer follows from that side.</summary>
+    [Fact]
+    public void What_is_counted_for_the_side_that_is_wired_follows_from_it()
+    {
+        Answer("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "range=20 to 80 °F; differential=4 °F").ShouldBe("Unknown Plate cutIn");
+        new DifferentialSpan().Fields.All.ShouldContain("sidesWired");
+    }
 }

@@ -54,4 +54,17 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     [InlineData("function=box thermostat; action=change-over; cutOut=60 °F; differential=40 °F", "sidesWired=the one that opens on rise", "Unknown Plate cutIn")]
     [InlineData("function=fan delay; action=change-over; cutIn=48 °F; differential=40 °F", "", "Unknown Plate cutOut")]
     public void What_is_counted_turns_nothing_away(string plate, string site, string answer) => Answer(plate, site, "action=opens on rise; isAdjustable=no; cutOut=60 °F; cutIn=48 °F").ShouldBe(answer);
+
+    /// <summary>A fixed one of 50 and 54 °F stops the cooling at the 50 °F that are needed; where it is to start again is to be asked, and is not the 39 °F that are marked.</summary>
+    [Fact]
+    public void Where_another_cut_out_is_needed_the_cut_in_is_asked() =>
+        Answer("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=50 °F", "action=closes on rise; isAdjustable=no; cutOut=50 °F; cutIn=54 °F").ShouldBe("Unknown Site cutInNeeded");
+
+    /// <summary>Of three wires the side that ends the defrost opens again below where it closes.</summary>
+    [Theory]
+    [InlineData("cutIn=55 °F", "cutIn=55 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("cutIn=55 °F; differential=25 °F", "cutIn=55 °F", "Unknown Part cutOut")]
+    [InlineData("cutIn=55 °F; differential=25 °F", "cutIn=55 °F; cutOut=35.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    public void Of_three_wires_the_other_temperature_is_asked(string plate, string part, string answer) =>
+        Answer($"function=fan delay and defrost end; {plate}", "", $"function=fan delay and defrost end; isAdjustable=no; {part}").ShouldBe(answer);
 }

@@ -176,6 +176,23 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     public void Of_three_wires_the_other_temperature_is_asked() =>
         Answer("function=fan delay and defrost end; cutOut=40 °F", "", "function=fan delay and defrost end; cutIn=55 °F; cutOut=40 °F").ShouldBe("Unknown Site cutInNeeded");
 
+    /// <summary>Of three wires the side that ends the defrost closes on rise: its one temperature is where that ends.</summary>
+    [Theory]
+    [InlineData("cutIn=55 °F", "", "cutIn=55 °F", "Meets")]
+    [InlineData("cutIn=55 °F", "", "cutIn=60.1 °F", "MeetsWithChanges checkSwitchingTemperature")]
+    [InlineData("cutIn=55 °F", "", "cutIn=65.1 °F", "Fails")]
+    [InlineData("cutIn=55 °F", "sidesWired=both", "cutIn=65.1 °F", "Fails")]
+    [InlineData("cutIn=55 °F; differential=25 °F", "", "cutIn=55 °F; cutOut=30 °F", "Meets")]
+    [InlineData("cutIn=55 °F; cutOut=30 °F", "", "cutIn=55 °F", "Meets")]
+    [InlineData("cutIn=55 °F", "", "cutOut=40 °F", "Unknown Part cutIn")]
+    public void Of_three_wires_the_cut_in_alone_tells_where_the_defrost_ends(string plate, string site, string part, string answer) =>
+        Answer($"function=fan delay and defrost end; {plate}", site, $"function=fan delay and defrost end; isAdjustable=no; {part}").ShouldBe(answer);
+
+    /// <summary>The same side does for a defrost end alone.</summary>
+    [Fact]
+    public void A_defrost_end_is_replaced_by_three_wires_of_one_temperature() =>
+        Answer("function=defrost end; action=closes on rise; cutIn=55 °F", "", "function=fan delay and defrost end; cutIn=55 °F").ShouldBe("Meets");
+
     [Fact]
     public void An_answer_that_rests_on_what_was_taken_says_so() =>
         Judge("function=box thermostat; cutOut=35 °F", "", "cutOut=38 °F; cutIn=42 °F; action=closes on rise").Sentence.ShouldEndWith("What the old ones do is not marked: closes on rise is taken.");
@@ -216,4 +233,9 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [Fact]
     public void The_change_names_the_temperature() =>
         Judge("function=box thermostat", "cutOutNeeded=35 °F; cutInNeeded=39 °F", "function=box thermostat; range=20 to 80 °F").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it so that its contacts move at 35 °F (1.7 °C) on fall");
+
+    /// <summary>Cooling stops as it gets colder, whatever the old one is marked with.</summary>
+    [Fact]
+    public void Another_cut_out_does_not_turn_the_contacts_round() =>
+        Judge("function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=50 °F", "function=box thermostat; action=closes on rise; range=-30 to 90 °F").Changes.ShouldHaveSingleItem().Text.ShouldBe("set it so that its contacts move at 50 °F (10 °C) on fall");
 }
