@@ -35,7 +35,7 @@ public static class MotorContradictions
     private static IEnumerable<Contradiction> PhaseOfType(MotorSpec spec)
     {
         if (MotorKinds.PhasesOf(spec.Type) is not { } phases || spec.Phase is not { } read || read == phases) yield break;
-        yield return new(["type", "phase"], $"A {Deducing.Text(spec.Type!.Value)} motor is {Deducing.Text(phases)}, but the plate says {Deducing.Text(read)}.", MotorSources.TypeOfMotor);
+        yield return new(["type", "phase"], $"A motor of the type {Deducing.Text(spec.Type!.Value)} is {Deducing.Text(phases)}, but the plate says {Deducing.Text(read)}.", MotorSources.TypeOfMotor);
     }
 
     private static IEnumerable<Contradiction> CapacitorOfType(MotorSpec spec)
@@ -44,8 +44,8 @@ public static class MotorContradictions
         if (spec.Type is { } type && MotorKinds.PhasesOf(type) != Phases.Three && !MotorKinds.MayBe(type, null, !capacitor.IsNone))
         {
             yield return capacitor.IsNone
-                ? new(["type", "runCapacitor"], $"A {Deducing.Text(type)} motor has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor)
-                : new(["type", "runCapacitor"], $"A {Deducing.Text(type)} motor has no run capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
+                ? new(["type", "runCapacitor"], $"A motor of the type {Deducing.Text(type)} has a run capacitor, but the plate says none.", MotorSources.TypeOfMotor)
+                : new(["type", "runCapacitor"], $"A motor of the type {Deducing.Text(type)} has no run capacitor, but the plate says {Deducing.Text(capacitor)}{(type == MotorType.CapacitorStart ? ": it may be its start capacitor" : string.Empty)}.", MotorSources.TypeOfMotor);
         }
         else if (spec.Phase == Phases.Three && !capacitor.IsNone)
         {
@@ -111,7 +111,7 @@ public static class MotorContradictions
         foreach (var (_, watts) in powers)
         {
             if (GoesWith(spec, watts, shaft)) continue;
-            yield return NoPower(spec, watts, FormattableString.Invariant($", which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor")}"));
+            yield return NoPower(spec, watts, FormattableString.Invariant($", which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? MotorKinds.Some(known) : "any type of motor")}"));
             yield break;
         }
 

@@ -19,7 +19,7 @@ public static class MotorDeductions
     private static IEnumerable<Deduction> PhaseOfType(MotorSpec spec)
     {
         if (MotorKinds.PhasesOf(spec.Type) is not { } phases) yield break;
-        yield return Plate("phase", phases, $"a {Deducing.Text(spec.Type!.Value)} motor is {Deducing.Text(phases)}", MotorSources.TypeOfMotor, "type");
+        yield return Plate("phase", phases, $"{MotorKinds.Some(spec.Type!.Value)} is {Deducing.Text(phases)}", MotorSources.TypeOfMotor, "type");
     }
 
     private static IEnumerable<Deduction> PowerAtShaft(MotorSpec spec)

@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging;
+
 namespace PartsMatch.Fit.Motors;
 
 /// <summary>What a motor's type makes certain.</summary>
@@ -29,4 +31,7 @@ public static class MotorKinds
     /// <summary>The types that a motor whose plate names none may be; none where it names one.</summary>
     public static IEnumerable<MotorType> Possible(MotorSpec spec) =>
         spec.Type is not null ? [] : Enum.GetValues<MotorType>().Where(type => MayBe(type, spec.Phase, HasRunCapacitor(spec)));
+
+    /// <summary>A motor of a type, within a sentence: "an electronically commutated motor".</summary>
+    public static string Some(MotorType type) => Deducing.Text(type) is var text && "aeiou".Contains(text[0], StringComparison.Ordinal) ? $"an {text} motor" : $"a {text} motor";
 }

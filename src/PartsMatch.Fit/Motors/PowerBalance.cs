@@ -47,7 +47,7 @@ public static class PowerBalance
             {
                 yield return new(
                     ["power", "inputPower", "type"],
-                    FormattableString.Invariant($"{share.Out} of {share.In} is an efficiency of {share.Value * 100:0} %, where {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor that it may be")} has {type.Efficiency.Low * 100:0} to {type.Efficiency.High * 100:0} %: one of the figures may be misread."),
+                    FormattableString.Invariant($"{share.Out} of {share.In} is an efficiency of {share.Value * 100:0} %, where {(spec.Type is { } known ? MotorKinds.Some(known) : "any type of motor that it may be")} has {type.Efficiency.Low * 100:0} to {type.Efficiency.High * 100:0} %: one of the figures may be misread."),
                     type.Source);
             }
             else if (spec.Efficiency is { } read && !Within.Ratio(share.Value, read.DecimalFractions, SameEfficiency))
@@ -77,7 +77,7 @@ public static class PowerBalance
             if (lines.Exists(line => Meaning(spec, line, (double)power.Watts) is not null)) continue;
             yield return new(
                 ["type", "power", "voltage", "fullLoadAmps", "powerFactor"],
-                FormattableString.Invariant($"{Deducing.Text(power)} is neither the {most:0} W that volts, amps and a power factor of {spec.PowerFactor:0.##} come to nor what {(spec.Type is { } known ? $"a {Deducing.Text(known)} motor" : "any type of motor that it may be")} gives at the shaft for them."),
+                FormattableString.Invariant($"{Deducing.Text(power)} is neither the {most:0} W that volts, amps and a power factor of {spec.PowerFactor:0.##} come to nor what {(spec.Type is { } known ? MotorKinds.Some(known) : "any type of motor that it may be")} gives at the shaft for them."),
                 TypeBands.Likely(spec).Source);
             yield break;
         }

@@ -47,12 +47,28 @@ public static class SiteAgainstPlate
         yield return new(["voltage"], FormattableString.Invariant($"{tap} plate, {supply.Volts:0.#} V {where}: {choice.Off * 100:0.#} % {(isLow ? "low" : "high")}: {advice}."), MotorSources.Running) { SiteFields = [field] };
     }
 
-    /// <summary>Volts to neutral that are those of no leg between the lines that were read. A motor's two leads may have been on a line and the neutral themselves.</summary>
+    /// <summary>Volts to neutral that are those of no leg of the supply. A motor's two leads may have been on a line and the neutral themselves.</summary>
     private static IEnumerable<Contradiction> Neutral(MotorNeed need)
     {
-        if (need.Site is not { Volts: { } lines, NeutralVolts: { } legs } || need.Site.SupplyArrangement == SupplyArrangement.HighLegDelta) yield break;
-        if (SupplyVolts.Of(need, Phases.Single).Refused.Count < legs.Distinct().Count() || legs.Any(leg => lines.Any(line => SupplyVolts.IsAlike(leg.Volts, line.Volts)))) yield break;
-        yield return new([], $"{Deducing.Text(legs)} to neutral do not go with {Deducing.Text(lines)} between lines: a leg of a star stands at 1/√3 of them, one of a centre tap at half; the high leg of a delta is for no motor.", MotorSources.LegToNeutral) { SiteFields = ["volts", "neutralVolts"] };
+        if (need.Site.NeutralVolts is not { } legs) yield break;
+        if (need.Site.SupplyArrangement is SupplyArrangement.Delta)
+        {
+            yield return new([], $"A delta has no neutral, but {Deducing.Text(legs)} to neutral are given: see how the supply is arranged.", MotorSources.LegToNeutral) { SiteFields = ["supplyArrangement", "neutralVolts"] };
+            yield break;
+        }
+
+        if (need.Site.Volts is not { } lines || SupplyVolts.Of(need, Phases.Single).Refused.Count < legs.Distinct().Count()) yield break;
+        bool Stand(double ratio) => legs.Any(leg => lines.Any(line => SupplyVolts.IsAlike(leg.Volts, line.Volts * ratio)));
+        if (Stand(1)) yield break;
+        var (star, tap, high) = (Stand(1 / Math.Sqrt(3)), Stand(0.5), Stand(Math.Sqrt(3) / 2));
+        if (need.Site.SupplyArrangement is { } said && (star || tap || said == SupplyArrangement.HighLegDelta))
+        {
+            if (!star && !tap && high) yield break;
+            yield return new([], $"{Deducing.Text(legs)} to neutral beside {Deducing.Text(lines)} between lines are those of {(star ? "a star" : tap ? "a centre tap" : "no supply")}, but it is said to be {Deducing.Text(said)}.", MotorSources.LegToNeutral) { SiteFields = ["supplyArrangement", "volts", "neutralVolts"] };
+            yield break;
+        }
+
+        yield return new([], $"{Deducing.Text(legs)} to neutral do not go with {Deducing.Text(lines)} between lines: {(high ? "they are those of the high leg of a delta, which is for no motor" : "a leg of a star stands at 1/√3 of them, one of a centre tap at half")}.", MotorSources.LegToNeutral) { SiteFields = ["volts", "neutralVolts"] };
     }
 
     /// <summary>The nearest tap of the old plate and the volts there, where no tap takes them; null when one does, or when either is unknown.</summary>

@@ -26,8 +26,8 @@ public readonly record struct AvailableVolts(double Volts, Between Between);
 /// </remarks>
 public sealed class SupplyVolts
 {
-    /// <summary>Readings are taken one after another: a ratio counts as met within so much (practice).</summary>
-    private const double RatioWithin = 0.04;
+    /// <summary>Readings are taken one after another, and legs are loaded unevenly: a ratio counts as met within so much (practice).</summary>
+    private const double RatioWithin = 0.06;
 
     /// <summary>The high leg stands at √3 of the other legs against neutral; nothing else stands so far over them.</summary>
     private const double HighLegOver = 1.5;

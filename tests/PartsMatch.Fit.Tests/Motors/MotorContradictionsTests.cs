@@ -30,8 +30,9 @@ public sealed class MotorContradictionsTests
     [InlineData("type=shaded pole; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
     [InlineData("phase=3; runCapacitor=5 µF 370 V", "phase, runCapacitor", "three-phase motor has no run capacitor")]
     [InlineData("type=PSC; runCapacitor=none", "type, runCapacitor", "says none")]
-    [InlineData("type=split phase; runCapacitor=5 µF 370 V", "type, runCapacitor", "split phase motor has no run capacitor")]
+    [InlineData("type=split phase; runCapacitor=5 µF 370 V", "type, runCapacitor", "type split phase has no run capacitor")]
     [InlineData("type=capacitor start; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
+    [InlineData("type=capacitor start; runCapacitor=130 µF", "type, runCapacitor", "may be its start capacitor")]
     [InlineData("type=ECM; runCapacitor=5 µF 370 V", "type, runCapacitor", "5 µF 370 V")]
 
     // Worked by hand from the type's bands: 1/20 hp is 37.3 W, a shaded-pole motor leaves 0.9 · 0.055 · 460 = 22.8 to 1.1 · 0.195 · 460 = 98.7 W of 460 VA; 1/2 hp is 373 W.
@@ -39,7 +40,7 @@ public sealed class MotorContradictionsTests
 
     // Whatever the type and whatever the figure means: no motor leaves less than 22.8 W of 460 VA at the shaft, and of 16 W from the line at most 0.87 · 16 = 13.9 W.
     [InlineData("power=16 W; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "16 W, at the shaft or from the line, does not go")]
-    [InlineData("power=1/4 hp; powerMeaning=input; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V", "type, power, voltage, fullLoadAmps", "whichever type")] // 0.7 · 186.4 = 130 W against 0.9 · 0.35 · 0.9 · 621 = 176 W of PSC; 0.87 · 186.4 = 162 W against 0.9 · 0.55 · 0.75 · 621 = 230 W of CSCR
+    [InlineData("power=150 W; powerMeaning=input; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V", "type, power, voltage, fullLoadAmps", "whichever type")] // 0.7 · 150 = 105 W against 0.9 · 0.25 · 0.9 · 621 = 126 W of PSC; 0.87 · 150 = 131 W against 0.9 · 0.55 · 0.75 · 621 = 230 W of CSCR
     [InlineData("type=PSC; phase=3", "type, phase", "single-phase")]
 
     // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).
@@ -73,6 +74,14 @@ public sealed class MotorContradictionsTests
     [InlineData("power=1/2 hp; voltage=115 V; fullLoadAmps=4.0 A; phase=1")]
     [InlineData("power=100 W; voltage=115 V; fullLoadAmps=1 A; phase=1; powerMeaning=input")]
     [InlineData("power=1/2 hp; voltage=115/230 V; fullLoadAmps=8/4 A; phase=1")]
+
+    // Plates as they stand on small and slow motors, efficiency or shares of volt-amperes worked by hand: 10 of 35.7 VA, 44 % of 203 W, 93 of 358, 75 of 322, 124 of 529, 9 of 40 VA.
+    [InlineData("type=PSC; power=10 W; voltage=230 V; frequency=50 Hz; fullLoadAmps=0.155 A; phase=1; speed=1350 rpm; runCapacitor=1.5 µF")]
+    [InlineData("power=0.09 kW; voltage=230/400 V; phase=3; frequency=50 Hz; fullLoadAmps=0.85/0.49 A; powerFactor=0.60; speed=640 rpm")]
+    [InlineData("power=1/8 hp; voltage=208-230/460 V; phase=3; frequency=60 Hz; fullLoadAmps=0.9/0.45 A; speed=1075 rpm")]
+    [InlineData("power=1/10 hp; voltage=115 V; phase=1; frequency=60 Hz; fullLoadAmps=2.8 A; speed=1550 rpm")]
+    [InlineData("power=1/6 hp; voltage=115 V; phase=1; fullLoadAmps=4.6 A; speed=1050 rpm")]
+    [InlineData("type=ECM; power=9 W; voltage=115 V; phase=1; fullLoadAmps=0.35 A; speed=1550 rpm")]
     [InlineData("power=23 W; voltage=230 V; fullLoadAmps=2 A; phase=1")] // may be what a shaded-pole motor gives
     [InlineData("frame=48Y; shaftDiameter=5/8 in")]
     [InlineData("frame=48Z; shaftDiameter=5/8 in")]

@@ -78,22 +78,30 @@ public sealed class SiteAgainstPlateTests
     [InlineData("power=1/3 hp", "equipmentFanPower=400 W")] // may be what it takes: 249 W at 62 %
     public void What_may_be_true_together_is_left_alone(string plate, string site) => Found(plate, site).ShouldBeEmpty();
 
-    /// <summary>Worked by hand: 230 / √3 is 133 V, 240 / 2 is 120 V, 208 / √3 is 120 V; the high leg of a 240 V delta stands at 240 · √3 / 2 = 208 V.</summary>
+    /// <summary>Worked by hand: 230 / √3 is 133 V, 240 / √3 is 139 V, 240 / 2 is 120 V, 208 / √3 is 120 V; the high leg of a 240 V delta stands at 240 · √3 / 2 = 208 V.</summary>
     [Theory]
-    [InlineData("volts=230 V; neutralVolts=400 V", true)]
-    [InlineData("volts=240 V; neutralVolts=208 V", true)]
-    [InlineData("volts=240 V; neutralVolts=208 V; supplyArrangement=high-leg delta", false)]
-    [InlineData("volts=240 V; neutralVolts=120/120/208 V", false)]
-    [InlineData("volts=240 V; neutralVolts=120 V", false)]
-    [InlineData("volts=208 V; neutralVolts=120 V", false)]
-    [InlineData("volts=120 V; neutralVolts=120 V", false)] // its two leads were on a line and the neutral
-    [InlineData("neutralVolts=400 V", false)]
-    public void Volts_to_neutral_are_those_of_a_leg_between_the_lines(string site, bool isNamed)
+    [InlineData("volts=230 V; neutralVolts=400 V", "volts, neutralVolts", "a leg of a star stands at 1/√3")]
+    [InlineData("volts=240 V; neutralVolts=208 V", "volts, neutralVolts", "those of the high leg")]
+    [InlineData("volts=240 V; neutralVolts=139 V; supplyArrangement=delta", "supplyArrangement, neutralVolts", "A delta has no neutral")]
+    [InlineData("volts=240 V; neutralVolts=120 V; supplyArrangement=wye", "supplyArrangement, volts, neutralVolts", "are those of a centre tap, but it is said to be wye")]
+    [InlineData("volts=240 V; neutralVolts=139 V; supplyArrangement=high-leg delta", "supplyArrangement, volts, neutralVolts", "are those of a star")]
+    public void Volts_to_neutral_that_are_those_of_no_leg_there_are_named(string site, string fields, string says)
     {
-        var found = Found("", site);
-        found.Count.ShouldBe(isNamed ? 1 : 0);
-        if (isNamed) found[0].SiteFields.ShouldBe(["volts", "neutralVolts"]);
+        var found = Found("", site).ShouldHaveSingleItem();
+        string.Join(", ", found.SiteFields).ShouldBe(fields);
+        found.Sentence.ShouldContain(says);
     }
+
+    [Theory]
+    [InlineData("volts=240 V; neutralVolts=208 V; supplyArrangement=high-leg delta")]
+    [InlineData("volts=240 V; neutralVolts=120/120/208 V")]
+    [InlineData("volts=240 V; neutralVolts=120 V")]
+    [InlineData("volts=240 V; neutralVolts=115/125 V")] // legs loaded unevenly
+    [InlineData("volts=208 V; neutralVolts=120 V")]
+    [InlineData("volts=208 V; neutralVolts=115 V")]
+    [InlineData("volts=120 V; neutralVolts=120 V")] // its two leads were on a line and the neutral
+    [InlineData("neutralVolts=400 V")]
+    public void Volts_to_neutral_of_an_ordinary_supply_are_left_alone(string site) => Found("", site).ShouldBeEmpty();
 
     [Fact]
     public void Neither_side_is_picked()
