@@ -11,7 +11,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     internal const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerOfType, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfType, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];

@@ -57,6 +57,18 @@ public static class PowerBalance
         }
     }
 
+    /// <summary>An efficiency that no motor of the type has.</summary>
+    public static IEnumerable<Contradiction> OfEfficiency(MotorSpec spec)
+    {
+        if (spec.Efficiency is not { } read || InAndOut(spec).Any()) yield break;
+        var band = TypeBands.Likely(spec);
+        if (Within.Span(read.DecimalFractions, band.Efficiency.Low * (1 - BeyondBand), Math.Min(band.Efficiency.High * (1 + BeyondBand), 1))) yield break;
+        yield return new(
+            spec.Type is null ? ["efficiency"] : ["type", "efficiency"],
+            FormattableString.Invariant($"The plate says {Deducing.Text(read)} efficiency, where {(spec.Type is { } known ? MotorKinds.Some(known) : "any type of motor that it may be")} has {band.Efficiency.Low * 100:0} to {band.Efficiency.High * 100:0} %: it may be misread."),
+            band.Source);
+    }
+
     /// <summary>Watts beyond V·A·cos φ: at the shaft none can be, from the line only what rounding explains. Below them they are what the type wastes of them less.</summary>
     public static IEnumerable<Contradiction> OfPowerFactor(MotorSpec spec)
     {

@@ -53,6 +53,23 @@ public sealed class PowerBalanceTests
     [InlineData("power=90 W; powerMeaning=output; inputPower=180 W; efficiency=51 %")]
     public void Figures_that_can_all_be_true_contradict_nothing(string plate) => Need(plate).Contradictions.ShouldBeEmpty();
 
+    /// <summary>A shaded-pole motor has 10 to 30 %, a permanent split capacitor one 25 to 70 % (from memory), 10 % beyond 9 to 33 and 22.5 to 77 %.</summary>
+    [Theory]
+    [InlineData("efficiency=6 %", true)]
+    [InlineData("type=ECM; efficiency=94 %", true)] // 60 to 85 %, beyond 93.5
+    [InlineData("efficiency=9 %", false)]
+    [InlineData("efficiency=96 %", false)]
+    [InlineData("type=shaded pole; efficiency=34 %", true)]
+    [InlineData("type=shaded pole; efficiency=33 %", false)]
+    [InlineData("type=PSC; efficiency=22 %", true)]
+    [InlineData("type=PSC; efficiency=62 %", false)]
+    public void An_efficiency_that_no_motor_of_the_type_has_is_named(string plate, bool isNamed)
+    {
+        var found = Need(plate).Contradictions;
+        found.Count.ShouldBe(isNamed ? 1 : 0);
+        if (isNamed) found[0].Fields.ShouldContain("efficiency");
+    }
+
     /// <summary>Of 120.2 W from the line a permanent split capacitor motor gives 0.25 to 0.70: 30 to 84 W, and 10 % beyond 27 to 92.5 W.</summary>
     [Theory]
     [InlineData("power=100 W; type=PSC", true)]
