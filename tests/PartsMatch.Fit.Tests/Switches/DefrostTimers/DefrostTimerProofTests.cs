@@ -75,6 +75,22 @@ public sealed class DefrostTimerProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A dead feed clears what hangs on it alone: whatever else has its volts and does not do its work has failed by itself.</summary>
+    [Theory]
+    [InlineData("clockTurns=no; clockVoltsThere=240 V; heaterContactCloses=no; commonVolts=0 V", "stands still")]
+    [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; fanContactOpens=no", "welded")]
+    [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; dropVolts=3 V", "3 V")]
+    [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; releasePulls=no; releaseVoltsThere=240 V", "does not end the defrost")]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; releasePulls=no; releaseVoltsThere=240 V", "does not end the defrost")]
+    [InlineData("clockTurns=no; clockVoltsThere=120 V; releasePulls=no; releaseVoltsThere=240 V", "does not end the defrost")]
+    [InlineData("clockTurns=no; clockVoltsThere=240 V; releasePulls=no; releaseVoltsThere=0 V", "stands still")]
+    public void What_has_failed_by_itself_is_not_cleared_by_a_dead_feed_of_something_else(string readings, string said)
+    {
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need($"{Plate}; releaseVolts=240 V", Heaters), Named.Record<DefrostTimerReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(Conclusion.PartHasFailed, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+    }
+
     [Theory]
     [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", "loadVolts")]
     [InlineData("clockVolts=120/240 V", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", null)] // a tenth of the higher is passed
