@@ -65,6 +65,8 @@ public sealed class SolenoidValveProofTests
     [InlineData("NC", "circuitCalls=no; coilVolts=120 V; magnetPulls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
     [InlineData("NC", "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // it pulled while it was called for
     [InlineData("NC", "passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // its circuit is dead, and its seat passes by itself
+    [InlineData("NC", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NO", "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("NO", "circuitCalls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
     [InlineData("NO", "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
@@ -72,8 +74,8 @@ public sealed class SolenoidValveProofTests
     [InlineData("NO", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
     [InlineData("NO", "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
-    [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
-    [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")] // a normally open one passes by right
+    [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally open one passes by right
     [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     public void What_passes_condemns_it_only_where_its_coil_leaves_it_shut(string? state, string readings, Conclusion conclusion, string? next)
     {

@@ -130,7 +130,7 @@ public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut"
         (false, _) => Ruling.Good($"It holds when shut."),
         (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. Measure the volts at its coil, find the contact that feeds it, and look again.").NotThePart(),
         (_, null) when one.State is null => Ruling.CantTell($"It passes; whether it is shut with power or without is not known.").ThenRead("normalState", "Read whether it is normally closed or normally open.", Side.Plate),
-        (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known.").ThenRead("coilVolts", "Measure the volts at its coil as it passes: power holds a normally closed valve open, and alone shuts a normally open one."),
+        (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known: power holds a normally closed valve open, and alone shuts a normally open one."),
         _ when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards{(one.OpensWithPower ? string.Empty : ", or its coil does not pull it shut")}.").ThePartHasFailed(),
         _ => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
     };
