@@ -128,8 +128,9 @@ public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut"
     {
         (null, _) => null,
         (false, _) => Ruling.Good($"It holds when shut."),
-        (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. Measure the volts at its coil, find the contact that feeds it, and look again.").NotThePart(),
+        (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. {(one.Volts is null ? "Measure the volts at its coil, find" : "Find")} the contact that feeds it, and look again.").NotThePart(),
         (_, null) when one.State is null => Ruling.CantTell($"It passes; whether it is shut with power or without is not known.").ThenRead("normalState", "Read whether it is normally closed or normally open.", Side.Plate),
+        (_, null) when one is { OpensWithPower: true, Readings.MagnetPulls: null } => Ruling.CantTell($"It passes, with {one.Volts:0.#} V at its coil though nothing calls for it; whether they hold it open is not known.").ThenRead("magnetPulls", FormattableString.Invariant($"There are {one.Volts:0.#} V at its coil though nothing calls for it, which an electronic switch may leak: hold a steel screwdriver near the coil's nut. Where it is pulled they hold the valve open; where it is not, its seat passes.")),
         (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known: power holds a normally closed valve open, and alone shuts a normally open one."),
         _ when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards{(one.OpensWithPower ? string.Empty : ", or its coil does not pull it shut")}.").ThePartHasFailed(),
         _ => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
