@@ -81,7 +81,12 @@ public sealed class SolenoidValveProofTests
     [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
     [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally open one passes by right
-    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally closed one passes by right
+    [InlineData(null, "coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally closed one has failed, whatever its circuit lacks
+    [InlineData(null, "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "magnetPulls=yes; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
     public void What_passes_condemns_it_only_where_its_coil_leaves_it_shut(string? state, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}", readings);
