@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one is { Readings.HeaterContactCloses: false, HeaterContactIsFed: false }
+    public override Ruling? Judge(DefrostTimerCase one) => one is { Readings.HeaterContactCloses: false, HeaterContactFeed: VoltsAt.None }
         ? Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart()
         : null;
 }
