@@ -24,7 +24,7 @@ public static class ContactorReadingSources
     public static Source ContactsLook { get; } = new("A contactor with a burnt pole is replaced: contacts are not filed", SourceStatus.Practice);
 
     /// <summary>Welded.</summary>
-    public static Source ContactsWelded { get; } = new("Contacts that stay closed with no volts at the coil are welded, or the armature sticks", SourceStatus.Practice);
+    public static Source ContactsWelded { get; } = new("IEC 60947-4-1: under 20 % of its volts a contactor for alternating current has let go, under 10 % one for direct current; contacts that stay closed then are welded, or the armature sticks", SourceStatus.Memory);
 
     /// <summary>Amps of each leg.</summary>
     public static Source ContactAmps { get; } = new("Each leg stays within the full-load amps that a pole is marked for at its volts", SourceStatus.Practice);

@@ -36,7 +36,7 @@ public static class CondensingPressureValveDeductions
     public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Ports(plate)];
 
     private static IReadOnlyList<Contradiction> Span(CondensingPressureValveSpec plate) =>
-        plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals >= most.Kilopascals
+        plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals > most.Kilopascals
             ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", CondensingPressureValveSources.HeadSetting)] : [];
 
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>

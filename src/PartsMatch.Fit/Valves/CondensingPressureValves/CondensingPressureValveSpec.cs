@@ -42,15 +42,15 @@ public sealed record CondensingPressureValveSpec : Spec
     public Pressure? Setting { get; init; }
 
     /// <summary>Lowest setting.</summary>
-    [Field("Set from", "Lowest setting of an adjustable one; none of a fixed one.", Group = Valve, Example = "100 psi")]
+    [Field("Set from", "Lowest setting of an adjustable one; of a fixed one its only setting.", Group = Valve, Example = "100 psi")]
     public Pressure? SettingLeast { get; init; }
 
     /// <summary>Highest setting.</summary>
-    [Field("Set to", "Highest setting of an adjustable one.", Group = Valve, Example = "225 psi")]
+    [Field("Set to", "Highest setting of an adjustable one; of a fixed one its only setting.", Group = Valve, Example = "225 psi")]
     public Pressure? SettingMost { get; init; }
 
-    /// <summary>Whether it can be set, as far as is marked: to more than one pressure.</summary>
-    internal bool CanBeSet => !Nullable.Equals(Rounded.Kilopascal(SettingLeast), Rounded.Kilopascal(SettingMost));
+    /// <summary>Whether it can be set to more than one pressure; null where neither end of a range is known, for one that can be set is marked with what it came set to as well.</summary>
+    internal bool? CanBeSet => (SettingLeast, SettingMost) is (null, null) ? null : !Nullable.Equals(Rounded.Kilopascal(SettingLeast), Rounded.Kilopascal(SettingMost));
 
     /// <summary>Highest working pressure of the body.</summary>
     [Field("Working pressure", "MWP or PS: the highest pressure that the body may hold.", Group = Valve, Example = "450 psi")]

@@ -55,12 +55,25 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
-    /// <summary>With power at its coil, a tenth of 24 V at least (practice), nothing keeps it out: something feeds it that should not. In without power it is welded or stuck.</summary>
+    /// <summary>With volts at its coil that may hold it in, 20 % of 24 V AC (IEC 60947-4-1, from memory) or 4.8 V at least, nothing keeps it out: something feeds it that should not. In without them it is welded or stuck.</summary>
     [Theory]
     [InlineData("circuitCalls=no", Conclusion.NotThePart, null, "keeps it out")]
     [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no", Conclusion.NotThePart, null, "keeps it out")]
-    [InlineData("circuitCalls=no; coilVolts=2.3 V", Conclusion.NotThePart, null, "keeps it out")]
-    [InlineData("circuitCalls=no; coilVolts=2.4 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=4.7 V", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=4.8 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=24 V; chatters=yes", Conclusion.PartHasFailed, null, "shading ring")]
+    [InlineData("circuitCalls=no; coilVolts=12 V; chatters=yes", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; pullsIn=no; legAmps=16/16 A", Conclusion.ReadNext, "coilVolts", "what feeds it")]
+    [InlineData("circuitCalls=no; staysIn=no; legAmps=16/16 A", Conclusion.ReadNext, "coilVolts", "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no; legAmps=16/16 A", Conclusion.ReadNext, "staysIn", "16 A")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; legAmps=16/16 A", Conclusion.ReadNext, "staysIn", "16 A")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=16/16 A", Conclusion.ReadNext, "staysIn", "16 A")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no; staysIn=yes; legAmps=16/16 A", Conclusion.PartHasFailed, null, "welded")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no; legAmps=0/0 A", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=4.7 V; staysIn=yes", Conclusion.PartHasFailed, null, "welded")]
+    [InlineData("circuitCalls=no; coilVolts=4.8 V; staysIn=yes", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; legAmps=16/16 A", Conclusion.ReadNext, "staysIn", "16 A")]
+    [InlineData("coilVolts=3.5 V; legAmps=16/16 A", Conclusion.ReadNext, "staysIn", "16 A")]
     [InlineData("circuitCalls=no; coilVolts=24 V", Conclusion.NotThePart, null, "what feeds it")]
     [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=yes", Conclusion.NotThePart, null, "what feeds it")]
     [InlineData("circuitCalls=no; coilVolts=24 V; staysIn=yes", Conclusion.NotThePart, null, "what feeds it")]
@@ -90,6 +103,31 @@ public sealed class ContactorProofTests
         diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
         (diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Side.Plate, "coilVolts"));
     }
+
+    /// <summary>IEC 60947-4-1, from memory: under 20 % of its volts an alternating-current contactor has let go, and under 10 % one for direct current: 4.8 and 2.4 V of 24 V.</summary>
+    [Theory]
+    [InlineData("coilCurrent=AC", "", "4.7 V", Conclusion.PartHasFailed, null)]
+    [InlineData("coilCurrent=AC", "", "4.8 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("coilCurrent=DC", "", "2.3 V", Conclusion.PartHasFailed, null)]
+    [InlineData("coilCurrent=DC", "", "2.4 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("", "", "2.3 V", Conclusion.PartHasFailed, null)]
+    [InlineData("", "", "3.5 V", Conclusion.ReadNext, "coilCurrent")]
+    [InlineData("", "controlCurrent=AC", "3.5 V", Conclusion.PartHasFailed, null)]
+    [InlineData("", "", "4.8 V", Conclusion.ReadNext, "coilVolts")]
+    public void Stray_volts_hold_no_contactor_in(string coil, string site, string volts, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; {coil}", $"staysIn=yes; coilVolts={volts}", site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("coilVolts=12 V", 1)]
+    [InlineData("circuitCalls=yes; coilVolts=12 V", 1)]
+    [InlineData("circuitCalls=no; coilVolts=12 V", 0)] // nothing is to feed it at all
+    [InlineData("circuitCalls=no; coilVolts=3.5 V; staysIn=yes", 0)]
+    public void No_control_supply_is_mended_that_is_not_to_feed_it(string readings, int count) =>
+        Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings).MendFirst.Count(mend => mend.Name == "coilFedWrong").ShouldBe(count);
 
     // A fifth of 18 Ω either way, worked by hand: 14.4 to 21.6 Ω.
     [Theory]

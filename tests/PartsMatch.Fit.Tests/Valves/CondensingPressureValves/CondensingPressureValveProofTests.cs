@@ -23,7 +23,7 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("headPressure=260 psi; bypassHot=no", Conclusion.NotThePart, null)]
     public void Readings_tell_whether_it_is_the_valve(string readings, Conclusion conclusion, string? next)
     {
-        var diagnosis = Diagnose("arrangement=three-way; setting=180 psi", readings);
+        var diagnosis = Diagnose("arrangement=three-way; setting=180 psi; settingLeast=180 psi; settingMost=180 psi", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
@@ -54,7 +54,7 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("hotGasPressure=194 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound, null)]
     public void A_check_valve_is_told_by_its_own_difference(string readings, Conclusion conclusion, string? next)
     {
-        var diagnosis = Diagnose("arrangement=differential check; setting=20 psi", readings);
+        var diagnosis = Diagnose("arrangement=differential check; setting=20 psi; settingLeast=20 psi; settingMost=20 psi", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
@@ -93,13 +93,7 @@ public sealed class CondensingPressureValveProofTests
     public void An_old_one_that_can_be_set_is_condemned_only_where_it_does_not_follow_its_setting(string plate, string needed, string readings)
     {
         var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts($"settingNeeded={needed}"))).Need;
-        var (notTurned, follows, stuck) = (Before(""), Before("; followsSetting=yes"), Before("; followsSetting=no"));
-        (notTurned.Conclusion, notTurned.Next?.Field).ShouldBe((Conclusion.ReadNext, "followsSetting"), notTurned.Sentence);
-        (follows.Conclusion, follows.Next?.Field).ShouldBe((Conclusion.NotThePart, null), follows.Sentence);
-        follows.Sentence.ShouldContain("set it to that");
-        (stuck.Conclusion, stuck.Next?.Field).ShouldBe((Conclusion.PartHasFailed, null), stuck.Sentence);
-
-        Diagnosis Before(string turned) => CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings + turned));
+        ShouldBeTried(need, readings);
     }
 
     [Theory]
@@ -109,6 +103,56 @@ public sealed class CondensingPressureValveProofTests
     public void One_that_cannot_be_set_is_condemned_as_it_stands(string plate, string readings) =>
         Diagnose($"arrangement=three-way; {plate}", readings).Conclusion.ShouldBe(Conclusion.PartHasFailed);
 
+    /// <summary>A plate of which no range was read, or none stands on, says nothing of whether it can be set: one that follows can be.</summary>
+    [Theory]
+    [InlineData("INLET REGULATOR 7/8 ODF", "condenserPressure=150 psi; enoughCharge=yes")]
+    [InlineData("3-WAY R404A", "headPressure=150 psi; enoughCharge=yes")]
+    [InlineData("3-WAY R404A SETTING 180 PSI", "headPressure=150 psi; enoughCharge=yes")]
+    [InlineData("3-WAY R404A SETTING 180 PSI", "headPressure=260 psi; bypassHot=yes")]
+    [InlineData("3-WAY R404A RANGE 100-225 PSI SETTING 180 PSI 5/8 ODF", "headPressure=150 psi; enoughCharge=yes")]
+    [InlineData("3-WAY R404A ADJUSTABLE SETTING 180 PSI", "headPressure=150 psi; enoughCharge=yes")]
+    public void One_of_which_it_is_not_known_whether_it_can_be_set_is_tried_before_it_is_condemned(string plate, string readings)
+    {
+        var need = CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(plate, [], Named.Texts("settingNeeded=180 psi"))).Need;
+        ShouldBeTried(need, readings);
+    }
+
+    [Fact]
+    public void A_check_valve_of_which_it_is_not_known_whether_it_can_be_set_is_tried_before_it_is_condemned() =>
+        ShouldBeTried(CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new("DIFFERENTIAL CHECK 7/8 ODF", [], Named.Texts("settingNeeded=20 psi"))).Need, "hotGasPressure=210 psi; headPressure=180 psi; bypassHot=no");
+
+    /// <summary>Turned to what is needed it does what it should, or it does not: both cannot be read of it.</summary>
+    [Theory]
+    [InlineData("three-way; settingLeast=100 psi; settingMost=225 psi", "180 psi", "headPressure=185 psi")]
+    [InlineData("three-way", "180 psi", "headPressure=185 psi")]
+    [InlineData("inlet regulator; settingLeast=65 psi; settingMost=225 psi", "180 psi", "condenserPressure=185 psi")]
+    [InlineData("differential check; settingLeast=10 psi; settingMost=40 psi", "20 psi", "hotGasPressure=210 psi; headPressure=180 psi; bypassHot=yes")]
+    public void One_that_does_what_it_should_and_is_said_not_to_follow_is_read_again(string plate, string needed, string readings)
+    {
+        var family = CondensingPressureValveFamily.CondensingPressureValve;
+        var need = family.ReadNeed(new(null, Named.Texts($"arrangement={plate}"), Named.Texts($"settingNeeded={needed}"))).Need;
+        family.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings)).Conclusion.ShouldBe(Conclusion.NothingWrongFound);
+        family.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>($"{readings}; followsSetting=yes")).Conclusion.ShouldBe(Conclusion.NothingWrongFound);
+        var both = family.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>($"{readings}; followsSetting=no"));
+        (both.Conclusion, both.Next?.Field).ShouldBe((Conclusion.ReadNext, "followsSetting"), both.Sentence);
+    }
+
+    [Fact]
+    public void A_fixed_one_that_holds_its_pressure_has_nothing_to_follow() =>
+        Diagnose("arrangement=three-way; setting=180 psi; settingLeast=180 psi; settingMost=180 psi", "headPressure=185 psi; followsSetting=no").Conclusion.ShouldBe(Conclusion.NothingWrongFound);
+
+    [Theory]
+    [InlineData("", "or is not set to that")]
+    [InlineData("; followsSetting=yes", "set it to that")]
+    [InlineData("; followsSetting=no", "does not follow")]
+    public void A_new_one_is_told_by_whether_it_follows(string turned, string said)
+    {
+        var family = CondensingPressureValveFamily.CondensingPressureValve;
+        var need = family.ReadNeed(new(null, [], Named.Texts("needsArrangement=three-way; settingNeeded=180 psi"))).Need;
+        family.AfterSwap(need, Named.Record<CondensingPressureValveSpec>("arrangement=three-way; settingLeast=100 psi; settingMost=225 psi"), Named.Record<CondensingPressureValveReadings>($"headPressure=150 psi; enoughCharge=yes{turned}"))
+            .Readings.Single(check => check.Title == "Head and by-pass").Sentence.ShouldContain(said);
+    }
+
     /// <summary>What is out of its bounds or cannot be true never ends in a sentence that nothing is wrong.</summary>
     [Fact]
     public void Gauges_that_cannot_be_right_are_read_again() =>
@@ -117,9 +161,9 @@ public sealed class CondensingPressureValveProofTests
     /// <summary>30 psi open it, whatever is said to be needed there: at 26 psi it is right that none goes by, and at 14 psi it does not close.</summary>
     [Theory]
     [InlineData("differential check; setting=30 psi", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.NothingWrongFound)]
-    [InlineData("differential check; setting=30 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed)]
-    [InlineData("differential check; setting=30 psi", "10 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", Conclusion.PartHasFailed)]
-    [InlineData("differential check", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed)] // what was needed stands for a plate that cannot be read
+    [InlineData("differential check; setting=30 psi; settingLeast=30 psi; settingMost=30 psi", "20 psi", "hotGasPressure=216 psi; headPressure=180 psi; bypassHot=no", Conclusion.PartHasFailed)]
+    [InlineData("differential check; setting=30 psi; settingLeast=30 psi; settingMost=30 psi", "10 psi", "hotGasPressure=194 psi; headPressure=180 psi; bypassHot=yes", Conclusion.PartHasFailed)]
+    [InlineData("differential check", "20 psi", "hotGasPressure=206 psi; headPressure=180 psi; bypassHot=no; followsSetting=no", Conclusion.PartHasFailed)] // what was needed stands for a plate that cannot be read
     [InlineData("three-way; setting=150 psi", "180 psi", "headPressure=145 psi; enoughCharge=yes", Conclusion.NothingWrongFound)]
     public void An_old_one_is_told_by_its_own_setting(string plate, string needed, string readings, Conclusion conclusion)
     {
@@ -196,7 +240,7 @@ public sealed class CondensingPressureValveProofTests
     [InlineData("condenserPressure=240 psi; headPressure=260 psi; bypassHot=yes", Conclusion.ReadNext, "condenserPressure")] // one gauge is misread
     public void An_inlet_regulator_is_told_by_the_pressure_before_it(string readings, Conclusion conclusion, string? next)
     {
-        var diagnosis = Diagnose("arrangement=inlet regulator; setting=180 psi", readings);
+        var diagnosis = Diagnose("arrangement=inlet regulator; setting=180 psi; settingLeast=180 psi; settingMost=180 psi", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
@@ -247,12 +291,24 @@ public sealed class CondensingPressureValveProofTests
 
     [Theory]
     [InlineData("settingLeast=225 psi; settingMost=100 psi", "", "settingLeast settingMost")]
+    [InlineData("settingLeast=180 psi; settingMost=180 psi", "", "")] // a fixed one
     [InlineData("arrangement=three-way", "needsArrangement=inlet regulator", "arrangement")]
     [InlineData("setting=180 psi", "settingNeeded=100 psi", "setting")]
     [InlineData("setting=180 psi", "settingNeeded=190 psi", "")]
     [InlineData("refrigerants=R-22", "refrigerant=R-404A", "refrigerants")]
     public void What_cannot_all_be_true_is_said(string plate, string site, string fields) =>
         string.Join(' ', CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Contradictions.SelectMany(one => one.Fields)).ShouldBe(fields);
+
+    private static void ShouldBeTried(Need need, string readings)
+    {
+        var (notTurned, follows, stuck) = (Before(""), Before("; followsSetting=yes"), Before("; followsSetting=no"));
+        (notTurned.Conclusion, notTurned.Next?.Field).ShouldBe((Conclusion.ReadNext, "followsSetting"), notTurned.Sentence);
+        (follows.Conclusion, follows.Next?.Field).ShouldBe((Conclusion.NotThePart, null), follows.Sentence);
+        follows.Sentence.ShouldContain("set it to that");
+        (stuck.Conclusion, stuck.Next?.Field).ShouldBe((Conclusion.PartHasFailed, null), stuck.Sentence);
+
+        Diagnosis Before(string turned) => CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(need, Named.Record<CondensingPressureValveReadings>(readings + turned));
+    }
 
     private static Diagnosis Diagnose(string plate, string readings)
     {

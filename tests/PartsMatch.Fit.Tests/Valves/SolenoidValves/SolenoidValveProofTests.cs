@@ -54,10 +54,15 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
-    /// <summary>Power holds a normally closed valve open, and a normally open one is shut by it alone: what passes then tells nothing of its seat. Under a tenth of 120 V there is no power: practice.</summary>
+    /// <summary>Power holds a normally closed valve open, and a normally open one is shut by it alone: what passes then tells nothing of its seat. Under a tenth of 120 V there is no power (practice), from 102 V (85 %, UFGS 15652A) there is; between them, as electronic switches leak, the magnet tells.</summary>
     [Theory]
     [InlineData("NC", "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
-    [InlineData("NC", "circuitCalls=no; coilVolts=12 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=102 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=133 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=101 V; passesWhenShut=yes", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("NC", "circuitCalls=no; coilVolts=12 V; passesWhenShut=yes", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("NC", "circuitCalls=no; coilVolts=12 V; magnetPulls=no; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=no; coilVolts=12 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)]
     [InlineData("NC", "circuitCalls=no; coilVolts=11.9 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NC", "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NC", "circuitCalls=no; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)]
@@ -65,6 +70,8 @@ public sealed class SolenoidValveProofTests
     [InlineData("NC", "circuitCalls=no; coilVolts=120 V; magnetPulls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
     [InlineData("NC", "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // it pulled while it was called for
     [InlineData("NC", "passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // its circuit is dead, and its seat passes by itself
+    [InlineData("NC", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NO", "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("NO", "circuitCalls=no; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
     [InlineData("NO", "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")]
@@ -72,9 +79,14 @@ public sealed class SolenoidValveProofTests
     [InlineData("NO", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
     [InlineData("NO", "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
-    [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
-    [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "circuitCalls")] // a normally open one passes by right
-    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally open one passes by right
+    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally closed one passes by right
+    [InlineData(null, "coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally closed one has failed, whatever its circuit lacks
+    [InlineData(null, "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "magnetPulls=yes; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
     public void What_passes_condemns_it_only_where_its_coil_leaves_it_shut(string? state, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}", readings);
@@ -83,13 +95,27 @@ public sealed class SolenoidValveProofTests
         diagnosis.MendFirst.Any(mend => mend.Name == "dirtInLine").ShouldBe(conclusion == Conclusion.PartHasFailed);
     }
 
-    [Fact]
-    public void Power_without_a_call_is_looked_up_by_the_contact_that_feeds_it() =>
-        Diagnose(Plate, "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes").Sentence.ShouldContain("find the contact that feeds it");
+    [Theory]
+    [InlineData("coilVolts=120 V", false)]
+    [InlineData("coilVolts=12 V; magnetPulls=yes", false)]
+    [InlineData("magnetPulls=yes", true)]
+    public void Power_without_a_call_is_looked_up_by_the_contact_that_feeds_it(string readings, bool measured)
+    {
+        var said = Diagnose(Plate, $"circuitCalls=no; passesWhenShut=yes; {readings}").Sentence;
+        said.ShouldContain("ind the contact that feeds it");
+        said.Contains("easure the volts", StringComparison.Ordinal).ShouldBe(measured, said); // only where they were not read
+    }
 
-    [Fact]
-    public void Stray_volts_are_not_told_from_power_without_the_coil_s_marking() =>
-        Diagnose("normalState=NC", "circuitCalls=no; coilVolts=9 V; passesWhenShut=yes").Checks.Single(check => check.Title == "When shut").Verdict.ShouldBe(ReadingVerdict.CantTell);
+    [Theory]
+    [InlineData("", ReadingVerdict.CantTell, "magnetPulls")]
+    [InlineData("; magnetPulls=yes", ReadingVerdict.Bad, null)]
+    [InlineData("; magnetPulls=no", ReadingVerdict.CantTell, "circuitCalls")]
+    public void Stray_volts_are_not_told_from_power_without_the_coil_s_marking(string magnet, ReadingVerdict verdict, string? next)
+    {
+        var diagnosis = Diagnose("normalState=NC", $"circuitCalls=no; coilVolts=9 V; passesWhenShut=yes{magnet}");
+        diagnosis.Checks.Single(check => check.Title == "When shut").Verdict.ShouldBe(verdict);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
 
     /// <summary>At most 0.5 V is good, over 1 V is bad: practice.</summary>
     [Theory]

@@ -5,38 +5,49 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with good volts it does not pull in either. One that is in without volts is welded or stuck.</remarks>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with good volts it does not pull in either, or chatters. One that is in without volts that hold it in is welded or stuck.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
-        if (one.Readings.CircuitCalls != false) return null;
-        return (one.HasNoVolts, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false }) switch
+        if (one.Readings.CircuitCalls != false || one.AmpsUnheld is not null) return null;
+        return (one.CannotHold, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false } or { AmpsFlowing: not null }) switch
         {
             (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
-            (null, { } volts, _) => Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate),
+            (null, { } volts, _) => MadeFor.Ask(one, Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.")),
             (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
-            (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil, and was seen in.").ThenRead("staysIn", "There are no volts at its coil: do its contacts stay closed?"),
+            (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil that hold it in, and was seen in.").ThenRead("staysIn", "There are no volts at its coil that hold it in: do its contacts stay closed?"),
             _ => Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart(),
         };
     }
 
-    private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFed: true, Readings.PullsIn: false } ? bad : bad.NotThePart();
+    private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFed: true, Readings: { PullsIn: false } or { Chatters: true } } ? bad : bad.NotThePart();
+}
+
+/// <summary>Asks for what its coil is made for, by which the volts there are judged: its volts, or whether they alternate.</summary>
+internal static class MadeFor
+{
+    /// <summary>The same ruling with the question.</summary>
+    /// <param name="one">The case.</param>
+    /// <param name="open">What is not known.</param>
+    public static Ruling Ask(ContactorCase one, Ruling open) => one.Coil.Count == 0
+        ? open.ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate)
+        : open.ThenRead("coilCurrent", "Read off the coil whether it is for alternating or direct current: on the second few volts hold it in.", Side.Plate);
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>
-/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included.</remarks>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few clear it unless it was seen to stay in, or current flows all the same.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
-        if (one.Volts is not { } volts) return null;
+        if (one.Volts is not { } volts || one is { Readings.CircuitCalls: false, IsFed: not true }) return null;
         if (one.HasNoVolts == true)
         {
             return one.Readings.CircuitCalls == true
-                ? Ruling.Bad($"It is called for, and {volts:0.#} V at the coil are none: look up the circuit, the control fuse and the transformer.").NotThePart()
+                ? Cleared(one, Ruling.Bad($"It is called for, and {volts:0.#} V at the coil are none: look up the circuit, the control fuse and the transformer."))
                 : Ruling.CantTell($"{volts:0.#} V at the coil are none.").ThenRead("circuitCalls", "There are no volts at the coil: is it called for at all?");
         }
 
@@ -44,9 +55,11 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         FormattableString limit = $"{new WorkingVolts(one.Coil)}";
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
-            ? Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit).NotThePart()
+            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
+
+    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, Readings.StaysIn: not true } ? bad.NotThePart() : bad;
 }
 
 /// <summary>Has the coil its ohms?</summary>

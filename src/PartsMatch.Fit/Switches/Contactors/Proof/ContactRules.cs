@@ -17,14 +17,17 @@ public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", Contac
 }
 
 /// <summary>Does it let go?</summary>
+/// <remarks>Under 20 % of its volts one for alternating current must, under 10 % one for direct current (IEC 60947-4-1, from memory).</remarks>
 public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorReadingSources.ContactsWelded)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.HasNoVolts) switch
+    public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
     {
-        (true, null) when one.Volts is not null => Ruling.CantTell($"There are volts at its coil, and what it is made for is not known: they may hold it in.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate),
+        (true, null) when one.Volts is not null => MadeFor.Ask(one, Ruling.CantTell($"There are volts at its coil, and what it is made for is not known: they may hold it in.")),
         (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in: measure the volts at its coil with the call off. Volts there come from the circuit."),
+        (true, _) when one.Volts is > 0 and var volts => Ruling.Bad($"Its contacts stay closed with {volts:0.#} V at the coil, which hold none in: they are welded, or the armature sticks.").ThePartHasFailed(),
         (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
+        (_, true) when one.AmpsUnheld is { } amps => Ruling.CantTell($"{amps:0.##} A flow, and no volts at its coil hold it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though no volts at its coil hold it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
         (false, _) => Ruling.Good($"It lets go with its coil off."),
         _ => null,
     };

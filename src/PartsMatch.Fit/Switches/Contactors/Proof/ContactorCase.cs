@@ -14,6 +14,12 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Under this share of its least volts a coil has none (practice).</summary>
     private const double NoVoltsShare = 0.1;
 
+    /// <summary>Under this share of its least volts a contactor for alternating current has let go (IEC 60947-4-1, from memory).</summary>
+    private const double LetGoAlternating = 0.2;
+
+    /// <summary>The same of one for direct current.</summary>
+    private const double LetGoDirect = 0.1;
+
     /// <summary>The one the readings were taken at.</summary>
     public ContactorSpec Measured => New ?? Need.Plate;
 
@@ -24,18 +30,31 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
     /// <summary>Whether there are practically none at the coil; null when not read, or when its volts are not known.</summary>
-    internal bool? HasNoVolts => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, NoVoltsShare * Coil.Min(one => one.Low));
+    internal bool? HasNoVolts => IsUnder(NoVoltsShare);
+
+    /// <summary>Whether the volts at its coil hold no armature in; null when not read, or when the coil's own, or what drives it, is not known.</summary>
+    internal bool? CannotHold => (Coil.Count > 0 ? Coil[0].Current ?? Need.Site.ControlCurrent : null) switch
+    {
+        CoilCurrent.Alternating => IsUnder(LetGoAlternating),
+        CoilCurrent.Direct => IsUnder(LetGoDirect),
+        _ => IsUnder(LetGoDirect) == true ? true : IsUnder(LetGoAlternating) == false ? false : null,
+    };
+
+    /// <summary>Most amps that flow through it, A; null when none were read, or none flow.</summary>
+    internal double? AmpsFlowing => Readings.LegAmps?.Legs.Max(leg => leg.Amperes) is > 0 and var most ? most : null;
+
+    /// <summary>The same though nothing holds it in; null as well when something may.</summary>
+    internal double? AmpsUnheld => CannotHold == true ? AmpsFlowing : null;
 
     /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil, which without a call has no volts unless some were read; null when nothing tells.</summary>
-    internal bool? IsIn => IsSeenIn ?? (HasNoVolts == true || (Readings.CircuitCalls == false && Volts is null) ? false : null);
+    internal bool? IsIn => IsSeenIn ?? (CannotHold == true || (Readings.CircuitCalls == false && Volts is null) ? false : null);
 
     /// <summary>Whether its poles are closed, as somebody saw, or because current flows; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings switch
     {
         { PullsIn: { } pulls } => pulls,
         { StaysIn: true } => true,
-        { LegAmps: { } amps } when amps.Legs.Any(leg => leg.Amperes > 0) => true,
-        _ => null,
+        _ => AmpsFlowing is null ? null : true,
     };
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
@@ -45,4 +64,6 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal double? Carries => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads)) is { Count: > 0 } rows
         ? Need.Site.LoadVolts is { } volts ? RatedAmps.At(rows, volts.Volts) : rows.All(row => row.Amps.Equals(rows[0].Amps)) ? rows[0].Amps : null
         : null;
+
+    private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

@@ -20,16 +20,22 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>What its release solenoid is made for: of the old one as it was fed, of the new one by its marking alone.</summary>
     internal Taps? ReleaseVolts => New is null ? Need.Plate.ReleaseLine : New.ReleaseVolts;
 
-    /// <summary>Whether there are volts before its heater contact: a tenth at least of those switched there, else of the heaters' own or of the highest that the clock is made for, which mostly hangs on the same line. Null when not read, or when none of these is known.</summary>
-    internal bool? HeaterContactIsFed => (Readings.CommonVolts?.Legs.Min(leg => leg.Volts), (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts ?? HighestOfClock) switch
+    /// <summary>Volts before its heater contact, V; null when not read.</summary>
+    internal double? BeforeHeaterContact => Readings.CommonVolts?.Legs.Min(leg => leg.Volts);
+
+    /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on. As long as the line was not measured it is taken for the heaters' own volts, or for the highest that the clock is made for, which mostly hangs on it; what lies between tells nothing then. Null when not read, or when that cannot be told.</summary>
+    internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts ?? HighestOfClock) switch
     {
         (null, _) => null,
-        ( <= 0, _) => false,
+        ( <= 0, _) => VoltsAt.None,
         (_, null) => null,
-        var (there, line) => Within.AtLeast(there.Value, NoVoltsShare * line.Value),
+        var (there, line) when !Within.AtLeast(there.Value, NoVoltsShare * line.Value) => VoltsAt.None,
+        var (there, line) when Within.AtLeast(there.Value, FedShare * line.Value) => VoltsAt.Right,
+        _ => Need.Site.LoadVolts is null ? null : VoltsAt.Wrong,
     };
 
-    private double? HighestOfClock => Measured.ClockVolts is { } marked ? TimerCoils.Of(marked, null).Own.Max(one => one.High) : null;
+    /// <summary>Null as well where it has a transformer of its own, on which no heaters hang.</summary>
+    private double? HighestOfClock => Measured.ClockVolts is { } marked && TimerCoils.Of(marked, null).Own.Max(one => one.High) is >= LeastLine and var highest ? highest : null;
 
     /// <summary>Volts against a marking: null when one of the two is not known.</summary>
     internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)
@@ -42,6 +48,12 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
 
     /// <summary>Under this share of the marked volts nothing is there (practice).</summary>
     private const double NoVoltsShare = 0.1;
+
+    /// <summary>From this share of the line's volts on a contact is fed; an open wire may show fewer to a meter of many ohms (practice).</summary>
+    private const double FedShare = 0.85;
+
+    /// <summary>The least volts of a line that heaters hang on (practice).</summary>
+    private const double LeastLine = 100;
 }
 
 /// <summary>What volts are against a marking.</summary>

@@ -5,11 +5,11 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 /// <summary>Is it the defrost timer, and is the new one right?</summary>
 public static class DefrostTimerProof
 {
-    /// <summary>The rules before: what condemns it by itself stands before what clears it, and both before what asks.</summary>
-    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> Before { get; } = [new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ClockTurns(), new ReleasePulls(), new HeaterAmps(), new FirstReading()];
+    /// <summary>The rules before: what condemns it by itself stands before what clears it, and both before what asks. What it is fed stands in rules of its own, for a dead feed clears none of what hangs on another.</summary>
+    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> Before { get; } = [new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ClockTurns(), new ReleasePulls(), new HeaterContactIsFed(), new ClockIsFed(), new ReleaseIsFed(), new HeaterAmps(), new FirstReading()];
 
     /// <summary>The rules after, in the order in which the readings are taken.</summary>
-    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> After { get; } = [new ClockTurns(), new TimeOfDay(), new StartsAsNeeded(), new FailSafeAsNeeded(), new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ReleasePulls(), new HeaterAmps(), new EndedInTime(), new FansThrough(), new NextDefrost()];
+    public static IReadOnlyList<ReadingRule<DefrostTimerCase>> After { get; } = [new ClockIsFed(), new ClockTurns(), new TimeOfDay(), new StartsAsNeeded(), new FailSafeAsNeeded(), new HeaterContactIsFed(), new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ReleaseIsFed(), new ReleasePulls(), new HeaterAmps(), new EndedInTime(), new FansThrough(), new NextDefrost()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(DefrostTimerNeed need, DefrostTimerReadings readings)

@@ -5,7 +5,7 @@ using PartsMatch.Fit.Switches.Contacts;
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 
 /// <summary>Does its clock turn?</summary>
-/// <remarks>With volts from 90 to 110 % of its own it must; under a tenth of them nothing is there, and it cannot.</remarks>
+/// <remarks>With volts from 90 to 110 % of its own it must.</remarks>
 public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", DefrostTimerReadingSources.TimerClock)
 {
     /// <inheritdoc/>
@@ -18,8 +18,7 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
         return (DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock), one.Readings.ClockTurns) switch
         {
             (null, _) => Ruling.CantTell($"What its clock is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
-            (VoltsAt.None, _) => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
-            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit).NotThePart(),
+            (VoltsAt.None or VoltsAt.Wrong, _) => null,
             (_, null) => Ruling.CantTell($"Its clock has its volts.", limit).ThenRead("clockTurns", "Mark the dial, and look again after a quarter of an hour: does it turn?"),
             _ => Ruling.Bad($"Its clock has its volts and stands still.", limit).ThePartHasFailed(),
         };
@@ -27,16 +26,16 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
 }
 
 /// <summary>Does its heater contact close as it is advanced by hand?</summary>
-/// <remarks>Its terminal is dead as well where nothing comes to the contact, so that volts before it alone condemn it.</remarks>
+/// <remarks>Its terminal is dead as well where nothing comes to the contact, so that the line's volts before it alone condemn it: an open wire shows stray ones.</remarks>
 public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactIsFed) switch
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed) switch
     {
-        (null, _) => null,
+        (null, _) or (false, VoltsAt.None) => null,
         (true, _) => Ruling.Good($"Its heater contact closes in defrost."),
-        (_, true) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
-        (_, false) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (_, VoltsAt.Right) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
+        (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVolts", "Measure the volts before the heater contact again, with a meter of few ohms or a lamp across it: stray volts break down under a load, and those of a bad feed fall."),
         _ when one.Readings.CommonVolts is null => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts.").ThenRead("commonVolts", "Its heater terminal is dead in defrost: measure the volts at the common that feeds the heater contact. With none there it is a fuse or a contact before it."),
         _ => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts; whether those before the contact are more than stray ones is not known.").ThenRead("loadVolts", "Find out what volts the heaters there get: those before the heater contact are told from stray ones by them.", Side.Site),
     };
@@ -76,8 +75,7 @@ public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release sole
         return (DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
         {
             (null, _) => Ruling.CantTell($"What its release solenoid is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
-            (VoltsAt.None, _) => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
-            (VoltsAt.Wrong, _) => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
+            (VoltsAt.None or VoltsAt.Wrong, _) => null,
             (_, null) => Ruling.CantTell($"Its release solenoid has its volts.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
             _ => Ruling.Bad($"Its release solenoid has its volts and does not end the defrost.", limit).ThePartHasFailed(),
         };

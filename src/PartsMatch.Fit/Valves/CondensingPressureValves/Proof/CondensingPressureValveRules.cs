@@ -62,7 +62,7 @@ public sealed class HeadHeld() : ReadingRule<CondensingPressureValveCase>("Head 
             return one.Readings.EnoughCharge == true ? WrongBySetting.Judge(one, low) : low;
         }
 
-        if (head <= setting + (2 * HeadLimits.Near) + 1e-9) return Ruling.Good($"The head is {new ShownPressure(head)}; {new ShownPressure(setting)} are to be held.", limit);
+        if (head <= setting + (2 * HeadLimits.Near) + 1e-9) return RightBySetting.Judge(one, $"The head is {new ShownPressure(head)}; {new ShownPressure(setting)} are to be held.", limit);
         return one.Readings.BypassHot switch
         {
             null => Ruling.CantTell($"The head is {new ShownPressure(head)}, well above the {new ShownPressure(setting)} to be held.").ThenRead("bypassHot", "See by a thermometer whether the by-pass to the receiver is hot: so far above its setting it should let no gas by."),

@@ -24,7 +24,7 @@ public sealed class DifferenceHeld() : ReadingRule<CondensingPressureValveCase>(
         var (isOver, isUnder) = (difference > setting + Near, difference < setting - Near);
         if (isOver && !isHot) return WrongBySetting.Judge(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, more than the {new ShownPressure(setting)} that open it, and no hot gas goes by: {new OrNotSet(one, "it is stuck shut")}.", limit));
         if (isUnder && isHot) return WrongBySetting.Judge(one, Ruling.Bad($"{new ShownPressure(difference)} are across it, less than the {new ShownPressure(setting)} that open it, and hot gas goes by: {new OrNotSet(one, "it does not close")}.", limit));
-        return Ruling.Good($"{new ShownPressure(difference)} are across it, {new ShownPressure(setting)} open it, and {(isHot ? "hot gas goes by" : "none goes by")}.", limit);
+        return RightBySetting.Judge(one, $"{new ShownPressure(difference)} are across it, {new ShownPressure(setting)} open it, and {(isHot ? "hot gas goes by" : "none goes by")}.", limit);
     }
 
     private static Ruling Missing(CondensingPressureValveCase one, string field, string why) => one.Head is null && one.HotGas is null && one.Readings.BypassHot is null

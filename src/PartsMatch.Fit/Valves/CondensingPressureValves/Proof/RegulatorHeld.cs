@@ -20,7 +20,7 @@ public sealed class RegulatorHeld() : ReadingRule<CondensingPressureValveCase>("
             return one.Readings.EnoughCharge == true ? WrongBySetting.Judge(one, low) : low;
         }
 
-        return before <= setting + (2 * HeadLimits.Near) + 1e-9 ? Ruling.Good($"The condenser is at {new ShownPressure(before)}; {new ShownPressure(setting)} are to be held.", limit) : Open(one, before, setting);
+        return before <= setting + (2 * HeadLimits.Near) + 1e-9 ? RightBySetting.Judge(one, $"The condenser is at {new ShownPressure(before)}; {new ShownPressure(setting)} are to be held.", limit) : Open(one, before, setting);
     }
 
     private static Ruling Open(CondensingPressureValveCase one, double before, double setting)

@@ -42,15 +42,22 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The state in which it is without power; null where not known.</summary>
     internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
 
-    /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one, or one of which that is not known, only where power is sure. Null where that cannot be told.</summary>
-    internal bool? IsLeftShut => State == NormalState.Closed ? !IsFedUncalled : Readings.CircuitCalls != false && (Readings.MagnetPulls == true || IsFed == true) ? true : null;
-
-    /// <summary>Whether its coil has power though nothing calls for it, by its volts or its magnet; null where volts may be stray ones, or where they move no magnet.</summary>
-    private bool? IsFedUncalled => Readings.CircuitCalls != false ? false : (IsSupplied, Readings.MagnetPulls) switch
+    /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where power is sure. Null where that cannot be told, as of one whose state is not known.</summary>
+    internal bool? IsLeftShut => State switch
     {
-        (false, _) or (null, not true) => false,
-        (_, true) => true,
-        (_, null) when Coil is not null => true,
+        NormalState.Closed => !IsFedUncalled,
+        NormalState.Open when Readings.CircuitCalls != false && (Readings.MagnetPulls == true || IsFed == true) => true,
         _ => null,
     };
+
+    /// <summary>Whether its coil has power though nothing calls for it: by its magnet, or by volts that it works at. A few volts, as electronic switches leak, hold nothing where the magnet does not pull; null where it was not felt, or where good volts move no magnet.</summary>
+    private bool? IsFedUncalled => Readings.CircuitCalls != false ? false : (IsSupplied, HasWorkingVolts, Readings.MagnetPulls) switch
+    {
+        (false, _, _) or (null, _, not true) or (true, false, false) => false,
+        (_, _, true) or (_, true, null) => true,
+        _ => null,
+    };
+
+    /// <summary>Whether there are volts at its coil that it works at, or more; null where they were not read, or its own are not known.</summary>
+    private bool? HasWorkingVolts => Volts is { } volts && Coil is { } coil ? Within.AtLeast(volts, coil.Low * SolenoidCoils.Window.Least) : null;
 }

@@ -6,8 +6,8 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 /// <summary>Is it the solenoid valve, and is the new one right?</summary>
 public static class SolenoidValveProof
 {
-    /// <summary>The rules, before and after alike: what condemns by itself first, what clears it next, what asks last.</summary>
-    public static IReadOnlyList<ReadingRule<SolenoidValveCase>> Rules { get; } = [new LeakOutward(), new CoilResistance(), new VoltsAtCoil(), new DropAcrossItsContact(), new Magnet(), new PassesWhenOpen(), new HoldsWhenShut()];
+    /// <summary>The rules, before and after alike: what condemns by itself first, what clears it next, what asks last. A seat that passes condemns it whatever its circuit lacks, and what that is told by is asked first.</summary>
+    public static IReadOnlyList<ReadingRule<SolenoidValveCase>> Rules { get; } = [new LeakOutward(), new CoilResistance(), new HoldsWhenShut(), new VoltsAtCoil(), new DropAcrossItsContact(), new Magnet(), new PassesWhenOpen()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(SolenoidNeed need, SolenoidValveReadings readings)

@@ -36,6 +36,7 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
+/// <remarks>Wrong ones clear it, but not where it passes and its state is not known: a normally closed one has failed then.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <inheritdoc/>
@@ -43,16 +44,18 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
     {
         if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: {(one.IsSupplied == true ? "volts at its coil come from something that feeds it without a call" : "volts at its coil say nothing yet")}.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it calls for the valve.");
         if (one.Volts is not { } volts) return Ruling.Read("coilVolts", "Measure the volts at the coil's leads while the circuit calls: without them it is not the valve.");
-        if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : None(volts);
+        if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : Cleared(one, None(volts));
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
         FormattableString limit = $"{least:0.#} to {most:0.#} V";
-        if (one.IsSupplied == false) return None(volts);
+        if (one.IsSupplied == false) return Cleared(one, None(volts));
         return Within.Span(volts, least, most)
             ? Ruling.Good($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V.", limit)
-            : Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit).NotThePart();
+            : Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit));
     }
 
-    private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: it is not the valve. Look up the circuit: thermostat, timer, safeties, transformer, fuse.", $"its marked volts").NotThePart();
+    private static Ruling Cleared(SolenoidValveCase one, Ruling bad) => one is { Readings.PassesWhenShut: true, State: null } ? bad : bad.NotThePart();
+
+    private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: look up the circuit, from thermostat and timer over safeties to transformer and fuse.", $"its marked volts");
 }
 
 /// <summary>Is the contact that feeds its coil good?</summary>
@@ -128,9 +131,10 @@ public sealed class HoldsWhenShut() : ReadingRule<SolenoidValveCase>("When shut"
     {
         (null, _) => null,
         (false, _) => Ruling.Good($"It holds when shut."),
-        (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. Measure the volts at its coil, find the contact that feeds it, and look again.").NotThePart(),
+        (_, false) => Ruling.Bad($"It passes, and its coil has power though nothing calls for it: that holds it open. {(one.Volts is null ? "Measure the volts at its coil, find" : "Find")} the contact that feeds it, and look again.").NotThePart(),
         (_, null) when one.State is null => Ruling.CantTell($"It passes; whether it is shut with power or without is not known.").ThenRead("normalState", "Read whether it is normally closed or normally open.", Side.Plate),
-        (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known.").ThenRead("coilVolts", "Measure the volts at its coil as it passes: power holds a normally closed valve open, and alone shuts a normally open one."),
+        (_, null) when one is { OpensWithPower: true, Readings.MagnetPulls: null } => Ruling.CantTell($"It passes, with {one.Volts:0.#} V at its coil though nothing calls for it; whether they hold it open is not known.").ThenRead("magnetPulls", FormattableString.Invariant($"There are {one.Volts:0.#} V at its coil though nothing calls for it, which an electronic switch may leak: hold a steel screwdriver near the coil's nut. Where it is pulled they hold the valve open; where it is not, its seat passes.")),
+        (_, null) => Ruling.CantTell($"It passes; whether its coil leaves it shut is not known: power holds a normally closed valve open, and alone shuts a normally open one."),
         _ when one.New is null => Ruling.Bad($"It passes when it should be shut: dirt or wear at its seat, or it is put in backwards{(one.OpensWithPower ? string.Empty : ", or its coil does not pull it shut")}.").ThePartHasFailed(),
         _ => Ruling.Bad($"It passes when it should be shut: see its arrow, and flush brazing dirt from its seat."),
     };

@@ -1,0 +1,48 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
+
+/// <summary>Is there anything for its heater contact to pass on?</summary>
+public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one) => one is { Readings.HeaterContactCloses: false, HeaterContactFeed: VoltsAt.None }
+        ? Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart()
+        : null;
+}
+
+/// <summary>Has its clock the volts that it is made for?</summary>
+/// <remarks>Under a tenth of them nothing is there, and outside 90 to 110 % it need not turn.</remarks>
+public sealed class ClockIsFed() : ReadingRule<DefrostTimerCase>("Volts at its clock", DefrostTimerReadingSources.TimerClock)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one)
+    {
+        if (one.Readings is not { ClockVoltsThere: { } read, ClockTurns: not true }) return null;
+        FormattableString limit = $"from 90 to 110 % of its volts";
+        return DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock) switch
+        {
+            VoltsAt.None => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
+            VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit).NotThePart(),
+            _ => null,
+        };
+    }
+}
+
+/// <summary>Has its release solenoid the volts that it is made for?</summary>
+/// <remarks>Under a tenth of them nothing is there, and outside 85 to 110 % it need not pull.</remarks>
+public sealed class ReleaseIsFed() : ReadingRule<DefrostTimerCase>("Volts at its release", DefrostTimerReadingSources.TimerRelease)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(DefrostTimerCase one)
+    {
+        if (one is not { Readings: { ReleaseVoltsThere: { } read, ReleasePulls: not true }, EndsByTemperature: not false }) return null;
+        FormattableString limit = $"from 85 to 110 % of its volts";
+        return DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release) switch
+        {
+            VoltsAt.None => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
+            VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
+            _ => null,
+        };
+    }
+}
