@@ -45,6 +45,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Fields right behind whose figure it needs its label all the same: the volts of RES 40 A 240 V 60 HZ are those of the contact sooner than of the clock.</summary>
     public IReadOnlyList<string> AloneNeverBehind { get; init; } = [];
 
+    /// <summary>Fields beside whose figures the other one stands, where these words stand between two that may both be meant: the amps beside the volts of contacts, in 120 V COIL 277 V RES 12 A. Empty where the words always take the figure behind them.</summary>
+    public IReadOnlyList<string> OthersBeside { get; init; } = [];
+
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
 }

@@ -52,6 +52,10 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
 
+    /// <summary>Whether a figure of one of some fields ends right before a token, by its label or by its unit: 30 FLA, 30 A.</summary>
+    public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
+        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
+
     private bool IsTolerance(int at) => plate.Is(at, TokenKind.Tolerance) && plate.SameLine(at);
 
     /// <summary>Whether a number continues the one before it.</summary>

@@ -29,7 +29,7 @@ internal sealed class PlacementSearch
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
         past = new(plate, lexicon, matches, reader, reach);
-        contested = new(plate, lexicon, reader, reach, values);
+        contested = new(plate, lexicon, matches, reader, reach);
     }
 
     /// <summary>All placements.</summary>
@@ -41,6 +41,8 @@ internal sealed class PlacementSearch
         }
 
         past.AddTo(simple);
+        contested.Settle(simple);
+        past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
@@ -81,10 +83,7 @@ internal sealed class PlacementSearch
 
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
     private bool MayBeBare(PlateLabel label, int from, int to) =>
-        label.BareBehind.Count == 0 || (label.BareBehind.Any(amps => StandsBehind(from, lexicon.FieldOf(amps))) && !reach.IsUnitOfAny(to));
-
-    /// <summary>Whether a figure of a field ends right before a token, by its label or by its unit.</summary>
-    private bool StandsBehind(int at, Field field) => plate.SameLine(at) && (simple.Exists(one => one.To == at && one.Values.Any(value => value.Field == field)) || Enumerable.Range(0, at).Any(from => reach.Ends(from).Exists(end => reach.UnitEnd(field, end) == at)));
+        label.BareBehind.Count == 0 || (!reach.IsUnitOfAny(to) && reach.StandsBefore(simple, from, [.. label.BareBehind.Select(lexicon.FieldOf)]));
 
     /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
     private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)
@@ -129,10 +128,7 @@ internal sealed class PlacementSearch
                         foreach (var found in values.At(from, label))
                         {
                             var belongs = found.Second is not null ? found.To == at : isNext && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
-                            if (!belongs) continue;
-                            var other = contested.OtherOf(label, from, new(at, match.End));
-                            if (other is not null) simple.AddRange(contested.EitherWay(label, from, new(at, match.End), found.Text, other, simple));
-                            AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost + (other is null ? 0 : Cover.MoreThanPlacement));
+                            if (belongs) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
                         }
                     }
                 }

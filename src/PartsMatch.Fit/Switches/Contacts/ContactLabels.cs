@@ -9,6 +9,9 @@ internal static class ContactLabels
     /// <param name="amps">The family's further fields of amps.</param>
     public static PlateLabel At(params IEnumerable<string> amps) => new("ratedVolts", "AT") { BareBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps", .. amps] };
 
+    /// <summary>FLA 30 480 V, 240 V 2 HP: what stands beside the volts of contacts.</summary>
+    public static IReadOnlyList<string> BesideVolts { get; } = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps", "singlePhaseHorsepower", "threePhaseHorsepower"];
+
     /// <summary>OPENS ON RISE AT 55 F, MAKES ON TEMP FALL 35 F: a setting, and which way the contacts move.</summary>
     /// <param name="field">The setting's field.</param>
     /// <param name="unit">Its unit.</param>
