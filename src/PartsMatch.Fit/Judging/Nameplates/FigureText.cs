@@ -23,25 +23,12 @@ internal static class FigureText
             : parts.Whole is not null && parts.Above < parts.Below && parts.Below <= 64 && int.IsPow2(parts.Below) ? null : written;
     }
 
-    /// <summary>How long a sign of a tolerance is, ± or +/-; 0 where a text begins with none.</summary>
-    public static int ToleranceSign(ReadOnlySpan<char> text) => text switch
-    {
-        ['±', ..] => 1,
-        ['+', '/', '-' or '−' or '–', ..] => 3,
-        _ => 0,
-    };
-
     /// <summary>20 of 20 F ±5 F, 20 F of 20 ±5 F: a unit behind the tolerance is that of the figure, too.</summary>
     private static ReadOnlySpan<char> WithoutTolerance(ReadOnlySpan<char> text)
     {
-        for (var at = 1; at < text.Length; at++)
-        {
-            if (ToleranceSign(text[at..]) == 0) continue;
-            var figure = text[..at].TrimEnd(" (");
-            return char.IsLetter(figure[^1]) ? figure : $"{figure} {text[(text.LastIndexOfAnyInRange('0', '9') + 1)..].Trim(" )")}".AsSpan().TrimEnd();
-        }
-
-        return text;
+        if (Tolerances.In(text) is not { From: > 0 } tolerance || text[tolerance.To..].ContainsAnyInRange('0', '9')) return text;
+        var figure = text[..tolerance.From].TrimEnd(" (");
+        return figure.IsEmpty || char.IsLetter(figure[^1]) ? figure : $"{figure} {text[tolerance.To..].Trim(" )")}".AsSpan().TrimEnd();
     }
 
     /// <summary>11/2 HP may be one and a half, its dash lost, sooner than eleven and two.</summary>

@@ -32,7 +32,8 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
             else if (ToleranceEnd() is { } tolerance)
             {
-                Add(TokenKind.Tolerance, tolerance);
+                var whole = RunEnd(tolerance);
+                Add(whole == tolerance ? TokenKind.Tolerance : TokenKind.Burnt, whole);
             }
             else if (BurntEnd() is { } burnt)
             {
@@ -118,14 +119,21 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
     private int? ToleranceEnd()
     {
-        if (FigureText.ToleranceSign(text.AsSpan(at)) is not (> 0 and var sign) || lexicon.Knows("±")) return null;
-        var from = at + sign;
-        while (At(from) == ' ') from++;
-        var end = from;
-        while (Characters.IsFigure(At(end)) || (At(end) is '.' or ',' && Characters.IsFigure(At(end + 1)))) end++;
-        var behind = end;
+        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || lexicon.Knows("±") || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
+        var (end, behind) = (at + length, at + length);
         while (At(behind) == ' ') behind++;
-        return end > from && At(behind) != '%' && !Characters.IsHole(At(end)) ? end : null;
+        return At(behind) == '%' ? null : end;
+    }
+
+    /// <summary>Whether a figure, or one with a word or sign that may be its unit, was the last.</summary>
+    private bool IsBehindFigure() => tokens is [.., { Kind: TokenKind.Number }] or [.., { Kind: TokenKind.Number }, { Kind: TokenKind.Word or TokenKind.Sign }] && tokens[^1].Line == line;
+
+    /// <summary>The end of what touches a figure and is a figure or a hole again, as the -3/4 of ±1/8-3/4: then nothing of it is known.</summary>
+    private int RunEnd(int from)
+    {
+        var end = from;
+        while (Characters.IsFigure(At(end)) || Characters.IsHole(At(end)) || ((Characters.JoinsFigures(At(end)) || At(end) == ',') && (Characters.IsFigure(At(end + 1)) || Characters.IsHole(At(end + 1)) || (At(end) != ',' && At(end + 1) is '.' or '-' or '+')))) end++;
+        return end;
     }
 
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
