@@ -15,7 +15,7 @@ internal static class FigureText
     /// </summary>
     public static string? For(bool takesFractions, ReadOnlySpan<char> text)
     {
-        if (VulgarFractions.SpeltOut(WithoutTolerance(text).ToString(), takesFractions) is not { } written) return null;
+        if (VulgarFractions.SpeltOut(WithoutDots(WithoutTolerance(text)), takesFractions) is not { } written) return null;
         if (Fraction(WithoutSpaces(written)) is not { } parts) return written;
         if (takesFractions && parts.Whole is null && HasLostDash(parts.Above, parts.Below)) return null;
         return takesFractions
@@ -23,12 +23,40 @@ internal static class FigureText
             : parts.Whole is not null && parts.Above < parts.Below && parts.Below <= 64 && int.IsPow2(parts.Below) ? null : written;
     }
 
-    /// <summary>20 of 20 F ±5 F, 20 F of 20 ±5 F: a unit behind the tolerance is that of the figure, too.</summary>
-    private static ReadOnlySpan<char> WithoutTolerance(ReadOnlySpan<char> text)
+    /// <summary>20 F of 20 F ±5 F, 20 F of 20 ±5 F, 20 F TO 80 F of 20 ±2 F TO 80 ±2 F: a unit behind the tolerance is that of the figure, too.</summary>
+    private static string WithoutTolerance(ReadOnlySpan<char> text)
     {
-        if (Tolerances.In(text) is not { From: > 0 } tolerance || text[tolerance.To..].ContainsAnyInRange('0', '9')) return text;
+        if (Tolerances.In(text) is not { From: > 0 } tolerance) return text.ToString();
         var figure = text[..tolerance.From].TrimEnd(" (");
-        return figure.IsEmpty || char.IsLetter(figure[^1]) ? figure : $"{figure} {text[tolerance.To..].Trim(" )")}".AsSpan().TrimEnd();
+        var rest = text[tolerance.To..].TrimStart(" )");
+        if (!figure.IsEmpty && char.IsLetter(figure[^1]) && !rest.StartsWith("TO ", StringComparison.OrdinalIgnoreCase)) rest = rest.TrimStart('°')[LettersAtStart(rest.TrimStart('°'))..].TrimStart(" )");
+        return $"{figure} {WithoutTolerance(rest)}".TrimEnd(' ', ')');
+    }
+
+    private static int LettersAtStart(ReadOnlySpan<char> text)
+    {
+        var end = 0;
+        while (end < text.Length && char.IsLetter(text[end])) end++;
+        return end;
+    }
+
+    /// <summary>How long the dots of a span are that a text begins with, -30...+15 or 220…240; 0 where it begins with none.</summary>
+    public static int Dots(ReadOnlySpan<char> text) => text switch
+    {
+        ['…', ..] => 1,
+        ['.', '.', '.', ..] => 3,
+        _ => 0,
+    };
+
+    private static string WithoutDots(string text)
+    {
+        for (var at = 1; at < text.Length; at++)
+        {
+            var behind = at + Dots(text.AsSpan(at));
+            if (behind > at && behind < text.Length && Characters.IsFigure(text[at - 1]) && (Characters.IsFigure(text[behind]) || text[behind] is '+' or '-' or '−')) return $"{text[..at]} to {text[behind..]}";
+        }
+
+        return text;
     }
 
     /// <summary>11/2 HP may be one and a half, its dash lost, sooner than eleven and two.</summary>

@@ -53,7 +53,7 @@ public sealed class NameplateReader
         var reader = new ValueReader(lexicon);
         var all = new PlacementSearch(plate, lexicon, reader).All();
         var chosen = BetweenLabels.GivenBack(Cover.Best(plate, all), all);
-        var choice = CutFigures.TakenBack(plate, LentFigures.TakenBack(plate, reader, chosen, all));
+        var choice = CutFigures.TakenBack(plate, reader, new(plate, lexicon), LentFigures.TakenBack(plate, reader, chosen, all));
         return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 

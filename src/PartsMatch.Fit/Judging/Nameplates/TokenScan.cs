@@ -107,6 +107,12 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end]) || IsCommaAtHole(end)))
         {
             figure |= Characters.IsFigure(text[end]);
+            if (figure && DotsEnd(end) is { } dots)
+            {
+                end = dots;
+                continue;
+            }
+
             hole |= Characters.IsHole(text[end]) || (figure && text[end] == '.' && At(end + 1) == '.');
             end++;
         }
@@ -153,6 +159,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (end < text.Length)
         {
             if (Characters.IsFigure(text[end])) end++;
+            else if (DotsEnd(end) is { } dots) end = dots;
             else if (Characters.JoinsFigures(text[end]) && Characters.IsFigure(At(end + 1))) end += 2;
             else if (text[end] is '/' or '-' && At(end + 1) == '.' && Characters.IsFigure(At(end + 2))) end += 3;
             else if (text[end] is '/' or '-' or '–' && At(end + 1) is '+' or '-' or '−' && Characters.IsFigure(At(end + 2))) end += 3;
@@ -160,6 +167,15 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         }
 
         return end;
+    }
+
+    /// <summary>The end of the dots, and of a sign behind them, between two figures that touch them: -30...+15, 220…240. They are a span; anywhere else they are a hole.</summary>
+    private int? DotsEnd(int from)
+    {
+        if (At(from) is not ('.' or '…') || !Characters.IsFigure(At(from - 1)) || FigureText.Dots(text.AsSpan(from)) is not (> 0 and var dots)) return null;
+        var end = from + dots;
+        if (At(end) is '+' or '-' or '−') end++;
+        return Characters.IsFigure(At(end)) ? end : null;
     }
 
     private char Before() => at == 0 ? '\0' : text[at - 1];

@@ -82,7 +82,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
                 if (plate.Is(next, TokenKind.Number) && (next > unit || Gaps.JoinsFigures(plate.Gap(unit))))
                 {
-                    var to = reach.UnitEnd(label.Field, next + 1) ?? next + 1;
+                    var to = reach.Ends(next).Select(last => reach.UnitEnd(label.Field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
                     if (reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
                 }
             }
