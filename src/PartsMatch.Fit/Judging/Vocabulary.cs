@@ -15,8 +15,11 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
-    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps. Empty when they do anywhere.</summary>
+    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps or horsepower. Empty when they do anywhere.</summary>
     public IReadOnlyList<string> BareBehind { get; init; } = [];
+
+    /// <summary>Units right behind which they take such a one as well, where no field of the family has them: the VA of PILOT DUTY 125 VA AT 240, but not a coil's.</summary>
+    public IReadOnlyList<string> BareBehindUnits { get; init; } = [];
 
     /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
     public NamedText? Says { get; init; }

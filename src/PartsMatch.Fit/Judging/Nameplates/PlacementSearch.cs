@@ -82,8 +82,16 @@ internal sealed class PlacementSearch
     }
 
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
-    private bool MayBeBare(PlateLabel label, int from, int to) =>
-        label.BareBehind.Count == 0 || (!reach.IsUnitOfAny(to) && reach.StandsBefore(simple, from, [.. label.BareBehind.Select(lexicon.FieldOf)]));
+    private bool MayBeBare(PlateLabel label, int from, int to)
+    {
+        if (label.BareBehind.Count == 0) return true;
+        if (reach.IsUnitOfAny(to) || from == 0 || !plate.SameLine(from)) return false;
+        List<Field> fields = [.. label.BareBehind.Select(lexicon.FieldOf)];
+        return reach.StandsBefore(simple, from, fields) || label.BareBehindUnits.Any(unit => !lexicon.Knows(unit) && plate.IsWord(from - 1, unit) && plate.Is(from - 2, TokenKind.Number)) || IsLabelEnd(from, fields);
+    }
+
+    /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
+    private bool IsLabelEnd(int at, List<Field> fields) => Enumerable.Range(0, at).Any(from => matches[from].Exists(match => match.End == at && match.Node.Labels.Exists(label => fields.Contains(label.Field))));
 
     /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
     private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)

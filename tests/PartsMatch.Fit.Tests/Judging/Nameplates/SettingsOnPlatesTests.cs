@@ -35,7 +35,14 @@ public sealed class SettingsOnPlatesTests
     [InlineData("contactor", "AC-3 25A AT 400", "acThreeAmps=25 A; ratedVolts=400 V")]
     [InlineData("contactor", "COIL 24 V AT 400", "coilVolts=24 V")]
     [InlineData("defrostTimer", "40 A RES AT 240", "ratedVolts=240 V; resistiveAmps=40 A")]
-    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_amps_stand_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    [InlineData("defrostTimer", "3 HP AT 240 RES 40A CLOCK 240V 60HZ", "clockVolts=240 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A; singlePhaseHorsepower=3 hp")]
+    [InlineData(Thermostat, "2 HP AT 240 RANGE 10-80 F", "range=10 to 80 °F; ratedVolts=240 V; singlePhaseHorsepower=2 hp")]
+    [InlineData(Thermostat, "HP 1-1/2 AT 120 OPENS AT 36 F", "cutOut=36 °F; ratedVolts=120 V; singlePhaseHorsepower=1-1/2 hp")]
+    [InlineData(Thermostat, "PILOT DUTY 125 VA AT 240", "ratedVolts=240 V")]
+    [InlineData(PressureControl, "125 VA PILOT DUTY AT 120/240", "ratedVolts=120/240 V")]
+    [InlineData("contactor", "COIL 24V 10 VA AT 240", "coilVolts=24 V; coilVa=10 VA")]
+    [InlineData("contactor", "3PH HP 7-1/2 HP AT 230", "ratedVolts=230 V; threePhaseHorsepower=7-1/2 hp")]
+    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_a_rating_stands_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "OPENS +2C CLOSES +8C", "cutOut=2 °C; cutIn=8 °C")]
