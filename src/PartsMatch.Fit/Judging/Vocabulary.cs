@@ -75,6 +75,11 @@ public sealed record PlateTail(string Field, double Least, double Most, params s
     public bool NeedsNoLabel { get; init; }
 }
 
+/// <summary>A unit that is meant where a label's figure has none.</summary>
+/// <param name="Unit">The unit, as the labels have it.</param>
+/// <param name="Beside">Units that stand on the same scale: inches of mercury below the psi.</param>
+public sealed record PlateUnit(string Unit, params string[] Beside);
+
 /// <summary>Marks that tell two figures of a field apart: the Δ and Y of 230Δ/400Y V, the words of LOW VOLTS 115 HIGH VOLTS 230.</summary>
 /// <param name="Field">The field's name.</param>
 /// <param name="First">The marks of the figure that stands first in its value.</param>
@@ -147,6 +152,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
+
+    /// <summary>Units that are meant where a label's figure has none, unless the plate's other figures at such labels have another: °F, but not the 2 of RANGE -30/15 C CUT-OUT 2.</summary>
+    public IReadOnlyList<PlateUnit> UnlessOthers { get; init; } = [];
 
     /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
     public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];

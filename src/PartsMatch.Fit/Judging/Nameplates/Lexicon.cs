@@ -30,6 +30,7 @@ internal sealed class Lexicon
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
+        UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
@@ -71,6 +72,9 @@ internal sealed class Lexicon
 
     /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
     public ILookup<Field, Field> OthersBeside { get; }
+
+    /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
+    public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
 
     /// <summary>Fields of which two figures stand with an X between them.</summary>
     public IReadOnlyList<Field> Sizes { get; }
