@@ -53,7 +53,15 @@ public sealed record PlateLabel(string Field, params string[] Labels)
 
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
+
+    /// <summary>What a third figure behind another X says: the 1/4 of 3/8 X 1/2 X 1/4 ODF on an expansion valve. Null where three figures are in no known order.</summary>
+    public PlateThird? Third { get; init; }
 }
+
+/// <summary>A third figure behind those of a label and of the field that it names.</summary>
+/// <param name="Figure">What it must be, as the label's field writes it, for the three to be in the order that is meant.</param>
+/// <param name="Says">What it then says.</param>
+public sealed record PlateThird(string Figure, NamedText Says);
 
 /// <summary>A word that is a field's value by itself, besides the words that the field's form reads: ECW, 48Y. The same word may stand for several fields: then it says all of that.</summary>
 /// <param name="Field">The field's name.</param>

@@ -8,8 +8,8 @@ internal sealed class PlacementSearch
     /// <summary>What speaks for a word with a figure in it: W1 is a terminal sooner than one watt.</summary>
     private const int OfOnePiece = 1;
 
-    /// <summary>An X, a second figure of up to three tokens, and its unit: X 1-1/8 IN.</summary>
-    private const int LongestSecond = 5;
+    /// <summary>A unit, an X, a second figure of up to three tokens and its unit, and the same for a third: IN X 1-1/8 IN X 1/4 IN.</summary>
+    private const int LongestSecond = 9;
 
     private readonly PlateText plate;
     private readonly List<Match>[] matches;
@@ -168,7 +168,8 @@ internal sealed class PlacementSearch
         if (found.Second is { } second)
         {
             placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, second.At), labelAt)));
-            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.To), labelAt)));
+            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.ThirdAt ?? found.To), labelAt)));
+            if (found.ThirdAt is { } at && label.Label.Third is { Says: var third }) placed.Add(new(lexicon.FieldOf(third.Name), third.Text, InOrder(new(at, found.To), labelAt)));
         }
         else
         {
