@@ -15,8 +15,11 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
-    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps. Empty when they do anywhere.</summary>
+    /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps or horsepower. Empty when they do anywhere.</summary>
     public IReadOnlyList<string> BareBehind { get; init; } = [];
+
+    /// <summary>Units right behind which they take such a one as well, where no field of the family has them: the VA of PILOT DUTY 125 VA AT 240, but not a coil's.</summary>
+    public IReadOnlyList<string> BareBehindUnits { get; init; } = [];
 
     /// <summary>What the label says of a second field: P1 says that the power is input.</summary>
     public NamedText? Says { get; init; }
@@ -45,9 +48,20 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Fields right behind whose figure it needs its label all the same: the volts of RES 40 A 240 V 60 HZ are those of the contact sooner than of the clock.</summary>
     public IReadOnlyList<string> AloneNeverBehind { get; init; } = [];
 
+    /// <summary>Fields beside whose figures the other one stands, where these words stand between two that may both be meant: the amps beside the volts of contacts, in 120 V COIL 277 V RES 12 A. Empty where the words always take the figure behind them.</summary>
+    public IReadOnlyList<string> OthersBeside { get; init; } = [];
+
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
+
+    /// <summary>What a third figure behind another X says: the 1/4 of 3/8 X 1/2 X 1/4 ODF on an expansion valve. Null where three figures are in no known order.</summary>
+    public PlateThird? Third { get; init; }
 }
+
+/// <summary>A third figure behind those of a label and of the field that it names.</summary>
+/// <param name="Figure">What it must be, as the label's field writes it, for the three to be in the order that is meant.</param>
+/// <param name="Says">What it then says.</param>
+public sealed record PlateThird(string Figure, NamedText Says);
 
 /// <summary>A word that is a field's value by itself, besides the words that the field's form reads: ECW, 48Y. The same word may stand for several fields: then it says all of that.</summary>
 /// <param name="Field">The field's name.</param>
@@ -68,6 +82,11 @@ public sealed record PlateTail(string Field, double Least, double Most, params s
     /// <summary>Whether a figure, a slash and a usual second figure say the field by themselves: 10/370 on a capacitor's can, but not on a motor.</summary>
     public bool NeedsNoLabel { get; init; }
 }
+
+/// <summary>A unit that is meant where a label's figure has none.</summary>
+/// <param name="Unit">The unit, as the labels have it.</param>
+/// <param name="Beside">Units that stand on the same scale: inches of mercury below the psi.</param>
+public sealed record PlateUnit(string Unit, params string[] Beside);
 
 /// <summary>Marks that tell two figures of a field apart: the Δ and Y of 230Δ/400Y V, the words of LOW VOLTS 115 HIGH VOLTS 230.</summary>
 /// <param name="Field">The field's name.</param>
@@ -141,6 +160,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
+
+    /// <summary>Units that are meant where a label's figure has none, unless the plate's other figures at such labels have another: °F, but not the 2 of RANGE -30/15 C CUT-OUT 2.</summary>
+    public IReadOnlyList<PlateUnit> UnlessOthers { get; init; } = [];
 
     /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
     public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];

@@ -7,20 +7,49 @@ internal static class CutFigures
     private const int MostDigits = 3;
 
     /// <summary>The choice without such readings.</summary>
-    public static Choice TakenBack(PlateText plate, Choice choice)
+    public static Choice TakenBack(PlateText plate, ValueReader reader, FigureReach reach, Choice choice)
     {
         var read = new bool[plate.Count];
         foreach (var placement in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Where(placement => placement.Values.Count > 0)) read.AsSpan(placement.From, placement.To - placement.From).Fill(true);
-        var byCut = choice.Certain.ToLookup(placement => placement.Values.Count > 0 && (Cuts(placement.From, placement.From - 1) || Cuts(placement.To, placement.To)));
-        return choice with { Certain = [.. byCut[false]], Cut = [.. byCut[true]] };
+        List<Placement> certain = [], cut = [];
+        foreach (var placement in choice.Certain)
+        {
+            if (placement.Values.Count == 0) certain.Add(placement);
+            else if (RestEnd(placement) is { } rest) cut.Add(placement with { To = rest });
+            else if (Cuts(placement.From, placement.From - 1) || Cuts(placement.To, placement.To)) cut.Add(placement);
+            else certain.Add(placement);
+        }
+
+        return choice with { Certain = certain, Cut = cut };
 
         bool Cuts(int behind, int left) => left >= 0 && left < plate.Count && !read[left] && IsParted(plate, behind);
+
+        int? RestEnd(Placement placement) => EndOfSpan(plate, reader, reach, placement) is { } end && Array.IndexOf(read, true, placement.To, end - placement.To) < 0 ? end : null;
     }
 
-    /// <summary>Whether nothing but a slash or a dash stands between a number and the one before it, or its own sign: 20 -230, 20 - 230, -30 +15.</summary>
+    /// <summary>The end of a second figure that goes on with a label's own, RANGE -30 °C +15 °C or RANGE 20 F 80 F: one of them is no range. Null where none does.</summary>
+    private static int? EndOfSpan(PlateText plate, ValueReader reader, FigureReach reach, Placement placement)
+    {
+        var at = placement.To;
+        if (placement.Stands != LabelStands.Before || at == plate.Count || !plate.SameLine(at)) return null;
+        var second = plate.IsWord(at, "to") || plate.Is(at, TokenKind.Burnt) ? at + 1 : at;
+        var goesOn = reach.GoesOn(second);
+        foreach (var end in reach.Ends(second))
+        {
+            var (field, to) = (placement.Values[0].Field, reach.UnitEnd(placement.Values[0].Field, end));
+            if (goesOn) return to ?? end;
+            if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && reader.Read(field, $"{plate.Slice(first, at)} to {plate.Slice(second, last)}", null) is not null) return last;
+        }
+
+        return null;
+
+        int? FigureOf(Placement one, Field field) => Enumerable.Range(one.From, one.To - one.From).Cast<int?>().FirstOrDefault(from => reach.Ends(from!.Value).Exists(end => end == one.To || reach.UnitEnd(field, end) == one.To));
+    }
+
+    /// <summary>Whether nothing but a slash or a dash stands between a number and the one before it, or its own sign: 20 -230, 20 - 230, -30 +15, -30 + 15.</summary>
     public static bool IsParted(PlateText plate, int at) =>
         plate.Is(at - 1, TokenKind.Number) && plate.Is(at, TokenKind.Number) && plate.SameLine(at)
-        && (Gaps.PartsFigure(plate.Gap(at)) || plate.Gap(at) is " +" || (plate.Gap(at) is " " && plate.Slice(at, at + 1)[0] is '-' or '−'));
+        && (Gaps.PartsFigure(plate.Gap(at)) || Gaps.EndsInPlus(plate.Gap(at)) || (plate.Gap(at) is " " && plate.Slice(at, at + 1)[0] is '-' or '−'));
 
     /// <summary>Whether a decimal comma, 2,1, or the bar of 1|4 stands before a number: what touches it on both sides is one figure. That of 1075,60HZ is none, for so long a figure has no decimals.</summary>
     public static bool IsTorn(PlateText plate, int at)

@@ -52,6 +52,23 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
 
+    /// <summary>Whether a figure with a plus goes on with the one before it, as the +15 °C of -30 °C +15 °C: both have one unit, or the second none.</summary>
+    public bool GoesOn(int at)
+    {
+        if (!plate.Is(at, TokenKind.Number) || !plate.SameLine(at) || !Gaps.EndsInPlus(plate.Gap(at))) return false;
+        return lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
+    }
+
+    private string? UnitBefore(Field field, int at) =>
+        Enumerable.Range(Math.Max(0, at - LongestUnit), Math.Min(LongestUnit, at)).Where(unit => plate.Is(unit - 1, TokenKind.Number) && UnitEnd(field, unit) == at).Select(unit => plate.Slice(unit, at).ToString()).FirstOrDefault();
+
+    /// <summary>°C and C are one unit.</summary>
+    private static bool AreOne(string unit, ReadOnlySpan<char> other) => unit.AsSpan().TrimStart("° ").Equals(other.TrimStart("° "), StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether a figure of one of some fields ends right before a token, by its label or by its unit: 30 FLA, 30 A.</summary>
+    public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
+        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
+
     private bool IsTolerance(int at) => plate.Is(at, TokenKind.Tolerance) && plate.SameLine(at);
 
     /// <summary>Whether a number continues the one before it.</summary>

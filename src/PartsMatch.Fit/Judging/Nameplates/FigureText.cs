@@ -15,7 +15,7 @@ internal static class FigureText
     /// </summary>
     public static string? For(bool takesFractions, ReadOnlySpan<char> text)
     {
-        if (VulgarFractions.SpeltOut(WithoutTolerance(text).ToString(), takesFractions) is not { } written) return null;
+        if (VulgarFractions.SpeltOut(WithoutDots(WithoutTolerance(text)), takesFractions) is not { } written) return null;
         if (Fraction(WithoutSpaces(written)) is not { } parts) return written;
         if (takesFractions && parts.Whole is null && HasLostDash(parts.Above, parts.Below)) return null;
         return takesFractions
@@ -23,22 +23,37 @@ internal static class FigureText
             : parts.Whole is not null && parts.Above < parts.Below && parts.Below <= 64 && int.IsPow2(parts.Below) ? null : written;
     }
 
-    /// <summary>How long a sign of a tolerance is, ± or +/-; 0 where a text begins with none.</summary>
-    public static int ToleranceSign(ReadOnlySpan<char> text) => text switch
+    /// <summary>20 F of 20 F ±5 F, 20 F of 20 ±5 F, 20 F TO 80 F of 20 ±2 F TO 80 ±2 F: a unit behind the tolerance is that of the figure, too.</summary>
+    private static string WithoutTolerance(ReadOnlySpan<char> text)
     {
-        ['±', ..] => 1,
-        ['+', '/', '-' or '−' or '–', ..] => 3,
+        if (Tolerances.In(text) is not { From: > 0 } tolerance) return text.ToString();
+        var figure = text[..tolerance.From].TrimEnd(" (");
+        var rest = text[tolerance.To..].TrimStart(" )");
+        if (!figure.IsEmpty && char.IsLetter(figure[^1]) && !rest.StartsWith("TO ", StringComparison.OrdinalIgnoreCase)) rest = rest.TrimStart('°')[LettersAtStart(rest.TrimStart('°'))..].TrimStart(" )");
+        return $"{figure} {WithoutTolerance(rest)}".TrimEnd(' ', ')');
+    }
+
+    private static int LettersAtStart(ReadOnlySpan<char> text)
+    {
+        var end = 0;
+        while (end < text.Length && char.IsLetter(text[end])) end++;
+        return end;
+    }
+
+    /// <summary>How long the dots of a span are that a text begins with, -30...+15 or 220…240; 0 where it begins with none.</summary>
+    public static int Dots(ReadOnlySpan<char> text) => text switch
+    {
+        ['…', ..] => 1,
+        ['.', '.', '.', ..] => 3,
         _ => 0,
     };
 
-    /// <summary>20 of 20 F ±5 F, 20 F of 20 ±5 F: a unit behind the tolerance is that of the figure, too.</summary>
-    private static ReadOnlySpan<char> WithoutTolerance(ReadOnlySpan<char> text)
+    private static string WithoutDots(string text)
     {
         for (var at = 1; at < text.Length; at++)
         {
-            if (ToleranceSign(text[at..]) == 0) continue;
-            var figure = text[..at].TrimEnd(" (");
-            return char.IsLetter(figure[^1]) ? figure : $"{figure} {text[(text.LastIndexOfAnyInRange('0', '9') + 1)..].Trim(" )")}".AsSpan().TrimEnd();
+            var behind = at + Dots(text.AsSpan(at));
+            if (behind > at && behind < text.Length && Characters.IsFigure(text[at - 1]) && (Characters.IsFigure(text[behind]) || text[behind] is '+' or '-' or '−')) return $"{text[..at]} to {text[behind..]}";
         }
 
         return text;

@@ -1,6 +1,6 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Takes back sizes of which three or more are joined by X: 7/8 X 5/8 X 7/8 ODF. Two are those of a label; which of three ports each is differs from maker to maker.</summary>
+/// <summary>Takes back sizes of which three or more are joined by X: 7/8 X 5/8 X 7/8 ODF. Two are those of a label; which of three ports each is differs from maker to maker, and only what reads a row as a whole knows its order.</summary>
 internal static class JoinedSizes
 {
     /// <summary>The placements without a size out of such a row.</summary>
@@ -12,7 +12,9 @@ internal static class JoinedSizes
             if (End(plate, lexicon, reach, at) is { } end) inRow.AsSpan(at..end).Fill(true);
         }
 
-        return all.Where(placement => Array.IndexOf(inRow, true, placement.From, placement.To - placement.From) < 0 || !placement.Values.Any(value => lexicon.Sizes.Contains(value.Field)));
+        return all.Where(placement => IsWhole(placement) || Array.IndexOf(inRow, true, placement.From, placement.To - placement.From) < 0 || !placement.Values.Any(value => lexicon.Sizes.Contains(value.Field)));
+
+        bool IsWhole(Placement placement) => (placement.From == 0 || !inRow[placement.From] || !inRow[placement.From - 1]) && (placement.To == plate.Count || !inRow[placement.To - 1] || !inRow[placement.To]);
     }
 
     /// <summary>The token behind a row of three or more figures; null when none begins here.</summary>

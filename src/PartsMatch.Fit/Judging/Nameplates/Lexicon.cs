@@ -29,6 +29,8 @@ internal sealed class Lexicon
         InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
+        OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
+        UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
@@ -67,6 +69,12 @@ internal sealed class Lexicon
 
     /// <summary>Fields whose figure needs no label right before one of another field, with that one, with what they yield to, and with what they never stand behind so.</summary>
     public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
+
+    /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
+    public ILookup<Field, Field> OthersBeside { get; }
+
+    /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
+    public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
 
     /// <summary>Fields of which two figures stand with an X between them.</summary>
     public IReadOnlyList<Field> Sizes { get; }

@@ -50,10 +50,11 @@ public sealed class NameplateReader
 
     private PlateFindings Read(PlateText plate)
     {
-        var reader = new ValueReader(lexicon);
+        var units = new PlateUnits(plate, lexicon);
+        var reader = new ValueReader(lexicon, units);
         var all = new PlacementSearch(plate, lexicon, reader).All();
         var chosen = BetweenLabels.GivenBack(Cover.Best(plate, all), all);
-        var choice = CutFigures.TakenBack(plate, LentFigures.TakenBack(plate, reader, chosen, all));
+        var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, new(plate, lexicon), LentFigures.TakenBack(plate, reader, chosen, all)));
         return new PlateReport(plate, lexicon, reader, choice).Findings();
     }
 

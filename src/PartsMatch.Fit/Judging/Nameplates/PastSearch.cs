@@ -8,7 +8,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
 
     private List<Placement> simple = [];
 
-    /// <summary>Adds them to the placements, and takes back those that stand right behind what they never do.</summary>
+    /// <summary>Adds them to the placements.</summary>
     public void AddTo(List<Placement> placements)
     {
         if (lexicon.Past.Count == 0) return;
@@ -19,8 +19,6 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
             foreach (var match in matches[at]) AddLabelFirst(at, match);
             if (plate.Is(at, TokenKind.Number)) AddFigureFirst(at);
         }
-
-        YieldBehind();
     }
 
     /// <summary>CLOCK 60 HZ 120 V: the label first, where the figure before it is not its own.</summary>
@@ -80,8 +78,8 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         simple.Add(new(from, end, LabelStands.Nowhere, 0, new(field, text, new Stretch(from, second)), new(label.Past, beside, new Stretch(second, end))) { YieldsTo = label.YieldsTo, OthersStay = true });
     }
 
-    /// <summary>RES 40 A 240 V 60 HZ, RES 40 A 240 V CLOCK 120 V: right behind amps, and nothing between, volts are the contact's and not the clock's, unless the clock's label can be no other's.</summary>
-    private void YieldBehind()
+    /// <summary>Takes back those that stand right behind what they never do. RES 40 A 240 V 60 HZ, RES 40 A 240 V CLOCK 60 HZ 120 V: right behind amps, and nothing between, volts are the contact's and not the clock's, unless the clock's label can be no other's.</summary>
+    public void YieldBehind()
     {
         foreach (var (field, label) in lexicon.Alone)
         {
@@ -92,7 +90,8 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
             bool AreOthers(int at) => simple.Exists(one => one.From <= at && at < one.To && one.Values.Count > 0 && one.Values[0].Field != field && one.Values[0].Field != label.YieldsTo);
             bool HasMore(int from) => Enumerable.Range(from, plate.Count - from).TakeWhile(plate.SameLine).Any(at => plate.Is(at, TokenKind.Number) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null) && !AreOthers(at));
             bool IsEitherWay(Placement one) => one is { Stands: LabelStands.Nowhere, OthersStay: false, Values: [_, { } other] } && other.Field == label.YieldsTo;
-            simple.RemoveAll(one => IsBehind(one) && (IsEitherWay(one) || (one.Stands == LabelStands.Behind && HasMore(one.To) && MayBe(label.YieldsTo, one.Values[0].Text))));
+            var eitherWay = simple.FindAll(IsEitherWay).Select(one => one.From).ToHashSet();
+            simple.RemoveAll(one => IsBehind(one) && one.Stands == LabelStands.Behind && !eitherWay.Contains(one.From) && HasMore(one.To) && MayBe(label.YieldsTo, one.Values[0].Text));
             for (var at = 0; at < simple.Count; at++)
             {
                 if (simple[at] is not { OthersStay: true, Values: var values } alone || !IsBehind(alone) || reader.Read(label.YieldsTo, plate.Slice(values[0].Where[0].From, values[0].Where[0].To), null) is not { } text) continue;

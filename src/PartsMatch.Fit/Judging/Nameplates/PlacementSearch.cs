@@ -8,8 +8,8 @@ internal sealed class PlacementSearch
     /// <summary>What speaks for a word with a figure in it: W1 is a terminal sooner than one watt.</summary>
     private const int OfOnePiece = 1;
 
-    /// <summary>An X, a second figure of up to three tokens, and its unit: X 1-1/8 IN.</summary>
-    private const int LongestSecond = 5;
+    /// <summary>A unit, an X, a second figure of up to three tokens and its unit, and the same for a third: IN X 1-1/8 IN X 1/4 IN.</summary>
+    private const int LongestSecond = 9;
 
     private readonly PlateText plate;
     private readonly List<Match>[] matches;
@@ -29,7 +29,7 @@ internal sealed class PlacementSearch
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
         past = new(plate, lexicon, matches, reader, reach);
-        contested = new(plate, lexicon, reader, reach, values);
+        contested = new(plate, lexicon, matches, reader, reach);
     }
 
     /// <summary>All placements.</summary>
@@ -41,10 +41,12 @@ internal sealed class PlacementSearch
         }
 
         past.AddTo(simple);
+        contested.Settle(simple);
+        past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To))]);
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From))]);
     }
 
     private void AddAt(int from)
@@ -80,11 +82,16 @@ internal sealed class PlacementSearch
     }
 
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
-    private bool MayBeBare(PlateLabel label, int from, int to) =>
-        label.BareBehind.Count == 0 || (label.BareBehind.Any(amps => StandsBehind(from, lexicon.FieldOf(amps))) && !reach.IsUnitOfAny(to));
+    private bool MayBeBare(PlateLabel label, int from, int to)
+    {
+        if (label.BareBehind.Count == 0) return true;
+        if (reach.IsUnitOfAny(to) || from == 0 || !plate.SameLine(from)) return false;
+        List<Field> fields = [.. label.BareBehind.Select(lexicon.FieldOf)];
+        return reach.StandsBefore(simple, from, fields) || label.BareBehindUnits.Any(unit => !lexicon.Knows(unit) && plate.IsWord(from - 1, unit) && plate.Is(from - 2, TokenKind.Number)) || IsLabelEnd(from, fields);
+    }
 
-    /// <summary>Whether a figure of a field ends right before a token, by its label or by its unit.</summary>
-    private bool StandsBehind(int at, Field field) => plate.SameLine(at) && (simple.Exists(one => one.To == at && one.Values.Any(value => value.Field == field)) || Enumerable.Range(0, at).Any(from => reach.Ends(from).Exists(end => reach.UnitEnd(field, end) == at)));
+    /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
+    private bool IsLabelEnd(int at, List<Field> fields) => Enumerable.Range(0, at).Any(from => matches[from].Exists(match => match.End == at && match.Node.Labels.Exists(label => fields.Contains(label.Field))));
 
     /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
     private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)
@@ -129,10 +136,7 @@ internal sealed class PlacementSearch
                         foreach (var found in values.At(from, label))
                         {
                             var belongs = found.Second is not null ? found.To == at : isNext && (found.To == at || found.To > match.End || (found.To == unit && unit == match.End));
-                            if (!belongs) continue;
-                            var other = contested.OtherOf(label, from, new(at, match.End));
-                            if (other is not null) simple.AddRange(contested.EitherWay(label, from, new(at, match.End), found.Text, other, simple));
-                            AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost + (other is null ? 0 : Cover.MoreThanPlacement));
+                            if (belongs) AddLabelled(label, new(at, match.End), from, found, LabelStands.Behind, cost);
                         }
                     }
                 }
@@ -164,7 +168,8 @@ internal sealed class PlacementSearch
         if (found.Second is { } second)
         {
             placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, second.At), labelAt)));
-            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.To), labelAt)));
+            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.ThirdAt ?? found.To), labelAt)));
+            if (found.ThirdAt is { } at && label.Label.Third is { Says: var third }) placed.Add(new(lexicon.FieldOf(third.Name), third.Text, InOrder(new(at, found.To), labelAt)));
         }
         else
         {

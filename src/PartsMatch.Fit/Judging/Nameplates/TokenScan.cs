@@ -32,7 +32,8 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
             else if (ToleranceEnd() is { } tolerance)
             {
-                Add(TokenKind.Tolerance, tolerance);
+                var whole = RunEnd(tolerance);
+                Add(whole == tolerance ? TokenKind.Tolerance : TokenKind.Burnt, whole);
             }
             else if (BurntEnd() is { } burnt)
             {
@@ -106,6 +107,12 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end]) || IsCommaAtHole(end)))
         {
             figure |= Characters.IsFigure(text[end]);
+            if (figure && DotsEnd(end) is { } dots)
+            {
+                end = dots;
+                continue;
+            }
+
             hole |= Characters.IsHole(text[end]) || (figure && text[end] == '.' && At(end + 1) == '.');
             end++;
         }
@@ -118,14 +125,21 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
     private int? ToleranceEnd()
     {
-        if (FigureText.ToleranceSign(text.AsSpan(at)) is not (> 0 and var sign) || lexicon.Knows("±")) return null;
-        var from = at + sign;
-        while (At(from) == ' ') from++;
-        var end = from;
-        while (Characters.IsFigure(At(end)) || (At(end) is '.' or ',' && Characters.IsFigure(At(end + 1)))) end++;
-        var behind = end;
+        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || lexicon.Knows("±") || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
+        var (end, behind) = (at + length, at + length);
         while (At(behind) == ' ') behind++;
-        return end > from && At(behind) != '%' && !Characters.IsHole(At(end)) ? end : null;
+        return At(behind) == '%' ? null : end;
+    }
+
+    /// <summary>Whether a figure, or one with a word or sign that may be its unit, was the last.</summary>
+    private bool IsBehindFigure() => tokens is [.., { Kind: TokenKind.Number }] or [.., { Kind: TokenKind.Number }, { Kind: TokenKind.Word or TokenKind.Sign }] && tokens[^1].Line == line;
+
+    /// <summary>The end of what touches a figure and is a figure or a hole again, as the -3/4 of ±1/8-3/4: then nothing of it is known.</summary>
+    private int RunEnd(int from)
+    {
+        var end = from;
+        while (Characters.IsFigure(At(end)) || Characters.IsHole(At(end)) || ((Characters.JoinsFigures(At(end)) || At(end) == ',') && (Characters.IsFigure(At(end + 1)) || Characters.IsHole(At(end + 1)) || (At(end) != ',' && At(end + 1) is '.' or '-' or '+')))) end++;
+        return end;
     }
 
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
@@ -145,6 +159,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (end < text.Length)
         {
             if (Characters.IsFigure(text[end])) end++;
+            else if (DotsEnd(end) is { } dots) end = dots;
             else if (Characters.JoinsFigures(text[end]) && Characters.IsFigure(At(end + 1))) end += 2;
             else if (text[end] is '/' or '-' && At(end + 1) == '.' && Characters.IsFigure(At(end + 2))) end += 3;
             else if (text[end] is '/' or '-' or '–' && At(end + 1) is '+' or '-' or '−' && Characters.IsFigure(At(end + 2))) end += 3;
@@ -152,6 +167,15 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         }
 
         return end;
+    }
+
+    /// <summary>The end of the dots, and of a sign behind them, between two figures that touch them: -30...+15, 220…240. They are a span; anywhere else they are a hole.</summary>
+    private int? DotsEnd(int from)
+    {
+        if (At(from) is not ('.' or '…') || !Characters.IsFigure(At(from - 1)) || FigureText.Dots(text.AsSpan(from)) is not (> 0 and var dots)) return null;
+        var end = from + dots;
+        if (At(end) is '+' or '-' or '−') end++;
+        return Characters.IsFigure(At(end)) ? end : null;
     }
 
     private char Before() => at == 0 ? '\0' : text[at - 1];

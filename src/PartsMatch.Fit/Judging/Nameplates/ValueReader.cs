@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads values by the fields' forms, within what plates of the family print; remembers what it read, for the same few characters are tried again and again.</summary>
-internal sealed class ValueReader(Lexicon lexicon)
+internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
 {
     /// <summary>No figure with its unit is longer; longer ones are not tried.</summary>
     private const int LongestValue = 60;
@@ -15,6 +15,7 @@ internal sealed class ValueReader(Lexicon lexicon)
     public string? Read(Field field, ReadOnlySpan<char> text, string? unit)
     {
         if (text.Length > LongestValue) return null;
+        unit = units.Meant(unit);
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
         return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
@@ -43,6 +44,7 @@ internal sealed class ValueReader(Lexicon lexicon)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
         if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
+        unit = units.Meant(unit);
         var tried = unit is null || given.Any(char.IsLetter) ? given : $"{given} {unit}";
         return Try(field, tried).Wrong?.Replace($"“{tried}”", $"“{typed}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }

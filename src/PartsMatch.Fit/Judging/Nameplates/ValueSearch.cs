@@ -12,7 +12,8 @@ internal sealed record SecondFigure(Field Field, string Text, int At);
 /// <param name="To">The token behind it.</param>
 /// <param name="Text">The value, as its field's form writes it.</param>
 /// <param name="Second">What stands behind an X; null when there is none.</param>
-internal readonly record struct Found(int To, string Text, SecondFigure? Second = null);
+/// <param name="ThirdAt">The token of the X before a third figure; null when there is none.</param>
+internal readonly record struct Found(int To, string Text, SecondFigure? Second = null, int? ThirdAt = null);
 
 /// <summary>Finds the values of a given field that begin with a given token.</summary>
 /// <remarks>Plain loops into lists: a plate of 4,000 characters is asked some ten thousand times.</remarks>
@@ -82,7 +83,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
                 if (plate.Is(next, TokenKind.Number) && (next > unit || Gaps.JoinsFigures(plate.Gap(unit))))
                 {
-                    var to = reach.UnitEnd(label.Field, next + 1) ?? next + 1;
+                    var to = reach.Ends(next).Select(last => reach.UnitEnd(label.Field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
                     if (reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
                 }
             }
@@ -127,8 +128,23 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             var unit = to > last ? plate.Slice(last, to).ToString() : label.Unit;
             if (reader.Read(label.Field, plate.Slice(from, by), unit) is { } first && reader.Read(other, plate.Slice(by + 1, to), unit) is { } second)
             {
-                found.Add(new(to, first, new(other, second, by)));
+                var both = new SecondFigure(other, second, by);
+                found.Add(new(to, first, both));
+                if (label.Label.Third is { } third && ThirdEnd(to, label, third, unit) is { } all) found.Add(new(all, first, both, to));
             }
         }
+    }
+
+    /// <summary>The end of X 1/4 behind 3/8 X 1/2.</summary>
+    private int? ThirdEnd(int by, LabelEntry label, PlateThird third, string? unit)
+    {
+        if (!plate.IsBy(by)) return null;
+        foreach (var end in reach.Ends(by + 1))
+        {
+            var to = reach.UnitEnd(label.Field, end) ?? end;
+            if (reader.Read(label.Field, plate.Slice(by + 1, to), unit) == third.Figure) return to;
+        }
+
+        return null;
     }
 }

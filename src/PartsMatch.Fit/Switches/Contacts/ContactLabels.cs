@@ -5,9 +5,12 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>Labels that the plates of several families of switches share.</summary>
 internal static class ContactLabels
 {
-    /// <summary>FLA 16/8 AT 120/240: what stands behind AT without its unit is volts only behind amps, for OPENS AT 36 and TRIPS AT 36 are none.</summary>
+    /// <summary>FLA 16/8 AT 120/240, 3 HP AT 240, PILOT DUTY 125 VA AT 240: what stands behind AT without its unit is volts only behind a rating, for OPENS AT 36 and TRIPS AT 36 are none.</summary>
     /// <param name="amps">The family's further fields of amps.</param>
-    public static PlateLabel At(params IEnumerable<string> amps) => new("ratedVolts", "AT") { BareBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps", .. amps] };
+    public static PlateLabel At(params IEnumerable<string> amps) => new("ratedVolts", "AT") { BareBehind = [.. BesideVolts, "pilotDuty", .. amps], BareBehindUnits = ["VA"] };
+
+    /// <summary>FLA 30 480 V, 240 V 2 HP: what stands beside the volts of contacts.</summary>
+    public static IReadOnlyList<string> BesideVolts { get; } = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps", "singlePhaseHorsepower", "threePhaseHorsepower"];
 
     /// <summary>OPENS ON RISE AT 55 F, MAKES ON TEMP FALL 35 F: a setting, and which way the contacts move.</summary>
     /// <param name="field">The setting's field.</param>

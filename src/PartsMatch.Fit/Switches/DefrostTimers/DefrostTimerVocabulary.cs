@@ -11,7 +11,7 @@ public static class DefrostTimerVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(
     [
-        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"] },
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"], OthersBeside = ContactLabels.BesideVolts },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
         new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
         new("starts", "EVERY", "STARTS EVERY", "INITIATE EVERY", "INITIATES EVERY", "INITIATED EVERY", "DEFROST EVERY", "DEFROSTS EVERY") { Unit = "h" },

@@ -55,6 +55,6 @@ public static class ExpansionValveVocabulary
         ],
     };
 
-    /// <summary>A size before the name of its joint: 3/8 ODF.</summary>
-    private static PlateLabel Sized(string joint, params string[] words) => new("inletSize", words) { Unit = "in", OnlyBehind = true, By = "outletSize", Says = new("joint", joint) };
+    /// <summary>A size before the name of its joint: 3/8 ODF. The three of 3/8 X 1/2 X 1/4 ODF are inlet, outlet and equaliser in this order, and the equaliser's is 1/4 in (both from memory).</summary>
+    private static PlateLabel Sized(string joint, params string[] words) => new("inletSize", words) { Unit = "in", OnlyBehind = true, By = "outletSize", Third = new("1/4 in", new("equaliser", "external")), Says = new("joint", joint) };
 }

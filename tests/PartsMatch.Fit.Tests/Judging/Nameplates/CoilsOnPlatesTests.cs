@@ -66,6 +66,48 @@ public sealed class CoilsOnPlatesTests
         reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("can be read in several ways");
     }
 
+    /// <summary>24 V COIL with the volts of the contacts behind is how relays are mostly worded; amps stand beside the contact's volts, and hertz beside the coil's (practice).</summary>
+    [Theory]
+    [InlineData(Contactor, "RELAY SPNO 120 VAC COIL 250 VAC 12A RES", "poleCount=1 pole; contactAction=normally open; coilVolts=120 V; ratedVolts=250 V; resistiveAmps=12 A")]
+    [InlineData(Contactor, "RELAY SPNO 240V COIL 277V 12A RES", "poleCount=1 pole; contactAction=normally open; coilVolts=240 V; ratedVolts=277 V; resistiveAmps=12 A")]
+    [InlineData(Contactor, "2P 120/240V COIL 600V FLA 30", "poleCount=2 poles; coilVolts=120/240 V; ratedVolts=600 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "2P 120V COIL 240V CONTACTS FLA 30", "poleCount=2 poles; coilVolts=120 V; ratedVolts=240 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "2P FLA 30 120V 60HZ COIL 600V", "poleCount=2 poles; coilVolts=120 V; coilFrequency=60 Hz; ratedVolts=600 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "RELAY 24V 50/60HZ COIL SPDT 15A RES 277V", "poleCount=1 pole; contactAction=change-over; coilVolts=24 V; coilFrequency=50/60 Hz; ratedVolts=277 V; resistiveAmps=15 A")]
+    [InlineData(Contactor, "120V 60HZ 110V 50HZ COIL 600V", "coilVolts=110-120 V; coilFrequency=60/50 Hz; ratedVolts=600 V")]
+    [InlineData(Contactor, "COIL 60 HZ 120 V FLA 30 600 V", "coilVolts=120 V; coilFrequency=60 Hz; ratedVolts=600 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "3P 400V 50HZ COIL 230V 50HZ", "poleCount=3 poles; coilVolts=230 V; coilFrequency=50 Hz; ratedVolts=400 V")]
+    [InlineData(Contactor, "480V COIL VOLTAGE 240V", "coilVolts=240 V; ratedVolts=480 V")]
+    [InlineData(DefrostTimer, "120V CLOCK 240V RES 40A", "clockVolts=120 V; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData(DefrostTimer, "120V 60HZ CLOCK 240V RES 40A", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    public void Amps_and_hertz_tell_the_volts_of_contacts_from_those_of_the_coil_beside_them(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+
+    /// <summary>The 30 A may be those of contacts for 120 V, or of contacts for 480 V with a coil for 120 V.</summary>
+    [Theory]
+    [InlineData(Contactor, "2 POLE 30 AMP 120 VOLT COIL 480 VOLT", "poleCount=2 poles", "120 VOLT COIL 480 VOLT")]
+    [InlineData(Contactor, "2P 30A 120V COIL 600V MAX", "poleCount=2 poles", "120V COIL 600V")]
+    [InlineData(Contactor, "FLA 30 240V COIL 600V", "fullLoadAmps=30 A", "240V COIL 600V")]
+    [InlineData(Contactor, "120 V COIL 240 V", "", "120 V COIL 240 V")]
+    [InlineData(Contactor, "240V 60HZ COIL 480V 60HZ", "coilFrequency=60 Hz", "240V 60HZ COIL 480V")]
+    [InlineData(Contactor, "2P 480V COIL 240V 30 FLA", "poleCount=2 poles; fullLoadAmps=30 A", "480V COIL 240V")]
+    [InlineData(DefrostTimer, "RES 40A 120V CLOCK 240V", "resistiveAmps=40 A", "120V CLOCK 240V")]
+    public void Volts_on_both_sides_of_a_coil_are_not_taken_where_nothing_tells_which_are_its_own(string kind, string plate, string read, string given)
+    {
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+        reading.Complaints.ShouldHaveSingleItem().Message.ShouldStartWith($"“{given}” can be read in several ways");
+    }
+
+    [Theory]
+    [InlineData("COIL 120V 60HZ 240V 60HZ", "coilVolts=120 V; coilFrequency=60 Hz", "240V")]
+    [InlineData("COIL 24V 50HZ 400V 50HZ 25A AC-3", "coilVolts=24 V; coilFrequency=50 Hz; acThreeAmps=25 A; ratedVolts=400 V", "")]
+    public void Volts_with_hertz_right_behind_those_of_a_coil_are_the_contacts_only_beside_amps(string plate, string read, string left)
+    {
+        var reading = Families.Find(Contactor)!.ReadNameplate(plate);
+        string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}")).ShouldBe(read);
+        string.Join(" / ", reading.Leftovers.Select(leftover => leftover.Text)).ShouldBe(left);
+    }
+
     [Theory]
     [InlineData(Contactor, "FLA 40 LRA 240 COIL 120V 60HZ 110V 50HZ", "coilVolts=110-120 V; coilFrequency=60/50 Hz; fullLoadAmps=40 A; lockedRotorAmps=240 A")]
     [InlineData(Contactor, "NEMA SIZE 1 COIL 110V 50HZ / 120V 60HZ", "coilVolts=110-120 V; coilFrequency=50/60 Hz; size=NEMA 1")]

@@ -33,4 +33,22 @@ public sealed class JoinedSizesTests
     [InlineData("motor", "3x400 V", "voltage=400 V; phase=three-phase")]
     [InlineData("capacitor", "2 X 3 X 4 OVAL", "can=oval")]
     public void Two_are_read_of_every_part_and_three_of_none(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+
+    /// <summary>Expansion valves are sized inlet by outlet by equaliser, which is 1/4 in (from memory).</summary>
+    [Theory]
+    [InlineData("3/8 X 1/2 X 1/4 ODF", "equaliser=external; joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("3/8 IN X 1/2 IN X 1/4 IN ODF", "equaliser=external; joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("R404A 5/8 X 1-1/8 X 1/4 SAE", "refrigerants=R-404A; equaliser=external; joint=flare; inletSize=5/8 in; outletSize=1-1/8 in")]
+    [InlineData("3/8 X 1/2 ODF", "joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    public void Three_of_an_expansion_valve_are_read_where_the_third_can_be_its_equalisers(string plate, string read)
+    {
+        Fields("expansionValve", plate).ShouldBe(read);
+        Families.Find("expansionValve")!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("expansionValve", "1/4 X 3/8 X 1/2 ODF")]
+    [InlineData("expansionValve", "3/8 X 1/2 X 1/4 X 1/4 ODF")]
+    [InlineData("solenoidValve", "1/2 X 1/2 X 1/4 ODF")]
+    public void Three_that_are_not_in_that_order_are_not(string kind, string plate) => Fields(kind, plate).ShouldBe("joint=solder");
 }

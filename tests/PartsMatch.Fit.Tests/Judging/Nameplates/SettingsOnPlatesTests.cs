@@ -35,7 +35,14 @@ public sealed class SettingsOnPlatesTests
     [InlineData("contactor", "AC-3 25A AT 400", "acThreeAmps=25 A; ratedVolts=400 V")]
     [InlineData("contactor", "COIL 24 V AT 400", "coilVolts=24 V")]
     [InlineData("defrostTimer", "40 A RES AT 240", "ratedVolts=240 V; resistiveAmps=40 A")]
-    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_amps_stand_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    [InlineData("defrostTimer", "3 HP AT 240 RES 40A CLOCK 240V 60HZ", "clockVolts=240 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A; singlePhaseHorsepower=3 hp")]
+    [InlineData(Thermostat, "2 HP AT 240 RANGE 10-80 F", "range=10 to 80 °F; ratedVolts=240 V; singlePhaseHorsepower=2 hp")]
+    [InlineData(Thermostat, "HP 1-1/2 AT 120 OPENS AT 36 F", "cutOut=36 °F; ratedVolts=120 V; singlePhaseHorsepower=1-1/2 hp")]
+    [InlineData(Thermostat, "PILOT DUTY 125 VA AT 240", "ratedVolts=240 V")]
+    [InlineData(PressureControl, "125 VA PILOT DUTY AT 120/240", "ratedVolts=120/240 V")]
+    [InlineData("contactor", "COIL 24V 10 VA AT 240", "coilVolts=24 V; coilVa=10 VA")]
+    [InlineData("contactor", "3PH HP 7-1/2 HP AT 230", "ratedVolts=230 V; threePhaseHorsepower=7-1/2 hp")]
+    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_a_rating_stands_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "OPENS +2C CLOSES +8C", "cutOut=2 °C; cutIn=8 °C")]
@@ -50,6 +57,13 @@ public sealed class SettingsOnPlatesTests
     [InlineData(Thermostat, "MAX BULB +60C RANGE -30/+15C", "range=-30 to 15 °C; bulbMost=60 °C")]
     [InlineData(PressureControl, "CUT-OUT +0.5 BAR CUT-IN +2 BAR", "cutOut=0.5 bar; cutIn=2 bar")]
     [InlineData(PressureControl, "RANGE -0.2/+7.5 BAR DIFF 0.7/4 BAR", "range=-0.2 to 7.5 bar; differential=0.7 to 4 bar")]
+    [InlineData(Thermostat, "CUT-OUT + 2C CUT-IN + 8C", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "OPENS + 2 C CLOSES + 8 C", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "CUT-OUT: + 2 C CUT-IN: + 8 C", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "+ 2C CUT-OUT + 8C CUT-IN", "cutOut=2 °C; cutIn=8 °C")]
+    [InlineData(Thermostat, "240V +2C CUT-OUT +8C CUT-IN", "cutOut=2 °C; cutIn=8 °C; ratedVolts=240 V")]
+    [InlineData(PressureControl, "LOW PRESSURE CUT-OUT + 0.5 BAR CUT-IN + 2 BAR", "function=low pressure; cutOut=0.5 bar; cutIn=2 bar")]
+    [InlineData("capacitor", "45 UF + 5 UF 440 V", "rating=45+5 µF 440 V")]
     [InlineData("contactor", "AUX 1 NO +1 NC COIL +24 VDC", "auxiliaries=1 NO + 1 NC; coilVolts=24 V; coilCurrent=DC")]
     [InlineData("capacitor", "45+5/440", "rating=45+5 µF 440 V")]
     [InlineData("capacitor", "45 UF +5 UF 440 V", "rating=45+5 µF 440 V")]
@@ -57,6 +71,36 @@ public sealed class SettingsOnPlatesTests
     {
         Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    /// <summary>Three dots between two figures are a span on European plates (IEC style; practice).</summary>
+    [Theory]
+    [InlineData(Thermostat, "RANGE -30...+15 °C DIFF 1.5...16 K", "range=-30 to 15 °C; differential=1.5 to 16 K")]
+    [InlineData(Thermostat, "RANGE 5…35 °C", "range=5 to 35 °C")]
+    [InlineData(PressureControl, "RANGE -0.2...+7.5 BAR", "range=-0.2 to 7.5 bar")]
+    [InlineData("motor", "V 220...240 HZ 50", "voltage=220-240 V; frequency=50 Hz")]
+    [InlineData(Thermostat, "RANGE 20 ±2 F TO 80 ±2 F", "range=20 to 80 °F")]
+    [InlineData(Thermostat, "RANGE 20F ±2F TO 80F ±2F", "range=20 to 80 °F")]
+    public void Figures_with_dots_between_or_tolerances_behind_are_a_span(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "RANGE -30°C +15°C DIFF 2K", "differential=2 K")]
+    [InlineData(Thermostat, "RANGE -30C + 15C", "")]
+    [InlineData(Thermostat, "RANGE -30 + 15 C", "")]
+    [InlineData(Thermostat, "RANGE -30 ... +15 °C", "")]
+    [InlineData(Thermostat, "RANGE 20 F 80 F", "")]
+    [InlineData(Thermostat, "RANGE 20 80 F DIFF 4 F", "differential=4 °F")]
+    [InlineData(Thermostat, "CUT-OUT +2C +8C CUT-IN", "")]
+    [InlineData(PressureControl, "RANGE -0.2BAR +7.5BAR", "")]
+    public void Of_two_figures_at_one_label_neither_is_read_alone_and_nothing_follows_from_it(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldHaveSingleItem().Message.ShouldContain("cannot be read as a whole");
+        Families.Find(kind)!.ReadNeed(new(plate, [], [])).Deductions.ShouldNotContain(deduction => deduction.Field == "isAdjustable");
     }
 
     [Theory]

@@ -1,0 +1,73 @@
+using PartsMatch.Fit.Quantities;
+
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>The unit that is meant where a label's figure has none: mostly the label's own, but on a plate in °C or bar that of the others.</summary>
+internal sealed class PlateUnits
+{
+    private readonly PlateText plate;
+    private readonly FigureReach reach;
+    private readonly Dictionary<string, string> meant = [];
+    private readonly HashSet<Field> untold = [];
+
+    /// <summary>Looks at the units of a plate's labelled figures.</summary>
+    public PlateUnits(PlateText plate, Lexicon lexicon)
+    {
+        (this.plate, reach) = (plate, new(plate, lexicon));
+        foreach (var (scale, fields) in lexicon.UnlessOthers)
+        {
+            var given = Given(plate, lexicon, reach, fields);
+            var others = given.FindAll(one => !AreOne(one.Field, one.Unit, scale.Unit) && !scale.Beside.Any(beside => AreOne(one.Field, one.Unit, beside)));
+            if (others.Count == 0) continue;
+            var all = others.Count < given.Count ? null : others.Select(one => one.Unit).FirstOrDefault(unit => fields.All(field => Written(field, unit) is not null) && others.TrueForAll(one => AreOne(one.Field, one.Unit, unit)));
+            if (all is null) untold.UnionWith(fields);
+            else meant[scale.Unit] = all;
+        }
+    }
+
+    /// <summary>The unit that is meant instead of a label's.</summary>
+    public string? Meant(string? unit) => unit is not null && meant.TryGetValue(unit, out var other) ? other : unit;
+
+    /// <summary>The choice without figures that have no unit where the plate's others do not agree: RANGE 20-100 PSI PS 28 BAR CUT-IN 30. They are taken back only when all is read, so that no other figure slides into their place.</summary>
+    public Choice TakenBack(Choice choice) => untold.Count == 0 ? choice : choice with { Certain = [.. choice.Certain.Select(one => Untold(one) is { } figure ? Asking(one, figure) : one)] };
+
+    private static Placement Asking(Placement one, Stretch figure) => new(one.From, one.To, one.Stands, one.Cost) { Unread = new(new(new(one.Values[0].Field.Name), one.Values[0].Field, null, IsSymbol: false), figure) };
+
+    /// <summary>The figure of a reading, where no unit stands beside it.</summary>
+    private Stretch? Untold(Placement one)
+    {
+        if (one.Values is not [{ } value, ..] || !untold.Contains(value.Field)) return null;
+        var figures = Enumerable.Range(one.From, one.To - one.From).Where(at => plate.Is(at, TokenKind.Number)).ToList();
+        return figures.Count == 0 || figures.Exists(at => reach.Ends(at).Exists(end => reach.UnitEnd(value.Field, end) is not null)) ? null : new(figures[0], figures[^1] + 1);
+    }
+
+    /// <summary>The units beside figures that have a label of one of some fields before or behind them.</summary>
+    private static List<(Field Field, string Unit)> Given(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields)
+    {
+        var given = new List<(Field, string)>();
+        var labelled = new bool[plate.Count + 1];
+        for (var at = 0; at < plate.Count; at++)
+        {
+            if (plate.RunsOn(at)) continue;
+            foreach (var match in lexicon.Tree.At(plate, at).Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
+        }
+
+        for (var at = 0; at < plate.Count; at++)
+        {
+            foreach (var end in plate.RunsOn(at) ? [] : reach.Ends(at))
+            {
+                foreach (var field in fields)
+                {
+                    if (reach.UnitEnd(field, end) is { } to && plate.SameLine(at) && (labelled[at] || labelled[to])) given.Add((field, plate.Slice(end, to).ToString()));
+                }
+            }
+        }
+
+        return given;
+    }
+
+    /// <summary>Whether two spellings are one unit: F and °F.</summary>
+    private static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
+
+    private static string? Written(Field field, string unit) => field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null;
+}

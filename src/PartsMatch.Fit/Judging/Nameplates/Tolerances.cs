@@ -1,0 +1,73 @@
+namespace PartsMatch.Fit.Judging.Nameplates;
+
+/// <summary>How far a figure may be off: ±5, +/- 1/8, +10 -5. What is behind the sign is one figure, and no part of it is another's.</summary>
+internal static class Tolerances
+{
+    /// <summary>A tolerance within a text; null when there is none.</summary>
+    public static Stretch? In(ReadOnlySpan<char> text)
+    {
+        for (var at = 0; at < text.Length; at++)
+        {
+            if (End(text[at..], isBehindFigure: true) is { } end) return new(at, at + end);
+        }
+
+        return null;
+    }
+
+    /// <summary>How long a tolerance is that a text begins with; null when it begins with none.</summary>
+    /// <param name="text">The text, in plain signs.</param>
+    /// <param name="isBehindFigure">Whether a figure, or a figure and its unit, stands before it: the range +5/+35 C is none, nor is a label's +10 -10.</param>
+    public static int? End(ReadOnlySpan<char> text, bool isBehindFigure) =>
+        SignEnd(text) is { } sign && FigureEnd(text, AfterSpaces(text, sign)) is { } end ? end : isBehindFigure ? PairEnd(text) : null;
+
+    /// <summary>±, +/-, -/+, + / -, +-.</summary>
+    private static int? SignEnd(ReadOnlySpan<char> text)
+    {
+        if (text is ['±', ..]) return 1;
+        if (text is ['+', var next, ..] && IsMinus(next)) return 2;
+        if (text.IsEmpty || !(text[0] == '+' || IsMinus(text[0]))) return null;
+        var slash = AfterSpaces(text, 1);
+        if (slash == text.Length || text[slash] != '/') return null;
+        var second = AfterSpaces(text, slash + 1);
+        return second < text.Length && (text[0] == '+' ? IsMinus(text[second]) : text[second] == '+') ? second + 1 : null;
+    }
+
+    /// <summary>+10/-5, +10 -5.</summary>
+    private static int? PairEnd(ReadOnlySpan<char> text)
+    {
+        if (text is not ['+', ..] || FigureEnd(text, 1) is not { } first) return null;
+        var slash = AfterSpaces(text, first);
+        var second = slash < text.Length && text[slash] == '/' ? AfterSpaces(text, slash + 1) : slash;
+        return second > first && second < text.Length && IsMinus(text[second]) ? FigureEnd(text, second + 1) : null;
+    }
+
+    /// <summary>The end of 5, .125, 2,5, 1/8, 1-1/8 or ½ at a place; null when there is none.</summary>
+    private static int? FigureEnd(ReadOnlySpan<char> text, int from)
+    {
+        var whole = DigitsEnd(text, from);
+        if (whole > from && FractionEnd(text, from) is { } fraction) return fraction;
+        if (whole > from && whole < text.Length && text[whole] == '-' && FractionEnd(text, whole + 1) is { } mixed) return mixed;
+        if (whole < text.Length && text[whole] is '.' or ',' && DigitsEnd(text, whole + 1) is var decimals && decimals > whole + 1) return decimals;
+        return whole > from ? whole : null;
+    }
+
+    private static int? FractionEnd(ReadOnlySpan<char> text, int from)
+    {
+        var above = DigitsEnd(text, from);
+        return above > from && above < text.Length && text[above] == '/' && DigitsEnd(text, above + 1) is var below && below > above + 1 ? below : null;
+    }
+
+    private static int DigitsEnd(ReadOnlySpan<char> text, int from)
+    {
+        while (from < text.Length && Characters.IsFigure(text[from])) from++;
+        return from;
+    }
+
+    private static int AfterSpaces(ReadOnlySpan<char> text, int from)
+    {
+        while (from < text.Length && text[from] == ' ') from++;
+        return from;
+    }
+
+    private static bool IsMinus(char character) => character is '-' or '−' or '–';
+}
