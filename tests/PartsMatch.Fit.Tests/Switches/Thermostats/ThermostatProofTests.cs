@@ -99,7 +99,7 @@ public sealed class ThermostatProofTests
     public void Where_the_other_temperature_that_is_needed_is_not_known_it_is_asked() =>
         Before("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=-10 °F", "isClosed=no; bulbTemperature=60 °F").ShouldBe((Conclusion.ReadNext, "cutInNeeded"));
 
-    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F (practice), and 5 °F more.</summary>
+    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F, and 20 °F of a low limit (practice), and 5 °F more.</summary>
     [Theory]
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F", Conclusion.ReadNext, "holdsAfterReset")]
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=yes", Conclusion.NotThePart, null)]
@@ -117,6 +117,8 @@ public sealed class ThermostatProofTests
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=145.1 °F", Conclusion.NotThePart, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "holdsAfterReset")]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=61 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=61.1 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F; cutIn=42 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=30.9 °F", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=60 °F", Conclusion.NothingWrongFound, null)]

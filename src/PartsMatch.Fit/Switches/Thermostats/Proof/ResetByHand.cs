@@ -5,8 +5,11 @@ namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 /// <summary>What contacts say that are reset by hand: they are judged by where they open, which is where it trips; they close by its button alone, once its bulb has come back.</summary>
 internal static class ResetByHand
 {
-    /// <summary>How far back it can surely be reset where nothing is marked: 50 °F, K (practice).</summary>
-    private const double Surely = 27.8;
+    /// <summary>How far back one that opens on rise can surely be reset where nothing is marked: 50 °F, K (practice).</summary>
+    private const double SurelyColder = 27.8;
+
+    /// <summary>How far back one that opens on fall can: 20 °F, K (practice). A freeze stat is reset in a room, which comes to no 50 °F above its trip.</summary>
+    private const double SurelyWarmer = 11.12;
 
     /// <summary>What they say at the temperature that is there.</summary>
     public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed)
@@ -39,5 +42,9 @@ internal static class ResetByHand
     private static bool IsBack(double there, double resetsAt, bool opensOnRise) => (opensOnRise ? there < resetsAt : there > resetsAt) && !Degrees.AreNear(there, resetsAt);
 
     /// <summary>Its trip less its greatest differential, or less what is surely enough.</summary>
-    private static double Back(ThermostatCase one, double trip, bool opensOnRise) => trip + ((opensOnRise ? -1 : 1) * (one.Measured.Differential?.Kelvins.High ?? Surely));
+    private static double Back(ThermostatCase one, double trip, bool opensOnRise)
+    {
+        var differential = one.Measured.Differential?.Kelvins.High;
+        return opensOnRise ? trip - (differential ?? SurelyColder) : trip + (differential ?? SurelyWarmer);
+    }
 }
