@@ -179,6 +179,24 @@ public sealed class ThermostatProofTests
             Named.Record<ThermostatSpec>("action=change-over; cutOut=55 °F; cutIn=35 °F"),
             Named.Record<ThermostatReadings>($"{readings}; bulbTemperature=20 °F")).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
 
+    /// <summary>Single contacts in the place of the side that is wired have no other side that was measured: what the sheet takes is what they are judged by, 5 °F (practice). Of those that may change over the temperature may be of the other side.</summary>
+    [Theory]
+    [InlineData("action=opens on rise", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.Bad)]
+    [InlineData("action=opens on rise", "openedAt=75 °F", ReadingVerdict.Good)]
+    [InlineData("action=opens on rise", "openedAt=80.1 °F", ReadingVerdict.Bad)]
+    [InlineData("action=change-over", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.CantTell)]
+    [InlineData("", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.CantTell)]
+    public void New_single_contacts_are_judged_by_the_temperature_that_is_taken(string part, string readings, ReadingVerdict verdict) =>
+        ThermostatFamily.Thermostat.AfterSwap(
+            Need("function=box thermostat; cutOut=75 °F", "sidesWired=the one that opens on rise"),
+            Named.Record<ThermostatSpec>($"function=box thermostat; isAdjustable=no; cutOut=75 °F; cutIn=71 °F; {part}"),
+            Named.Record<ThermostatReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    /// <summary>An old one that is not marked to change over is not said to; whether it does is asked first, as the sheet asks it.</summary>
+    [Fact]
+    public void Whether_old_contacts_change_over_is_asked_before_which_side_its_temperature_is_of() =>
+        Before("function=box thermostat; cutOut=75 °F", "sidesWired=the one that opens on rise", "isClosed=yes; bulbTemperature=90 °F").ShouldBe((Conclusion.ReadNext, "action"));
+
     /// <summary>Of old ones likewise; which side is wired is asked where it would be guessed.</summary>
     [Theory]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "", Conclusion.ReadNext, "sidesWired")]

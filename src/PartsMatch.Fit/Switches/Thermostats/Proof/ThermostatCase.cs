@@ -27,8 +27,8 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>Whether they are one side of change-over contacts, and nobody said which sides are wired.</summary>
     internal bool IsSideOpen => Action is null && Need.Plate.Action == ThermostatAction.ChangeOver;
 
-    /// <summary>Whether the one temperature that is known is hardly that of the side that is measured: plates mostly name where the side moves that closes on rise.</summary>
-    internal bool IsOfOtherSide => OpensOnRise == true && WantedPoints.Of(Need).MayBeOfOtherSide;
+    /// <summary>Whether the one temperature that is known is hardly that of the side that is measured: plates mostly name where the side moves that closes on rise. New single contacts have no other side; they are judged by the temperature that is taken for them.</summary>
+    internal bool IsOfOtherSide => OpensOnRise == true && New is not { Action: ThermostatAction.OpensOnRise } && WantedPoints.Of(Need).MayBeOfOtherSide;
 
     /// <summary>Whether fans wait for a cold coil by it.</summary>
     internal bool DelaysFans => Need.Plate.Function is ThermostatFunction.FanDelay or ThermostatFunction.FanDelayAndDefrostEnd;
