@@ -70,6 +70,53 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Contacts that open on rise open above where they close, and those that open on fall below: where it is said to be the other way round one of the two is misread, and nothing is judged by them. With a button the cut-in is of no matter, but nor does it tell where the button holds.</summary>
+    [Theory]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=yes; pressureThere=320 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "openedAt=300 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi; cutInNeeded=20 psi", "isClosed=no; pressureThere=28 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=30 psi; cutIn=10 psi", "", "isClosed=no; pressureThere=60 psi", Conclusion.ReadNext, "cutOut")]
+    [InlineData("function=low pressure; reset=manual", "cutOutNeeded=35 psi; cutInNeeded=30 psi", "isClosed=no; pressureThere=20 psi", Conclusion.NotThePart, null)]
+    [InlineData("function=low pressure; reset=manual", "cutOutNeeded=35 psi; cutInNeeded=30 psi", "isClosed=no; pressureThere=37 psi; holdsAfterReset=no", Conclusion.ReadNext, "cutInNeeded")]
+    public void By_settings_that_are_misread_nothing_is_judged(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before(plate, site, readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void What_is_misread_made_nothing_trip() =>
+        Before("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=320 psi").MendFirst.ShouldBeEmpty();
+
+    [Fact]
+    public void A_new_one_is_not_bad_by_settings_that_are_misread() =>
+        After("function=high pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "function=high pressure; action=opens on rise; range=100 to 450 psi", "isClosed=no; pressureThere=200 psi").ShouldBe(ReadingVerdict.CantTell);
+
+    /// <summary>Of change-over contacts the wired side is measured: its pressure is past its cut-in, or beyond its cut-out, by over 5 psi (practice). Which is wired is asked where it would be guessed.</summary>
+    [Theory]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=both", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; action=change-over", "", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("action=change-over", "sidesWired=both", Conclusion.ReadNext, "function")]
+    [InlineData("", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("", "", Conclusion.ReadNext, "action")]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=the one that opens on rise", Conclusion.NothingWrongFound, null)] // its two pressures are those of the other side
+    public void Of_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"cutOut=10 psi; cutIn=30 psi; {plate}", site, "isClosed=no; pressureThere=80 psi");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>The change says which side of the new one to use, and that is measured.</summary>
+    [Theory]
+    [InlineData("isClosed=yes; pressureThere=350 psi", ReadingVerdict.Good)]
+    [InlineData("isClosed=yes; pressureThere=410 psi", ReadingVerdict.Bad)]
+    public void Of_new_change_over_contacts_in_the_place_of_single_ones_the_side_that_is_used_is_judged(string readings, ReadingVerdict verdict) =>
+        After("action=opens on rise; cutOut=400 psi; cutIn=300 psi", "", "action=change-over; range=100 to 450 psi", readings).ShouldBe(verdict);
+
     [Theory]
     [InlineData("openedAt=405 psi", ReadingVerdict.Good)]
     [InlineData("openedAt=405.1 psi", ReadingVerdict.Bad)]
@@ -102,4 +149,10 @@ public sealed class PressureControlProofTests
         notes.Cautions.ShouldContain(caution => caution.Words.StartsWith("Refrigerant under pressure", StringComparison.Ordinal));
         notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
     }
+
+    private static Diagnosis Before(string plate, string site, string readings) =>
+        PressureControlFamily.PressureControl.BeforeCondemning(PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need, Named.Record<PressureControlReadings>(readings));
+
+    private static ReadingVerdict After(string plate, string site, string part, string readings) =>
+        PressureControlFamily.PressureControl.AfterSwap(PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need, Named.Record<PressureControlSpec>(part), Named.Record<PressureControlReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict;
 }

@@ -17,7 +17,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
     private static Ruling At(PressureControlCase one, bool closed)
     {
         if (one.Readings.PressureThere is null) return Ruling.Read("pressureThere", "Read the gauge as well: contacts are right or wrong by the pressure there is.");
-        if (one.Sign is null) return Ruling.CantTell($"Whether it opens on rise or on fall is not known.").ThenRead("action", "Find out whether its contacts open on rise or on fall.", Side.Plate);
+        if ((MeasuredContacts.NotKnown(one) ?? MeasuredContacts.WayNotKnown(one)) is { } open) return open;
         if (one.CutOut is null || one.BeyondCutOut is not { } beyond) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);
         if (beyond > Settings.Near)
         {
@@ -89,6 +89,7 @@ internal static class Setting
     public static Ruling? Judge(PressureControlCase one, UnitsNet.Pressure? read, double? asked, string moved, string field)
     {
         if (Settings.In(read) is not { } at) return null;
+        if (MeasuredContacts.NotKnown(one) is { } open) return open;
         if (asked is not { } right) return Ruling.CantTell($"It {moved} at {new ShownPressure(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
         FormattableString limit = $"{new ShownPressure(right)} within 5 psi";
         if (Within.AtMost(Math.Abs(at - right), Settings.Near)) return Ruling.Good($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right.", limit);
