@@ -70,6 +70,34 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
+    [Theory]
+    [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=35 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=10 psi", Conclusion.NotThePart, null)] // to be set anew
+    [InlineData("range=0 to 100 psi", "isClosed=no; pressureThere=42 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("", "isClosed=yes; pressureThere=25 psi", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("isAdjustable=no", "isClosed=yes; pressureThere=8 psi; openedAt=10 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("isAdjustable=no", "isClosed=no; pressureThere=20 psi; closedAt=30 psi", Conclusion.NothingWrongFound, null)]
+    public void Where_contacts_moved_is_asked_once(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"function=low pressure; reset=automatic; cutOut=10 psi; cutIn=30 psi; {plate}", "cutOutNeeded=35 psi; cutInNeeded=55 psi", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A button holds once the pressure is past where it can be reset as it is marked, too: 5 psi (practice) past its cut-in, or its greatest differential past its cut-out.</summary>
+    [Theory]
+    [InlineData("differential=60 psi", "cutOutNeeded=400 psi", "pressureThere=250 psi", Conclusion.ReadNext, "pressureThere")]
+    [InlineData("differential=60 psi", "cutOutNeeded=400 psi", "pressureThere=234.9 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "pressureThere=250 psi", Conclusion.ReadNext, "cutIn")]
+    [InlineData("", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "pressureThere=310 psi", Conclusion.ReadNext, "pressureThere")] // tripped rightly as it is marked
+    public void A_button_that_does_not_hold_is_pressed_again_past_where_it_is_marked(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"function=high pressure; reset=manual; range=100 to 450 psi; cutOut=300 psi; {plate}", site, $"isClosed=no; holdsAfterReset=no; {readings}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Contacts that open on rise open above where they close, and those that open on fall below: where it is said to be the other way round one of the two is misread, and nothing is judged by them. With a button the cut-in is of no matter, but nor does it tell where the button holds.</summary>
     [Theory]
     [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "cutOutNeeded")]

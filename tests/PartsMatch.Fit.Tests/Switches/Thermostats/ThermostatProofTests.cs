@@ -126,9 +126,50 @@ public sealed class ThermostatProofTests
     public void A_limit_that_is_reset_by_hand_is_judged_by_where_it_trips(string plate, string readings, Conclusion conclusion, string? next) =>
         Before($"{plate}; reset=manual", "", readings).ShouldBe((conclusion, next));
 
+    /// <summary>Its button holds once its bulb is past where it can be reset as it is marked, too: 5 °F (practice) past its cut-in, or its differential, or 50 °F (practice), past its trip.</summary>
+    [Theory]
+    [InlineData("function=low limit; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "bulbTemperature=58 °F", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "bulbTemperature=64.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; range=100 to 200 °F; cutOut=140 °F", "cutOutNeeded=170 °F", "bulbTemperature=100 °F", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; range=100 to 200 °F; cutOut=140 °F", "cutOutNeeded=170 °F", "bulbTemperature=84.9 °F", Conclusion.PartHasFailed, null)]
+    public void A_button_that_does_not_hold_is_pressed_again_past_where_it_is_marked(string plate, string site, string readings, Conclusion conclusion, string? next) =>
+        Before($"{plate}; reset=manual", site, $"isClosed=no; holdsAfterReset=no; {readings}").ShouldBe((conclusion, next));
+
+    /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
+    [Theory]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F", Conclusion.NothingWrongFound)]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F; closedAt=54 °F", Conclusion.NothingWrongFound)]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=35 °F", Conclusion.NotThePart)] // to be set anew
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=37 °F; openedAt=35 °F", Conclusion.NothingWrongFound)]
+    [InlineData("isAdjustable=no", "isClosed=no; bulbTemperature=37 °F; closedAt=39 °F", Conclusion.NothingWrongFound)]
+    public void Where_contacts_moved_is_asked_once(string plate, string readings, Conclusion conclusion) =>
+        Before($"function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F; {plate}", "cutOutNeeded=50 °F; cutInNeeded=54 °F", readings).ShouldBe((conclusion, null));
+
+    /// <summary>Fans' contacts have no reading of their own for where they moved: they are looked at past where they should have.</summary>
     [Fact]
-    public void A_limit_with_a_button_that_may_be_set_as_it_is_marked_is_set_and_reset_first() =>
-        Before("function=low limit; reset=manual; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "isClosed=no; bulbTemperature=58 °F; holdsAfterReset=no").ShouldBe((Conclusion.ReadNext, "holdsAfterReset"));
+    public void Where_the_fans_contacts_moved_is_seen_by_their_bulb() => Before(Both, "", "areFansClosed=no; bulbTemperature=35 °F").ShouldBe((Conclusion.ReadNext, "bulbTemperature"));
+
+    [Fact]
+    public void Where_the_fans_contacts_are_to_move_is_asked_by_its_own_field() => Before("function=fan delay and defrost end; cutIn=55 °F", "", "areFansClosed=no; bulbTemperature=35 °F").ShouldBe((Conclusion.ReadNext, "fanCutOutNeeded"));
+
+    /// <summary>What cannot be set is not to be set: whether it can is asked first, and of a disc it is known.</summary>
+    [Theory]
+    [InlineData("", "isAdjustable", "See whether it can be set")]
+    [InlineData("isAdjustable=yes", "openedAt", "Set it to what is needed")]
+    [InlineData("isAdjustable=no", "openedAt", "Bring its bulb past")]
+    [InlineData("bulb=strap-on disc", "openedAt", "Bring its bulb past")]
+    public void Whether_it_can_be_set_is_asked_before_it_is_set(string plate, string field, string why)
+    {
+        var next = ThermostatFamily.Thermostat.BeforeCondemning(Need($"function=high limit; cutOut=140 °F; cutIn=110 °F; {plate}", "cutOutNeeded=120 °F; cutInNeeded=90 °F"), Named.Record<ThermostatReadings>("isClosed=yes; bulbTemperature=130 °F")).Next;
+        (next?.Field).ShouldBe(field);
+        next!.Why.ShouldStartWith(why);
+    }
+
+    [Fact]
+    public void Fans_that_stand_still_beside_closed_contacts_are_something_else() => Before(FanDelay, "", "fansStarted=no; boxIsCold=yes; isClosed=yes; bulbTemperature=10 °F").ShouldBe((Conclusion.NotThePart, null));
+
+    [Fact]
+    public void A_defrost_that_time_ended_is_asked_for_its_bulb_once() => Before(DefrostEnd, "", "defrostEnded=time; isClosed=yes; bulbTemperature=20 °F").ShouldBe((Conclusion.NothingWrongFound, null));
 
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]

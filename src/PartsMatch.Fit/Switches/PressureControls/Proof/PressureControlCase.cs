@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -47,6 +48,16 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
 
     /// <summary>Whether settings are judged that are the plate's.</summary>
     internal bool IsAsMarked => IsByMarked || (New is null && Need.Plate.IsAdjustable == false);
+
+    /// <summary>What was seen at it.</summary>
+    /// <param name="closed">Whether its contacts are closed.</param>
+    internal SeenAtSwitch Seen(bool closed) => new(closed, IsManual, Readings.OpenedAt is not null, Readings.ClosedAt is not null) { There = "pressureThere", Instrument = "the gauge", Feels = "the pressure" };
+
+    /// <summary>The field that is asked for where it is to open: of the place, or of the plate where that alone tells it.</summary>
+    internal (string Field, Side Side) AskedCutOut => IsAsMarked && (CutOutNeeded is not null || IsCutInChanged) ? ("cutOut", Side.Plate) : ("cutOutNeeded", Side.Site);
+
+    /// <summary>The same where it is to close.</summary>
+    internal (string Field, Side Side) AskedCutIn => IsAsMarked && (CutInNeeded is not null || IsCutOutChanged) ? ("cutIn", Side.Plate) : ("cutInNeeded", Side.Site);
 
     private bool IsOneWay => Measured.Action is PressureAction.OpensOnRise or PressureAction.OpensOnFall;
 

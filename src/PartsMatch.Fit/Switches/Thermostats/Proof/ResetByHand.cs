@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 
@@ -14,7 +15,7 @@ internal static class ResetByHand
     /// <summary>What they say at the temperature that is there.</summary>
     public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed)
     {
-        if (points.At(opensOnRise ? Moving.OnRise : Moving.OnFall) is not { } trip) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);
+        if (points.At(opensOnRise ? Moving.OnRise : Moving.OnFall) is not { } trip) return Ruling.CantTell($"Where it is to open is not known.").ThenRead(one.AskedCutOut.Field, "Find out where it is to open: on its scale, or in the equipment's papers.", one.AskedCutOut.Side);
         var there = one.There!.Value;
         var isOver = opensOnRise ? there > trip : there < trip;
         if (isOver && !Degrees.AreNear(there, trip))
@@ -27,7 +28,7 @@ internal static class ResetByHand
 
         if (!closed) return Open(one, points.At(opensOnRise ? Moving.OnFall : Moving.OnRise) ?? Back(one, trip, opensOnRise), opensOnRise);
         return isOver
-            ? Ruling.CantTell($"It is closed within 5 °F (2.8 K) of where it is to open: either is right.").ThenRead("openedAt", "Read the thermometer at its bulb as it opens.")
+            ? Ruling.CantTell($"It is closed within 5 °F (2.8 K) of where it is to open: either is right.").ThenSeeItMove(one.Seen(closed), "Read the thermometer at its bulb as it opens.")
             : Ruling.Good($"It is closed, and {new ShownTemperature(there)} at its bulb are not {(opensOnRise ? "above" : "below")} {new ShownTemperature(trip)}, where it is to open.");
     }
 

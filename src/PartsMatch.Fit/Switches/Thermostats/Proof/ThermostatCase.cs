@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     public ThermostatSpec Measured => New ?? Need.Plate;
 
     /// <summary>Where its contacts are to move: as it is needed, or as an old one is marked that cannot be set.</summary>
-    internal Points Main => New is null && Need.Plate.IsAdjustable == false ? Marked : By(Need.Site.CutOutNeeded, Need.Site.CutInNeeded);
+    internal Points Main => IsAsMarked ? Marked : By(Need.Site.CutOutNeeded, Need.Site.CutInNeeded);
 
     /// <summary>Where those of an old one move as it is marked, where that is elsewhere; null where nothing else is needed.</summary>
     internal Points? AsMarked => New is null && Marked != Main ? Marked : null;
@@ -35,6 +36,16 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
 
     /// <summary>Whether it ends a defrost.</summary>
     internal bool EndsDefrost => Need.Plate.Function is ThermostatFunction.DefrostEnd or ThermostatFunction.FanDelayAndDefrostEnd;
+
+    /// <summary>What was seen at it.</summary>
+    /// <param name="closed">Whether its contacts are closed.</param>
+    internal SeenAtSwitch Seen(bool closed) => new(closed, IsManual, Readings.OpenedAt is not null, Readings.ClosedAt is not null) { There = "bulbTemperature", Instrument = "the thermometer at its bulb", Feels = "its bulb" };
+
+    /// <summary>The field that is asked for where it is to open: of the place, or of the plate where that alone tells it.</summary>
+    internal (string Field, Side Side) AskedCutOut => Need.Site.CutOutNeeded is null && !(IsAsMarked && Degrees.AreOthers(Need.Plate.CutIn, Need.Site.CutInNeeded)) ? ("cutOutNeeded", Side.Site) : ("cutOut", Side.Plate);
+
+    /// <summary>The same where it is to close.</summary>
+    internal (string Field, Side Side) AskedCutIn => Need.Site.CutInNeeded is null && !(IsAsMarked && Degrees.AreOthers(Need.Plate.CutOut, Need.Site.CutOutNeeded)) ? ("cutInNeeded", Side.Site) : ("cutIn", Side.Plate);
 
     /// <summary>Whether it is reset by hand.</summary>
     internal bool IsManual => Measured.Reset == ContactReset.Manual;
@@ -61,6 +72,8 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     private ThermostatAction? Taken => New is null && TakenOfTheOldOne.ByTemperatures(Need.Plate.Function, Need.Plate.CutOut, Need.Plate.CutIn) is { } own
         ? TakenOfTheOldOne.IsAgainst(Need.Plate.Function, own) ? null : own
         : WantedPoints.Of(Need) is { IsAgainstItsFunction: false } wanted && (!wanted.IsTaken || TakenOfTheOldOne.HasOneWay(wanted.Function)) ? wanted.Action : null;
+
+    private bool IsAsMarked => New is null && Need.Plate.IsAdjustable == false;
 
     /// <summary>What is not marked is taken as it is needed, unless something else is needed than is marked.</summary>
     private Points Marked => By(
