@@ -245,8 +245,16 @@ public sealed class ThermostatProofTests
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=both", Conclusion.PartHasFailed, null)]
     [InlineData("cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutOut")] // the other side may close there
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "cutOutNeeded=80 °F; sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutInNeeded")] // its own is marked, and is not needed any more
     public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next) =>
         Before($"function=defrost end; action=change-over; {plate}", site, "isClosed=yes; bulbTemperature=20 °F").ShouldBe((conclusion, next));
+
+    /// <summary>Where the plate has one side and another is said to be wired there is no other temperature to be found: one of the two is misread.</summary>
+    [Theory]
+    [InlineData("opens on rise", "closes on rise")]
+    [InlineData("closes on rise", "opens on rise")]
+    public void By_a_side_that_old_contacts_do_not_have_nothing_is_judged(string marked, string wired) =>
+        Before($"function=box thermostat; action={marked}; cutOut=35 °F", $"sidesWired={wired}", "isClosed=yes; bulbTemperature=80 °F").ShouldBe((Conclusion.ReadNext, "action"));
 
     [Fact]
     public void A_loose_bulb_is_mended_first() =>
