@@ -10,7 +10,7 @@ internal static class MeasuredContacts
     {
         if (one.IsSideOpen) return Ruling.CantTell($"Its contacts change over; which side of them is wired, and so was measured, is not known.").ThenRead("sidesWired", "See which sides of its change-over contacts have a wire.", Side.Site);
         if (one.IsOfOtherSide) return Ruling.CantTell($"The side that is wired is not the one that keeps the equipment running, whose cut-out and cut-in these are.");
-        if (one.IsManual || one.Misread is not { } misread) return null;
+        if (one.Misread is not { } misread) return null;
         return one.IsAsMarked
             ? Ruling.CantTell(misread).ThenRead("cutOut", "Look at its plate again: where it opens, and where it closes.", Side.Plate)
             : Ruling.CantTell(misread).ThenRead("cutOutNeeded", "Look again where it is to open, and where it is to close: on its scale, or in the equipment's papers.", Side.Site);

@@ -31,8 +31,8 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>Whether the side that is wired, and so is measured, is not the one whose cut-out and cut-in are known.</summary>
     internal bool IsOfOtherSide => !IsOneWay && Need.Site.Wired is { } wired && wired != PressureAction.ChangeOver && Running != wired;
 
-    /// <summary>What is said where its cut-out and cut-in cannot be those of its contacts, so that nothing can be told by them; null where they can.</summary>
-    internal FormattableString? Misread => Settings.WrongWayRound(Running, CutOut, CutIn);
+    /// <summary>What is said where its cut-out and cut-in cannot be those of its contacts, so that nothing can be told by them; null where they can, or where its cut-in is of no matter.</summary>
+    internal FormattableString? Misread => IsManual ? null : WrongWayRound;
 
     /// <summary>Whether it is reset by hand.</summary>
     internal bool IsManual => Measured.Reset == ContactReset.Manual;
@@ -40,11 +40,14 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>How far the pressure is beyond its cut-out, kPa; null when that is not known.</summary>
     internal double? BeyondCutOut => Settings.In(Readings.PressureThere) is { } there && CutOut is { } cutOut && Sign is { } sign ? sign * (there - cutOut) : null;
 
-    /// <summary>How far the pressure has come back behind where it can be reset, kPa: its cut-in, or its cut-out less the greatest differential; null when that is not known.</summary>
-    internal double? BehindReset => (Misread is null ? BehindCutIn : null) ?? (Measured.Differential?.Kilopascals.High is { } greatest ? -BeyondCutOut - greatest : null);
+    /// <summary>Where one that is reset by hand can be reset, kPa: its cut-in, or its cut-out less the greatest differential; null when that is not known.</summary>
+    internal double? ResetsAt => (WrongWayRound is null ? CutIn : null) ?? (CutOut - (Sign * Measured.Differential?.Kilopascals.High));
+
+    /// <summary>How far the pressure has come back behind that, kPa; null when that is not known.</summary>
+    internal double? BehindReset => Behind(ResetsAt);
 
     /// <summary>How far the pressure has come back behind its cut-in, kPa; null when that is not known.</summary>
-    internal double? BehindCutIn => Settings.In(Readings.PressureThere) is { } there && CutIn is { } cutIn && Sign is { } sign ? sign * (cutIn - there) : null;
+    internal double? BehindCutIn => Behind(CutIn);
 
     /// <summary>Whether settings are judged that are the plate's.</summary>
     internal bool IsAsMarked => IsByMarked || (New is null && Need.Plate.IsAdjustable == false);
@@ -70,6 +73,8 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
         _ => null,
     };
 
+    private FormattableString? WrongWayRound => Settings.WrongWayRound(Running, CutOut, CutIn);
+
     private bool IsByMarked { get; init; }
 
     private double? CutOutNeeded => Settings.In(Need.Site.CutOutNeeded);
@@ -79,4 +84,6 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     private bool IsCutOutChanged => Settings.AreOthers(Need.Plate.CutOut, Need.Site.CutOutNeeded);
 
     private bool IsCutInChanged => Settings.AreOthers(Need.Plate.CutIn, Need.Site.CutInNeeded);
+
+    private double? Behind(double? where) => Sign * (where - Settings.In(Readings.PressureThere));
 }

@@ -45,7 +45,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
         {
             null => Ruling.CantTell($"It does not stay closed after its reset; how far the pressure must come back before it can be reset is not known.").ThenRead(one.AskedCutIn.Field, "Find out where it can be reset: its cut-in, or its cut-out and differential.", one.AskedCutIn.Side),
             > Settings.Near and var behind => Ruling.Bad($"It does not stay closed after its reset, though the pressure is {new ShownPressure(behind)} past where it can be reset.").ThePartHasFailed(),
-            _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", "Let the pressure come back past its cut-in, press its button again, and read the gauge."),
+            _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", FormattableString.Invariant($"Let the pressure come back more than 5 psi past {new ShownPressure(one.ResetsAt!.Value)}, press its button again, and read the gauge.")),
         },
     };
 }
