@@ -8,18 +8,19 @@ internal static class MarkedOrNeeded
     /// <summary>What is wrong by what is needed condemns one only where it is wrong by what it is marked with, too.</summary>
     /// <param name="byNeeded">What is said by what is needed.</param>
     /// <param name="byMarked">What is said by what it is marked with; null where that is no other, or where it cannot be set.</param>
-    /// <param name="closed">Whether its contacts are closed.</param>
-    /// <param name="isManual">Whether it is reset by hand.</param>
-    /// <param name="instrument">What tells where it moves: "the gauge".</param>
-    public static Ruling UnlessRightAsMarked(this Ruling byNeeded, Ruling? byMarked, bool closed, bool isManual, string instrument)
+    /// <param name="seen">What was seen at it.</param>
+    /// <param name="isAdjustable">Whether it can be set; null when not known.</param>
+    public static Ruling UnlessRightAsMarked(this Ruling byNeeded, Ruling? byMarked, SeenAtSwitch seen, bool? isAdjustable)
     {
         if (byNeeded.Verdict != ReadingVerdict.Bad || byMarked is null or { Verdict: ReadingVerdict.Bad }) return byNeeded;
         var open = Ruling.CantTell($"{byNeeded.Sentence} So it is by what is needed; as it is marked it need not be, and it may be set so still.");
-        return (closed, isManual) switch
-        {
-            (true, _) => open.ThenRead("openedAt", $"Set it to what is needed, and read {instrument} as it opens."),
-            (_, true) => open.ThenRead("holdsAfterReset", "Set it to what is needed, and press its button: does it stay closed?"),
-            _ => open.ThenRead("closedAt", $"Set it to what is needed, and read {instrument} as it closes."),
-        };
+        if (isAdjustable is null) return open.ThenRead("isAdjustable", "See whether it can be set: a knob, a scale or a setting screw.", Side.Plate);
+        if (seen is { IsManual: true, IsClosed: false }) return open.ThenPressAgain(byMarked, seen);
+        return open.ThenSeeItMove(seen, $"Set it to what is needed, and read {seen.Instrument} as it {(seen.IsClosed ? "opens" : "closes")}.");
     }
+
+    /// <summary>A button that does not hold where it should by what is needed is pressed again where it should as it is marked, too.</summary>
+    private static Ruling ThenPressAgain(this Ruling open, Ruling byMarked, SeenAtSwitch seen) => byMarked.Asks is { } next
+        ? open.ThenRead(next.Field, next.Why, next.Side)
+        : open.ThenRead(seen.There, $"Let {seen.Feels} come back past where it can be reset as it is marked, press its button again, and read {seen.Instrument}.");
 }

@@ -10,10 +10,11 @@ internal static class RestingOnTaken
     /// <param name="found">The answer by what was taken.</param>
     /// <param name="field">The field of the old plate that does not say it.</param>
     /// <param name="taken">What was taken, and why.</param>
-    public static Finding RestingOn(this Finding found, string field, FormattableString taken)
+    /// <param name="side">Whose field it is: the old plate's, where nothing else is said.</param>
+    public static Finding RestingOn(this Finding found, string field, FormattableString taken, Side side = Side.Plate)
     {
         var told = found.Then(taken);
-        return found.Verdict == Verdict.Fails ? Finding.Unknown(Side.Plate, field, $"{new Said(told)}") : told;
+        return found.Verdict == Verdict.Fails ? Finding.Unknown(side, field, $"{new Said(told)}") : told;
     }
 
     /// <summary>What an answer says; formed only when it is shown.</summary>

@@ -15,7 +15,7 @@ public sealed record PressureControlReadings : Readings
     public Pressure? PressureThere { get; init; }
 
     /// <summary>Whether its contacts are closed.</summary>
-    [Field("Contacts closed", "By ohms with the power off, or no volts across them with it on.", Group = Now)]
+    [Field("Contacts closed", "By ohms with the power off, or no volts across them with it on. Of change-over contacts the side that is wired; where both are, the one that keeps the equipment running.", Group = Now)]
     public bool? IsClosed { get; init; }
 
     /// <summary>Whether it stays closed once its button was pressed.</summary>
@@ -27,10 +27,10 @@ public sealed record PressureControlReadings : Readings
     public Measured<ElectricPotential>? DropVolts { get; init; }
 
     /// <summary>Where it opened.</summary>
-    [Field("Opened at", "The gauge as it opened.", Group = Moving, Example = "12 psi")]
+    [Field("Opened at", "The gauge as it opened, the same contacts.", Group = Moving, Example = "12 psi")]
     public Pressure? OpenedAt { get; init; }
 
     /// <summary>Where it closed.</summary>
-    [Field("Closed at", "The gauge as it closed again.", Group = Moving, Example = "31 psi")]
+    [Field("Closed at", "The gauge as it closed again, the same contacts.", Group = Moving, Example = "31 psi")]
     public Pressure? ClosedAt { get; init; }
 }

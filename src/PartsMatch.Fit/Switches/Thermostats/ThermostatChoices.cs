@@ -92,7 +92,7 @@ public enum BulbForm
     Averaging,
 
     /// <summary>A disc that is strapped or screwed on.</summary>
-    [Words("strap-on disc", "strap-on", "strap mount", "disc", "surface mount", "strap on disc type")]
+    [Words("strap-on disc", "strap-on", "strap mount", "disc", "snap disc", "bimetal disc", "surface mount", "strap on disc type")]
     StrapOnDisc,
 
     /// <summary>A disc with a clip for a tube.</summary>

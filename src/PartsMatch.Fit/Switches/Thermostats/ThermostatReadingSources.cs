@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.Thermostats;
 public static class ThermostatReadingSources
 {
     /// <summary>Contacts at a temperature.</summary>
-    public static Source ThermostatContacts { get; } = new("A thermostat is judged by the temperature at its bulb: within its differential, and within 5 °F (2.8 K) of a setting, nothing is concluded; one that is reset by hand can be reset at its cut-in, or its differential past its cut-out, and 50 °F (27.8 K) past it where neither is marked", SourceStatus.Practice);
+    public static Source ThermostatContacts { get; } = new("A thermostat is judged by the temperature at its bulb: within its differential, and within 5 °F (2.8 K) of a setting, nothing is concluded; one that is reset by hand can be reset at its cut-in, or its differential past its cut-out, and where neither is marked 50 °F (27.8 K) below it, or 20 °F (11.1 K) above it where it opens on fall", SourceStatus.Practice);
 
     /// <summary>Settings by the thermometer.</summary>
     public static Source ThermostatSetting { get; } = new("A thermostat moves within 5 °F (2.8 K) of its setting by a thermometer at its bulb", SourceStatus.Practice);

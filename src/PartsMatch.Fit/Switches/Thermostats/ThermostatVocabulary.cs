@@ -57,9 +57,9 @@ public static class ThermostatVocabulary
     {
         UnlessOthers = [new("°F")],
         Example = "THERMOSTAT RANGE -30 TO 90 F DIFF 3.5 TO 36 F CUT-OUT 35 F CUT-IN 39 F SPDT FLA 16/8 LRA 96/48 AT 120/240 V 72 IN CAPILLARY",
-        OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "C", "COM", "common", "1", "2", "red", "brown", "black", "bulb", "tabs", "disc"],
-        Names = ["SWITCH", "SW", "CONTROL", "STAT", "THERMOSTAT", "DEFROST SWITCH", "FAN SWITCH", "BIMETAL", "DISC", "SNAP DISC"],
-        Vague = [new("function", "box thermostat", "fan delay", "defrost end", "fan delay and defrost end", "low limit", "high limit"), new("function", "fan delay", "fan delay and defrost end"), new("function", "defrost end", "fan delay and defrost end")],
+        OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "C", "COM", "common", "1", "2", "red", "brown", "black", "bulb", "tabs"],
+        Names = ["SWITCH", "SW", "CONTROL", "STAT", "THERMOSTAT", "DEFROST SWITCH", "FAN SWITCH", "BIMETAL"],
+        Vague = [new("function", "box thermostat", "fan delay", "defrost end", "fan delay and defrost end", "low limit", "high limit"), new("function", "fan delay", "fan delay and defrost end"), new("function", "defrost end", "fan delay and defrost end"), new("bulb", "strap-on disc", "clip-on disc")],
         Strangers =
         [
             "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "SET", "FACTORY SET",

@@ -70,6 +70,88 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
+    [Theory]
+    [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=35 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=10 psi", Conclusion.NotThePart, null)] // to be set anew
+    [InlineData("range=0 to 100 psi", "isClosed=no; pressureThere=42 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("", "isClosed=yes; pressureThere=25 psi", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("isAdjustable=no", "isClosed=yes; pressureThere=8 psi; openedAt=10 psi", Conclusion.NothingWrongFound, null)]
+    [InlineData("isAdjustable=no", "isClosed=no; pressureThere=20 psi; closedAt=30 psi", Conclusion.NothingWrongFound, null)]
+    public void Where_contacts_moved_is_asked_once(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"function=low pressure; reset=automatic; cutOut=10 psi; cutIn=30 psi; {plate}", "cutOutNeeded=35 psi; cutInNeeded=55 psi", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A button holds once the pressure is past where it can be reset as it is marked, too: 5 psi (practice) past its cut-in, or its greatest differential past its cut-out.</summary>
+    [Theory]
+    [InlineData("differential=60 psi", "cutOutNeeded=400 psi", "pressureThere=250 psi", Conclusion.ReadNext, "pressureThere")]
+    [InlineData("differential=60 psi", "cutOutNeeded=400 psi", "pressureThere=234.9 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "pressureThere=250 psi", Conclusion.ReadNext, "cutIn")]
+    [InlineData("", "cutOutNeeded=400 psi; cutInNeeded=320 psi", "pressureThere=310 psi", Conclusion.ReadNext, "pressureThere")] // tripped rightly as it is marked
+    public void A_button_that_does_not_hold_is_pressed_again_past_where_it_is_marked(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"function=high pressure; reset=manual; range=100 to 450 psi; cutOut=300 psi; {plate}", site, $"isClosed=no; holdsAfterReset=no; {readings}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>300 psi less 60 psi as it is marked, whatever is needed: worked by hand.</summary>
+    [Fact]
+    public void How_far_the_pressure_is_to_come_back_is_said() =>
+        Before("function=high pressure; reset=manual; range=100 to 450 psi; cutOut=300 psi; differential=60 psi", "cutOutNeeded=400 psi", "isClosed=no; holdsAfterReset=no; pressureThere=250 psi").Sentence.ShouldBe("Let the pressure come back more than 5 psi past 240 psi (1655 kPa), press its button again, and read the gauge.");
+
+    /// <summary>Contacts that open on rise open above where they close, and those that open on fall below: where it is said to be the other way round one of the two is misread, and nothing is judged by them. With a button the cut-in is of no matter, but nor does it tell where the button holds.</summary>
+    [Theory]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=200 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=yes; pressureThere=320 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=high pressure; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "openedAt=300 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=low pressure; range=0 to 100 psi; cutOut=10 psi; cutIn=30 psi", "cutOutNeeded=35 psi; cutInNeeded=20 psi", "isClosed=no; pressureThere=28 psi", Conclusion.ReadNext, "cutOutNeeded")]
+    [InlineData("function=low pressure; isAdjustable=no; cutOut=30 psi; cutIn=10 psi", "", "isClosed=no; pressureThere=60 psi", Conclusion.ReadNext, "cutOut")]
+    [InlineData("function=low pressure; reset=manual", "cutOutNeeded=35 psi; cutInNeeded=30 psi", "isClosed=no; pressureThere=20 psi", Conclusion.NotThePart, null)]
+    [InlineData("function=low pressure; reset=manual", "cutOutNeeded=35 psi; cutInNeeded=30 psi", "isClosed=no; pressureThere=37 psi; holdsAfterReset=no", Conclusion.ReadNext, "cutInNeeded")]
+    public void By_settings_that_are_misread_nothing_is_judged(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before(plate, site, readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("automatic", 0)]
+    [InlineData("manual", 1)] // of which only the cut-out counts
+    public void What_is_misread_made_nothing_trip(string reset, int mends) =>
+        Before($"function=high pressure; range=100 to 450 psi; reset={reset}", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=320 psi").MendFirst.Count.ShouldBe(mends);
+
+    [Fact]
+    public void A_new_one_is_not_bad_by_settings_that_are_misread() =>
+        After("function=high pressure", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "function=high pressure; action=opens on rise; range=100 to 450 psi", "isClosed=no; pressureThere=200 psi").ShouldBe(ReadingVerdict.CantTell);
+
+    /// <summary>Of change-over contacts the wired side is measured: its pressure is past its cut-in, or beyond its cut-out, by over 5 psi (practice). Which is wired is asked where it would be guessed.</summary>
+    [Theory]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=both", Conclusion.PartHasFailed, null)]
+    [InlineData("function=low pressure; action=change-over", "", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("action=change-over", "sidesWired=both", Conclusion.ReadNext, "function")]
+    [InlineData("", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
+    [InlineData("", "", Conclusion.ReadNext, "action")]
+    [InlineData("function=low pressure; action=change-over", "sidesWired=the one that opens on rise", Conclusion.NothingWrongFound, null)] // its two pressures are those of the other side
+    public void Of_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"cutOut=10 psi; cutIn=30 psi; {plate}", site, "isClosed=no; pressureThere=80 psi");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>The change says which side of the new one to use, and that is measured.</summary>
+    [Theory]
+    [InlineData("isClosed=yes; pressureThere=350 psi", ReadingVerdict.Good)]
+    [InlineData("isClosed=yes; pressureThere=410 psi", ReadingVerdict.Bad)]
+    public void Of_new_change_over_contacts_in_the_place_of_single_ones_the_side_that_is_used_is_judged(string readings, ReadingVerdict verdict) =>
+        After("action=opens on rise; cutOut=400 psi; cutIn=300 psi", "", "action=change-over; range=100 to 450 psi", readings).ShouldBe(verdict);
+
     [Theory]
     [InlineData("openedAt=405 psi", ReadingVerdict.Good)]
     [InlineData("openedAt=405.1 psi", ReadingVerdict.Bad)]
@@ -102,4 +184,10 @@ public sealed class PressureControlProofTests
         notes.Cautions.ShouldContain(caution => caution.Words.StartsWith("Refrigerant under pressure", StringComparison.Ordinal));
         notes.Steps.Select(step => step.Stage).ShouldBeInOrder();
     }
+
+    private static Diagnosis Before(string plate, string site, string readings) =>
+        PressureControlFamily.PressureControl.BeforeCondemning(PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need, Named.Record<PressureControlReadings>(readings));
+
+    private static ReadingVerdict After(string plate, string site, string part, string readings) =>
+        PressureControlFamily.PressureControl.AfterSwap(PressureControlFamily.PressureControl.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need, Named.Record<PressureControlSpec>(part), Named.Record<PressureControlReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict;
 }

@@ -99,7 +99,7 @@ public sealed class ThermostatProofTests
     public void Where_the_other_temperature_that_is_needed_is_not_known_it_is_asked() =>
         Before("function=box thermostat; action=closes on rise; range=-30 to 90 °F; cutOut=35 °F; cutIn=39 °F", "cutOutNeeded=-10 °F", "isClosed=no; bulbTemperature=60 °F").ShouldBe((Conclusion.ReadNext, "cutInNeeded"));
 
-    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F (practice), and 5 °F more.</summary>
+    /// <summary>Where a limit with a button would close again is of no matter: it is judged by where it trips. Its button holds once its bulb is back: past its cut-in, its differential past its trip, or 50 °F, and 20 °F of a low limit (practice), and 5 °F more.</summary>
     [Theory]
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F", Conclusion.ReadNext, "holdsAfterReset")]
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=70 °F; holdsAfterReset=yes", Conclusion.NotThePart, null)]
@@ -117,6 +117,8 @@ public sealed class ThermostatProofTests
     [InlineData("function=high limit; cutOut=140 °F", "isClosed=no; bulbTemperature=145.1 °F", Conclusion.NotThePart, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F", Conclusion.ReadNext, "holdsAfterReset")]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=61 °F; holdsAfterReset=no", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; cutOut=36 °F", "isClosed=no; bulbTemperature=61.1 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F; cutIn=42 °F", "isClosed=no; bulbTemperature=60 °F; holdsAfterReset=no", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=30.9 °F", Conclusion.PartHasFailed, null)]
     [InlineData("function=low limit; cutOut=36 °F", "isClosed=yes; bulbTemperature=60 °F", Conclusion.NothingWrongFound, null)]
@@ -124,9 +126,50 @@ public sealed class ThermostatProofTests
     public void A_limit_that_is_reset_by_hand_is_judged_by_where_it_trips(string plate, string readings, Conclusion conclusion, string? next) =>
         Before($"{plate}; reset=manual", "", readings).ShouldBe((conclusion, next));
 
+    /// <summary>Its button holds once its bulb is past where it can be reset as it is marked, too: 5 °F (practice) past its cut-in, or its differential, or 50 °F (practice), past its trip.</summary>
+    [Theory]
+    [InlineData("function=low limit; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "bulbTemperature=58 °F", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=low limit; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "bulbTemperature=64.1 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("function=high limit; range=100 to 200 °F; cutOut=140 °F", "cutOutNeeded=170 °F", "bulbTemperature=100 °F", Conclusion.ReadNext, "bulbTemperature")]
+    [InlineData("function=high limit; range=100 to 200 °F; cutOut=140 °F", "cutOutNeeded=170 °F", "bulbTemperature=84.9 °F", Conclusion.PartHasFailed, null)]
+    public void A_button_that_does_not_hold_is_pressed_again_past_where_it_is_marked(string plate, string site, string readings, Conclusion conclusion, string? next) =>
+        Before($"{plate}; reset=manual", site, $"isClosed=no; holdsAfterReset=no; {readings}").ShouldBe((conclusion, next));
+
+    /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
+    [Theory]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F", Conclusion.NothingWrongFound)]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F; closedAt=54 °F", Conclusion.NothingWrongFound)]
+    [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=35 °F", Conclusion.NotThePart)] // to be set anew
+    [InlineData("isAdjustable=no", "isClosed=yes; bulbTemperature=37 °F; openedAt=35 °F", Conclusion.NothingWrongFound)]
+    [InlineData("isAdjustable=no", "isClosed=no; bulbTemperature=37 °F; closedAt=39 °F", Conclusion.NothingWrongFound)]
+    public void Where_contacts_moved_is_asked_once(string plate, string readings, Conclusion conclusion) =>
+        Before($"function=box thermostat; action=closes on rise; cutOut=35 °F; cutIn=39 °F; {plate}", "cutOutNeeded=50 °F; cutInNeeded=54 °F", readings).ShouldBe((conclusion, null));
+
+    /// <summary>Fans' contacts have no reading of their own for where they moved: they are looked at past where they should have.</summary>
     [Fact]
-    public void A_limit_with_a_button_that_may_be_set_as_it_is_marked_is_set_and_reset_first() =>
-        Before("function=low limit; reset=manual; range=30 to 60 °F; cutOut=55 °F; cutIn=59 °F", "cutOutNeeded=36 °F; cutInNeeded=40 °F", "isClosed=no; bulbTemperature=58 °F; holdsAfterReset=no").ShouldBe((Conclusion.ReadNext, "holdsAfterReset"));
+    public void Where_the_fans_contacts_moved_is_seen_by_their_bulb() => Before(Both, "", "areFansClosed=no; bulbTemperature=35 °F").ShouldBe((Conclusion.ReadNext, "bulbTemperature"));
+
+    [Fact]
+    public void Where_the_fans_contacts_are_to_move_is_asked_by_its_own_field() => Before("function=fan delay and defrost end; cutIn=55 °F", "", "areFansClosed=no; bulbTemperature=35 °F").ShouldBe((Conclusion.ReadNext, "fanCutOutNeeded"));
+
+    /// <summary>What cannot be set is not to be set: whether it can is asked first, and of a disc it is known.</summary>
+    [Theory]
+    [InlineData("", "isAdjustable", "See whether it can be set")]
+    [InlineData("isAdjustable=yes", "openedAt", "Set it to what is needed")]
+    [InlineData("isAdjustable=no", "openedAt", "Bring its bulb past")]
+    [InlineData("bulb=strap-on disc", "openedAt", "Bring its bulb past")]
+    public void Whether_it_can_be_set_is_asked_before_it_is_set(string plate, string field, string why)
+    {
+        var next = ThermostatFamily.Thermostat.BeforeCondemning(Need($"function=high limit; cutOut=140 °F; cutIn=110 °F; {plate}", "cutOutNeeded=120 °F; cutInNeeded=90 °F"), Named.Record<ThermostatReadings>("isClosed=yes; bulbTemperature=130 °F")).Next;
+        (next?.Field).ShouldBe(field);
+        next!.Why.ShouldStartWith(why);
+    }
+
+    [Fact]
+    public void Fans_that_stand_still_beside_closed_contacts_are_something_else() => Before(FanDelay, "", "fansStarted=no; boxIsCold=yes; isClosed=yes; bulbTemperature=10 °F").ShouldBe((Conclusion.NotThePart, null));
+
+    [Fact]
+    public void A_defrost_that_time_ended_is_asked_for_its_bulb_once() => Before(DefrostEnd, "", "defrostEnded=time; isClosed=yes; bulbTemperature=20 °F").ShouldBe((Conclusion.NothingWrongFound, null));
 
     [Theory]
     [InlineData("openedAt=60 °F", ReadingVerdict.Good)]
@@ -177,6 +220,24 @@ public sealed class ThermostatProofTests
             Named.Record<ThermostatSpec>("action=change-over; cutOut=55 °F; cutIn=35 °F"),
             Named.Record<ThermostatReadings>($"{readings}; bulbTemperature=20 °F")).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
 
+    /// <summary>Single contacts in the place of the side that is wired have no other side that was measured: what the sheet takes is what they are judged by, 5 °F (practice). Of those that may change over the temperature may be of the other side.</summary>
+    [Theory]
+    [InlineData("action=opens on rise", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.Bad)]
+    [InlineData("action=opens on rise", "openedAt=75 °F", ReadingVerdict.Good)]
+    [InlineData("action=opens on rise", "openedAt=80.1 °F", ReadingVerdict.Bad)]
+    [InlineData("action=change-over", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.CantTell)]
+    [InlineData("", "isClosed=yes; bulbTemperature=90 °F", ReadingVerdict.CantTell)]
+    public void New_single_contacts_are_judged_by_the_temperature_that_is_taken(string part, string readings, ReadingVerdict verdict) =>
+        ThermostatFamily.Thermostat.AfterSwap(
+            Need("function=box thermostat; cutOut=75 °F", "sidesWired=the one that opens on rise"),
+            Named.Record<ThermostatSpec>($"function=box thermostat; isAdjustable=no; cutOut=75 °F; cutIn=71 °F; {part}"),
+            Named.Record<ThermostatReadings>(readings)).Readings.ShouldHaveSingleItem().Verdict.ShouldBe(verdict);
+
+    /// <summary>An old one that is not marked to change over is not said to; whether it does is asked first, as the sheet asks it.</summary>
+    [Fact]
+    public void Whether_old_contacts_change_over_is_asked_before_which_side_its_temperature_is_of() =>
+        Before("function=box thermostat; cutOut=75 °F", "sidesWired=the one that opens on rise", "isClosed=yes; bulbTemperature=90 °F").ShouldBe((Conclusion.ReadNext, "action"));
+
     /// <summary>Of old ones likewise; which side is wired is asked where it would be guessed.</summary>
     [Theory]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "", Conclusion.ReadNext, "sidesWired")]
@@ -184,8 +245,16 @@ public sealed class ThermostatProofTests
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=the one that closes on rise", Conclusion.PartHasFailed, null)]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "sidesWired=both", Conclusion.PartHasFailed, null)]
     [InlineData("cutIn=35 °F", "sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutOut")] // the other side may close there
+    [InlineData("cutOut=55 °F; cutIn=35 °F", "cutOutNeeded=80 °F; sidesWired=the one that opens on rise", Conclusion.ReadNext, "cutInNeeded")] // its own is marked, and is not needed any more
     public void Of_old_change_over_contacts_the_side_that_is_wired_is_judged(string plate, string site, Conclusion conclusion, string? next) =>
         Before($"function=defrost end; action=change-over; {plate}", site, "isClosed=yes; bulbTemperature=20 °F").ShouldBe((conclusion, next));
+
+    /// <summary>Where the plate has one side and another is said to be wired there is no other temperature to be found: one of the two is misread.</summary>
+    [Theory]
+    [InlineData("opens on rise", "closes on rise")]
+    [InlineData("closes on rise", "opens on rise")]
+    public void By_a_side_that_old_contacts_do_not_have_nothing_is_judged(string marked, string wired) =>
+        Before($"function=box thermostat; action={marked}; cutOut=35 °F", $"sidesWired={wired}", "isClosed=yes; bulbTemperature=80 °F").ShouldBe((Conclusion.ReadNext, "action"));
 
     [Fact]
     public void A_loose_bulb_is_mended_first() =>

@@ -29,6 +29,18 @@ public sealed class ThermostatRulesTests
     public void Nothing_that_only_mostly_holds_is_deduced(string part, string deduced) =>
         string.Join("; ", ThermostatFamily.Thermostat.Deduce(Named.Record<ThermostatSpec>(part)).Deductions.Select(one => $"{one.Field}={one.Text}")).ShouldBe(deduced);
 
+    /// <summary>A disc has nothing to be set by, and is held as another word of its plate says.</summary>
+    [Theory]
+    [InlineData("HIGH LIMIT DISC OPENS 140F CLOSES 110F", BulbForm.StrapOnDisc)]
+    [InlineData("BIMETAL DISC THERMOSTAT OPENS 55F", BulbForm.StrapOnDisc)]
+    [InlineData("DISC OPENS 55F CLOSES 35F TUBE CLIP", BulbForm.ClipOnDisc)]
+    [InlineData("DEFROST TERMINATION CLIP MOUNT DISC OPENS 55F CLOSES 35F", BulbForm.ClipOnDisc)]
+    public void A_disc_is_read_of_a_plate_and_cannot_be_set(string plate, BulbForm bulb)
+    {
+        var read = ThermostatFamily.Thermostat.ReadNeed(new(plate, [], [])).Need.Plate.ShouldBeOfType<ThermostatSpec>();
+        (read.Bulb, read.IsAdjustable).ShouldBe((bulb, false));
+    }
+
     /// <summary>Of an old one the way is taken that one of its function mostly goes, and the deduction says so.</summary>
     [Theory]
     [InlineData("function=box thermostat; cutOut=35 °F; differential=4 °F", "cutOutNeeded=35 °F; cutInNeeded=39 °F")]

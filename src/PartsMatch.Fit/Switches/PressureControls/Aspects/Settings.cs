@@ -16,7 +16,7 @@ public readonly record struct SettingsFacet(double? Low, double? High, double? C
 
 /// <summary>Can it open and close where it is needed?</summary>
 /// <remarks>
-/// The range holds cut-out and cut-in, edges included; setting it is a change, unless it is shipped within 5 psi of both (practice). One that cannot be set is within 5 psi of both, or it fails. With manual reset only the cut-out counts. Two that are the wrong way round tell nothing: one of them is misread.
+/// The range holds cut-out and cut-in, edges included; setting it is a change, unless it is shipped within 5 psi of both (practice). One that cannot be set is within 5 psi of both, or it fails. With manual reset only the cut-out counts. Two that are the wrong way round tell nothing: one of them is misread, unless the cut-in is of no matter.
 /// </remarks>
 public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite, SettingsFacet>("Cut-out and cut-in", isDeciding: true, PressureControlSources.Settings, new(0.6, 0.6, 1.5))
 {
@@ -33,7 +33,7 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
     public override Finding Judge(PressureControlNeed need, SettingsFacet facet)
     {
         if (In(need.Site.CutOutNeeded) is not { } cutOut) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
-        if (WrongWayRound(need) is { } wrong) return wrong;
+        if (!facet.IsManual && WrongWayRound(need) is { } wrong) return wrong;
         var cutIn = facet.IsManual ? null : In(need.Site.CutInNeeded);
         var isWhole = facet.IsManual || cutIn is not null;
         if (Fixed(facet)) return OfFixed(facet, cutOut, cutIn, isWhole);
@@ -56,16 +56,23 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
     /// <summary>The distance of two pressures in kPa, as facets hold one: rounded once, for the difference of two rounded ones may lie a tenth beside a rounded difference.</summary>
     internal static double Between(Pressure one, Pressure other) => Rounded.To(Math.Abs(one.Kilopascals - other.Kilopascals), 1);
 
-    /// <summary>What is said where cut-out and cut-in that are needed cannot be those of the contacts; null where they can.</summary>
-    internal static Finding? WrongWayRound(PressureControlNeed need) => need.Site is { CutOutNeeded: { } cutOut, CutInNeeded: { } cutIn } && need.Site.RunningBeside(need.Plate) is { } running && AreWrongWayRound(running, cutOut, cutIn)
-        ? Finding.Unknown(Side.Site, "cutOutNeeded", $"It {(running == PressureAction.OpensOnRise ? "opens on rise" : "opens on fall")}, and is said to open at {new ShownPressure(In(cutOut)!.Value)} and close at {new ShownPressure(In(cutIn)!.Value)}: one of the two is misread.")
+    /// <summary>What is answered where cut-out and cut-in that are needed cannot be those of the contacts; null where they can.</summary>
+    internal static Finding? WrongWayRound(PressureControlNeed need) => WrongWayRound(need.Site.RunningBeside(need.Plate), In(need.Site.CutOutNeeded), In(need.Site.CutInNeeded)) is { } wrong
+        ? Finding.Unknown(Side.Site, "cutOutNeeded", wrong)
+        : null;
+
+    /// <summary>What is said where a cut-out and a cut-in, kPa, cannot be those of contacts that go one way; null where they can, or where one of the three is not known.</summary>
+    internal static FormattableString? WrongWayRound(PressureAction? running, double? cutOut, double? cutIn) => running is { } way && cutOut is { } opens && cutIn is { } closes && AreWrongWayRound(way, opens, closes)
+        ? (FormattableString)$"It {(way == PressureAction.OpensOnRise ? "opens on rise" : "opens on fall")}, and is said to open at {new ShownPressure(opens)} and close at {new ShownPressure(closes)}: one of the two is misread."
         : null;
 
     /// <summary>Whether contacts of one way cannot have such a cut-out and cut-in: those that open on rise open above where they close.</summary>
-    internal static bool AreWrongWayRound(PressureAction running, Pressure cutOut, Pressure cutIn) => running == PressureAction.OpensOnRise ? In(cutOut) <= In(cutIn) : In(cutOut) >= In(cutIn);
+    internal static bool AreWrongWayRound(PressureAction running, Pressure cutOut, Pressure cutIn) => AreWrongWayRound(running, In(cutOut)!.Value, In(cutIn)!.Value);
 
     /// <summary>Whether two pressures are known, and over 5 psi off.</summary>
     internal static bool AreOthers(Pressure? one, Pressure? other) => In(one) is { } has && In(other) is { } needed && !IsNear(has, needed);
+
+    private static bool AreWrongWayRound(PressureAction running, double cutOut, double cutIn) => running == PressureAction.OpensOnRise ? cutOut <= cutIn : cutOut >= cutIn;
 
     private static bool Fixed(SettingsFacet facet) => facet is { IsAdjustable: false, CutOut: not null };
 

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -21,13 +22,17 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>The same where it is to close.</summary>
     internal double? CutIn => IsAsMarked ? Settings.In(Need.Plate.CutIn) ?? (IsCutOutChanged ? null : CutInNeeded) : CutInNeeded;
 
-    /// <summary>The way that it is judged by, for signs: 1 where the contacts that keep the equipment running open on rise, −1 where on fall; null when not known, or where it is marked to change over, so that either side may have been measured.</summary>
-    internal int? Sign => (Measured.Action ?? Need.Plate.Action ?? Need.Plate.Running) switch
-    {
-        PressureAction.OpensOnRise => 1,
-        PressureAction.OpensOnFall => -1,
-        _ => null,
-    };
+    /// <summary>Which way the contacts go that are measured: single ones as they are marked, or else those that keep the equipment running; null when not known, or where nobody said which of two sides is wired.</summary>
+    internal PressureAction? Way => IsOneWay ? Measured.Action : IsSideOpen ? null : Running;
+
+    /// <summary>Whether they are one side of change-over contacts, and nobody said which sides are wired.</summary>
+    internal bool IsSideOpen => !IsOneWay && Need.Plate.Action == PressureAction.ChangeOver && Need.Site.Wired is null;
+
+    /// <summary>Whether the side that is wired, and so is measured, is not the one whose cut-out and cut-in are known.</summary>
+    internal bool IsOfOtherSide => !IsOneWay && Need.Site.Wired is { } wired && wired != PressureAction.ChangeOver && Running != wired;
+
+    /// <summary>What is said where its cut-out and cut-in cannot be those of its contacts, so that nothing can be told by them; null where they can, or where its cut-in is of no matter.</summary>
+    internal FormattableString? Misread => IsManual ? null : WrongWayRound;
 
     /// <summary>Whether it is reset by hand.</summary>
     internal bool IsManual => Measured.Reset == ContactReset.Manual;
@@ -35,15 +40,42 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>How far the pressure is beyond its cut-out, kPa; null when that is not known.</summary>
     internal double? BeyondCutOut => Settings.In(Readings.PressureThere) is { } there && CutOut is { } cutOut && Sign is { } sign ? sign * (there - cutOut) : null;
 
-    /// <summary>How far the pressure has come back behind where it can be reset, kPa: its cut-in, or its cut-out less the greatest differential; null when that is not known.</summary>
-    internal double? BehindReset => BehindCutIn ?? (Measured.Differential?.Kilopascals.High is { } greatest ? -BeyondCutOut - greatest : null);
+    /// <summary>Where one that is reset by hand can be reset, kPa: its cut-in, or its cut-out less the greatest differential; null when that is not known.</summary>
+    internal double? ResetsAt => (WrongWayRound is null ? CutIn : null) ?? (CutOut - (Sign * Measured.Differential?.Kilopascals.High));
+
+    /// <summary>How far the pressure has come back behind that, kPa; null when that is not known.</summary>
+    internal double? BehindReset => Behind(ResetsAt);
 
     /// <summary>How far the pressure has come back behind its cut-in, kPa; null when that is not known.</summary>
-    internal double? BehindCutIn => Settings.In(Readings.PressureThere) is { } there && CutIn is { } cutIn && Sign is { } sign ? sign * (cutIn - there) : null;
+    internal double? BehindCutIn => Behind(CutIn);
+
+    /// <summary>Whether settings are judged that are the plate's.</summary>
+    internal bool IsAsMarked => IsByMarked || (New is null && Need.Plate.IsAdjustable == false);
+
+    /// <summary>What was seen at it.</summary>
+    /// <param name="closed">Whether its contacts are closed.</param>
+    internal SeenAtSwitch Seen(bool closed) => new(closed, IsManual, Readings.OpenedAt is not null, Readings.ClosedAt is not null) { There = "pressureThere", Instrument = "the gauge", Feels = "the pressure" };
+
+    /// <summary>The field that is asked for where it is to open: of the place, or of the plate where that alone tells it.</summary>
+    internal (string Field, Side Side) AskedCutOut => IsAsMarked && (CutOutNeeded is not null || IsCutInChanged) ? ("cutOut", Side.Plate) : ("cutOutNeeded", Side.Site);
+
+    /// <summary>The same where it is to close.</summary>
+    internal (string Field, Side Side) AskedCutIn => IsAsMarked && (CutInNeeded is not null || IsCutOutChanged) ? ("cutIn", Side.Plate) : ("cutInNeeded", Side.Site);
+
+    private bool IsOneWay => Measured.Action is PressureAction.OpensOnRise or PressureAction.OpensOnFall;
+
+    private PressureAction? Running => Need.Site.RunningBeside(Need.Plate);
+
+    private int? Sign => Way switch
+    {
+        PressureAction.OpensOnRise => 1,
+        PressureAction.OpensOnFall => -1,
+        _ => null,
+    };
+
+    private FormattableString? WrongWayRound => Settings.WrongWayRound(Running, CutOut, CutIn);
 
     private bool IsByMarked { get; init; }
-
-    private bool IsAsMarked => IsByMarked || (New is null && Need.Plate.IsAdjustable == false);
 
     private double? CutOutNeeded => Settings.In(Need.Site.CutOutNeeded);
 
@@ -52,4 +84,6 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     private bool IsCutOutChanged => Settings.AreOthers(Need.Plate.CutOut, Need.Site.CutOutNeeded);
 
     private bool IsCutInChanged => Settings.AreOthers(Need.Plate.CutIn, Need.Site.CutInNeeded);
+
+    private double? Behind(double? where) => Sign * (where - Settings.In(Readings.PressureThere));
 }

@@ -22,7 +22,7 @@ public static class PressureControlProof
         return new([.. Rules.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
     }
 
-    private static MendFirst? Tripped(PressureControlCase one) => one is { BeyondCutOut: > Aspects.Settings.Near and var beyond, Need.Plate.Function: { } function }
+    private static MendFirst? Tripped(PressureControlCase one) => one is { Misread: null, BeyondCutOut: > Aspects.Settings.Near and var beyond, Need.Plate.Function: { } function }
         ? new(
             "pressureBeyondCutOut",
             $"The pressure is {new ShownPressure(beyond)} beyond its cut-out.",

@@ -11,14 +11,14 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
 {
     /// <inheritdoc/>
     public override Ruling? Judge(PressureControlCase one) => one.Readings.IsClosed is { } closed
-        ? At(one, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? At(marked, closed) : null, closed, one.IsManual, "the gauge")
+        ? At(one, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? At(marked, closed) : null, one.Seen(closed), one.Need.Plate.IsAdjustable)
         : null;
 
     private static Ruling At(PressureControlCase one, bool closed)
     {
         if (one.Readings.PressureThere is null) return Ruling.Read("pressureThere", "Read the gauge as well: contacts are right or wrong by the pressure there is.");
-        if (one.Sign is null) return Ruling.CantTell($"Whether it opens on rise or on fall is not known.").ThenRead("action", "Find out whether its contacts open on rise or on fall.", Side.Plate);
-        if (one.CutOut is null || one.BeyondCutOut is not { } beyond) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);
+        if ((MeasuredContacts.NotKnown(one) ?? MeasuredContacts.WayNotKnown(one)) is { } open) return open;
+        if (one.CutOut is null || one.BeyondCutOut is not { } beyond) return Ruling.CantTell($"Where it is to open is not known.").ThenRead(one.AskedCutOut.Field, "Find out where it is to open: on its scale, or in the equipment's papers.", one.AskedCutOut.Side);
         if (beyond > Settings.Near)
         {
             return closed
@@ -26,14 +26,14 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
                 : Ruling.Good($"It is open, {new ShownPressure(beyond)} beyond its cut-out: it has done its work. Find out why the pressure is where it is.").NotThePart();
         }
 
-        if (closed && beyond > 0) return Ruling.CantTell($"It is closed within 5 psi of its cut-out, where either is right.").ThenRead("openedAt", "Read the gauge as it opens.");
+        if (closed && beyond > 0) return Ruling.CantTell($"It is closed within 5 psi of its cut-out, where either is right.").ThenSeeItMove(one.Seen(closed), "Read the gauge as it opens.");
         if (closed) return Ruling.Good($"It is closed, and the pressure is not beyond its cut-out.");
         if (one.IsManual) return Manual(one);
         return one.BehindCutIn switch
         {
-            null => Ruling.CantTell($"It is open; where it is to close is not known.").ThenRead("cutInNeeded", "Find out where it is to close again.", Side.Site),
+            null => Ruling.CantTell($"It is open; where it is to close is not known.").ThenRead(one.AskedCutIn.Field, "Find out where it is to close again.", one.AskedCutIn.Side),
             > Settings.Near and var behind => Ruling.Bad($"It is open, though the pressure is {new ShownPressure(behind)} past its cut-in: it does not close.").ThePartHasFailed(),
-            _ => Ruling.CantTell($"It is open, and between its cut-out and cut-in either is right.").ThenRead("closedAt", "Bring the pressure past its cut-in, and read the gauge as it closes."),
+            _ => Ruling.CantTell($"It is open, and between its cut-out and cut-in either is right.").ThenSeeItMove(one.Seen(closed), "Bring the pressure past its cut-in, and read the gauge as it closes."),
         };
     }
 
@@ -43,9 +43,9 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
         true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
         false => one.BehindReset switch
         {
-            null => Ruling.CantTell($"It does not stay closed after its reset; how far the pressure must come back before it can be reset is not known.").ThenRead("cutInNeeded", "Find out where it can be reset: its cut-in, or its cut-out and differential.", Side.Site),
+            null => Ruling.CantTell($"It does not stay closed after its reset; how far the pressure must come back before it can be reset is not known.").ThenRead(one.AskedCutIn.Field, "Find out where it can be reset: its cut-in, or its cut-out and differential.", one.AskedCutIn.Side),
             > Settings.Near and var behind => Ruling.Bad($"It does not stay closed after its reset, though the pressure is {new ShownPressure(behind)} past where it can be reset.").ThePartHasFailed(),
-            _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", "Let the pressure come back past its cut-in, press its button again, and read the gauge."),
+            _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", FormattableString.Invariant($"Let the pressure come back more than 5 psi past {new ShownPressure(one.ResetsAt!.Value)}, press its button again, and read the gauge.")),
         },
     };
 }
@@ -55,7 +55,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
 public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out by the gauge", PressureControlReadingSources.PressureSetting)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(PressureControlCase one) => Setting.Judge(one, one.Readings.OpenedAt, one.CutOut, "opened", "cutOutNeeded");
+    public override Ruling? Judge(PressureControlCase one) => Setting.Judge(one, one.Readings.OpenedAt, one.CutOut, "opened", one.AskedCutOut);
 }
 
 /// <summary>Did it close where it should?</summary>
@@ -63,7 +63,7 @@ public sealed class OpensAtSetting() : ReadingRule<PressureControlCase>("Cut-out
 public sealed class ClosesAtSetting() : ReadingRule<PressureControlCase>("Cut-in by the gauge", PressureControlReadingSources.PressureSetting)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(PressureControlCase one) => one.IsManual ? null : Setting.Judge(one, one.Readings.ClosedAt, one.CutIn, "closed", "cutInNeeded");
+    public override Ruling? Judge(PressureControlCase one) => one.IsManual ? null : Setting.Judge(one, one.Readings.ClosedAt, one.CutIn, "closed", one.AskedCutIn);
 }
 
 /// <summary>How many volts are lost across its closed contacts?</summary>
@@ -86,10 +86,11 @@ public sealed class FirstReading() : ReadingRule<PressureControlCase>("First rea
 internal static class Setting
 {
     /// <summary>A pressure at which it moved against the one that is asked for; null when nothing was read.</summary>
-    public static Ruling? Judge(PressureControlCase one, UnitsNet.Pressure? read, double? asked, string moved, string field)
+    public static Ruling? Judge(PressureControlCase one, UnitsNet.Pressure? read, double? asked, string moved, (string Field, Side Side) asks)
     {
         if (Settings.In(read) is not { } at) return null;
-        if (asked is not { } right) return Ruling.CantTell($"It {moved} at {new ShownPressure(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        if (MeasuredContacts.NotKnown(one) is { } open) return open;
+        if (asked is not { } right) return Ruling.CantTell($"It {moved} at {new ShownPressure(at)}; where it should is not known.").ThenRead(asks.Field, "Find out where it is to do so: on its scale, or in the equipment's papers.", asks.Side);
         FormattableString limit = $"{new ShownPressure(right)} within 5 psi";
         if (Within.AtMost(Math.Abs(at - right), Settings.Near)) return Ruling.Good($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right.", limit);
         var bad = Ruling.Bad($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the gauge, and replace it when it does not stay")}.", limit);

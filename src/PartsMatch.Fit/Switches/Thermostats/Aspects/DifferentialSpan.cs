@@ -34,9 +34,10 @@ public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, 
         if (!facet.CanBeSet) return Finding.Meets($"It is not known to be set to a differential: its two temperatures are looked at by themselves.");
         var wanted = WantedPoints.Of(need);
         if (wanted is { AreBothRead: true, Main: { OnRise: { } upper, OnFall: { } lower } }) return Against(Degrees.Between(upper, lower), facet);
-        return need.Plate.Differential?.Kelvins is { IsExact: true, Low: var between }
-            ? Against(between, facet).RestingOn(wanted.Unread, $"So much is the old one's differential; its two temperatures are not both marked.")
-            : AsTheOldOne(need, wanted, facet);
+        if (need.Plate.Differential?.Kelvins is not { IsExact: true, Low: var between }) return AsTheOldOne(need, wanted, facet);
+        return need.Plate is { CutOut: not null, CutIn: not null }
+            ? Against(between, facet).RestingOn($"{wanted.Unread}Needed", $"So much is the old one's differential; the two temperatures that are needed are not both known.", Side.Site)
+            : Against(between, facet).RestingOn(wanted.Unread, $"So much is the old one's differential; its two temperatures are not both marked.");
     }
 
     private static Finding Against(double between, ThermostatDifferentialFacet facet)

@@ -1,11 +1,12 @@
 using PartsMatch.Fit.Judging;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 
 /// <summary>Does it move at the temperature that its function is about?</summary>
 /// <remarks>
 /// A box thermostat stops the cooling, a fan delay starts the fans, a defrost end ends the defrost, a limit trips: within 5 °F meets, up to 10 °F is a check, beyond fails; one that can be set is set.
-/// Where nobody said at which temperature, one whose range holds the old one's is set as that was.
+/// Where nobody said at which temperature, nor that anything else is needed, one whose range holds the old one's is set as that was; where only the other temperature is known see <see cref="BesideTheOther"/>.
 /// </remarks>
 public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Switching temperature", isDeciding: true, ThermostatSources.Temperatures, new(2.5, 0.8, 1.5))
 {
@@ -22,8 +23,10 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
         if (wanted.Function is null) return Finding.Unknown(Side.Plate, "function", $"What the old one was there for is not known, and so not which of its temperatures counts.");
         if (wanted.Disagrees) return Finding.Unknown(Side.Plate, "action", $"What the old contacts do, and which side of them is wired, do not go together.");
         if (wanted.MayBeOfEitherSide) return OnEitherSide(need, wanted, facet.For(wanted));
-        if (wanted.Main.At(wanted.Tells) is not { } needed) return AsTheOldRange(need, wanted, facet);
-        var (found, seen) = (TemperatureRule.Against(wanted, needed, facet.For(wanted), wanted.Tells), facet.For(wanted));
+        var seen = facet.For(wanted);
+        if (BesideTheOther.Fails(wanted, seen) is { } beyond) return beyond;
+        if (wanted.Main.At(wanted.Tells) is not { } needed) return BesideTheOther.Counted(need, wanted, seen) ?? AsTheOldRange(need, wanted, seen);
+        var found = TemperatureRule.Against(wanted, needed, seen, wanted.Tells);
         return found.Verdict == Verdict.Unknown && wanted.OldOfEitherSide is { } old && seen.EitherSide?.AreAs(old) == true ? MarkedAlike(old) : found;
     }
 
@@ -43,12 +46,17 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
             : Finding.Unknown(Side.Site, $"{wanted.Unread}Needed", $"Both sides of the old change-over contacts are wired, and one temperature of theirs is known; where they move the other way is not.");
     }
 
-    private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet facet)
+    private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet seen)
     {
-        if (need.Plate.Range?.Celsius is not { } old) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"At which temperature it is to switch is not known.");
-        if (facet.For(wanted).Settable is not { } range) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"The old one could be set from {new ShownTemperature(old.Low)} to {new ShownTemperature(old.High)}; what it was set to is not known.");
+        if (need.Plate.Range?.Celsius is not { } old || IsNeededOtherwise(need)) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"At which temperature it is to switch is not known.");
+        if (seen.Settable is not { } range) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"The old one could be set from {new ShownTemperature(old.Low)} to {new ShownTemperature(old.High)}; what it was set to is not known.");
         return range.Holds(old.Low) && range.Holds(old.High)
             ? Finding.MeetsWith([new(ThermostatChanges.SetThermostat, $"set it as the old one was set")], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, wherever the old one could be set.")
             : Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}, the old one from {new ShownTemperature(old.Low)} to {new ShownTemperature(old.High)}; what that was set to is not known.");
     }
+
+    /// <summary>Whether a temperature is needed that is not one of the old one's.</summary>
+    private static bool IsNeededOtherwise(ThermostatNeed need) => IsOther(need.Plate.CutOut, need.Site.CutOutNeeded) || IsOther(need.Plate.CutIn, need.Site.CutInNeeded);
+
+    private static bool IsOther(Temperature? marked, Temperature? needed) => needed is not null && (marked is null || Degrees.AreOthers(marked, needed));
 }

@@ -1,17 +1,21 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 
 /// <summary>What contacts say that are reset by hand: they are judged by where they open, which is where it trips; they close by its button alone, once its bulb has come back.</summary>
 internal static class ResetByHand
 {
-    /// <summary>How far back it can surely be reset where nothing is marked: 50 °F, K (practice).</summary>
-    private const double Surely = 27.8;
+    /// <summary>How far back one that opens on rise can surely be reset where nothing is marked: 50 °F, K (practice).</summary>
+    private const double SurelyColder = 27.8;
+
+    /// <summary>How far back one that opens on fall can: 20 °F, K (practice). A freeze stat is reset in a room, which comes to no 50 °F above its trip.</summary>
+    private const double SurelyWarmer = 11.12;
 
     /// <summary>What they say at the temperature that is there.</summary>
     public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed)
     {
-        if (points.At(opensOnRise ? Moving.OnRise : Moving.OnFall) is not { } trip) return Ruling.CantTell($"Where it is to open is not known.").ThenRead("cutOutNeeded", "Find out where it is to open: on its scale, or in the equipment's papers.", Side.Site);
+        if (points.At(opensOnRise ? Moving.OnRise : Moving.OnFall) is not { } trip) return Ruling.CantTell($"Where it is to open is not known.").ThenRead(one.AskedCutOut.Field, "Find out where it is to open: on its scale, or in the equipment's papers.", one.AskedCutOut.Side);
         var there = one.There!.Value;
         var isOver = opensOnRise ? there > trip : there < trip;
         if (isOver && !Degrees.AreNear(there, trip))
@@ -24,7 +28,7 @@ internal static class ResetByHand
 
         if (!closed) return Open(one, points.At(opensOnRise ? Moving.OnFall : Moving.OnRise) ?? Back(one, trip, opensOnRise), opensOnRise);
         return isOver
-            ? Ruling.CantTell($"It is closed within 5 °F (2.8 K) of where it is to open: either is right.").ThenRead("openedAt", "Read the thermometer at its bulb as it opens.")
+            ? Ruling.CantTell($"It is closed within 5 °F (2.8 K) of where it is to open: either is right.").ThenSeeItMove(one.Seen(closed), "Read the thermometer at its bulb as it opens.")
             : Ruling.Good($"It is closed, and {new ShownTemperature(there)} at its bulb are not {(opensOnRise ? "above" : "below")} {new ShownTemperature(trip)}, where it is to open.");
     }
 
@@ -39,5 +43,9 @@ internal static class ResetByHand
     private static bool IsBack(double there, double resetsAt, bool opensOnRise) => (opensOnRise ? there < resetsAt : there > resetsAt) && !Degrees.AreNear(there, resetsAt);
 
     /// <summary>Its trip less its greatest differential, or less what is surely enough.</summary>
-    private static double Back(ThermostatCase one, double trip, bool opensOnRise) => trip + ((opensOnRise ? -1 : 1) * (one.Measured.Differential?.Kelvins.High ?? Surely));
+    private static double Back(ThermostatCase one, double trip, bool opensOnRise)
+    {
+        var differential = one.Measured.Differential?.Kelvins.High;
+        return opensOnRise ? trip - (differential ?? SurelyColder) : trip + (differential ?? SurelyWarmer);
+    }
 }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 
@@ -13,7 +14,7 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     public ThermostatSpec Measured => New ?? Need.Plate;
 
     /// <summary>Where its contacts are to move: as it is needed, or as an old one is marked that cannot be set.</summary>
-    internal Points Main => New is null && Need.Plate.IsAdjustable == false ? Marked : By(Need.Site.CutOutNeeded, Need.Site.CutInNeeded);
+    internal Points Main => IsAsMarked ? Marked : By(Need.Site.CutOutNeeded, Need.Site.CutInNeeded);
 
     /// <summary>Where those of an old one move as it is marked, where that is elsewhere; null where nothing else is needed.</summary>
     internal Points? AsMarked => New is null && Marked != Main ? Marked : null;
@@ -27,14 +28,24 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     /// <summary>Whether they are one side of change-over contacts, and nobody said which sides are wired.</summary>
     internal bool IsSideOpen => Action is null && Need.Plate.Action == ThermostatAction.ChangeOver;
 
-    /// <summary>Whether the one temperature that is known is hardly that of the side that is measured: plates mostly name where the side moves that closes on rise.</summary>
-    internal bool IsOfOtherSide => OpensOnRise == true && WantedPoints.Of(Need).MayBeOfOtherSide;
+    /// <summary>Whether the one temperature that is known is hardly that of the side that is measured: plates mostly name where the side moves that closes on rise. New single contacts have no other side; they are judged by the temperature that is taken for them.</summary>
+    internal bool IsOfOtherSide => OpensOnRise == true && New is not { Action: ThermostatAction.OpensOnRise } && WantedPoints.Of(Need).MayBeOfOtherSide;
 
     /// <summary>Whether fans wait for a cold coil by it.</summary>
     internal bool DelaysFans => Need.Plate.Function is ThermostatFunction.FanDelay or ThermostatFunction.FanDelayAndDefrostEnd;
 
     /// <summary>Whether it ends a defrost.</summary>
     internal bool EndsDefrost => Need.Plate.Function is ThermostatFunction.DefrostEnd or ThermostatFunction.FanDelayAndDefrostEnd;
+
+    /// <summary>What was seen at it.</summary>
+    /// <param name="closed">Whether its contacts are closed.</param>
+    internal SeenAtSwitch Seen(bool closed) => new(closed, IsManual, Readings.OpenedAt is not null, Readings.ClosedAt is not null) { There = "bulbTemperature", Instrument = "the thermometer at its bulb", Feels = "its bulb" };
+
+    /// <summary>The field that is asked for where it is to open: of the place, or of the plate where that alone tells it.</summary>
+    internal (string Field, Side Side) AskedCutOut => Need.Site.CutOutNeeded is null && !(IsAsMarked && Degrees.AreOthers(Need.Plate.CutIn, Need.Site.CutInNeeded)) ? ("cutOutNeeded", Side.Site) : ("cutOut", Side.Plate);
+
+    /// <summary>The same where it is to close.</summary>
+    internal (string Field, Side Side) AskedCutIn => Need.Site.CutInNeeded is null && !(IsAsMarked && Degrees.AreOthers(Need.Plate.CutOut, Need.Site.CutOutNeeded)) ? ("cutInNeeded", Side.Site) : ("cutIn", Side.Plate);
 
     /// <summary>Whether it is reset by hand.</summary>
     internal bool IsManual => Measured.Reset == ContactReset.Manual;
@@ -61,6 +72,8 @@ public sealed record ThermostatCase(ThermostatNeed Need, ThermostatReadings Read
     private ThermostatAction? Taken => New is null && TakenOfTheOldOne.ByTemperatures(Need.Plate.Function, Need.Plate.CutOut, Need.Plate.CutIn) is { } own
         ? TakenOfTheOldOne.IsAgainst(Need.Plate.Function, own) ? null : own
         : WantedPoints.Of(Need) is { IsAgainstItsFunction: false } wanted && (!wanted.IsTaken || TakenOfTheOldOne.HasOneWay(wanted.Function)) ? wanted.Action : null;
+
+    private bool IsAsMarked => New is null && Need.Plate.IsAdjustable == false;
 
     /// <summary>What is not marked is taken as it is needed, unless something else is needed than is marked.</summary>
     private Points Marked => By(

@@ -13,12 +13,12 @@ public sealed class ContactsAtTemperature() : ReadingRule<ThermostatCase>("Conta
     {
         if (one.Readings.IsClosed is not { } closed || (one.IsWarm && one.Need.Plate.Function == ThermostatFunction.FanDelay)) return null;
         if (one.There is null) return Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.");
-        return MeasuredSide.NotKnown(one) ?? By(one, one.Main, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? By(one, marked, closed) : null, closed, one.IsManual, "the thermometer at its bulb");
+        return MeasuredSide.NotKnown(one) ?? By(one, one.Main, closed).UnlessRightAsMarked(one.AsMarked is { } marked ? By(one, marked, closed) : null, one.Seen(closed), one.Need.Plate.IsAdjustable);
     }
 
     private static Ruling By(ThermostatCase one, Points points, bool closed) => one.IsManual
         ? ResetByHand.Judge(one, points, one.OpensOnRise!.Value, closed)
-        : AtTemperature.Judge(one, points, one.OpensOnRise!.Value, closed, "Its contacts");
+        : AtTemperature.Judge(one, points, one.OpensOnRise!.Value, closed);
 }
 
 /// <summary>Are the fans' contacts of a switch with three wires as they should be at this temperature?</summary>
@@ -31,7 +31,7 @@ public sealed class FansContactsAtTemperature() : ReadingRule<ThermostatCase>("F
         if (one.Readings.AreFansClosed is not { } closed || one.IsWarm || one.Need.Plate.Function != ThermostatFunction.FanDelayAndDefrostEnd) return null;
         return one.There is null
             ? Ruling.Read("bulbTemperature", "Measure the temperature at its bulb as well: contacts are right or wrong by the temperature there is.")
-            : AtTemperature.Judge(one, one.Fans, opensOnRise: true, closed, "The fans' contacts");
+            : AtTemperature.JudgeFans(one, closed);
     }
 }
 
@@ -40,7 +40,7 @@ public sealed class FansContactsAtTemperature() : ReadingRule<ThermostatCase>("F
 public sealed class OpensAtSetting() : ReadingRule<ThermostatCase>("Cut-out by the thermometer", ThermostatReadingSources.ThermostatSetting)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(ThermostatCase one) => AtSetting.Judge(one, one.Readings.OpenedAt, one.OpensOnRise, "opened", "cutOutNeeded");
+    public override Ruling? Judge(ThermostatCase one) => AtSetting.Judge(one, one.Readings.OpenedAt, one.OpensOnRise, "opened", one.AskedCutOut);
 }
 
 /// <summary>Did it close where it should?</summary>
@@ -48,7 +48,7 @@ public sealed class OpensAtSetting() : ReadingRule<ThermostatCase>("Cut-out by t
 public sealed class ClosesAtSetting() : ReadingRule<ThermostatCase>("Cut-in by the thermometer", ThermostatReadingSources.ThermostatSetting)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(ThermostatCase one) => one.IsManual ? null : AtSetting.Judge(one, one.Readings.ClosedAt, !one.OpensOnRise, "closed", "cutInNeeded");
+    public override Ruling? Judge(ThermostatCase one) => one.IsManual ? null : AtSetting.Judge(one, one.Readings.ClosedAt, !one.OpensOnRise, "closed", one.AskedCutIn);
 }
 
 /// <summary>How many volts are lost across its closed contacts?</summary>
@@ -92,8 +92,15 @@ public sealed class FansAfterDefrost() : ReadingRule<ThermostatCase>("Fans after
         if (!one.DelaysFans || one.IsWarm || one.Readings.FansStarted is not { } started) return null;
         if (started) return Ruling.Good($"The fans started by themselves after the defrost.");
         return one.Readings.BoxIsCold == true
-            ? Ruling.Bad($"The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.").ThenRead("isClosed", "Are its contacts closed, and how cold is its bulb?")
+            ? ThoughCold(one)
             : Ruling.CantTell($"The fans did not start; whether the coil is cold is not known.").ThenRead("boxIsCold", "Is the coil cold? Before that the fans stand still by design.");
+    }
+
+    private static Ruling ThoughCold(ThermostatCase one)
+    {
+        var (field, isRead) = one.Need.Plate.Function == ThermostatFunction.FanDelay ? ("isClosed", one.Readings.IsClosed is not null) : ("areFansClosed", one.Readings.AreFansClosed is not null);
+        var bad = Ruling.Bad($"The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.");
+        return isRead ? bad : bad.ThenRead(field, "Are its contacts closed, and how cold is its bulb?");
     }
 }
 
@@ -105,9 +112,15 @@ public sealed class EndOfDefrost() : ReadingRule<ThermostatCase>("End of the def
     public override Ruling? Judge(ThermostatCase one) => (one.EndsDefrost, one.Readings.DefrostEnded) switch
     {
         (true, DefrostEndedBy.Temperature) => Ruling.Good($"It ended the defrost by temperature."),
-        (true, DefrostEndedBy.Time) => Ruling.CantTell($"The timer's minutes ended the defrost: its bulb did not come to its temperature in time, or its contacts did nothing.").ThenRead("bulbTemperature", "How warm does its bulb get by the end of a defrost, and do its contacts move there?"),
+        (true, DefrostEndedBy.Time) => ByTime(one),
         _ => null,
     };
+
+    private static Ruling ByTime(ThermostatCase one)
+    {
+        var open = Ruling.CantTell($"The timer's minutes ended the defrost: its bulb did not come to its temperature in time, or its contacts did nothing.");
+        return one.There is null ? open.ThenRead("bulbTemperature", "How warm does its bulb get by the end of a defrost, and do its contacts move there?") : open;
+    }
 }
 
 /// <summary>Where does one begin?</summary>
@@ -118,51 +131,15 @@ public sealed class FirstReading() : ReadingRule<ThermostatCase>("First reading"
         one is { New: null, IsWarm: false, Readings: { IsClosed: null, AreFansClosed: null, DropVolts: null, OpenedAt: null, ClosedAt: null } } ? Ruling.Read("isClosed", "See whether its contacts are closed, and measure the temperature at its bulb at once.") : null;
 }
 
-/// <summary>What all contacts are measured by, at a temperature.</summary>
-internal static class AtTemperature
-{
-    /// <summary>What contacts say at the temperature that is there.</summary>
-    public static Ruling Judge(ThermostatCase one, Points points, bool opensOnRise, bool closed, string whose)
-    {
-        var there = one.There!.Value;
-        if (points is { OnRise: null, OnFall: null }) return Ruling.CantTell($"Where it is to move is not known.").ThenRead("cutOutNeeded", "Find out where it is to open and close: on its scale, or in the equipment's papers.", Side.Site);
-        if (IsBeyond(points, there) is not { } warm) return Between(points, opensOnRise, there, closed);
-        var shallBeClosed = opensOnRise != warm;
-        var said = FormattableString.Invariant($"{new ShownTemperature(there)} at its bulb are more than 5 °F (2.8 K) {(warm ? "above" : "below")} {new ShownTemperature(points.At(warm ? Moving.OnRise : Moving.OnFall)!.Value)}");
-        if (closed == shallBeClosed) return closed ? Ruling.Good($"{whose} are closed, and are to be: {said}.") : Ruling.Good($"{whose} are open, and are to be: {said}. It has done its work; look further along the circuit.").NotThePart();
-        return Ruling.Bad($"{whose} are {(closed ? "closed and are to be open" : "open and are to be closed")}: {said}.").ThePartHasFailed();
-    }
-
-    /// <summary>Whether it is surely warmer than both temperatures; false where surely colder; null in between, or where one of them is not known and may lie beyond.</summary>
-    private static bool? IsBeyond(Points points, double there)
-    {
-        if (points.OnRise is { } upper && there > upper && !Degrees.AreNear(there, upper)) return true;
-        if (points.OnFall is { } lower && there < lower && !Degrees.AreNear(there, lower)) return false;
-        return null;
-    }
-
-    private static Ruling Between(Points points, bool opensOnRise, double there, bool closed)
-    {
-        if (points is not { OnRise: not null, OnFall: not null })
-        {
-            return Ruling.CantTell($"{new ShownTemperature(there)} at its bulb: only one of the two temperatures at which it moves is known.").ThenRead(opensOnRise == points.OnRise is null ? "cutOutNeeded" : "cutInNeeded", "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
-        }
-
-        return Ruling.CantTell($"{new ShownTemperature(there)} at its bulb lie within its differential, or within 5 °F (2.8 K) of where it moves: either is right.").ThenRead(
-            closed ? "openedAt" : "closedAt",
-            $"Bring its bulb past where it is to {(closed ? "open" : "close")}, and read the thermometer as it does: ice water to cool it, a hand to warm it.");
-    }
-}
-
 /// <summary>What both settings are measured by.</summary>
 internal static class AtSetting
 {
     /// <summary>A temperature at which it moved against the one that is asked for; null when nothing was read.</summary>
-    public static Ruling? Judge(ThermostatCase one, Temperature? read, bool? isOnRise, string moved, string field)
+    public static Ruling? Judge(ThermostatCase one, Temperature? read, bool? isOnRise, string moved, (string Field, Side Side) asks)
     {
         if (Degrees.In(read) is not { } at) return null;
         if (MeasuredSide.NotKnown(one) is { } open) return open;
-        if (one.Main.At(isOnRise!.Value ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(field, "Find out where it is to do so: on its scale, or in the equipment's papers.", Side.Site);
+        if (one.Main.At(isOnRise!.Value ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(asks.Field, "Find out where it is to do so: on its scale, or in the equipment's papers.", asks.Side);
         FormattableString limit = $"{new ShownTemperature(right)} within 5 °F (2.8 K)";
         if (Degrees.AreNear(at, right)) return Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit);
         var bad = Ruling.Bad($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the thermometer, and replace it when it does not stay")}.", limit);

@@ -49,6 +49,11 @@ public sealed class SettingsTests : PressureControlAspectTests<Settings, Setting
     [InlineData("function=high pressure", "cutOutNeeded=500 psi; cutInNeeded=520 psi", "Unknown Site cutOutNeeded")]
     public void Settings_the_wrong_way_round_are_set_on_none(string plate, string site, string answer) => Answer(plate, site, "range=20 to 450 psi; differential=20 to 120 psi").ShouldBe(answer);
 
+    /// <summary>With a button the cut-in is of no matter, wherever it is said to lie.</summary>
+    [Fact]
+    public void With_manual_reset_a_cut_in_that_cannot_be_is_of_no_matter() =>
+        Answer("function=low pressure; reset=manual", "cutOutNeeded=35 psi; cutInNeeded=30 psi", "range=20 to 450 psi; reset=manual").ShouldBe("MeetsWithChanges setControl");
+
     [Fact]
     public void The_change_names_both() =>
         Judge("", "cutOutNeeded=10 psi; cutInNeeded=30 psi", Part).Changes.ShouldHaveSingleItem().Text.ShouldBe("set it to cut-out 10 psi (69 kPa), cut-in 30 psi (207 kPa)");

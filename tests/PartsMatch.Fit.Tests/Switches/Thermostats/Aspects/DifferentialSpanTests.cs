@@ -74,4 +74,15 @@ public sealed class DifferentialSpanTests : ThermostatAspectTests<DifferentialSp
         Answer("function=box thermostat; action=change-over; cutOut=60 °F; differential=12 °F", "sidesWired=the one that opens on rise", "range=20 to 80 °F; differential=4 °F").ShouldBe("Unknown Plate cutIn");
         new DifferentialSpan().Fields.All.ShouldContain("sidesWired");
     }
+
+    /// <summary>Both temperatures of the old one are marked; of those that are needed one is not known.</summary>
+    [Theory]
+    [InlineData("differential=3 to 30 °F", "Meets")]
+    [InlineData("differential=20 °F", "Unknown Site cutOutNeeded")]
+    public void Where_one_other_temperature_is_needed_the_second_is_asked(string part, string answer)
+    {
+        const string plate = "function=box thermostat; action=closes on rise; range=30 to 90 °F; cutOut=35 °F; cutIn=39 °F; differential=4 °F";
+        Answer(plate, "cutInNeeded=0 °F", $"range=-20 to 40 °F; {part}").ShouldBe(answer);
+        Judge(plate, "cutInNeeded=0 °F", $"range=-20 to 40 °F; {part}").Sentence.ShouldNotContain("not both marked");
+    }
 }

@@ -215,6 +215,39 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData("", "range=-30 to 90 °F", "Unknown Site cutOutNeeded")]
     public void Without_a_setting_the_range_holds_the_old_one(string plate, string part, string answer) => Answer($"function=box thermostat; {plate}", "", $"function=box thermostat; {part}").ShouldBe(answer);
 
+    /// <summary>Where something else is needed than the old one is marked with it is not set as that was. The temperature that is not known lies on the other side of the one that is: what cannot be set within 10 °F (practice) of any such is turned away.</summary>
+    [Theory]
+    [InlineData("cutInNeeded=0 °F", "range=30 to 90 °F", "Fails")]
+    [InlineData("cutInNeeded=0 °F", "range=10.1 to 90 °F", "Fails")]
+    [InlineData("cutInNeeded=0 °F", "range=10 to 90 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("cutInNeeded=0 °F", "range=-30 to 90 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("cutInNeeded=80 °F", "range=-30 to 20 °F", "Unknown Site cutOutNeeded")] // it may stop the cooling at any lower one
+    [InlineData("cutInNeeded=40 °F", "range=30 to 90 °F", "MeetsWithChanges setThermostat")] // within 5 °F of what is marked
+    [InlineData("cutInNeeded=0 °F; cutOutNeeded=-4 °F", "range=30 to 90 °F", "Fails")]
+    public void Where_something_else_is_needed_it_is_not_set_as_the_old_one_was(string site, string part, string answer) =>
+        Answer("function=box thermostat; action=closes on rise; range=30 to 90 °F; cutOut=35 °F; cutIn=39 °F", site, $"function=box thermostat; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("range=0 to 60 °F", "Unknown Site cutInNeeded")]
+    [InlineData("range=65.1 to 90 °F", "Fails")]
+    [InlineData("range=65 to 90 °F", "Unknown Site cutInNeeded")]
+    public void A_fan_delay_is_to_start_the_fans_below_where_it_stops_them(string part, string answer) =>
+        Answer("function=fan delay; range=0 to 60 °F; cutIn=20 °F; cutOut=40 °F", "cutOutNeeded=55 °F", $"function=fan delay; {part}").ShouldBe(answer);
+
+    /// <summary>By the old one's only differential the other temperature is counted, and by what is counted none is turned away: 0 °F less 4 °F.</summary>
+    [Theory]
+    [InlineData("range=-20 to 40 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("range=1 to 40 °F", "MeetsWithChanges setThermostat")] // 5 °F off
+    [InlineData("range=1.1 to 40 °F", "MeetsWithChanges setThermostat checkSwitchingTemperature")]
+    [InlineData("range=6.1 to 40 °F", "Unknown Site cutOutNeeded")]
+    [InlineData("range=10.1 to 40 °F", "Fails")]
+    public void The_other_temperature_is_counted_by_the_old_differential(string part, string answer) =>
+        Answer("function=box thermostat; action=closes on rise; range=30 to 90 °F; cutOut=35 °F; cutIn=39 °F; differential=4 °F", "cutInNeeded=0 °F", $"function=box thermostat; {part}").ShouldBe(answer);
+
+    [Fact]
+    public void What_is_needed_of_one_that_was_marked_with_nothing_is_not_what_it_was_set_to() =>
+        Answer("function=box thermostat; action=closes on rise; range=0 to 55 °F", "cutInNeeded=39 °F", "function=box thermostat; range=-30 to 90 °F").ShouldBe("Unknown Site cutOutNeeded");
+
     [Theory]
     [InlineData("function=fan delay; cutIn=25 °F; cutOut=45 °F", "Meets")]
     [InlineData("function=fan delay; cutIn=35.1 °F; cutOut=45 °F", "MeetsWithChanges checkSwitchingTemperature")]
