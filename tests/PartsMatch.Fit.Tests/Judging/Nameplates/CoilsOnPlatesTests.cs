@@ -7,14 +7,6 @@ public sealed class CoilsOnPlatesTests
     private const string SolenoidValve = "solenoidValve";
     private const string DefrostTimer = "defrostTimer";
 
-    private static string Fields(string kind, string plate)
-    {
-        var reading = Families.Find(kind)!.ReadNameplate(plate);
-        reading.Contradictions.ShouldBeEmpty();
-        reading.Leftovers.ShouldBeEmpty();
-        return string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}"));
-    }
-
     [Theory]
     [InlineData(Contactor, "CONTACTOR 2P FLA 30 RES 40 480V COIL 240V 60HZ", "poleCount=2 poles; coilVolts=240 V; coilFrequency=60 Hz; ratedVolts=480 V; fullLoadAmps=30 A; resistiveAmps=40 A")]
     [InlineData(Contactor, "3 POLE AC-3 25A AC-1 40A 400V COIL 230V 50HZ", "poleCount=3 poles; coilVolts=230 V; coilFrequency=50 Hz; acOneAmps=40 A; acThreeAmps=25 A; ratedVolts=400 V")]
@@ -29,7 +21,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(DefrostTimer, "TIMER 120 V CLOCK 60 HZ 240 V", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V")]
     [InlineData(SolenoidValve, "COIL 24V 60HZ 14VA INRUSH 35VA", "coilVolts=24 V; coilFrequency=60 Hz; coilPower=14 VA; coilInrush=35 VA")]
     [InlineData("thermostat", "240V FAN VOLTS 120V", "fanRatedVolts=120 V; ratedVolts=240 V")]
-    public void A_label_takes_the_figure_right_behind_it_and_not_the_one_of_the_contacts_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void A_label_takes_the_figure_right_behind_it_and_not_the_one_of_the_contacts_before_it(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     /// <summary>Nobody switches 24 V with what is rated for 240: contacts are rated from 100 V up.</summary>
     [Theory]
@@ -39,7 +31,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(DefrostTimer, "TIMER RES 40 A 24 V CLOCK 240 V", "clockVolts=24 V; ratedVolts=240 V; resistiveAmps=40 A")]
     [InlineData(SolenoidValve, "35VA INRUSH 14VA HOLDING", "coilPower=14 VA; coilInrush=35 VA")]
     [InlineData(SolenoidValve, "14VA HOLDING 35VA INRUSH", "coilPower=14 VA; coilInrush=35 VA")]
-    public void It_keeps_the_figure_before_it_where_that_can_be_no_others(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void It_keeps_the_figure_before_it_where_that_can_be_no_others(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData("COIL 24V PILOT DUTY 125VA", "coilVolts=24 V", "PILOT DUTY 125VA")]
@@ -80,7 +72,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(Contactor, "480V COIL VOLTAGE 240V", "coilVolts=240 V; ratedVolts=480 V")]
     [InlineData(DefrostTimer, "120V CLOCK 240V RES 40A", "clockVolts=120 V; ratedVolts=240 V; resistiveAmps=40 A")]
     [InlineData(DefrostTimer, "120V 60HZ CLOCK 240V RES 40A", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
-    public void Amps_and_hertz_tell_the_volts_of_contacts_from_those_of_the_coil_beside_them(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void Amps_and_hertz_tell_the_volts_of_contacts_from_those_of_the_coil_beside_them(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     /// <summary>The 30 A may be those of contacts for 120 V, or of contacts for 480 V with a coil for 120 V.</summary>
     [Theory]
@@ -116,7 +108,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(SolenoidValve, "120V 60HZ 110V 50HZ 14VA", "coilVolts=110-120 V; coilFrequency=60/50 Hz; coilPower=14 VA")]
     [InlineData(SolenoidValve, "COIL 240V 60HZ-220V 50HZ", "coilVolts=220-240 V; coilFrequency=60/50 Hz")]
     [InlineData(DefrostTimer, "CLOCK 120V 60HZ 110V 50HZ RES 40 A 240 V", "clockVolts=110-120 V; clockFrequency=60/50 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
-    public void A_coil_for_two_frequencies_has_volts_for_each(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void A_coil_for_two_frequencies_has_volts_for_each(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData("COIL 24V 60HZ 240V 50HZ")]

@@ -6,13 +6,6 @@ public sealed class SettingsOnPlatesTests
     private const string Thermostat = "thermostat";
     private const string PressureControl = "pressureControl";
 
-    private static string Fields(string kind, string plate)
-    {
-        var reading = Families.Find(kind)!.ReadNameplate(plate);
-        reading.Contradictions.ShouldBeEmpty();
-        return string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}"));
-    }
-
     [Theory]
     [InlineData(Thermostat, "OPENS ON FALL AT 36 F", "action=closes on rise; cutOut=36 °F")]
     [InlineData(Thermostat, "OPENS ON FALL AT 36 F RES 10A 240V", "action=closes on rise; cutOut=36 °F; ratedVolts=240 V; resistiveAmps=10 A")]
@@ -22,7 +15,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData(Thermostat, "BREAKS ON RISE AT 55 F MAKES ON FALL AT 35 F", "action=opens on rise; cutOut=55 °F; cutIn=35 °F")]
     [InlineData(PressureControl, "OPENS ON FALL AT 20 PSI CLOSES ON RISE AT 40 PSI", "action=opens on fall; cutOut=20 psi; cutIn=40 psi")]
     [InlineData(PressureControl, "CLOSES ON FALL AT 300 PSI OPENS ON RISE AT 400 PSI", "action=opens on rise; cutOut=400 psi; cutIn=300 psi")]
-    public void What_a_switch_does_on_rise_or_on_fall_announces_where_it_does_so(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void What_a_switch_does_on_rise_or_on_fall_announces_where_it_does_so(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "RES 10 A AT 36 F", "resistiveAmps=10 A")]
@@ -42,7 +35,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData(PressureControl, "125 VA PILOT DUTY AT 120/240", "ratedVolts=120/240 V")]
     [InlineData("contactor", "COIL 24V 10 VA AT 240", "coilVolts=24 V; coilVa=10 VA")]
     [InlineData("contactor", "3PH HP 7-1/2 HP AT 230", "ratedVolts=230 V; threePhaseHorsepower=7-1/2 hp")]
-    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_a_rating_stands_before_it(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void Behind_AT_stand_volts_only_where_the_figure_says_so_or_a_rating_stands_before_it(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "OPENS +2C CLOSES +8C", "cutOut=2 °C; cutIn=8 °C")]
@@ -67,11 +60,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData("contactor", "AUX 1 NO +1 NC COIL +24 VDC", "auxiliaries=1 NO + 1 NC; coilVolts=24 V; coilCurrent=DC")]
     [InlineData("capacitor", "45+5/440", "rating=45+5 µF 440 V")]
     [InlineData("capacitor", "45 UF +5 UF 440 V", "rating=45+5 µF 440 V")]
-    public void A_plus_before_a_figure_is_its_sign(string kind, string plate, string read)
-    {
-        Fields(kind, plate).ShouldBe(read);
-        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
-    }
+    public void A_plus_before_a_figure_is_its_sign(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     /// <summary>Three dots between two figures are a span on European plates (IEC style; practice).</summary>
     [Theory]
@@ -81,11 +70,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData("motor", "V 220...240 HZ 50", "voltage=220-240 V; frequency=50 Hz")]
     [InlineData(Thermostat, "RANGE 20 ±2 F TO 80 ±2 F", "range=20 to 80 °F")]
     [InlineData(Thermostat, "RANGE 20F ±2F TO 80F ±2F", "range=20 to 80 °F")]
-    public void Figures_with_dots_between_or_tolerances_behind_are_a_span(string kind, string plate, string read)
-    {
-        Fields(kind, plate).ShouldBe(read);
-        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
-    }
+    public void Figures_with_dots_between_or_tolerances_behind_are_a_span(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "RANGE -30°C +15°C DIFF 2K", "differential=2 K")]
@@ -98,7 +83,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData(PressureControl, "RANGE -0.2BAR +7.5BAR", "")]
     public void Of_two_figures_at_one_label_neither_is_read_alone_and_nothing_follows_from_it(string kind, string plate, string read)
     {
-        Fields(kind, plate).ShouldBe(read);
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldHaveSingleItem().Message.ShouldContain("cannot be read as a whole");
         Families.Find(kind)!.ReadNeed(new(plate, [], [])).Deductions.ShouldNotContain(deduction => deduction.Field == "isAdjustable");
     }
@@ -110,7 +95,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData("motor", "230+N V 50 HZ", "frequency=50 Hz")]
     public void Of_figures_that_a_sign_joins_in_no_known_way_no_part_is_read(string kind, string plate, string read)
     {
-        Fields(kind, plate).ShouldBe(read);
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldNotBeEmpty();
     }
 }

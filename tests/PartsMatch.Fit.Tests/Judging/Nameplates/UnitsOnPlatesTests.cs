@@ -6,13 +6,6 @@ public sealed class UnitsOnPlatesTests
     private const string Thermostat = "thermostat";
     private const string PressureControl = "pressureControl";
 
-    private static string Fields(string kind, string plate)
-    {
-        var reading = Families.Find(kind)!.ReadNameplate(plate);
-        reading.Contradictions.ShouldBeEmpty();
-        return string.Join("; ", reading.Fields.Select(field => $"{field.Field.Name}={field.Text}"));
-    }
-
     [Theory]
     [InlineData(Thermostat, "RANGE -30/+15 C CUT-OUT 2 CUT-IN 8", "range=-30 to 15 °C; cutOut=2 °C; cutIn=8 °C")]
     [InlineData(Thermostat, "2 CUT-OUT 8 CUT-IN RANGE -30 TO 15 C", "range=-30 to 15 °C; cutOut=2 °C; cutIn=8 °C")]
@@ -22,11 +15,7 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "OPENS ON RISE 13C CLOSES ON FALL 5", "action=opens on rise; cutOut=13 °C; cutIn=5 °C")]
     [InlineData(PressureControl, "RANGE -0.2/7.5 BAR CUT-OUT 0.5 CUT-IN 2", "range=-0.2 to 7.5 bar; cutOut=0.5 bar; cutIn=2 bar")]
     [InlineData(PressureControl, "RANGE 0.2 TO 0.75 MPA CUT-OUT 0.3", "range=0.2 to 0.75 MPa; cutOut=0.3 MPa")]
-    public void A_figure_without_a_unit_has_that_of_the_others(string kind, string plate, string read)
-    {
-        Fields(kind, plate).ShouldBe(read);
-        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
-    }
+    public void A_figure_without_a_unit_has_that_of_the_others(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "RANGE 20 TO 80 CUT-OUT 35 CUT-IN 39", "range=20 to 80 °F; cutOut=35 °F; cutIn=39 °F")]
@@ -35,7 +24,7 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "RANGE 5-100 PSIG DIFF 10-40 CUT-IN 30", "range=5 to 100 psi; differential=10 to 40 psi; cutIn=30 psi")]
     [InlineData(PressureControl, "RANGE 20 IN HG TO 100 PSI DIFF 10", "range=20 inHg to 100 psi; differential=10 psi")]
     [InlineData(PressureControl, "CUT-OUT 10 IN HG CUT-IN 10", "cutOut=10 inHg; cutIn=10 psi")]
-    public void It_has_the_usual_one_where_the_others_have_it_or_there_are_none(string kind, string plate, string read) => Fields(kind, plate).ShouldBe(read);
+    public void It_has_the_usual_one_where_the_others_have_it_or_there_are_none(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
     [Theory]
     [InlineData(Thermostat, "RANGE 20 TO 80 F MAX BULB 60 C CUT-OUT 35", "range=20 to 80 °F; bulbMost=60 °C", "CUT-OUT 35")]
@@ -43,7 +32,7 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "RANGE 20-100 PSI PS 28 BAR CUT-IN 30", "range=20 to 100 psi; pressureMost=28 bar", "CUT-IN 30")]
     public void It_is_asked_for_where_the_others_do_not_agree(string kind, string plate, string read, string left)
     {
-        Fields(kind, plate).ShouldBe(read);
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
         var reading = Families.Find(kind)!.ReadNameplate(plate);
         reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
         reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("with its unit");

@@ -38,6 +38,18 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Power opens a normally closed valve and shuts a normally open one: a pipe that is colder behind tells of a throttle only where it is open.</summary>
+    [Theory]
+    [InlineData("normalState=NC; ", Conclusion.PartHasFailed, null)]
+    [InlineData("normalState=NO; ", Conclusion.ReadNext, "temperatureBehind")]
+    [InlineData("", Conclusion.ReadNext, "normalState")]
+    public void A_pipe_colder_behind_condemns_only_a_valve_that_is_open_with_power(string state, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"{state}coilVolts=120 V; coilFrequency=60 Hz", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=85 °F");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Its magnet is to pull within 102 and 132 V, while it is called for (UFGS 15652A, with 10 % over by practice).</summary>
     [Theory]
     [InlineData("coilVolts=102 V; magnetPulls=no", Conclusion.PartHasFailed, null)]

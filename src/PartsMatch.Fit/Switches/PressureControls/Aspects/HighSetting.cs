@@ -28,6 +28,15 @@ public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlS
         if (function != PressureFunction.HighPressure) return Finding.Meets($"It is no high-pressure control.");
         var (design, relief) = (Settings.In(need.Site.DesignPressure), Settings.In(need.Site.ReliefSetting * ReliefShare));
         if (Least(design, relief) is not { } most) return Finding.Unknown(Side.Site, "designPressure", $"The design pressure of the high side, and the relief's setting, are not known.");
+        var found = Judge(need, facet, design, most);
+        return relief is not null || found.Verdict is not (Verdict.Meets or Verdict.MeetsWithChanges) ? found : found with
+        {
+            CautionWords = $"The relief valve's setting is not known: see that the control opens at no more than 90 % of it.",
+        };
+    }
+
+    private static Finding Judge(PressureControlNeed need, HighSettingFacet facet, double? design, double most)
+    {
         if (facet.IsAdjustable == false && facet.CutOut is { } opens) return Opens(opens, most, design) ?? Finding.Meets($"It opens at {new ShownPressure(opens)} and cannot be set; {new ShownPressure(most)} is the most.") with { Margin = new(most - opens, "kPa") };
         if (Settings.In(need.Site.CutOutNeeded) is not { } needed) return Finding.Unknown(Side.Site, "cutOutNeeded", $"Where it is to open is not known.");
         return Opens(needed, most, design) ?? AtMost(facet, needed, most);

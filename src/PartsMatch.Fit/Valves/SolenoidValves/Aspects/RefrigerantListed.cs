@@ -8,8 +8,8 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 /// <param name="IsListed">Whether it lists refrigerants at all.</param>
 /// <param name="Listed">Their places among all refrigerants, rising.</param>
 /// <param name="Body">Body material; null where not given.</param>
-/// <param name="HasCopperJoints">Whether its joints are of copper: solder cups and flares.</param>
-public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, BodyMaterial? Body, bool HasCopperJoints);
+/// <param name="HasCopperJoints">Whether its joints are of copper: solder cups and flares; null where not given.</param>
+public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, BodyMaterial? Body, bool? HasCopperJoints);
 
 /// <summary>Is the valve listed for the refrigerant, and do its materials bear it?</summary>
 /// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name. Ammonia with brass or copper fails whatever is listed.</remarks>
@@ -25,7 +25,7 @@ public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValv
         part.Refrigerants is not null,
         part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)],
         part.Body,
-        part.Joint is PipeJoint.Solder or PipeJoint.Flare);
+        part.Joint is { } joint ? joint is PipeJoint.Solder or PipeJoint.Flare : null);
 
     /// <inheritdoc/>
     public override Finding Judge(SolenoidNeed need, ListedFacet facet)
@@ -34,8 +34,9 @@ public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValv
         if (refrigerant.Name == Ammonia)
         {
             if (facet.Body == BodyMaterial.Brass) return Finding.Fails($"R-717 (ammonia) attacks brass, and its body is of brass.");
-            if (facet.HasCopperJoints) return Finding.Fails($"R-717 (ammonia) attacks copper, and its joints are for copper tube.");
+            if (facet.HasCopperJoints == true) return Finding.Fails($"R-717 (ammonia) attacks copper, and its joints are for copper tube.");
             if (facet.Body is null) return Finding.Unknown(Side.Part, "body", $"R-717 (ammonia) attacks brass; what its body is made of is not given.");
+            if (facet.HasCopperJoints is null) return Finding.Unknown(Side.Part, "joint", $"R-717 (ammonia) attacks copper; whether its joints are for copper tube is not given.");
         }
 
         if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given; {refrigerant.Name} is there.");

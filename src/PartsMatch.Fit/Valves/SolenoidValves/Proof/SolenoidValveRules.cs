@@ -118,7 +118,13 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
         FormattableString limit = $"under 3 °F (1.7 K)";
         if (drop < Kelvins - 1e-9) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
         var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
-        return one.New is null && one.Readings.MagnetPulls == true ? bad.ThePartHasFailed() : bad;
+        return (one.Readings.MagnetPulls, one.State) switch
+        {
+            (true, NormalState.Open) => Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it, and power shuts a normally open valve.").ThenRead("temperatureBehind", "Turn its power off and clamp the pipe before and behind it again: without power a normally open valve is to pass."),
+            (true, null) when one.New is null => bad.ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
+            (true, _) when one.New is null => bad.ThePartHasFailed(),
+            _ => bad,
+        };
     }
 }
 

@@ -20,6 +20,16 @@ public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, H
         Answer("function=high pressure", $"cutOutNeeded={cutOut}; {site}", part).ShouldBe(answer);
 
     [Theory]
+    [InlineData("designPressure=450 psi", true)]
+    [InlineData("designPressure=450 psi; reliefSetting=450 psi", false)]
+    public void A_relief_valve_of_which_nothing_is_known_is_to_be_seen(string site, bool isSaid)
+    {
+        var finding = Judge("function=high pressure", $"cutOutNeeded=400 psi; {site}", "range=100 to 405 psi");
+        finding.Verdict.ShouldBe(Fit.Judging.Verdict.Meets);
+        (finding.Caution?.Contains("90 %", StringComparison.Ordinal) == true).ShouldBe(isSaid);
+    }
+
+    [Theory]
     [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=450 psi", "Meets")]
     [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=455 psi", "Fails")]
     [InlineData("cutOutNeeded=402 psi; designPressure=500 psi; reliefSetting=450 psi", "cutOut=405 psi", "Meets")]

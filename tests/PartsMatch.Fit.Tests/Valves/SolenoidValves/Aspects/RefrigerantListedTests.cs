@@ -17,6 +17,7 @@ public sealed class RefrigerantListedTests : SolenoidAspectTests<RefrigerantList
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel; joint=ODF", "Fails")]
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel; joint=butt weld", "Meets")]
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; joint=butt weld", "Unknown Part body")]
+    [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel", "Unknown Part joint")]
     [InlineData("", "refrigerant=R-744", "refrigerants=R-744; body=brass; joint=ODF", "Meets")]
     public void A_valve_is_used_with_what_it_lists(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }

@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Coils;
-using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.Pipes;
@@ -102,7 +101,7 @@ public sealed class CoilPowerTests : SolenoidAspectTests<CoilPower, CoilPowerFac
 
 /// <summary>Classes by ASHRAE 34, from memory: R-290 A3, R-454B A2L, R-404A A1, R-717 B2L.</summary>
 [Trait("Source", "solenoidValve.hazardousPlace")]
-public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, IgnitionFacet>
+public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, CoiledIgnitionFacet>
 {
     [Theory]
     [InlineData("", "refrigerant=R-404A", "", "Meets")]
@@ -126,4 +125,12 @@ public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, Ig
     [Fact]
     public void A_place_called_milder_than_its_refrigerant_is_a_contradiction() =>
         Families.Find("solenoidValve")!.ReadNeed(new(null, [], [new("refrigerant", "R-290"), new("hazard", "A2L")])).Contradictions.Single().Sentence.ShouldStartWith("R-290 is of class A3 and burns well");
+
+    /// <summary>Its mark is that of the valve with its own coil.</summary>
+    [Theory]
+    [InlineData("coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "Meets")]
+    [InlineData("coilSupplyVolts=24 V; coilSupplyFrequency=60 Hz", "MeetsWithChanges checkListing")]
+    [InlineData("", "Meets")] // which coil goes in is another question
+    public void The_mark_of_a_valve_is_not_that_of_another_coil(string supply, string answer) =>
+        Answer("", $"hazard=A3 refrigerant; {supply}", "hazards=A3; coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz 15 VA = QC-24").ShouldBe(answer);
 }
