@@ -16,6 +16,9 @@ public static class LibraryFit
     /// <summary>It stops short where ramps rise together, and is begun again where it stopped, so many times at most, as long as that helps.</summary>
     private const int MostGoes = 50;
 
+    /// <summary>How many steps it looks back on: where it stops short by one, it goes further by another, and the least loss is taken.</summary>
+    private static readonly int[] Histories = [20, 40, 60];
+
     /// <summary>What a go must gain, nats an example.</summary>
     private const double Helps = 1e-9;
 
@@ -30,30 +33,35 @@ public static class LibraryFit
         var schema = SchemaDefinition.Create(typeof(Row));
         schema[nameof(Row.Features)].ColumnType = new VectorDataViewType(NumberDataViewType.Single, used.Length);
         var data = learning.Data.LoadFromEnumerable(examples.Select(example => RowOf(example, used)).ToList(), schema);
-        var trainer = learning.BinaryClassification.Trainers.LbfgsLogisticRegression(new LbfgsLogisticRegressionBinaryTrainer.Options
-        {
-            LabelColumnName = nameof(Row.Worked),
-            FeatureColumnName = nameof(Row.Features),
-            L1Regularization = 0,
-            L2Regularization = 0,
-            OptimizationTolerance = Tolerance,
-            HistorySize = 20,
-            EnforceNonNegativity = true,
-            NumberOfThreads = 1,
-            MaximumNumberOfIterations = 2000,
-        });
-        LinearModelParameters? fitted = null;
-        var (costs, loss) = (new Costs(0, new double[columns]), double.PositiveInfinity);
-        for (var go = 0; go < MostGoes; go++)
-        {
-            fitted = trainer.Fit(data, fitted).Model.SubModel;
-            var next = CostsOf(fitted, used, columns);
-            var less = examples.Average(example => PenalisedFit.LossOf(example.LogOdds(next), example.Worked));
-            if (less > loss - Helps) break;
-            (costs, loss) = (next, less);
-        }
+        return Histories.Select(Fitted).MinBy(fitted => fitted.Loss).Costs;
 
-        return costs;
+        (Costs Costs, double Loss) Fitted(int history)
+        {
+            var trainer = learning.BinaryClassification.Trainers.LbfgsLogisticRegression(new LbfgsLogisticRegressionBinaryTrainer.Options
+            {
+                LabelColumnName = nameof(Row.Worked),
+                FeatureColumnName = nameof(Row.Features),
+                L1Regularization = 0,
+                L2Regularization = 0,
+                OptimizationTolerance = Tolerance,
+                HistorySize = history,
+                EnforceNonNegativity = true,
+                NumberOfThreads = 1,
+                MaximumNumberOfIterations = 2000,
+            });
+            LinearModelParameters? fitted = null;
+            var (costs, loss) = (new Costs(0, new double[columns]), double.PositiveInfinity);
+            for (var go = 0; go < MostGoes; go++)
+            {
+                fitted = trainer.Fit(data, fitted).Model.SubModel;
+                var next = CostsOf(fitted, used, columns);
+                var less = examples.Average(example => PenalisedFit.LossOf(example.LogOdds(next), example.Worked));
+                if (less > loss - Helps) break;
+                (costs, loss) = (next, less);
+            }
+
+            return (costs, loss);
+        }
     }
 
     private static Costs CostsOf(LinearModelParameters fitted, int[] used, int columns)
