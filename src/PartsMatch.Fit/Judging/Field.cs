@@ -28,11 +28,12 @@ public sealed class FieldAttribute(string label, string help) : Attribute
 /// <summary>One field of a spec or site, as edges see it.</summary>
 public sealed class Field
 {
-    private readonly PropertyInfo property;
+    private readonly MethodInvoker getter;
+    private readonly MethodInvoker setter;
 
     internal Field(PropertyInfo property, FieldAttribute attribute)
     {
-        this.property = property;
+        (getter, setter) = (MethodInvoker.Create(property.GetMethod!), MethodInvoker.Create(property.SetMethod!));
         var type = property.PropertyType;
         Form = TextForms.Of(Nullable.GetUnderlyingType(type) ?? type);
         Name = char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
@@ -66,7 +67,7 @@ public sealed class Field
     public TextForm Form { get; }
 
     /// <summary>The field's value in a record; null when unknown.</summary>
-    public object? Get(object record) => property.GetValue(record);
+    public object? Get(object record) => getter.Invoke(record);
 
     /// <summary>The field's value as text; null when unknown.</summary>
     public string? TextOf(object record, Units units = Units.AsGiven) => Get(record) is { } value ? Form.WriteAny(value, units) : null;
@@ -79,5 +80,5 @@ public sealed class Field
     }
 
     /// <summary>Puts a value into a record that is being made and that nobody else has seen.</summary>
-    internal void Set(object record, object? value) => property.SetValue(record, value);
+    internal void Set(object record, object? value) => setter.Invoke(record, value);
 }

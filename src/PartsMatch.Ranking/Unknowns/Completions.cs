@@ -11,7 +11,7 @@ public sealed class Completions
     public const int Most = 64;
 
     /// <summary>So many are told apart where nobody asks for more: what a query costs grows with them, and a likelihood is told to a few of 100 (docs/performance.md).</summary>
-    public const int Usual = 24;
+    public const int Usual = 16;
 
     private readonly Nearness? nearness;
     private readonly IReadOnlyList<bool> areAlike;

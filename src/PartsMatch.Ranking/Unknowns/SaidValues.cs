@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Ranking.Unknowns;
@@ -98,5 +99,6 @@ internal sealed class SaidValues
     /// <summary>What a code stands for.</summary>
     /// <param name="Steps">Its figures, in steps; none of words.</param>
     /// <param name="Place">Where it stands among others: by its first figure, or its first letters.</param>
-    private sealed record Value(double[] Steps, double Place);
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct Value(double[] Steps, double Place);
 }

@@ -5,11 +5,9 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <param name="Weight">How much they count together.</param>
 internal record struct Standing(int Machine, int Weight)
 {
-    /// <summary>Like is told from unlike by so many of the most telling fields (practice: of five hidden ones, and what the plate lacks anyway).</summary>
-    private const int Compared = 2 * RanksOfWord;
-
     private const int RankBits = 16;
 
+    /// <summary>Like is told from unlike by twice so many of the most telling fields (practice: of five hidden ones, and what the plate lacks anyway).</summary>
     private const int RanksOfWord = 64 / RankBits;
 
     /// <summary>At most so many: all of them; or, of more, those that lie in the middle of equal lengths when all are laid end to end by what they count, like beside like.</summary>
@@ -22,10 +20,10 @@ internal record struct Standing(int Machine, int Weight)
     public static IReadOnlyList<Standing> Of(List<Standing> all, int most, List<int> open, MachineTable machines, FieldCodes codes)
     {
         if (all.Count <= most) return all;
-        List<(int[] Said, ushort[] Ranks)> compared = [.. open.Take(Compared).Select(at => (machines.Column(at), codes.Ranks(at)))];
 
         // By the ranks in the more telling half of the fields, in the other half, and then by the machine's place among all.
-        var inOrder = all.Select((one, index) => (First: Ranks(one.Machine, 0), Second: Ranks(one.Machine, RanksOfWord), machines.All[one.Machine].Order, Index: index)).ToArray();
+        var (first, second) = (Ranks(0), Ranks(RanksOfWord));
+        var inOrder = all.Select((one, index) => (First: first[index], Second: second[index], machines.All[one.Machine].Order, Index: index)).ToArray();
         Array.Sort(inOrder);
 
         // The middles of equal lengths, in units of half a length, so that all of it is whole numbers.
@@ -41,10 +39,16 @@ internal record struct Standing(int Machine, int Weight)
 
         return taken;
 
-        ulong Ranks(int machine, int from)
+        // Field by field, as machines are kept.
+        ulong[] Ranks(int from)
         {
-            var ranks = 0UL;
-            for (var field = from; field < from + RanksOfWord; field++) ranks = (ranks << RankBits) | (field < compared.Count ? compared[field].Ranks[compared[field].Said[machine]] : 0UL);
+            var ranks = new ulong[all.Count];
+            for (var field = from; field < from + RanksOfWord; field++)
+            {
+                var (said, rankOf) = field < open.Count ? (machines.Column(open[field]), codes.Ranks(open[field])) : ([], []);
+                for (var index = 0; index < ranks.Length; index++) ranks[index] = (ranks[index] << RankBits) | (rankOf.Length > 0 ? rankOf[said[all[index].Machine]] : 0UL);
+            }
+
             return ranks;
         }
     }
