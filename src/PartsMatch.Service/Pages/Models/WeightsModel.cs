@@ -60,7 +60,7 @@ public sealed class WeightsModel
 
     /// <summary>All that was measured, by name.</summary>
     public IReadOnlyList<(string Name, string Value)> Figures => [.. (_weights.Training?.Figures ?? new Dictionary<string, double>())
-        .Select(figure => (NameOf(figure.Key), figure.Value.ToString("0.0000", CultureInfo.InvariantCulture)))];
+        .Select(figure => (NameOf(figure.Key), figure.Value.ToString("0.0000;−0.0000", CultureInfo.InvariantCulture)))];
 
     /// <summary>What was told beside what happened; null where nobody kept it.</summary>
     public CalibrationTold? Calibration => _weights.Training is { Calibration.Count: > 1 } training ? new(training.Calibration) : null;
