@@ -93,7 +93,7 @@ public sealed record AdoptionGate(Choice Choice, Contest Trained, Contest? Prefe
         var lost = Invariant($"{loses} {Math.Abs(contest.Gain):0.0000} nats {(contest.Gain >= 0 ? "less" : "more")} than {whom} on outcomes that they had not seen ({loss:0.0000} against {lossOfOther:0.0000})");
         if (!contest.LosesLess) return Invariant($"{lost}, and would have to lose more than {contest.StandardError:0.0000} less, one standard error");
         return contest.IsOutOfOrder
-            ? Invariant($"{lost}, more than one standard error of {contest.StandardError:0.0000}, but put parts that were put in for one old part in a worse order: their NDCG@5 is {-contest.OrderGain:0.0000} less, more than one standard error of {contest.OrderError:0.0000}")
+            ? Invariant($"{lost}, more than one standard error of {contest.StandardError:0.0000}, but put parts that were put in for one old part in a worse order: their NDCG@5 is {-contest.OrderGain:0.0000} less, more than two standard errors of {contest.OrderError:0.0000}")
             : Invariant($"{lost}, more than one standard error of {contest.StandardError:0.0000}");
     }
 

@@ -8,7 +8,7 @@ namespace PartsMatch.Learning;
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct FoldTold(double Loss, double? Order);
 
-/// <summary>One set of weights held against another on the same folds: better where it loses less by more than one standard error, and puts parts in no worse order by more than one. One fold's luck proves nothing.</summary>
+/// <summary>One set of weights held against another on the same folds: better where it loses less by more than one standard error, and its order is not clearly worse: by more than two. One fold's luck proves nothing.</summary>
 /// <param name="Gain">How much less it loses, the mean over folds, nats.</param>
 /// <param name="StandardError">Its standard error; infinite of fewer than two folds.</param>
 /// <param name="OrderGain">How much nearer it comes to the best order, the mean over folds that have one; 0 where fewer than two have.</param>
@@ -18,8 +18,8 @@ public sealed record Contest(double Gain, double StandardError, double OrderGain
     /// <summary>Whether it is better in what it loses.</summary>
     public bool LosesLess => Gain > StandardError;
 
-    /// <summary>Whether its order is worse.</summary>
-    public bool IsOutOfOrder => OrderGain < -OrderError;
+    /// <summary>Whether its order is clearly worse: by chance alone one time in forty, where it is no worse.</summary>
+    public bool IsOutOfOrder => OrderGain < -2 * OrderError;
 
     /// <summary>Whether it may take the other's place.</summary>
     public bool IsWon => LosesLess && !IsOutOfOrder;

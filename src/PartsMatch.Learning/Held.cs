@@ -10,8 +10,11 @@ internal static class Held
     private const double Share = 0.5;
     private const double Least = 0.05;
 
+    /// <summary>However little a family's hand-set costs come to together, each of them may be off by a quarter of what it was by hand: where one factor brings all of them low, some of them are wrong, and not all.</summary>
+    private const double ShareByHand = 0.25;
+
     /// <summary>What is held before outcomes are seen.</summary>
     public static Prior About(Costs rescaled, FeatureColumns columns) => new(
         rescaled.OfColumn,
-        [.. rescaled.OfColumn.Take(columns.Count).Select(cost => 1 / Math.Pow((Share * cost) + Least, 2))]);
+        [.. rescaled.OfColumn.Zip(Rescaling.ByHand(columns).OfColumn).Take(columns.Count).Select(cost => 1 / Math.Pow(Math.Max(Share * cost.First, ShareByHand * cost.Second) + Least, 2))]);
 }

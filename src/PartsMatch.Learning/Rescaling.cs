@@ -13,10 +13,21 @@ public static class Rescaling
     /// <param name="columns">The family's columns.</param>
     public static Costs Of(IReadOnlyList<Example> examples, FeatureColumns columns)
     {
-        var byHand = Costs.Of(Weights.HandSet(columns.Family), columns);
+        var byHand = ByHand(columns);
         var one = examples.Select(example => Together(example, byHand)).ToList();
         var fitted = PenalisedFit.Of(one, new Prior([1], [Held]));
         return new(fitted.Intercept, [.. byHand.OfColumn.Select(cost => cost * fitted.OfColumn[0])]);
+    }
+
+    /// <summary>The hand-set costs that come with the program.</summary>
+    public static Costs ByHand(FeatureColumns columns) => Costs.Of(Weights.HandSet(columns.Family), columns);
+
+    /// <summary>Whether weights are nothing but those costs times one factor: somebody may have set others by hand since.</summary>
+    public static bool CameTo(Weights weights, FeatureColumns columns)
+    {
+        var (byHand, costs) = (ByHand(columns).OfColumn, Costs.Of(weights, columns).OfColumn);
+        var factor = costs.Sum() / byHand.Sum();
+        return weights.Records.Count == 0 && byHand.Zip(costs).All(cost => Math.Abs((factor * cost.First) - cost.Second) < 1e-6);
     }
 
     /// <summary>An example of one column: what the hand-set costs come to.</summary>

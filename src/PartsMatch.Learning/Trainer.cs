@@ -48,7 +48,7 @@ public static class Trainer
             return Ended(present, Choice.TooFew, tooFew, new Dictionary<string, double>());
         }
 
-        var (model, gate, told) = Fit(examples, columns, Contends(present, columns.Family) ? present : null, progress, cancel);
+        var (model, gate, told) = Fit(examples, columns, Contends(present, columns) ? present : null, progress, cancel);
         var training = new Training(examples.Count, examples.Min(example => example.On), examples.Max(example => example.On), FiguresOf(gate, told)) { Invented = invented, Calibration = [.. Quality.Calibration(told).Select(bin => new CalibrationPoint(bin.Told, bin.Happened, bin.Outcomes))] };
         var weights = gate.Choice switch
         {
@@ -62,7 +62,12 @@ public static class Trainer
     }
 
     /// <summary>Whether new weights have to do better than those at present: than trained ones, and than what somebody set by hand here. Hand-set ones that came with the program contend rescaled.</summary>
-    private static bool Contends(Weights present, Fit.Judging.Family family) => present.Origin == WeightsOrigin.Trained || (present.Origin == WeightsOrigin.HandSet && present.Id != Weights.HandSet(family).Id);
+    private static bool Contends(Weights present, FeatureColumns columns) => present.Origin switch
+    {
+        WeightsOrigin.Trained => true,
+        WeightsOrigin.HandSet => present.Id != Weights.HandSet(columns.Family).Id,
+        _ => !Rescaling.CameTo(present, columns),
+    };
 
     /// <summary>The model that is to rank from now on, as <see cref="AdoptionGate"/> chooses.</summary>
     /// <param name="examples">Some of either kind.</param>

@@ -90,14 +90,17 @@ public static class WeightsFile
     }
 
     /// <summary>Reads weights for a family; never throws.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="family">The family.</param>
+    /// <param name="numberInRanking">How the catalogue that they rank has a part's number, which people may write with dashes and spaces; null where it has it as the text does. Of two records of one number the greater counts.</param>
     /// <returns>The weights, or null with everything that is wrong: a text is taken whole or not at all.</returns>
-    public static (Weights? Weights, IReadOnlyList<Complaint> Complaints) Read(string text, Family family)
+    public static (Weights? Weights, IReadOnlyList<Complaint> Complaints) Read(string text, Family family, Func<string, string>? numberInRanking = null)
     {
         if (string.IsNullOrWhiteSpace(text)) return (null, [new(ComplaintCode.Empty, "", text, "The weights file is empty; docs/weights.md shows one.")]);
         try
         {
             using var json = JsonDocument.Parse(Encoding.UTF8.GetBytes(text));
-            return new WeightsReader(family).Read(json.RootElement);
+            return new WeightsReader(family, numberInRanking ?? (number => number)).Read(json.RootElement);
         }
         catch (JsonException broken)
         {

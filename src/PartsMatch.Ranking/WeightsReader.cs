@@ -7,7 +7,7 @@ using PartsMatch.Fit.Judging;
 namespace PartsMatch.Ranking;
 
 /// <summary>Reads one weights document and gathers all that is wrong with it.</summary>
-internal sealed class WeightsReader(Family family)
+internal sealed class WeightsReader(Family family, Func<string, string> numberInRanking)
 {
     private static readonly string[] RootNames = ["version", "kind", "origin", "madeOn", "intercept", "aspects", "pairs", "records", "training"];
     private static readonly string[] FeatureNames = ["shortfall", "effort", "unknown"];
@@ -34,7 +34,7 @@ internal sealed class WeightsReader(Family family)
         var intercept = Required(members, "", "intercept") is { } element ? Number(element, "intercept", Weights.IsIntercept, -Weights.MostIntercept, Weights.MostIntercept) : 0;
         var aspects = members.TryGetValue("aspects", out var all) ? Aspects(all) : [];
         var pairs = Costs(members, "pairs", [.. family.Pairs.Select(pair => pair.Name)]);
-        var records = Costs(members, "records", names: null);
+        var records = Costs(members, "records", names: null).GroupBy(record => numberInRanking(record.Key), StringComparer.Ordinal).ToDictionary(part => part.Key, part => part.Max(record => record.Value), StringComparer.Ordinal);
         var training = members.TryGetValue("training", out var trainedOn) ? Trained(trainedOn) : null;
 
         // Older files have no word of their own for those that were only rescaled.

@@ -31,6 +31,9 @@ public abstract record WriteResult
     /// <summary>No outcome has the id of the one to be corrected.</summary>
     public sealed record NothingToCorrect(string Id) : WriteResult;
 
+    /// <summary>The outcome to be corrected is of another kind of part.</summary>
+    public sealed record OfOtherKind(StoredOutcome Present) : WriteResult;
+
     /// <summary>The outcome to be corrected was corrected before.</summary>
     public sealed record CorrectedBefore(StoredOutcome Present) : WriteResult;
 

@@ -146,6 +146,20 @@ public sealed class TrainerTests
     }
 
     [Fact]
+    public void Rescaled_weights_that_somebody_changed_by_hand_since_stay_until_others_are_shown_to_be_better()
+    {
+        var outcomes = Outcomes(2_000, seed: 1, SteepInBore);
+        var first = Train(outcomes).Weights;
+        var changed = Columns.WeightsOf(WeightsOrigin.Rescaled, Model.Of(first, Columns).Costs, new Dictionary<string, double>(), Today, first.Training!);
+        var trained = Train(outcomes, present: changed);
+        trained.Choice.ShouldBe(Choice.Present, trained.Reason);
+        trained.Weights.ShouldBeSameAs(changed);
+
+        var rescaled = Columns.WeightsOf(WeightsOrigin.Rescaled, Model.Rescaled([.. outcomes.Select(Columns.ExampleOf).OfType<Example>()], Columns).Costs, new Dictionary<string, double>(), Today, first.Training!);
+        Train(outcomes, present: rescaled).Choice.ShouldBe(Choice.Trained, "nobody changed these");
+    }
+
+    [Fact]
     public void Weights_that_rank_at_present_give_way_where_many_more_outcomes_are_known()
     {
         var outcomes = Outcomes(6_000, seed: 1, SteepInBore);

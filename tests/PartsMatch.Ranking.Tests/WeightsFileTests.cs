@@ -50,6 +50,16 @@ public sealed class WeightsFileTests
         weights.Aspects["colour"].ShouldBe(new(0.4, 0, 0));
     }
 
+    [Fact]
+    public void A_record_is_found_by_the_number_that_ranking_has_however_it_is_written()
+    {
+        var written = WeightsFile.Write(Weights.Of(Family, new(WeightsOrigin.Trained, 3) { Records = new Dictionary<string, double> { ["QX-17"] = 0.25, ["QX 17"] = 0.5, ["Z-1"] = 0.125 } }));
+        var (weights, complaints) = WeightsFile.Read(written, Family, number => string.Concat(number.Where(char.IsLetterOrDigit)));
+        complaints.ShouldBeEmpty();
+        weights!.Records.ShouldBe(new Dictionary<string, double> { ["QX17"] = 0.5, ["Z1"] = 0.125 }, ignoreOrder: true);
+        Read(written).Records.Count.ShouldBe(3);
+    }
+
     /// <summary>Files from before there was a word for it say "trained", and by a figure that they are not.</summary>
     [Theory]
     [InlineData("rescaled", "", WeightsOrigin.Rescaled)]

@@ -67,6 +67,7 @@ public sealed class OutcomeTests : IDisposable
         await store.Outcomes.RecordAsync(A.Outcome("one"), "a");
         await store.Outcomes.RecordAsync(A.Outcome("two", corrects: "one"), "a");
         (await store.Outcomes.RecordAsync(A.Outcome("three", corrects: "one"), "a")).ShouldBeOfType<WriteResult.CorrectedBefore>().Present.CorrectedBy.ShouldBe("two");
+        (await store.Outcomes.RecordAsync(A.Outcome("other", corrects: "two") with { Kind = "capacitor" }, "a")).ShouldBeOfType<WriteResult.OfOtherKind>().Present.Said.Id.ShouldBe("two");
         store.Outcomes.All(OutcomeRange.All).Count().ShouldBe(2);
     }
 

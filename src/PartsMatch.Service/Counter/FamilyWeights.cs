@@ -46,7 +46,7 @@ internal sealed class FamilyWeights
             try
             {
                 var text = File.ReadAllText(PreviousOf(family));
-                var (weights, complaints) = WeightsFile.Read(text, family);
+                var (weights, complaints) = WeightsFile.Read(text, family, Shelf.NumberInRanking);
                 return weights is null
                     ? Answer<Weights>.Refused([.. complaints.Select(complaint => new Refusal(complaint.Code, complaint.Field, $"The weights from before cannot be used, and nothing was changed. {complaint.Message}"))])
                     : PutInPlace(family, weights, text);
@@ -92,7 +92,7 @@ internal sealed class FamilyWeights
                 WholeText.Write(path, WeightsFile.Write(Weights.HandSet(family)));
             }
 
-            var (weights, complaints) = WeightsFile.Read(File.ReadAllText(path), family);
+            var (weights, complaints) = WeightsFile.Read(File.ReadAllText(path), family, Shelf.NumberInRanking);
             return weights ?? throw Refused(path, string.Join(Environment.NewLine, complaints.Select(complaint => complaint.Message)));
         }
         catch (Exception failed) when (WholeText.IsOfTheDisk(failed))

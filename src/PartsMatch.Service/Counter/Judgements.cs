@@ -109,5 +109,5 @@ internal sealed class Judgements(Catalogues catalogues, FamilyWeights weights)
         string.IsNullOrWhiteSpace(number) ? new(Codes.Empty, at, $"Type the {which} part's number.") : Needs.NotFound(number, at);
 
     private JudgedPart Judged(NeedRead need, CatalogueEntry part, IReadOnlyList<MendFirst> mend) =>
-        new(need, part, Ranker.Explain(need.Family, weights.Now[need.Family], need.Reading.Need, need.Completions, part.Spec, part.Stored.Number), mend);
+        new(need, part, Ranker.Explain(need.Family, weights.Now[need.Family], need.Reading.Need, need.Completions, part.Spec, Shelf.NumberInRanking(part.Stored.Number)), mend);
 }

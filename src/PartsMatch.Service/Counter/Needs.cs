@@ -17,7 +17,7 @@ public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry
     public Completions Completions => _completions.Value;
 
     /// <summary>The key of the old part's number, where it is discontinued and none is known to be at hand: it replaces nothing, itself least. Null otherwise: the very part, still at hand, is the best there is.</summary>
-    public string? OldPartHadNoMore => OldPart is { Stored.Status: PartStatus.Discontinued, Stock: not { OnHand: > 0 } } ? PartNumber.Key(OldPart.Stored.Number) : null;
+    public string? OldPartHadNoMore => OldPart is { Stored.Status: PartStatus.Discontinued, Stock: not { OnHand: > 0 } } ? Shelf.NumberInRanking(OldPart.Stored.Number) : null;
 }
 
 /// <summary>Makes a need of what was given, or says all that is wrong with it, at places such as need.motor.plate.power.</summary>

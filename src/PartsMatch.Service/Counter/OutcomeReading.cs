@@ -31,6 +31,9 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
     public const int LongestPlace = 100;
     public const int LongestNote = 500;
 
+    /// <summary>A day before it is mistyped: nobody learns from parts of another century.</summary>
+    private static readonly DateOnly FirstDay = new(2000, 1, 1);
+
     private static string DayExpected => "A day is written as 2026-03-14.";
 
     public Answer<OutcomeDraft> Read(OutcomeGiven given)
@@ -70,6 +73,7 @@ internal sealed class OutcomeReading(Func<string, StoredPart?> find, DateOnly? t
     private DateOnly Day(string text, List<Refusal> refusals)
     {
         if (!DateOnly.TryParseExact(text.Trim(), "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var on)) refusals.Add(new(string.IsNullOrWhiteSpace(text) ? Codes.Empty : Codes.Unreadable, On, DayExpected));
+        else if (on < FirstDay) refusals.Add(new(Codes.Unreadable, On, FormattableString.Invariant($"{on:O} is before {FirstDay:O}, the first day that is kept. {DayExpected}")));
         else if (on > today?.AddDays(1)) refusals.Add(new(Codes.DayToCome, On, FormattableString.Invariant($"{on:O} is still to come. An outcome is recorded once it is known.")));
         return on;
     }

@@ -71,7 +71,7 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
             if (OutcomeWords.ResultOf(said.Result) is not { } result || Find(said.Part) is not { } part) return null;
             var old = Find(said.OldPart);
             var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old?.Spec)).Need;
-            return new(said.Id, said.On, said.Place, need, old?.Stored.Number ?? said.OldPart, part.Stored.Number, part.Spec, result, Invented.Is(said));
+            return new(said.Id, said.On, said.Place, need, old?.Stored.Number ?? said.OldPart, Shelf.NumberInRanking(part.Stored.Number), part.Spec, result, Invented.Is(said));
         }
 
         CatalogueEntry? Find(string number)
@@ -90,6 +90,7 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     {
         WriteResult.OtherOutcome(var present) => IdTaken(present),
         WriteResult.NothingToCorrect(var id) => NothingToCorrect(id),
+        WriteResult.OfOtherKind(var present) => OfOtherKind(present.Said.Id, present.Said.Kind),
         WriteResult.CorrectedBefore(var present) => CorrectedBefore(present.Said.Id, present.CorrectedBy!),
         var other => throw new InvalidOperationException($"The store answered {other.GetType().Name}."),
     };
@@ -98,6 +99,8 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
         Codes.IdTaken, OutcomeReading.Id, $"The id {present.Said.Id} is that of an outcome that says something else, and a record is never changed. Give another id; to put that one right, say that it corrects {present.Said.Id}.");
 
     public static Refusal NothingToCorrect(string id) => new(Codes.OutcomeNotFound, OutcomeReading.Corrects, $"No outcome before this one has the id {id}: there is nothing to correct.");
+
+    public static Refusal OfOtherKind(string id, string kind) => new(Codes.KindMismatch, OutcomeReading.Corrects, $"{id} is an outcome of a {Families.Find(kind)?.Title ?? kind}. One of another kind of part cannot put it right.");
 
     public static Refusal CorrectedBefore(string id, string by) => new(Codes.AlreadyCorrected, OutcomeReading.Corrects, $"{id} was corrected before, by {by}. Correct that one.");
 

@@ -77,6 +77,9 @@ public sealed class Shelf
         return new(stored, catalogues.ToImmutable(), machines.ToImmutable());
     }
 
+    /// <summary>A part's number as ranking has it, in its catalogue, its stock and its records of what came back, however somebody writes it.</summary>
+    public static string NumberInRanking(string number) => PartNumber.Key(number);
+
     /// <summary>The same shelf with a family's parts sorted anew.</summary>
     internal Shelf WithSorted(Family family, Catalogue sorted) => new(_stored, _catalogues.SetItem(family, sorted), _machines);
 
@@ -85,7 +88,7 @@ public sealed class Shelf
         .WithStock(stored.Kept(family.Kind).Select(kept => kept.Stock).OfType<StockLine>().Select(InRanking));
 
     private static CataloguePart InRanking(Family family, StoredPart part) =>
-        new(PartNumber.Key(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);
+        new(NumberInRanking(part.Number), new CatalogueEntry(family, part, stock: null).Spec, part.Status != PartStatus.Retired, part.Status != PartStatus.Discontinued);
 
-    private static KeyValuePair<string, Stock> InRanking(StockLine line) => new(PartNumber.Key(line.Number), new(line.OnHand, line.Price));
+    private static KeyValuePair<string, Stock> InRanking(StockLine line) => new(NumberInRanking(line.Number), new(line.OnHand, line.Price));
 }

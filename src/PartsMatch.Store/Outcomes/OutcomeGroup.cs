@@ -17,6 +17,8 @@ internal sealed class OutcomeGroup(OutcomeCollection before, DateTimeOffset at)
         {
             if (Find(draft.Corrects) is not { } corrected)
                 return new WriteResult.NothingToCorrect(draft.Corrects);
+            if (corrected.Said.Kind != draft.Kind)
+                return new WriteResult.OfOtherKind(corrected);
             if (corrected.CorrectedBy is not null)
                 return new WriteResult.CorrectedBefore(corrected);
             _correctedBy[draft.Corrects] = draft.Id;

@@ -19,9 +19,9 @@ public sealed class OutcomeRecordsTests
         var learnt = records.LessonsOf(Families.All[0]).ToList().OrderBy(one => one.On).ToList();
         learnt.Select(one => (one.On, one.Place, one.PartNumber, one.Result)).ShouldBe(
         [
-            (new DateOnly(2026, 1, 10), "cold store 4", "QN-200", Result.RightFirstTime),
-            (new DateOnly(2026, 1, 13), "cold store 4", "QN-100", Result.CameBack),
-            (new DateOnly(2026, 2, 1), "greenhouse", "QN-300", Result.Reworked),
+            (new DateOnly(2026, 1, 10), "cold store 4", "QN200", Result.RightFirstTime),
+            (new DateOnly(2026, 1, 13), "cold store 4", "QN100", Result.CameBack),
+            (new DateOnly(2026, 2, 1), "greenhouse", "QN300", Result.Reworked),
         ]);
         // The old part's entry is the plate: ZV-7 is said to have a 1/2 in shaft.
         ((MotorSpec)learnt[1].Need.Plate).ShaftDiameter.ShouldNotBeNull().Inches.ShouldBe(0.5, 1e-9);
@@ -35,7 +35,7 @@ public sealed class OutcomeRecordsTests
     }
 
     [Fact]
-    public async Task A_day_may_be_tomorrow_and_no_later()
+    public async Task A_day_may_be_tomorrow_and_no_later_nor_of_another_century()
     {
         var clock = new SteppedClock();
         await using var service = await TestService.StartAsync(clock, inDataFolder: null);
@@ -43,6 +43,9 @@ public sealed class OutcomeRecordsTests
         (await RecordAsync("a", records.Today.AddDays(1))).IsGiven.ShouldBeTrue();
         var refusal = (await RecordAsync("b", records.Today.AddDays(2))).Refusals.ShouldHaveSingleItem();
         (refusal.Code, refusal.At).ShouldBe((Codes.DayToCome, "on"));
+        (await RecordAsync("c", new DateOnly(2000, 1, 1))).IsGiven.ShouldBeTrue();
+        var early = (await RecordAsync("d", new DateOnly(1999, 12, 31))).Refusals.ShouldHaveSingleItem();
+        (early.Code, early.At, early.Message).ShouldBe((Codes.Unreadable, "on", "1999-12-31 is before 2000-01-01, the first day that is kept. A day is written as 2026-03-14."));
 
         Task<Answer<Store.StoredOutcome>> RecordAsync(string id, DateOnly on) =>
             records.RecordAsync(new(id, "motor", FormattableString.Invariant($"{on:O}"), string.Empty, string.Empty, [], [], "QN-100", "right first time", string.Empty, string.Empty, string.Empty), "the test");

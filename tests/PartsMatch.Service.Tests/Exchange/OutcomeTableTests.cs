@@ -73,6 +73,15 @@ public sealed class OutcomeTableTests : IDisposable
         report.New.ShouldBe(1);
     }
 
+    [Fact]
+    public async Task An_outcome_of_another_kind_is_corrected_neither_in_the_store_nor_in_the_file()
+    {
+        var report = await _shop.TakeAsync("outcomes", Header + "a,capacitor,2026-02-03,,,,,CK-5,right first time,,,job-2\nb,capacitor,2026-02-03,,,,,CK-5,right first time,,,\nc,motor,2026-02-03,,,,,QN-100,right first time,,,b\n");
+        Wrong(report, 2).ShouldBe([("corrects", Codes.KindMismatch)]);
+        Wrong(report, 4).ShouldBe([("corrects", Codes.KindMismatch)]);
+        (report.New, (await FindAsync("job-2"))!.CorrectedBy).ShouldBe((1, null));
+    }
+
     [Theory]
     [InlineData("a=1; b=2 \\; 3;c=\\\\ \\x", "a|1,b|2 ; 3,c|\\ \\x")]
     [InlineData("", "")]

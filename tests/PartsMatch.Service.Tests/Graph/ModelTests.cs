@@ -64,6 +64,25 @@ public sealed class ModelTests
     }
 
     [Fact]
+    public async Task A_part_that_keeps_coming_back_costs_as_much_in_a_list_as_on_its_sheet()
+    {
+        const string Need = """
+            need: { motor: { plate: { power: "1/4 hp", speed: "1075 rpm", voltage: "230 V", phase: "1", frequency: "60 Hz", shaftDiameter: "1/2 in", shaftLength: "4 in", shaftForm: "flat", shaftEnds: "1", mounts: "belly band", bodyDiameter: "5.6 in", rotation: "CCW lead end", enclosure: "totally enclosed air over", speeds: "1", type: "PSC", fullLoadAmps: "2 A", frame: "48Y" } site: { volts: "230 V" } } }
+            """;
+        await using var service = await TestService.StartAsync();
+        await Recorded.OneMotorComesBackAsync(service, 400);
+        await service.WriteAsync(Retrain);
+        (await EndedAsync(service)).Text("run.ended.end").ShouldBe("ADOPTED");
+
+        var listed = await service.AskAsync($"{{ replacements(first: 50, {Need}) {{ edges {{ node {{ part {{ number }} likelihood score }} }} }} }}");
+        var sheet = await service.AskAsync($"{{ fitSheet(partNumber: \"QN-200\", {Need}) {{ likelihood score contributions {{ aspect amount }} }} }}");
+        var at = listed.All("data.replacements.edges", "node.part.number").ToList().IndexOf("QN-200");
+        sheet.All("data.fitSheet.contributions", "aspect").ShouldContain("partRecord");
+        listed.Text($"data.replacements.edges.{at}.node.score").ShouldBe(sheet.Text("data.fitSheet.score"));
+        listed.Text($"data.replacements.edges.{at}.node.likelihood").ShouldBe(sheet.Text("data.fitSheet.likelihood"));
+    }
+
+    [Fact]
     public async Task Where_learning_shows_nothing_better_hand_set_weights_are_brought_to_scale_and_stay()
     {
         await using var service = await TestService.StartAsync();

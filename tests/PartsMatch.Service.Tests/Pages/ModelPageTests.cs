@@ -28,12 +28,22 @@ public sealed class ModelPageTests
     }
 
     [Fact]
-    public async Task Every_kind_has_a_page_and_one_that_is_none_shows_the_first()
+    public async Task Every_kind_has_a_page_and_one_that_is_none_has_none_and_nothing_is_done_for_it()
     {
         await using var service = await TestService.StartAsync();
         var visitor = new Visitor(service);
         foreach (var family in Fit.Families.All) (await visitor.GetAsync($"/model?kind={family.Kind}")).Body.ShouldContain($"<h1>What parts are ranked by: {family.Title}</h1>");
-        (await visitor.GetAsync("/model?kind=banana")).Body.ShouldContain("<h1>What parts are ranked by: fan motor</h1>");
+        (await visitor.GetAsync("/model")).Body.ShouldContain("<h1>What parts are ranked by: fan motor</h1>");
+        (await visitor.GetAsync("/model?kind=banana")).Status.ShouldBe(HttpStatusCode.NotFound);
+
+        var signedIn = await Visitor.SignedInAsync(service);
+        await signedIn.GetAsync(Page);
+        foreach (var address in (string[])["/model/train", "/model/stop", "/model/back"])
+        {
+            foreach (var kind in (string[])["contactors", string.Empty]) (await signedIn.SendAsync(address, ("kind", kind))).Status.ShouldBe(HttpStatusCode.NotFound, $"{address} {kind}");
+        }
+
+        (await signedIn.GetAsync(Page)).Body.ShouldNotContain("A training goes on");
     }
 
     [Fact]
@@ -124,7 +134,7 @@ public sealed class ModelPageTests
         var visitor = await Visitor.SignedInAsync(service);
         await visitor.GetAsync(Page);
         var page = await visitor.SendAsync("/model/back", ("kind", "motor"));
-        page.Status.ShouldBe(HttpStatusCode.ServiceUnavailable);
+        page.Status.ShouldBe(HttpStatusCode.Conflict);
         page.Body.ShouldContain("The weights from before cannot be used, and nothing was changed. version is missing.");
         (await visitor.GetAsync(Page)).Body.ShouldContain("These are hand-set weights");
     }

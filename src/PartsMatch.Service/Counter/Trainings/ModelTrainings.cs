@@ -79,7 +79,7 @@ internal sealed class ModelTrainings(FamilyWeights weights, OutcomeRecords outco
             var present = weights.Now[family];
             var trained = Trainer.Train(new FeatureColumns(family), outcomes.LessonsOf(family), present, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), run, run.Stopping);
             run.Stopping.ThrowIfCancellationRequested();
-            if (trained.Choice is Choice.Trained or Choice.Rescaled && weights.Put(family, trained.Weights, present) is { IsGiven: false } refused) return Entry(TrainingEnd.Failed, refused.Refusals[0].Message);
+            if (trained.Choice is Choice.Trained or Choice.Rescaled && weights.Put(family, trained.Weights, present) is { IsGiven: false } refused) return Entry(refused.Refusals[0].Code == Codes.ChangedSince ? TrainingEnd.Stopped : TrainingEnd.Failed, refused.Refusals[0].Message);
             return Entry(EndOf(trained.Choice), trained.Reason) with { Outcomes = trained.Outcomes, LeftOut = trained.LeftOut, Invented = trained.Invented, Figures = trained.Figures };
         }
         catch (OperationCanceledException) when (run.IsToStop)

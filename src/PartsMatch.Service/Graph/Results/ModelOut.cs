@@ -88,8 +88,8 @@ internal sealed class PairCostOut(PairCost pair)
 [Description("A part that has come back more often than its spec explains.")]
 internal sealed class PartRecordOut(string number, double cost, Shelf shelf)
 {
-    [Description("Its number, as outcomes have it.")]
-    public string Number => number;
+    [Description("Its number, as the catalogue has it; in letters and digits alone when it has none of that number any more.")]
+    public string Number => shelf.Find(number)?.Stored.Number ?? number;
 
     [Description("The part; null when the catalogue has none of that number any more.")]
     public Part? Part() => shelf.Find(number) is { } entry ? new(entry) : null;

@@ -17,7 +17,7 @@ internal static class ModelEndpoints
     public static void Map(WebApplication app)
     {
         app.MapGet(ModelAddress.Path, (HttpContext context, ModelTrainings trainings, Catalogues catalogues) =>
-            Show(context, FamilyIn(Typed.Of(context.Request.Query)), trainings, catalogues));
+            Typed.Of(context.Request.Query)[ModelAddress.Kind] is var kind && (kind.Length == 0 ? Families.All[0] : Families.Find(kind)) is { } family ? (IResult)Show(context, family, trainings, catalogues) : NotThere(kind));
         MapAction(ModelAddress.Train, (trainings, family, by) =>
         {
             trainings.Begin(family, by);
@@ -33,15 +33,16 @@ internal static class ModelEndpoints
         void MapAction(string address, Func<ModelTrainings, Family, string, IReadOnlyList<Refusal>?> act) =>
             app.MapPost(address, async (HttpContext context, IAntiforgery antiforgery, ModelTrainings trainings, Catalogues catalogues) =>
             {
-                var family = FamilyIn(await Typed.ReadAsync(context));
+                var kind = (await Typed.ReadAsync(context))[ModelAddress.Kind];
+                if (Families.Find(kind) is not { } family) return NotThere(kind);
                 if (!await antiforgery.IsRequestValidAsync(context)) return Show(context, family, trainings, catalogues, SendAgain, StatusCodes.Status400BadRequest);
                 return act(trainings, family, Caller.Of(context).KeyLabel!) is { } refusals
-                    ? ErrorModel.Page(StatusCodes.Status503ServiceUnavailable, refusals[0].Message)
-                    : (IResult)new SeeOther(ModelAddress.Of(family));
+                    ? (IResult)Show(context, family, trainings, catalogues, refusals[0].Message, refusals[0].Code == Codes.StoreFailed ? StatusCodes.Status503ServiceUnavailable : StatusCodes.Status409Conflict)
+                    : new SeeOther(ModelAddress.Of(family));
             }).WithMetadata(new NeedsKey());
     }
 
-    private static Family FamilyIn(Typed typed) => Families.Find(typed[ModelAddress.Kind]) ?? Families.All[0];
+    private static IResult NotThere(string kind) => ErrorModel.Page(StatusCodes.Status404NotFound, $"There is no kind of part “{kind}”. Nothing was done.");
 
     private static RazorComponentResult<ModelPage> Show(HttpContext context, Family family, ModelTrainings trainings, Catalogues catalogues, string? wrong = null, int status = StatusCodes.Status200OK) =>
         PageSetup.Page<ModelPage>(new WeightsModel(trainings.Report(family), catalogues.Shelf, UnitChoice.Of(context), wrong), status);

@@ -36,7 +36,7 @@ public sealed class WeightsModel
     public string Origin => _weights.Origin switch
     {
         WeightsOrigin.HandSet => "These are hand-set weights: a person's judgement, which was never held against what happened. A likelihood from them is an estimate.",
-        WeightsOrigin.Rescaled => $"These are hand-set weights, brought to the scale of {Many(_weights.Training)}. Weights learnt from these outcomes alone were not shown to be better.",
+        WeightsOrigin.Rescaled => $"These are hand-set weights, brought to the scale of {Many(_weights.Training)}. Weights learnt from these outcomes were not taken; the trainings below say why.",
         _ => $"These weights were learnt from {Many(_weights.Training)}.",
     };
 
@@ -91,7 +91,7 @@ public sealed class WeightsModel
     {
         TrainingEnd.Adopted => "learnt weights were taken",
         TrainingEnd.Rescaled => "hand-set weights were rescaled",
-        TrainingEnd.Kept => "the learnt weights of before stayed",
+        TrainingEnd.Kept => "the weights of before stayed",
         TrainingEnd.TooFew => "too few outcomes",
         TrainingEnd.Stopped => "stopped",
         TrainingEnd.Failed => "failed",
@@ -101,7 +101,7 @@ public sealed class WeightsModel
     /// <summary>How many outcomes there were; nothing where it ended before they were counted.</summary>
     public static string? Outcomes(TrainingEntry entry) => (entry.Outcomes, entry.LeftOut) switch
     {
-        (0, _) when entry.End is TrainingEnd.Stopped or TrainingEnd.Failed => null,
+        (0, _) when entry.End is TrainingEnd.Stopped or TrainingEnd.Failed or TrainingEnd.WentBack => null,
         (_, 0) => FormattableString.Invariant($"{entry.Outcomes} outcomes."),
         _ => FormattableString.Invariant($"{entry.Outcomes} outcomes, {entry.LeftOut} of them teach nothing: the part does not fit, or something that decides was not known."),
     };
