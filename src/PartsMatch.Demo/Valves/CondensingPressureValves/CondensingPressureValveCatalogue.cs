@@ -73,6 +73,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
         {
             Arrangement = how,
             Refrigerants = TradeText.Read<RefrigerantList>(refrigerants),
+            Oils = ListedOils.Of(maker, TradeText.Read<RefrigerantList>(refrigerants)),
             Setting = Pressure.FromPoundsForcePerSquareInch(setting),
             SettingLeast = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 1 ? 65 : 100) : null,
             SettingMost = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 3 ? 400 : 225) : null,

@@ -65,6 +65,7 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
         var spec = new ExpansionValveSpec
         {
             Refrigerants = TradeText.Read<RefrigerantList>(line.Refrigerants),
+            Oils = ListedOils.Of(maker, TradeText.Read<RefrigerantList>(line.Refrigerants)),
             Equaliser = equaliser,
             BleedPort = tons <= 5 && draw.Chance(0.25),
             BothWays = line.Refrigerants == "R-410A" && draw.Chance(0.3),

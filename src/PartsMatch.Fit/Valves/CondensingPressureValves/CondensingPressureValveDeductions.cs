@@ -20,6 +20,7 @@ public static class CondensingPressureValveDeductions
             if (plate.Arrangement is { } arrangement) yield return As("needsArrangement", Deducing.Text(arrangement), "arrangement");
             if (plate.Setting is { } setting) yield return As("settingNeeded", Deducing.Text(setting), "setting");
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
             var how = plate.Arrangement ?? site.NeedsArrangement;
             if (how.HasCondenserPort() == true && plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
@@ -42,7 +43,7 @@ public static class CondensingPressureValveDeductions
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site)];
+    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site), .. ValveOil.Unlisted(plate.Oils, site.Oil)];
 
     private static IEnumerable<Contradiction> Ports(CondensingPressureValveSpec plate)
     {

@@ -16,6 +16,10 @@ public sealed record CondensingPressureValveSite : Site
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
 
+    /// <summary>The oil that goes round with it.</summary>
+    [Field("Oil", "On the compressor's plate, or on a label where it was changed; it is not told by its looks, and a test kit tells mineral oil from polyolester.", Group = System)]
+    public Oil? Oil { get; init; }
+
     /// <summary>Arrangement that is needed.</summary>
     [Field("Arrangement needed", "As the old one was, for the pipes are laid for it.", Group = System)]
     public Arrangement? NeedsArrangement { get; init; }

@@ -37,6 +37,10 @@ public sealed record CondensingPressureValveSpec : Spec
     [Field("Refrigerants", "All that its plate or catalogue lists, with commas between.", Group = Valve)]
     public RefrigerantList? Refrigerants { get; init; }
 
+    /// <summary>The oils it is listed for.</summary>
+    [Field("Oils", "The oils that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public Choices<Oil>? Oils { get; init; }
+
     /// <summary>The pressure that it holds.</summary>
     [Field("Setting", "Gauge pressure that it holds; of a differential check valve the difference that opens it.", Group = Valve, Example = "180 psi")]
     public Pressure? Setting { get; init; }

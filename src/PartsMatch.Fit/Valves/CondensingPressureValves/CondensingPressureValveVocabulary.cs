@@ -11,6 +11,7 @@ public static class CondensingPressureValveVocabulary
     public static Vocabulary All { get; } = new(
     [
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG"),
+        new("oils", "OIL", "OILS", "FOR OIL", "FOR OILS"),
         new("setting", "SETTING", "SET", "SET AT", "HOLDS", "PRESSURE") { Unit = "psi" },
         new("settingLeast", "SET FROM", "RANGE FROM") { Unit = "psi" },
         new("settingMost", "SET TO", "RANGE TO") { Unit = "psi" },

@@ -17,6 +17,7 @@ public static class ExpansionValveAspects
         new ChargeRange(),
         new OffTimeEqualising(),
         new ExpansionBothWays(),
+        new ExpansionOil(),
         new CapillaryReach(),
         new ExpansionConnections(),
     ];

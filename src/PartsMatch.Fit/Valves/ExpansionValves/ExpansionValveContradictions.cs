@@ -13,7 +13,7 @@ public static class ExpansionValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(ExpansionValveSpec plate, ExpansionValveSite site) => [.. Listed(plate, site), .. Charge(plate, site), .. Tap(plate, site), .. Heads(site)];
+    public static IReadOnlyList<Contradiction> WithSite(ExpansionValveSpec plate, ExpansionValveSite site) => [.. Listed(plate, site), .. ValveOil.Unlisted(plate.Oils, site.Oil), .. Charge(plate, site), .. Tap(plate, site), .. Heads(site)];
 
     private static IEnumerable<Contradiction> Range(ExpansionValveSpec plate)
     {

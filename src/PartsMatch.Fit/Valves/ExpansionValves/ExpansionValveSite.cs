@@ -18,6 +18,10 @@ public sealed record ExpansionValveSite : Site
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
 
+    /// <summary>The oil that goes round with it.</summary>
+    [Field("Oil", "On the compressor's plate, or on a label where it was changed; it is not told by its looks, and a test kit tells mineral oil from polyolester.", Group = System)]
+    public Oil? Oil { get; init; }
+
     /// <summary>Charge that is needed.</summary>
     [Field("Charge needed", "What the bulb has to be filled with; as in the old one if that was right.", Group = System)]
     public BulbCharge? NeedsCharge { get; init; }

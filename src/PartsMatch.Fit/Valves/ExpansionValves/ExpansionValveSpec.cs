@@ -50,6 +50,10 @@ public sealed record ExpansionValveSpec : Spec
     [Field("Refrigerants", "All that its plate or catalogue lists for its charge, with commas between.", Group = Valve)]
     public RefrigerantList? Refrigerants { get; init; }
 
+    /// <summary>The oils it is listed for.</summary>
+    [Field("Oils", "The oils that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public Choices<Oil>? Oils { get; init; }
+
     /// <summary>Where its diaphragm gets its pressure.</summary>
     [Field("Equaliser", "External: a third, small line goes to the suction pipe. Internal: there is none.", Group = Valve)]
     public Equaliser? Equaliser { get; init; }

@@ -11,6 +11,7 @@ public static class ExpansionValveVocabulary
     public static Vocabulary All { get; } = new(
     [
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG"),
+        new("oils", "OIL", "OILS", "FOR OIL", "FOR OILS"),
         new("ratedCapacity", "CAPACITY", "CAP", "NOM CAP", "NOMINAL", "RATED") { ByUnit = true },
         new("ratedWith", "RATED WITH", "RATED FOR"),
         new("ratedEvaporatingAt", "EVAP", "AT EVAP", "EVAPORATING AT") { Unit = "F" },
