@@ -36,6 +36,14 @@ public sealed record CondensingPressureValveSite : Site
     [Field("Load", "Greatest load while it is cold outside.", Group = System)]
     public CoolingLoad? Load { get; init; }
 
+    /// <summary>Least ambient in which it runs.</summary>
+    [Field("Least ambient", "Lowest outdoor temperature of the year in which it runs.", Group = System, Example = "0 °F")]
+    public Temperature? LeastAmbient { get; init; }
+
+    /// <summary>Pressure that may be lost across it.</summary>
+    [Field("Drop allowed", "Pressure that may be lost across it at the load; where nothing is said, each valve is held at the drop of its own rating.", Group = System, Example = "2 psi")]
+    public PressureDifference? DropAllowed { get; init; }
+
     /// <summary>Whether the receiver holds what floods the condenser.</summary>
     [Field("Receiver holds flooding", "Whether the receiver has room for the refrigerant that floods the condenser in the cold, when all of it drains in the heat.", Group = System)]
     public bool? ReceiverHoldsFlooding { get; init; }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Tests.Notes;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 
@@ -99,22 +100,72 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
 
-/// <summary>Capacity at least the load: practice.</summary>
+/// <summary>Capacity at least the load, down to the ambient that it was given for, by the root of the drop: practice.</summary>
 [Trait("Source", "condensingPressureValve.headCapacity")]
 public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapacityFacet>
 {
-    private const string Rated = "ratedWith=R-404A; ratedDrop=2 psi";
+    private const string Rated = "ratedWith=R-404A; ratedDrop=2 psi; ratedAmbient=0 °F";
+    private const string There = "refrigerant=R-404A; leastAmbient=0 °F";
 
     [Theory]
-    [InlineData("", "refrigerant=R-404A; load=20 kW", $"ratedCapacity=20 kW; {Rated}", "Meets")]
-    [InlineData("", "refrigerant=R-404A; load=20.01 kW", $"ratedCapacity=20 kW; {Rated}", "Fails")]
-    [InlineData("", "refrigerant=R-134a; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Part ratedWith")]
-    [InlineData("", "load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Site refrigerant")]
-    [InlineData("", "refrigerant=R-404A; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A", "Unknown Part ratedDrop")]
-    [InlineData($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity=20 kW; {Rated}", "Meets")]
-    [InlineData($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity=19 kW; {Rated}", "Unknown Site load")]
+    [InlineData("", $"{There}; load=20 kW", $"ratedCapacity=20 kW; {Rated}", "Meets")]
+    [InlineData("", $"{There}; load=20.01 kW", $"ratedCapacity=20 kW; {Rated}", "Fails")]
+    [InlineData("", "refrigerant=R-134a; leastAmbient=0 °F; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Part ratedWith")]
+    [InlineData("", "leastAmbient=0 °F; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Site refrigerant")]
+    [InlineData("", $"{There}; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A; ratedAmbient=0 °F", "Unknown Part ratedDrop")]
+    [InlineData("", $"{There}; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=0 psi; ratedAmbient=0 °F", "Unknown Part ratedDrop")]
     [InlineData("", "", "", "Unknown Part ratedCapacity")]
     public void It_passes_the_load(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>The colder it is, the less it passes; nothing is taken for the ambient of a rating.</summary>
+    [Theory]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Meets")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=0 °F", "Meets")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Unknown Part ratedAmbient")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
+    [InlineData("load=20 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Fails")]
+    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Fails")]
+    public void A_rating_holds_down_to_the_ambient_that_it_was_given_for(string site, string ambient, string answer) =>
+        Answer("", $"refrigerant=R-404A; {site}", $"ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi; {ambient}").ShouldBe(answer);
+
+    /// <summary>Half the drop passes 0.7071 of the capacity, a quarter of it half (worked by hand): 20 kW at 2 psi are 14.14 kW at 1 psi. Drops are taken to 0.1 kPa.</summary>
+    [Theory]
+    [InlineData("1 psi", 14.13, "Meets")]
+    [InlineData("1 psi", 14.2, "Fails")]
+    [InlineData("2 psi", 20, "Meets")]
+    [InlineData("4 psi", 20, "Meets")]
+    [InlineData("4 psi", 20.01, "Fails")] // more than its rating is not credited
+    [InlineData("0 psi", 0.01, "Fails")]
+    public void Where_less_may_be_lost_than_the_drop_of_its_rating_it_passes_less(string allowed, double load, string answer) =>
+        Answer("", FormattableString.Invariant($"{There}; dropAllowed={allowed}; load={load} kW"), $"ratedCapacity=20 kW; {Rated}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("20 kW", "2 psi", "0 °F", "Meets")]
+    [InlineData("21 kW", "1 psi", "-20 °F", "Meets")]
+    [InlineData("19 kW", "2 psi", "0 °F", "Unknown Site load")]
+    [InlineData("20 kW", "5 psi", "0 °F", "Unknown Site load")]
+    [InlineData("20 kW", "2 psi", "20 °F", "Unknown Site load")]
+    public void Without_a_load_it_passes_no_less_than_the_old_one_at_conditions_no_kinder(string capacity, string drop, string ambient, string answer) =>
+        Answer($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity={capacity}; ratedWith=R-404A; ratedDrop={drop}; ratedAmbient={ambient}").ShouldBe(answer);
+
+    [Fact]
+    public void A_rating_without_its_ambient_is_not_held_against_the_old_ones()
+    {
+        const string Bare = "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi";
+        Answer($"ratedCapacity=20 kW; {Rated}", "", Bare).ShouldBe("Unknown Part ratedAmbient");
+        Answer(Bare, "", $"ratedCapacity=20 kW; {Rated}").ShouldBe("Unknown Site load");
+    }
+
+    [Fact]
+    public void What_it_passes_at_the_drop_allowed_and_down_to_where_is_said() =>
+        Judge("", $"{There}; dropAllowed=1 psi; load=10 kW", $"ratedCapacity=20 kW; {Rated}").Sentence.ShouldBe("It passes 20 kW at 2 psi (13.8 kPa) drop, and 14.1 kW at the 1 psi (6.9 kPa) that may be lost there; the load is 10 kW. That is given down to −17.8 °C (0 °F) outside; the least there is −17.8 °C (0 °F).");
+
+    [Fact]
+    public void The_notes_say_for_how_cold_a_place_it_is_charged() =>
+        NotesCases.Of("condensingPressureValve", string.Empty, "needsArrangement=three-way; leastAmbient=0 °F", string.Empty).Notes.Steps.ShouldContain(step => step.Words.Contains("what floods the condenser at the least ambient, −17.8 °C (0 °F)", StringComparison.Ordinal));
 
     /// <summary>Practice: half of log2 of the ratio, so that four times the load counts 1.</summary>
     [Theory]
@@ -123,7 +174,7 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("40 kW", 1)]
     [InlineData("80 kW", 1)]
     public void The_more_it_is_too_large_the_more_it_costs(string capacity, double shortfall) =>
-        Judge("", "refrigerant=R-404A; load=10 kW", $"ratedCapacity={capacity}; {Rated}").Shortfall.ShouldBe(shortfall, 0.001);
+        Judge("", $"{There}; load=10 kW", $"ratedCapacity={capacity}; {Rated}").Shortfall.ShouldBe(shortfall, 0.001);
 }
 
 /// <summary>As for other valves: ASHRAE 15, from memory.</summary>
