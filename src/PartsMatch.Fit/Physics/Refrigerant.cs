@@ -44,7 +44,10 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
     public string SafetyClass { get; }
 
     /// <summary>Whether it burns: any class but a 1.</summary>
-    public bool IsFlammable => !SafetyClass.EndsWith('1');
+    public bool IsFlammable => Flammability > 0;
+
+    /// <summary>How readily it burns, by the order of ASHRAE 34: 0 for a class of 1, then 2L, 2 and, most readily, 3.</summary>
+    public int Flammability => SafetyClass[1..] switch { "1" => 0, "2L" => 1, "2" => 2, _ => 3 };
 
     /// <summary>Whether it is of higher toxicity: class B.</summary>
     public bool IsToxic => SafetyClass.StartsWith('B');

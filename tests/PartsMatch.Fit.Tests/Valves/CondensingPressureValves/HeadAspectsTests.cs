@@ -16,13 +16,20 @@ public sealed class SameArrangementTests : HeadAspectTests<SameArrangement, Arra
     public void The_pipes_are_laid_for_one(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
-/// <summary>Listed meets, unlisted is unknown: practice.</summary>
+/// <summary>Listed meets, unlisted is unknown, a class that burns more readily (ASHRAE 34: 1, 2L, 2, 3) fails: practice.</summary>
 [Trait("Source", "condensingPressureValve.headRefrigerant")]
 public sealed class HeadRefrigerantTests : HeadAspectTests<HeadRefrigerant, HeadRefrigerantFacet>
 {
     [Theory]
     [InlineData("refrigerant=R-404A", "refrigerants=R-404A, R-507A", "Meets")]
     [InlineData("refrigerant=R-410A", "refrigerants=R-404A, R-507A", "Unknown Part refrigerants")]
+    [InlineData("refrigerant=R-290", "refrigerants=R-22, R-404A", "Fails")]
+    [InlineData("refrigerant=R-454C", "refrigerants=R-22, R-404A", "Fails")]
+    [InlineData("refrigerant=R-290", "refrigerants=R-404A, R-32", "Fails")] // A2L burns less readily than A3
+    [InlineData("refrigerant=R-454C", "refrigerants=R-404A, R-32", "Unknown Part refrigerants")] // one of its class is listed
+    [InlineData("refrigerant=R-600a", "refrigerants=R-290", "Unknown Part refrigerants")]
+    [InlineData("refrigerant=R-404A", "refrigerants=R-290", "Unknown Part refrigerants")] // one that burns less
+    [InlineData("refrigerant=R-717", "refrigerants=R-22", "Fails")]
     [InlineData("", "refrigerants=R-404A", "Unknown Site refrigerant")]
     [InlineData("refrigerant=R-404A", "", "Unknown Part refrigerants")]
     public void A_valve_is_used_with_what_it_lists(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
