@@ -83,6 +83,8 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
             EvaporatingMost = Temperature.FromDegreesFahrenheit(line.To),
             LimitsAt = line.Limit is { } limit ? Temperature.FromDegreesFahrenheit(limit) : null,
             Capillary = Length.FromInches(tons > 5 ? 60 : draw.Of((30, 1), (36, 2), (60, 3))),
+            BulbDiameter = maker.PriceFactor < 0.95 ? null : TradeText.Read<Length>(tons > 5 ? "3/4 in" : "1/2 in"),
+            BulbLength = maker.PriceFactor < 1 ? null : TradeText.Read<Length>(tons > 5 ? "4 in" : tons > 1.5 ? "3-1/2 in" : "2-1/2 in"),
         };
         return new(
             numbers.Next(maker),

@@ -19,6 +19,7 @@ public static class ExpansionValveAspects
         new ExpansionBothWays(),
         new ExpansionOil(),
         new CapillaryReach(),
+        new BulbInPlace(),
         new ExpansionConnections(),
     ];
 }

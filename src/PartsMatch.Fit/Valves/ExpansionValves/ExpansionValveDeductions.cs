@@ -11,7 +11,7 @@ public static class ExpansionValveDeductions
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (ExpansionValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ExpansionValveSpec plate, ExpansionValveSite site)
     {
-        return Deducing.Apply(site, AsTheOld, WithoutDistributor);
+        return Deducing.Apply(site, AsTheOld, WithoutDistributor, Bored);
 
         IEnumerable<Deduction> AsTheOld(ExpansionValveSite there)
         {
@@ -38,6 +38,11 @@ public static class ExpansionValveDeductions
     private static IEnumerable<Deduction> WithoutDistributor(ExpansionValveSite site)
     {
         if (site.HasDistributor == false) yield return new(Side.Site, "distributorLoss", "0 psi", "there is no distributor", ["hasDistributor"], ExpansionValveSources.Rating);
+    }
+
+    private static IEnumerable<Deduction> Bored(ExpansionValveSite site)
+    {
+        if (site.WellBore is not null) yield return new(Side.Site, "bulbPlace", Deducing.Text(BulbPlace.InWell), "its well has a bore", ["wellBore"], ExpansionValveSources.BulbInPlace);
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);

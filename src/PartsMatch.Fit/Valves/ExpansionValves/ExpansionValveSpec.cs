@@ -121,4 +121,12 @@ public sealed record ExpansionValveSpec : Spec
     /// <summary>Length of its capillary.</summary>
     [Field("Capillary", "Length of the capillary to its bulb.", Group = Bulb, Tool = Tool.Tape, Example = "5 ft")]
     public Length? Capillary { get; init; }
+
+    /// <summary>Diameter of its bulb.</summary>
+    [Field("Bulb diameter", "Outside diameter of its bulb: one that sits in a well has to go in.", Group = Bulb, Tool = Tool.Calipers, Example = "1/2 in")]
+    public Length? BulbDiameter { get; init; }
+
+    /// <summary>Length of its bulb.</summary>
+    [Field("Bulb length", "Length of its bulb, without the capillary.", Group = Bulb, Tool = Tool.Calipers, Example = "2-1/2 in")]
+    public Length? BulbLength { get; init; }
 }

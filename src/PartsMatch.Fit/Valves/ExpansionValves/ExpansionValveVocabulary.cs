@@ -22,6 +22,8 @@ public static class ExpansionValveVocabulary
         new("evaporatingLeast", "FROM", "RANGE FROM", "MIN EVAP") { Unit = "F" },
         new("evaporatingMost", "TO", "RANGE TO", "MAX EVAP") { Unit = "F" },
         new("capillary", "CAPILLARY", "CAP TUBE", "CAPILLARY LENGTH", "TUBE") { Unit = "in" },
+        new("bulbDiameter", "BULB DIA", "BULB DIAMETER", "BULB OD") { Unit = "in" },
+        new("bulbLength", "BULB LENGTH", "BULB LG") { Unit = "in" },
         new("inletSize", "CONN", "CONNECTIONS", "CONNECTION", "INLET") { Unit = "in", By = "outletSize" },
         Sized("solder", "ODF", "ODS", "SWEAT", "SOLDER"),
         Sized("flare", "SAE", "FLARE", "SAE FLARE"),
@@ -52,6 +54,8 @@ public static class ExpansionValveVocabulary
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 3 in", size => Within.Span(size.Millimeters, 3, 77)),
             PlateLimit.Of<Length>("outletSize", "from 1/8 to 3 in", size => Within.Span(size.Millimeters, 3, 77)),
+            PlateLimit.Of<Length>("bulbDiameter", "from 1/4 to 1-1/2 in", size => Within.Span(size.Millimeters, 6, 38.2)),
+            PlateLimit.Of<Length>("bulbLength", "from 1 to 12 in", length => Within.Span(length.Millimeters, 25, 305)),
             PlateLimit.Of<Length>("capillary", "from 1 to 30 ft", length => Within.Span(length.Millimeters, 300, 9150)),
         ],
     };
