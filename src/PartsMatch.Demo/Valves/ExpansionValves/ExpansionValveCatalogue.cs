@@ -67,7 +67,7 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
             Refrigerants = TradeText.Read<RefrigerantList>(line.Refrigerants),
             Oils = ListedOils.Of(maker, TradeText.Read<RefrigerantList>(line.Refrigerants)),
             Equaliser = equaliser,
-            BleedPort = tons <= 5 && draw.Chance(0.25),
+            EqualisesOff = tons <= 5 && draw.Chance(0.25) ? (maker.PriceFactor > 1.05 ? OffTimeWay.Quick : OffTimeWay.BleedPort) : OffTimeWay.None,
             BothWays = line.Refrigerants == "R-410A" && draw.Chance(0.3),
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(line.Refrigerants == "R-410A" ? 700 : draw.Of((450, 3), (500, 2), (680, 1))),
             RatedCapacity = new(new Power((decimal)Math.Round(tons * draw.Between(0.94, 1.12), 2), PowerUnit.TonOfRefrigeration)),
@@ -101,7 +101,7 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
     private static ExpansionValveSpec WithGaps(ExpansionValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
         (spec with { RatedLiquidAt = null }, 2),
         (spec with { RatedDrop = null }, 2),
-        (spec with { BleedPort = null }, 3),
+        (spec with { EqualisesOff = null }, 3),
         (spec with { Capillary = null }, 4),
         (spec with { EvaporatingLeast = null, EvaporatingMost = null }, 2),
         (spec with { WorkingPressure = null }, 1),

@@ -58,9 +58,9 @@ public sealed record ExpansionValveSpec : Spec
     [Field("Equaliser", "External: a third, small line goes to the suction pipe. Internal: there is none.", Group = Valve)]
     public Equaliser? Equaliser { get; init; }
 
-    /// <summary>Whether it lets pressures equalise while it is off.</summary>
-    [Field("Bleed port", "Whether a bleed port lets the pressures come together while the compressor is off.", Group = Valve)]
-    public bool? BleedPort { get; init; }
+    /// <summary>What lets pressures equalise while it is off.</summary>
+    [Field("Equalises when off", "What lets the pressures come together while the compressor is off: a bleed port, or quickly a charge or passage made for it, or nothing.", Group = Valve)]
+    public OffTimeWay? EqualisesOff { get; init; }
 
     /// <summary>Whether it may be flowed through both ways.</summary>
     [Field("Both ways", "Whether it may be flowed through both ways, as where a cycle reverses.", Group = Valve)]

@@ -34,12 +34,11 @@ public static class ExpansionValveVocabulary
     ],
     [
         new("bothWays", "BI-FLOW", "yes"), new("bothWays", "BIFLOW", "yes"), new("bothWays", "BOTH WAYS", "yes"), new("bothWays", "ONE WAY", "no"),
-        new("bleedPort", "BLEED PORT", "yes"), new("bleedPort", "BLEED", "yes"), new("bleedPort", "NO BLEED", "no"),
     ])
     {
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
-        OnlyAtLabel = ["internal", "external", "LIQUID", "CROSS"],
+        OnlyAtLabel = ["none", "internal", "external", "LIQUID", "CROSS"],
         Names = ["EXPANSION VALVE", "THERMOSTATIC EXPANSION VALVE", "TXV", "TEV", "TX VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS", "ORIFICE"],
         Limits =

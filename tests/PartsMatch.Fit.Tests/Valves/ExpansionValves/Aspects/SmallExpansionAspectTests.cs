@@ -93,15 +93,19 @@ public sealed class ChargeRangeTests : ExpansionAspectTests<ChargeRange, ChargeR
 
 /// <summary>A compressor of low starting torque needs the pressures to come together: practice.</summary>
 [Trait("Source", "expansionValve.offTimeEqualising")]
-public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualising, BleedFacet>
+public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualising, OffTimeFacet>
 {
     [Theory]
-    [InlineData("", "lowStartingTorque=yes", "bleedPort=no", "Fails")]
-    [InlineData("", "lowStartingTorque=yes", "bleedPort=yes", "Meets")]
-    [InlineData("", "lowStartingTorque=yes", "", "Unknown Part bleedPort")]
-    [InlineData("", "lowStartingTorque=no", "bleedPort=no", "Meets")]
-    [InlineData("", "", "bleedPort=no", "Meets")]
-    [InlineData("bleedPort=yes", "", "bleedPort=no", "Unknown Site lowStartingTorque")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=none", "Fails")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=bleed port", "Meets")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=quick equalising", "Meets")]
+    [InlineData("", "lowStartingTorque=yes", "", "Unknown Part equalisesOff")]
+    [InlineData("equalisesOff=quick equalising", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
+    [InlineData("equalisesOff=quick equalising", "", "equalisesOff=bleed port", "Meets")]
+    [InlineData("equalisesOff=none", "", "", "Meets")]
+    [InlineData("", "lowStartingTorque=no", "equalisesOff=none", "Meets")]
+    [InlineData("", "", "equalisesOff=none", "Meets")]
+    [InlineData("equalisesOff=bleed port", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
     public void Pressures_come_together_where_they_have_to(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
