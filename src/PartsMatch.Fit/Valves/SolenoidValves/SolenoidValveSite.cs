@@ -67,7 +67,7 @@ public sealed record SolenoidValveSite : Site
     public Temperature? EvaporatingAt { get; init; }
 
     /// <summary>Condensing temperature, bubble.</summary>
-    [Field("Condensing at", "Saturation temperature in the condenser, bubble.", Group = System, Tool = Tool.Meter, Example = "105 °F")]
+    [Field("Condensing at", "Saturation temperature in the condenser, bubble; of a valve in a liquid line that of the pressure just before it, so that lift and losses up to there are counted.", Group = System, Tool = Tool.Meter, Example = "105 °F")]
     public Temperature? CondensingAt { get; init; }
 
     /// <summary>Temperature of what flows through the valve.</summary>
