@@ -13,5 +13,5 @@ public sealed class HeadOil() : Aspect<CondensingPressureValveSpec, CondensingPr
     public override OilFacet Read(CondensingPressureValveSpec part) => OilFacet.Of(part.Oils);
 
     /// <inheritdoc/>
-    public override Finding Judge(HeadNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.Once(static need => OilFacet.Of(need.Plate.Oils)));
+    public override Finding Judge(HeadNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.OnceOfPlate(static plate => OilFacet.Of(plate.Oils)));
 }

@@ -27,7 +27,7 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
     /// <inheritdoc/>
     public override Finding Judge(ExpansionNeed need, BulbSizeFacet facet)
     {
-        var old = need.Once(static need => Of(need.Plate));
+        var old = need.OnceOfPlate(static plate => Of(plate));
         var held = need.Site.BulbPlace switch
         {
             BulbPlace.InWell => InWell(facet.Diameter, Rounded.Millimetres(need.Site.WellBore), old.Diameter),

@@ -13,5 +13,5 @@ public sealed class ExpansionOil() : Aspect<ExpansionValveSpec, ExpansionValveSi
     public override OilFacet Read(ExpansionValveSpec part) => OilFacet.Of(part.Oils);
 
     /// <inheritdoc/>
-    public override Finding Judge(ExpansionNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.Once(static need => OilFacet.Of(need.Plate.Oils)));
+    public override Finding Judge(ExpansionNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.OnceOfPlate(static plate => OilFacet.Of(plate.Oils)));
 }

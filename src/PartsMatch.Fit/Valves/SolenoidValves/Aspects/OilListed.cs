@@ -13,5 +13,5 @@ public sealed class OilListed() : Aspect<SolenoidValveSpec, SolenoidValveSite, O
     public override OilFacet Read(SolenoidValveSpec part) => OilFacet.Of(part.Oils);
 
     /// <inheritdoc/>
-    public override Finding Judge(SolenoidNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.Once(static need => OilFacet.Of(need.Plate.Oils)));
+    public override Finding Judge(SolenoidNeed need, OilFacet facet) => ValveOil.Judge(facet, need.Site.Oil, need.OnceOfPlate(static plate => OilFacet.Of(plate.Oils)));
 }
