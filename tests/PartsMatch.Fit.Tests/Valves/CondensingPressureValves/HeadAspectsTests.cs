@@ -190,9 +190,21 @@ public sealed class HeadBodyPressureTests : HeadAspectTests<HeadBodyPressure, Pr
 {
     [Theory]
     [InlineData("designPressure=450 psi", "workingPressure=450 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=450.1 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=449.9 psi", "Fails")]
     [InlineData("designPressure=450 psi", "workingPressure=449 psi", "Fails")]
     [InlineData("designPressure=450 psi", "", "Unknown Part workingPressure")]
     public void Its_body_holds_the_design_pressure(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>The old one held what is there; one that holds less may yet hold the design pressure.</summary>
+    [Theory]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=450 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=449.9 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "designPressure=400 psi", "workingPressure=449.9 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "designPressure=450 psi", "workingPressure=449.9 psi", "Fails")] // what was read outranks the old one's
+    [InlineData("", "", "workingPressure=700 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "", "", "Unknown Part workingPressure")]
+    public void Where_the_design_pressure_was_not_read_the_old_ones_is_followed(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
 /// <summary>A receiver holds the flooding charge: practice.</summary>
