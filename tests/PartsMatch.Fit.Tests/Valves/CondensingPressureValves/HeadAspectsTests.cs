@@ -74,6 +74,28 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         found.Sentence.ShouldBe("It can be set to hold 175 psi (1207 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa). It is set from 100 psi (690 kPa) to 175 psi (1207 kPa).");
     }
 
+    /// <summary>The two ends of a fixed one's range are its only setting.</summary>
+    [Theory]
+    [InlineData("settingLeast=180 psi; settingMost=180 psi", "Meets", "It holds 180 psi (1241 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa).")]
+    [InlineData("settingLeast=200 psi; settingMost=200 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")]
+    [InlineData("setting=200 psi; settingLeast=200 psi; settingMost=200 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")]
+    [InlineData("setting=200 psi; settingLeast=185 psi; settingMost=185 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")] // whichever is misread, it cannot be set
+    public void A_fixed_one_is_never_told_to_be_set(string part, string answer, string sentence)
+    {
+        const string There = "needsArrangement=three-way; settingNeeded=180 psi";
+        Answer("", There, $"arrangement=three-way; {part}").ShouldBe(answer);
+        Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
+    }
+
+    [Fact]
+    public void An_old_fixed_one_tells_what_is_needed_by_its_range_and_one_set_outside_its_range_is_misread()
+    {
+        Answer("arrangement=three-way; settingLeast=180 psi; settingMost=180 psi", "", "arrangement=three-way; setting=180 psi").ShouldBe("Meets");
+        var family = Families.Find("condensingPressureValve")!;
+        family.ReadNeed(new(null, [new("setting", "180 psi"), new("settingLeast", "185 psi"), new("settingMost", "225 psi")], [])).Contradictions.Single().Fields.ShouldBe(["setting", "settingLeast", "settingMost"]);
+        family.ReadNeed(new(null, [new("setting", "12.41 bar"), new("settingLeast", "180 psi"), new("settingMost", "180 psi")], [])).Contradictions.ShouldBeEmpty("rounded to 0.01 bar");
+    }
+
     /// <summary>It is not set to starve them, where its range allows more.</summary>
     [Theory]
     [InlineData("settingLeast=150 psi; settingMost=300 psi", "set it to 155 psi (1069 kPa)")]
