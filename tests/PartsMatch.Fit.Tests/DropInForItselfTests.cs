@@ -113,7 +113,7 @@ public sealed class DropInForItselfTests
     ]);
 
     [Fact]
-    public void Every_fully_specified_condensing_pressure_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<CondensingPressureValveSpec>("condensingPressureValve", 60, valve => valve is { RatedCapacity: not null, RatedDrop: not null, WorkingPressure: not null, Joint: not null }, valve =>
+    public void Every_fully_specified_condensing_pressure_valve_is_a_drop_in_for_itself() => EveryOneIsADropIn<CondensingPressureValveSpec>("condensingPressureValve", 60, valve => valve is { RatedCapacity: not null, RatedDrop: not null, RatedAmbient: not null, WorkingPressure: not null, Joint: not null }, valve =>
     [
         new("refrigerant", valve.RatedWith!.Name),
         new("receiverHoldsFlooding", "yes"),

@@ -44,7 +44,10 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
     public string SafetyClass { get; }
 
     /// <summary>Whether it burns: any class but a 1.</summary>
-    public bool IsFlammable => !SafetyClass.EndsWith('1');
+    public bool IsFlammable => Flammability > 0;
+
+    /// <summary>How readily it burns, by the order of ASHRAE 34: 0 for a class of 1, then 2L, 2 and, most readily, 3.</summary>
+    public int Flammability => SafetyClass[1..] switch { "1" => 0, "2L" => 1, "2" => 2, _ => 3 };
 
     /// <summary>Whether it is of higher toxicity: class B.</summary>
     public bool IsToxic => SafetyClass.StartsWith('B');
@@ -67,7 +70,11 @@ public sealed class Refrigerant : IHaveTextForm<Refrigerant>
     /// <summary>The highest temperature that both of its equations hold for; null without any.</summary>
     public Temperature? MostTemperature => bubble is null || dew is null ? null : Temperature.FromKelvins(Math.Min(bubble.MostKelvin, dew.MostKelvin));
 
-    /// <summary>Where its critical point lies, as its equations take it: the pressure at which they end, absolute; null without any.</summary>
+    /// <summary>Where its critical point lies, as its bubble equation takes it: the pressure that it is reduced by, absolute; null without any.</summary>
+    /// <remarks>
+    /// R-448A's and R-449A's, 4.75 and 4.51 MPa, are constants of a fit that holds to 65 °C, and no critical pressures: those are 4.66 and 4.45 MPa (from memory, unchecked).
+    /// What is asked of it is the drop at which liquid chokes: 3 % off here are under 1.5 % there, at whatever inlet, since only a root of it enters.
+    /// </remarks>
     public Pressure? CriticalPressure => bubble is null ? null : Pressure.FromPascals(bubble.ReducingPascal);
 
     /// <summary>Whether density and enthalpy, and so the flow that a load asks for, can be computed here.</summary>

@@ -6,7 +6,10 @@ namespace PartsMatch.Fit.Valves;
 public static class ValveSources
 {
     /// <summary>Listed refrigerants; copper alloys and ammonia.</summary>
-    public static Source Refrigerant { get; } = new("A valve is used with the refrigerants its maker lists; ammonia attacks copper and its alloys", SourceStatus.Practice);
+    public static Source Refrigerant { get; } = new("A valve is used with the refrigerants its maker lists, never with one of a class (ASHRAE 34) that burns more readily than all of these; ammonia attacks copper and its alloys", SourceStatus.Practice);
+
+    /// <summary>Listed oils.</summary>
+    public static Source Oil { get; } = new("A valve is used with the oils its maker lists: seals made for one swell or shrink in another", SourceStatus.Practice);
 
     /// <summary>Working pressure at least the design pressure.</summary>
     public static Source WorkingPressure { get; } = new("A part's highest working pressure is at least the design pressure of its side (ASHRAE 15)", SourceStatus.Memory);

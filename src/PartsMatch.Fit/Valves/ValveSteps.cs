@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Published;
+using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Valves;
@@ -18,6 +19,12 @@ internal static class ValveSteps
     public static Caution Certified { get; } = new(
         Stage.MakeSafe,
         "Refrigerant under pressure freezes, bursts and suffocates: glasses and gloves on, the place aired. Circuits are opened only by those certified for it, and refrigerant is recovered, never let out.");
+
+    /// <summary>What to mind of an oil that takes up water from the air (from memory); none of one that hardly does, or that is not known.</summary>
+    /// <param name="oil">What goes round there; null where not known.</param>
+    public static IEnumerable<Caution> Oil(Oil? oil) => oil is Valves.Oil.Polyolester or Valves.Oil.PolyvinylEther or Valves.Oil.PolyalkyleneGlycol
+        ? [new(Stage.Mount, FormattableString.Invariant($"There is {new Spelt<Oil>(oil.Value)}, which takes up water from the air within minutes: caps stay on the valve and the drier until they go in, and open pipes are plugged (practice)."))]
+        : [];
 
     /// <summary>To flow through while brazing, and to test with.</summary>
     public static KitItem Nitrogen { get; } = new($"dry nitrogen with its regulator");

@@ -33,7 +33,7 @@ public sealed record FamilyJob(string Kind, string Title, string Plate, IReadOnl
             "condensingPressureValve",
             "condensing-pressure valve",
             "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
-            [("site.load", "5 tons"), ("site.receiverHoldsFlooding", "yes")],
+            [("site.load", "5 tons"), ("site.leastAmbient", "20 °F"), ("site.receiverHoldsFlooding", "yes")],
             "180 psi",
             [("read.headPressure", "150 psi"), ("read.enoughCharge", "no")],
             "It is not the part"),

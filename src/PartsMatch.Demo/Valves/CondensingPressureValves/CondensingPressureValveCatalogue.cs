@@ -42,6 +42,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
             Refrigerant = valve.RatedWith ?? valve.Refrigerants?[0],
             LeastHead = valve.Setting - Pressure.FromKilopascals(draw.Whole(70, 200)),
             Load = valve.RatedCapacity is { } capacity ? new CoolingLoad(Power.FromWatts(Math.Round((double)capacity.Value.Watts * draw.Between(0.5, 0.9)))) : null,
+            LeastAmbient = valve.RatedAmbient,
             ReceiverHoldsFlooding = true,
             DesignPressure = valve.WorkingPressure * draw.Between(0.75, 0.98),
         });
@@ -73,6 +74,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
         {
             Arrangement = how,
             Refrigerants = TradeText.Read<RefrigerantList>(refrigerants),
+            Oils = ListedOils.Of(maker, TradeText.Read<RefrigerantList>(refrigerants)),
             Setting = Pressure.FromPoundsForcePerSquareInch(setting),
             SettingLeast = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 1 ? 65 : 100) : null,
             SettingMost = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 3 ? 400 : 225) : null,
@@ -80,6 +82,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
             RatedCapacity = new(new Power((decimal)Math.Round(tons * draw.Between(0.92, 1.1), 1), PowerUnit.TonOfRefrigeration)),
             RatedWith = TradeText.Read<RefrigerantList>(ratedWith)[0],
             RatedDrop = new(Pressure.FromPoundsForcePerSquareInch(draw.Of((2, 3), (5, 1)))),
+            RatedAmbient = RatedDownTo(maker) is { } ambient ? Temperature.FromDegreesFahrenheit(ambient) : null,
             Joint = PipeJoint.Solder,
             CondenserPort = how == Arrangement.DifferentialCheck ? null : TradeText.Read<Length>(tube),
             ReceiverPort = TradeText.Read<Length>(tube),
@@ -97,10 +100,13 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
             Stock.OnHand(discontinued, universal: false, draw));
     }
 
+    /// <summary>°F: each maker gives its capacities for one ambient, invented; the cheapest says nothing of it.</summary>
+    private static double? RatedDownTo(Maker maker) => maker.PriceFactor switch { > 1.05 => -20, >= 1 => 0, >= 0.93 => 20, _ => null };
+
     /// <summary>Leaves out what catalogues leave out.</summary>
     private static CondensingPressureValveSpec WithGaps(CondensingPressureValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
         (spec with { RatedDrop = null }, 2),
-        (spec with { RatedCapacity = null, RatedWith = null, RatedDrop = null }, 1),
+        (spec with { RatedCapacity = null, RatedWith = null, RatedDrop = null, RatedAmbient = null }, 1),
         (spec with { WorkingPressure = null }, 1),
         (spec with { Joint = null }, 1));
 }

@@ -65,8 +65,9 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
         var spec = new ExpansionValveSpec
         {
             Refrigerants = TradeText.Read<RefrigerantList>(line.Refrigerants),
+            Oils = ListedOils.Of(maker, TradeText.Read<RefrigerantList>(line.Refrigerants)),
             Equaliser = equaliser,
-            BleedPort = tons <= 5 && draw.Chance(0.25),
+            EqualisesOff = tons <= 5 && draw.Chance(0.25) ? (maker.PriceFactor > 1.05 ? OffTimeWay.Quick : OffTimeWay.BleedPort) : OffTimeWay.None,
             BothWays = line.Refrigerants == "R-410A" && draw.Chance(0.3),
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(line.Refrigerants == "R-410A" ? 700 : draw.Of((450, 3), (500, 2), (680, 1))),
             RatedCapacity = new(new Power((decimal)Math.Round(tons * draw.Between(0.94, 1.12), 2), PowerUnit.TonOfRefrigeration)),
@@ -82,6 +83,8 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
             EvaporatingMost = Temperature.FromDegreesFahrenheit(line.To),
             LimitsAt = line.Limit is { } limit ? Temperature.FromDegreesFahrenheit(limit) : null,
             Capillary = Length.FromInches(tons > 5 ? 60 : draw.Of((30, 1), (36, 2), (60, 3))),
+            BulbDiameter = maker.PriceFactor < 0.95 ? null : TradeText.Read<Length>(tons > 5 ? "3/4 in" : "1/2 in"),
+            BulbLength = maker.PriceFactor < 1 ? null : TradeText.Read<Length>(tons > 5 ? "4 in" : tons > 1.5 ? "3-1/2 in" : "2-1/2 in"),
         };
         return new(
             numbers.Next(maker),
@@ -98,7 +101,7 @@ public sealed class ExpansionValveCatalogue : FamilyCatalogue
     private static ExpansionValveSpec WithGaps(ExpansionValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(
         (spec with { RatedLiquidAt = null }, 2),
         (spec with { RatedDrop = null }, 2),
-        (spec with { BleedPort = null }, 3),
+        (spec with { EqualisesOff = null }, 3),
         (spec with { Capillary = null }, 4),
         (spec with { EvaporatingLeast = null, EvaporatingMost = null }, 2),
         (spec with { WorkingPressure = null }, 1),

@@ -89,6 +89,7 @@ public sealed class SolenoidValveCatalogue : FamilyCatalogue
             NormalState = line.State,
             Lift = size.Lift,
             Refrigerants = line.Listed,
+            Oils = ListedOils.Of(maker, line.Listed),
             FlowCoefficient = maker.PriceFactor < 1.05 ? new(Math.Round(kv * 1.156, 2), IsCv: true) : new(kv, IsCv: false),
             OpeningDifferential = new(Pressure.FromPoundsForcePerSquareInch(opens)),
             DirectDifferential = isDirect || maker.PriceFactor < 1.05 ? null : new(Pressure.FromPoundsForcePerSquareInch(opens - DirectLacks)),

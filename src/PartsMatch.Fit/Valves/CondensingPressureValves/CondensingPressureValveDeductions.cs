@@ -7,8 +7,8 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves;
 /// <summary>What follows from a condensing-pressure valve's markings, and what disagrees.</summary>
 public static class CondensingPressureValveDeductions
 {
-    /// <summary>One refrigerant alone is the one of the rating; a check valve's first size is that of its inlet.</summary>
-    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith, InletOfCheck);
+    /// <summary>One refrigerant alone is the one of the rating; a check valve's first size is that of its inlet; a range with equal ends is its only setting.</summary>
+    public static (CondensingPressureValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(CondensingPressureValveSpec spec) => Deducing.Apply(spec, RatedWith, InletOfCheck, OnlySetting);
 
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (CondensingPressureValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site)
@@ -20,6 +20,7 @@ public static class CondensingPressureValveDeductions
             if (plate.Arrangement is { } arrangement) yield return As("needsArrangement", Deducing.Text(arrangement), "arrangement");
             if (plate.Setting is { } setting) yield return As("settingNeeded", Deducing.Text(setting), "setting");
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
             var how = plate.Arrangement ?? site.NeedsArrangement;
             if (how.HasCondenserPort() == true && plate.CondenserPort is { } condenser) yield return As("condenserPipe", Deducing.Text(condenser), "condenserPort");
@@ -33,16 +34,24 @@ public static class CondensingPressureValveDeductions
 
     /// <summary>Readings of the plate that cannot all be true.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Ports(plate)];
+    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Outside(plate), .. Ports(plate)];
 
     private static IReadOnlyList<Contradiction> Span(CondensingPressureValveSpec plate) =>
         plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals > most.Kilopascals
             ? [new(["settingLeast", "settingMost"], $"It is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of the two is misread.", CondensingPressureValveSources.HeadSetting)] : [];
 
+    private static IEnumerable<Contradiction> Outside(CondensingPressureValveSpec plate)
+    {
+        if (plate is { Setting: { } set, SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals <= most.Kilopascals && !Within.Span(set.Kilopascals, least.Kilopascals - Rounded.OffBy(2), most.Kilopascals + Rounded.OffBy(2)))
+        {
+            yield return new(["setting", "settingLeast", "settingMost"], $"It is set to {Deducing.Text(set)}, and from {Deducing.Text(least)} to {Deducing.Text(most)}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
+        }
+    }
+
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site)];
+    public static IReadOnlyList<Contradiction> WithSite(CondensingPressureValveSpec plate, CondensingPressureValveSite site) => [.. Arranged(plate, site), .. Set(plate, site), .. Starved(plate, site), .. Listed(plate, site), .. ValveOil.Unlisted(plate.Oils, site.Oil)];
 
     private static IEnumerable<Contradiction> Ports(CondensingPressureValveSpec plate)
     {
@@ -82,6 +91,11 @@ public static class CondensingPressureValveDeductions
     private static IEnumerable<Deduction> InletOfCheck(CondensingPressureValveSpec spec)
     {
         if (spec is { Arrangement: Arrangement.DifferentialCheck, CondenserPort: { } inlet }) yield return new(Side.Plate, "dischargePort", Deducing.Text(inlet), "its inlet's size", ["condenserPort"], CondensingPressureValveSources.InletOfCheck);
+    }
+
+    private static IEnumerable<Deduction> OnlySetting(CondensingPressureValveSpec spec)
+    {
+        if (spec is { CanBeSet: false, SettingLeast: { } only }) yield return new(Side.Plate, "setting", Deducing.Text(only), "both ends of its range are this", ["settingLeast", "settingMost"], CondensingPressureValveSources.HeadSetting);
     }
 
     /// <summary>The size that an old valve is marked with where it is the only one, and the field it stands in; null where none or another stands beside it. A check valve's inlet is given by either of two names.</summary>

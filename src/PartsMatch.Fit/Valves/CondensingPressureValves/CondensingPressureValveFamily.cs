@@ -17,6 +17,7 @@ public static class CondensingPressureValveFamily
         new HeadCapacity(),
         new HeadBodyPressure(),
         new FloodingCharge(),
+        new HeadOil(),
         new PortsByFunction(),
     ];
 

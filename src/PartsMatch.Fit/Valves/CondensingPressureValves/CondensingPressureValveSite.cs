@@ -16,6 +16,10 @@ public sealed record CondensingPressureValveSite : Site
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
 
+    /// <summary>The oil that goes round with it.</summary>
+    [Field("Oil", "On the compressor's plate, or on a label where it was changed; it is not told by its looks, and a test kit tells mineral oil from polyolester.", Group = System)]
+    public Oil? Oil { get; init; }
+
     /// <summary>Arrangement that is needed.</summary>
     [Field("Arrangement needed", "As the old one was, for the pipes are laid for it.", Group = System)]
     public Arrangement? NeedsArrangement { get; init; }
@@ -31,6 +35,14 @@ public sealed record CondensingPressureValveSite : Site
     /// <summary>Load of the system.</summary>
     [Field("Load", "Greatest load while it is cold outside.", Group = System)]
     public CoolingLoad? Load { get; init; }
+
+    /// <summary>Least ambient in which it runs.</summary>
+    [Field("Least ambient", "Lowest outdoor temperature of the year in which it runs.", Group = System, Example = "0 °F")]
+    public Temperature? LeastAmbient { get; init; }
+
+    /// <summary>Pressure that may be lost across it.</summary>
+    [Field("Drop allowed", "Pressure that may be lost across it at the load; where nothing is said, each valve is held at the drop of its own rating.", Group = System, Example = "2 psi")]
+    public PressureDifference? DropAllowed { get; init; }
 
     /// <summary>Whether the receiver holds what floods the condenser.</summary>
     [Field("Receiver holds flooding", "Whether the receiver has room for the refrigerant that floods the condenser in the cold, when all of it drains in the heat.", Group = System)]

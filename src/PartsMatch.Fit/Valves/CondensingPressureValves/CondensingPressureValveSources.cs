@@ -12,7 +12,7 @@ public static class CondensingPressureValveSources
     public static Source HeadSetting { get; } = new("A head-pressure setting within 10 psi of the old one does the same; lower only while the expansion valves still get their drop", SourceStatus.Practice);
 
     /// <summary>Capacity of a condensing-pressure valve.</summary>
-    public static Source HeadCapacity { get; } = new("The capacity at the least ambient, at the conditions that it was given for, is at least the load", SourceStatus.Practice);
+    public static Source HeadCapacity { get; } = new("The capacity at the least ambient is at least the load: a rating holds with its refrigerant, down to the ambient that it was given for, and at less than its drop by the root of that", SourceStatus.Practice);
 
     /// <summary>Ports of a condensing-pressure valve.</summary>
     public static Source Ports { get; } = new("Each pipe goes onto the port of its function: three-way valves take condenser, hot gas and receiver, inlet regulators no hot gas, differential check valves nothing from the condenser; another size takes reducers, another joint new ends", SourceStatus.Practice);

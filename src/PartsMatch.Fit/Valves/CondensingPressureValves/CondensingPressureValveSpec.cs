@@ -37,6 +37,10 @@ public sealed record CondensingPressureValveSpec : Spec
     [Field("Refrigerants", "All that its plate or catalogue lists, with commas between.", Group = Valve)]
     public RefrigerantList? Refrigerants { get; init; }
 
+    /// <summary>The oils it is listed for.</summary>
+    [Field("Oils", "The oils that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public Choices<Oil>? Oils { get; init; }
+
     /// <summary>The pressure that it holds.</summary>
     [Field("Setting", "Gauge pressure that it holds; of a differential check valve the difference that opens it.", Group = Valve, Example = "180 psi")]
     public Pressure? Setting { get; init; }
@@ -57,7 +61,7 @@ public sealed record CondensingPressureValveSpec : Spec
     public Pressure? WorkingPressure { get; init; }
 
     /// <summary>Capacity at the conditions that stand with it.</summary>
-    [Field("Rated capacity", "Capacity of the catalogue at the least ambient, at the drop below it.", Group = Rating)]
+    [Field("Rated capacity", "Capacity of the catalogue, at the drop and the least ambient that stand below it.", Group = Rating)]
     public CoolingLoad? RatedCapacity { get; init; }
 
     /// <summary>The refrigerant that it is rated with.</summary>
@@ -67,6 +71,10 @@ public sealed record CondensingPressureValveSpec : Spec
     /// <summary>Pressure drop of the rating.</summary>
     [Field("Rated drop", "Pressure drop across it that the capacity was given for.", Group = Rating, Example = "2 psi")]
     public PressureDifference? RatedDrop { get; init; }
+
+    /// <summary>Least ambient of the rating.</summary>
+    [Field("Rated ambient", "The least outdoor temperature that the capacity was given for: the colder it is, the more the valve has to hold back and let by.", Group = Rating, Example = "0 °F")]
+    public Temperature? RatedAmbient { get; init; }
 
     /// <summary>How it is joined to its pipes.</summary>
     [Field("Joints", "Solder cups (ODF), flare (SAE), pipe thread or butt weld.", Group = Ports)]

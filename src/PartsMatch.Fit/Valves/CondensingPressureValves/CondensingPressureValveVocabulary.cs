@@ -11,6 +11,7 @@ public static class CondensingPressureValveVocabulary
     public static Vocabulary All { get; } = new(
     [
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG"),
+        new("oils", "OIL", "OILS", "FOR OIL", "FOR OILS"),
         new("setting", "SETTING", "SET", "SET AT", "HOLDS", "PRESSURE") { Unit = "psi" },
         new("settingLeast", "SET FROM", "RANGE FROM") { Unit = "psi" },
         new("settingMost", "SET TO", "RANGE TO") { Unit = "psi" },
@@ -18,6 +19,7 @@ public static class CondensingPressureValveVocabulary
         new("ratedCapacity", "CAPACITY", "CAP", "RATED", "NOMINAL") { ByUnit = true },
         new("ratedWith", "RATED WITH", "RATED FOR"),
         new("ratedDrop", "DROP", "DP", "ΔP") { Unit = "psi" },
+        new("ratedAmbient", "AMBIENT", "AMB", "AT AMBIENT", "MIN AMBIENT", "MIN AMB", "LEAST AMBIENT") { Unit = "F" },
         new("condenserPort", "CONN", "CONNECTIONS", "CONDENSER", "COND PORT") { Unit = "in", By = "receiverPort" },
         Sized("solder", "ODF", "ODS", "SWEAT", "SOLDER"),
         Sized("flare", "SAE", "FLARE"),
@@ -40,6 +42,7 @@ public static class CondensingPressureValveVocabulary
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<CoolingLoad>("ratedCapacity", "from 0.1 to 500 tons", load => Within.Span(load.Watts, 350, 1.76e6)),
             PlateLimit.Of<PressureDifference>("ratedDrop", "from 0.5 to 50 psi", drop => Within.Span(drop.Value.Kilopascals, 3, 345)),
+            PlateLimit.Of<Temperature>("ratedAmbient", "from −60 to 80 °F", at => Within.Span(at.DegreesCelsius, -51.2, 26.7)),
             PlateLimit.Of<Length>("condenserPort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),
             PlateLimit.Of<Length>("receiverPort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),
             PlateLimit.Of<Length>("dischargePort", "from 1/4 to 3 in", size => Within.Span(size.Millimeters, 6, 77)),

@@ -17,7 +17,9 @@ public static class ExpansionValveAspects
         new ChargeRange(),
         new OffTimeEqualising(),
         new ExpansionBothWays(),
+        new ExpansionOil(),
         new CapillaryReach(),
+        new BulbInPlace(),
         new ExpansionConnections(),
     ];
 }

@@ -27,6 +27,27 @@ public static class ExpansionValveChanges
         HowTo = "Pressure at the coil's inlet less pressure at its outlet, running: beyond 2 °F (1.1 K) of saturation it needs an external equaliser.",
     };
 
+    /// <summary>A bulb that is too thick for its well.</summary>
+    public static ChangeKind StrapBulbOn { get; } = new("strapBulbOn", 0.4)
+    {
+        Stage = Stage.Mount,
+        HowTo = "On clean, straight pipe, well wrapped against the air; the well is plugged, so that no water freezes in it.",
+    };
+
+    /// <summary>A bulb with play in its well.</summary>
+    public static ChangeKind FillWell { get; } = new("fillWell", 0.2)
+    {
+        Stage = Stage.Mount,
+        HowTo = "Paste that stays soft in the cold, to the brim: air between bulb and well makes the valve slow, and it hunts.",
+    };
+
+    /// <summary>Whether there is room for the bulb.</summary>
+    public static ChangeKind CheckBulbRoom { get; } = new("checkBulbRoom", 0.3, IsCheck: true)
+    {
+        Stage = Stage.Mount,
+        HowTo = "All of a bulb that is strapped on lies on straight pipe, never over a coupling or a bend; one that stands out of its well is wrapped.",
+    };
+
     /// <summary>Whether the compressor bears a start against a warm coil.</summary>
     public static ChangeKind CheckWarmStart { get; } = new("checkWarmStart", 0.4, IsCheck: true)
     {

@@ -13,7 +13,7 @@ public static class ExpansionValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(ExpansionValveSpec plate, ExpansionValveSite site) => [.. Listed(plate, site), .. Charge(plate, site), .. Tap(plate, site), .. Heads(site)];
+    public static IReadOnlyList<Contradiction> WithSite(ExpansionValveSpec plate, ExpansionValveSite site) => [.. Listed(plate, site), .. ValveOil.Unlisted(plate.Oils, site.Oil), .. Charge(plate, site), .. Tap(plate, site), .. Heads(site), .. Well(plate, site)];
 
     private static IEnumerable<Contradiction> Range(ExpansionValveSpec plate)
     {
@@ -39,6 +39,12 @@ public static class ExpansionValveContradictions
     {
         if (plate.Equaliser == Equaliser.External && site.HasEqualiserTap == false) yield return new(["equaliser"], "The old valve's equaliser was external, and the suction pipe is said to have no tap for one: see where its line went.", ExpansionValveSources.Equaliser) { SiteFields = ["hasEqualiserTap"] };
         if (plate.Equaliser == Equaliser.Internal && site.HasDistributor == true) yield return new(["equaliser"], "The old valve's equaliser was internal, and a distributor follows it: it starved the coil, or one of the two is misread.", ExpansionValveSources.Equaliser) { SiteFields = ["hasDistributor"] };
+    }
+
+    private static IEnumerable<Contradiction> Well(ExpansionValveSpec plate, ExpansionValveSite site)
+    {
+        if (site is { BulbPlace: BulbPlace.StrappedOn, WellBore: { } bore }) yield return new([], $"The bulb is said to be strapped on, and to sit in a well of {Deducing.Text(bore)}: see where it is.", ExpansionValveSources.BulbInPlace) { SiteFields = ["bulbPlace", "wellBore"] };
+        if (site is { BulbPlace: BulbPlace.InWell, WellBore: { } well } && plate.BulbDiameter is { } thick && !Within.AtMost(thick.Millimeters, well.Millimeters)) yield return new(["bulbDiameter"], $"The old bulb is said to be {Deducing.Text(thick)} thick, and to sit in a well of {Deducing.Text(well)}: one of the two is misread.", ExpansionValveSources.BulbInPlace) { SiteFields = ["wellBore"] };
     }
 
     private static IEnumerable<Contradiction> Heads(ExpansionValveSite site)

@@ -11,11 +11,12 @@ public static class ExpansionValveDeductions
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (ExpansionValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ExpansionValveSpec plate, ExpansionValveSite site)
     {
-        return Deducing.Apply(site, AsTheOld, WithoutDistributor);
+        return Deducing.Apply(site, AsTheOld, WithoutDistributor, Bored);
 
         IEnumerable<Deduction> AsTheOld(ExpansionValveSite there)
         {
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.Charge is { } charge) yield return As("needsCharge", Deducing.Text(charge), "charge");
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
             if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
@@ -37,6 +38,11 @@ public static class ExpansionValveDeductions
     private static IEnumerable<Deduction> WithoutDistributor(ExpansionValveSite site)
     {
         if (site.HasDistributor == false) yield return new(Side.Site, "distributorLoss", "0 psi", "there is no distributor", ["hasDistributor"], ExpansionValveSources.Rating);
+    }
+
+    private static IEnumerable<Deduction> Bored(ExpansionValveSite site)
+    {
+        if (site.WellBore is not null) yield return new(Side.Site, "bulbPlace", Deducing.Text(BulbPlace.InWell), "its well has a bore", ["wellBore"], ExpansionValveSources.BulbInPlace);
     }
 
     private static Deduction As(string field, string text, string from) => new(Side.Site, field, text, "the old valve's", [from], ValveSources.AsTheOld);

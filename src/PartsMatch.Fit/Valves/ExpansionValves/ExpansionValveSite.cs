@@ -18,6 +18,10 @@ public sealed record ExpansionValveSite : Site
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
 
+    /// <summary>The oil that goes round with it.</summary>
+    [Field("Oil", "On the compressor's plate, or on a label where it was changed; it is not told by its looks, and a test kit tells mineral oil from polyolester.", Group = System)]
+    public Oil? Oil { get; init; }
+
     /// <summary>Charge that is needed.</summary>
     [Field("Charge needed", "What the bulb has to be filled with; as in the old one if that was right.", Group = System)]
     public BulbCharge? NeedsCharge { get; init; }
@@ -85,4 +89,16 @@ public sealed record ExpansionValveSite : Site
     /// <summary>Capillary length that reaches the suction pipe.</summary>
     [Field("Capillary needed", "Length that reaches from the valve to the bulb's place.", Group = Pipes, Tool = Tool.Tape, Example = "3 ft")]
     public Length? CapillaryNeeded { get; init; }
+
+    /// <summary>Where the bulb sits.</summary>
+    [Field("Bulb's place", "Strapped on the suction pipe, as mostly, or in a well in it.", Group = Pipes)]
+    public BulbPlace? BulbPlace { get; init; }
+
+    /// <summary>Bore of the bulb's well.</summary>
+    [Field("Well's bore", "Inside diameter of the well that the bulb sits in.", Group = Pipes, Tool = Tool.Calipers, Example = "1/2 in")]
+    public Length? WellBore { get; init; }
+
+    /// <summary>Room for the bulb.</summary>
+    [Field("Room for the bulb", "Straight suction pipe that is free for it, or depth of its well.", Group = Pipes, Tool = Tool.Tape, Example = "4 in")]
+    public Length? BulbRoom { get; init; }
 }

@@ -21,7 +21,10 @@ public static class ExpansionValveSources
     public static Source PressureLimit { get; } = new("A pressure-limited charge limits the evaporating pressure: its bulb runs out of liquid (public teaching page); the limit lies 5 °F (2.8 K) over the design at least (practice)", SourceStatus.Published);
 
     /// <summary>Compressors of low starting torque.</summary>
-    public static Source OffTimeEqualising { get; } = new("A compressor of low starting torque needs the pressures to come together while it is off: a bleed port", SourceStatus.Practice);
+    public static Source OffTimeEqualising { get; } = new("A compressor of low starting torque needs the pressures to come together while it is off: by a bleed port, or a charge or passage that lets them do so quickly", SourceStatus.Practice);
+
+    /// <summary>The bulb's place.</summary>
+    public static Source BulbInPlace { get; } = new("A bulb lies along straight suction pipe, or fills its well: over 1/16 in of play is filled with paste", SourceStatus.Practice);
 
     /// <summary>The capillary's length.</summary>
     public static Source Capillary { get; } = new("A capillary reaches its bulb's place; what is too long is coiled up", SourceStatus.Practice);

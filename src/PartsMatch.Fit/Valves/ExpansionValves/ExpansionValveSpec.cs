@@ -50,13 +50,17 @@ public sealed record ExpansionValveSpec : Spec
     [Field("Refrigerants", "All that its plate or catalogue lists for its charge, with commas between.", Group = Valve)]
     public RefrigerantList? Refrigerants { get; init; }
 
+    /// <summary>The oils it is listed for.</summary>
+    [Field("Oils", "The oils that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public Choices<Oil>? Oils { get; init; }
+
     /// <summary>Where its diaphragm gets its pressure.</summary>
     [Field("Equaliser", "External: a third, small line goes to the suction pipe. Internal: there is none.", Group = Valve)]
     public Equaliser? Equaliser { get; init; }
 
-    /// <summary>Whether it lets pressures equalise while it is off.</summary>
-    [Field("Bleed port", "Whether a bleed port lets the pressures come together while the compressor is off.", Group = Valve)]
-    public bool? BleedPort { get; init; }
+    /// <summary>What lets pressures equalise while it is off.</summary>
+    [Field("Equalises when off", "What lets the pressures come together while the compressor is off: a bleed port, or quickly a charge or passage made for it, or nothing.", Group = Valve)]
+    public OffTimeWay? EqualisesOff { get; init; }
 
     /// <summary>Whether it may be flowed through both ways.</summary>
     [Field("Both ways", "Whether it may be flowed through both ways, as where a cycle reverses.", Group = Valve)]
@@ -117,4 +121,12 @@ public sealed record ExpansionValveSpec : Spec
     /// <summary>Length of its capillary.</summary>
     [Field("Capillary", "Length of the capillary to its bulb.", Group = Bulb, Tool = Tool.Tape, Example = "5 ft")]
     public Length? Capillary { get; init; }
+
+    /// <summary>Diameter of its bulb.</summary>
+    [Field("Bulb diameter", "Outside diameter of its bulb: one that sits in a well has to go in.", Group = Bulb, Tool = Tool.Calipers, Example = "1/2 in")]
+    public Length? BulbDiameter { get; init; }
+
+    /// <summary>Length of its bulb.</summary>
+    [Field("Bulb length", "Length of its bulb, without the capillary.", Group = Bulb, Tool = Tool.Calipers, Example = "2-1/2 in")]
+    public Length? BulbLength { get; init; }
 }

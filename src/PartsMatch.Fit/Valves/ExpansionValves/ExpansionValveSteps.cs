@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 using PartsMatch.Fit.Valves.Pipes;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;
@@ -16,7 +17,9 @@ internal static class ExpansionValveSteps
         ],
         [
             new(Stage.Mount, "put the valve in with its arrow along the flow, a new drier before it", $"{(part.Joint is PipeJoint.Solder or PipeJoint.ButtWeld ? $"Wrap it in wet rags, and let nitrogen flow while it is brazed: {ValveSources.Brazing}." : "Oil the flares, and hold the valve with a second wrench.")} The drier goes wherever the circuit was open."),
-            new(Stage.Mount, "strap the bulb tight on clean, level suction pipe, before the equaliser tap, at 4 or 8 o'clock on pipe of 7/8 in and more, and wrap it", "On top of smaller pipe; never on a trap, a coupling or the bottom, where oil lies."),
+            BulbInPlace.GoesIntoWell(part, need.Site)
+                ? new(Stage.Mount, "push the bulb to the bottom of its well in the suction pipe, and seal the well against water", "Water that gets in freezes, crushes the bulb, and keeps it from feeling the pipe.")
+                : new(Stage.Mount, "strap the bulb tight on clean, level suction pipe, before the equaliser tap, at 4 or 8 o'clock on pipe of 7/8 in and more, and wrap it", "On top of smaller pipe; never on a trap, a coupling or the bottom, where oil lies."),
             .. part.Equaliser == Equaliser.External ? (Step[])[new(Stage.Mount, "join the equaliser line to the suction pipe behind the bulb", "It is never capped: without its pressure the valve starves the coil.")] : [],
             ValveSteps.LeakTest(need.Site.DesignPressure),
             ValveSteps.Evacuate,
@@ -25,6 +28,6 @@ internal static class ExpansionValveSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, ValveSteps.Nitrogen, ValveSteps.LeakDetector, new($"filter-drier for the liquid line"), new($"bulb straps and insulation")],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. RefrigerantCautions.Of(null, need.Site.Refrigerant, opensCircuit: true)],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. RefrigerantCautions.Of(null, need.Site.Refrigerant, opensCircuit: true)],
     };
 }

@@ -11,6 +11,7 @@ public static class ExpansionValveVocabulary
     public static Vocabulary All { get; } = new(
     [
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG"),
+        new("oils", "OIL", "OILS", "FOR OIL", "FOR OILS"),
         new("ratedCapacity", "CAPACITY", "CAP", "NOM CAP", "NOMINAL", "RATED") { ByUnit = true },
         new("ratedWith", "RATED WITH", "RATED FOR"),
         new("ratedEvaporatingAt", "EVAP", "AT EVAP", "EVAPORATING AT") { Unit = "F" },
@@ -21,6 +22,8 @@ public static class ExpansionValveVocabulary
         new("evaporatingLeast", "FROM", "RANGE FROM", "MIN EVAP") { Unit = "F" },
         new("evaporatingMost", "TO", "RANGE TO", "MAX EVAP") { Unit = "F" },
         new("capillary", "CAPILLARY", "CAP TUBE", "CAPILLARY LENGTH", "TUBE") { Unit = "in" },
+        new("bulbDiameter", "BULB DIA", "BULB DIAMETER", "BULB OD") { Unit = "in" },
+        new("bulbLength", "BULB LENGTH", "BULB LG") { Unit = "in" },
         new("inletSize", "CONN", "CONNECTIONS", "CONNECTION", "INLET") { Unit = "in", By = "outletSize" },
         Sized("solder", "ODF", "ODS", "SWEAT", "SOLDER"),
         Sized("flare", "SAE", "FLARE", "SAE FLARE"),
@@ -31,12 +34,11 @@ public static class ExpansionValveVocabulary
     ],
     [
         new("bothWays", "BI-FLOW", "yes"), new("bothWays", "BIFLOW", "yes"), new("bothWays", "BOTH WAYS", "yes"), new("bothWays", "ONE WAY", "no"),
-        new("bleedPort", "BLEED PORT", "yes"), new("bleedPort", "BLEED", "yes"), new("bleedPort", "NO BLEED", "no"),
     ])
     {
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
-        OnlyAtLabel = ["internal", "external", "LIQUID", "CROSS"],
+        OnlyAtLabel = ["none", "internal", "external", "LIQUID", "CROSS"],
         Names = ["EXPANSION VALVE", "THERMOSTATIC EXPANSION VALVE", "TXV", "TEV", "TX VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS", "ORIFICE"],
         Limits =
@@ -51,6 +53,8 @@ public static class ExpansionValveVocabulary
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 3 in", size => Within.Span(size.Millimeters, 3, 77)),
             PlateLimit.Of<Length>("outletSize", "from 1/8 to 3 in", size => Within.Span(size.Millimeters, 3, 77)),
+            PlateLimit.Of<Length>("bulbDiameter", "from 1/4 to 1-1/2 in", size => Within.Span(size.Millimeters, 6, 38.2)),
+            PlateLimit.Of<Length>("bulbLength", "from 1 to 12 in", length => Within.Span(length.Millimeters, 25, 305)),
             PlateLimit.Of<Length>("capillary", "from 1 to 30 ft", length => Within.Span(length.Millimeters, 300, 9150)),
         ],
     };

@@ -19,6 +19,7 @@ public static class SolenoidValveAspects
         new CoilPower(),
         new CoilContact(),
         new HazardousPlace(),
+        new OilListed(),
         new Connections(),
     ];
 }

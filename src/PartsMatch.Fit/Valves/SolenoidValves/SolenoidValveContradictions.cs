@@ -15,7 +15,7 @@ public static class SolenoidValveContradictions
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
     /// <param name="site">The site.</param>
-    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. Contact(site), .. State(plate, site), .. Listed(plate, site), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site), .. Warm(site), .. Loads(site)];
+    public static IReadOnlyList<Contradiction> WithSite(SolenoidValveSpec plate, SolenoidValveSite site) => [.. Volts(plate, site), .. Current(plate, site), .. Contact(site), .. State(plate, site), .. Listed(plate, site), .. ValveOil.Unlisted(plate.Oils, site.Oil), .. BurningRefrigerant.Understated(site.Hazard, site.Refrigerant), .. Cold(site), .. Warm(site), .. Loads(site)];
 
     private static IEnumerable<Contradiction> Least(SolenoidValveSpec plate)
     {

@@ -22,6 +22,7 @@ public static class SolenoidValveDeductions
             if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
             if (plate.OutletSize is { } outlet) yield return As("outletLine", Deducing.Text(outlet), "outletSize");
             if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.CoilFrequency is { Count: 1 } hertz) yield return As("coilSupplyFrequency", Deducing.Text(hertz[0]), "coilFrequency");
             if (plate.CoilCurrent is { } current) yield return As("coilSupplyCurrent", Deducing.Text(current), "coilCurrent");
         }

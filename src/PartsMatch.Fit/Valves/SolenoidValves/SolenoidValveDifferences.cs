@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves;
 /// <summary>What will be different once a new solenoid valve is in, and how its drop lies between its limits.</summary>
 internal static class SolenoidValveDifferences
 {
-    private const string Assumption = "the load, temperatures and refrigerant that were given; a new, clean valve, fully open (IEC 60534-2-1)";
+    private const string Assumption = "the load, temperatures and refrigerant that were given, of a liquid line the pressure just before it; a new, clean valve, fully open (IEC 60534-2-1)";
 
     /// <summary>The pressure drop at full load, old against new; none where what flows is not known.</summary>
     public static IReadOnlyList<Difference> Of(SolenoidNeed need, SolenoidValveSpec part) =>
@@ -27,7 +27,7 @@ internal static class SolenoidValveDifferences
             new Scale(
                 "pressureDrop",
                 "Pressure drop at full load",
-                $"{new ShownPressure(drop.Low)}{(drop.IsExact ? string.Empty : $" to {new ShownPressure(drop.High)}")} are lost in it; it needs {new ShownPressure(least)} to lift, and {new ShownPressure(allowed)} may be lost.",
+                $"{new ShownPressure(drop.Low)}{(drop.IsExact ? string.Empty : $" to {new ShownPressure(drop.High)}")} are lost in it; it needs {new ShownPressure(least)} to lift, and {new ShownPressure(allowed)} may be lost{(need.Site.Line == RefrigerantLine.Liquid ? " from its inlet to the expansion valve" : string.Empty)}.",
                 "kPa",
                 range,
                 [.. least > 0 ? (Zone[])[new("does not lift", Role.Bad, new(0, least))] : [], new("good", Role.Good, new(least, allowed)), new("too much", Role.Bad, new(allowed, range.High))],

@@ -38,6 +38,10 @@ public sealed record SolenoidValveSite : Site
     [Field("Refrigerant", "On the unit's plate; never guessed from a neighbour.", Group = System)]
     public Refrigerant? Refrigerant { get; init; }
 
+    /// <summary>The oil that goes round with it.</summary>
+    [Field("Oil", "On the compressor's plate, or on a label where it was changed; it is not told by its looks, and a test kit tells mineral oil from polyolester.", Group = System)]
+    public Oil? Oil { get; init; }
+
     /// <summary>What could burn round it.</summary>
     [Field("Hazard", "Flammable refrigerant in the same space, as the one there tells by itself, or a classified area; none where the refrigerant burns, but cannot reach its coil.", Group = System)]
     public Hazard? Hazard { get; init; }
@@ -63,7 +67,7 @@ public sealed record SolenoidValveSite : Site
     public Temperature? EvaporatingAt { get; init; }
 
     /// <summary>Condensing temperature, bubble.</summary>
-    [Field("Condensing at", "Saturation temperature in the condenser, bubble.", Group = System, Tool = Tool.Meter, Example = "105 °F")]
+    [Field("Condensing at", "Saturation temperature in the condenser, bubble; of a valve in a liquid line that of the pressure just before it, so that lift and losses up to there are counted.", Group = System, Tool = Tool.Meter, Example = "105 °F")]
     public Temperature? CondensingAt { get; init; }
 
     /// <summary>Temperature of what flows through the valve.</summary>

@@ -50,6 +50,10 @@ public sealed record SolenoidValveSpec : Spec
     [Field("Refrigerants", "All that its plate or catalogue lists, with commas between.", Group = Valve)]
     public RefrigerantList? Refrigerants { get; init; }
 
+    /// <summary>The oils it is listed for.</summary>
+    [Field("Oils", "The oils that its plate or catalogue lists, with commas between.", Group = Valve)]
+    public Choices<Oil>? Oils { get; init; }
+
     /// <summary>Flow coefficient.</summary>
     [Field("Flow coefficient", "Cv or Kv of the catalogue: flow of water at a drop of 1 psi or 1 bar.", Group = Valve)]
     public FlowCoefficient? FlowCoefficient { get; init; }

@@ -22,10 +22,11 @@ internal static class SolenoidValveSteps
             ValveSteps.Evacuate,
             new(Stage.Wire, "put the coil down on its stem with its nut, then join its leads", "An energised coil off its stem burns within minutes."),
             new(Stage.StartAndCheck, "call for it: it clicks, and in a liquid line the pipe is as warm behind it as before it; let it go: the flow stops", "A pipe 3 °F (1.7 K) colder behind than before it tells a valve that is not quite open, or too small."),
+            .. need.Site.Line == RefrigerantLine.Liquid ? (Step[])[new(Stage.StartAndCheck, "see clear liquid before the expansion valve at full load", "What is lost in this valve, and lost and lifted behind it, all comes out of the subcooling at its inlet.")] : [],
             new(Stage.Record, "write down the valve's and the coil's numbers, the volts at the coil, the refrigerant added, and the date", null),
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, ValveSteps.Nitrogen, ValveSteps.LeakDetector],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: true)],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: true)],
     };
 }

@@ -11,6 +11,7 @@ public static class SolenoidValveVocabulary
     public static Vocabulary All { get; } = new(
     [
         new("refrigerants", "REFRIGERANTS", "REFRIGERANT", "REFR", "REFRIG", "FOR REFRIGERANTS"),
+        new("oils", "OIL", "OILS", "FOR OIL", "FOR OILS"),
         new("flowCoefficient", "FLOW COEFFICIENT", "FLOW") { ByUnit = true },
         new("openingDifferential", "MOPD", "MAX OPD", "MAX OPD.", "OPD", "MAX DP", "MAX DIFF", "MAX OPENING DIFF", "ΔP MAX") { Unit = "psi" },
         new("directDifferential", "MOPD DC", "MAX OPD DC") { Unit = "psi" },

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Tests.Notes;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 
@@ -15,13 +16,20 @@ public sealed class SameArrangementTests : HeadAspectTests<SameArrangement, Arra
     public void The_pipes_are_laid_for_one(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
-/// <summary>Listed meets, unlisted is unknown: practice.</summary>
+/// <summary>Listed meets, unlisted is unknown, a class that burns more readily (ASHRAE 34: 1, 2L, 2, 3) fails: practice.</summary>
 [Trait("Source", "condensingPressureValve.headRefrigerant")]
 public sealed class HeadRefrigerantTests : HeadAspectTests<HeadRefrigerant, HeadRefrigerantFacet>
 {
     [Theory]
     [InlineData("refrigerant=R-404A", "refrigerants=R-404A, R-507A", "Meets")]
     [InlineData("refrigerant=R-410A", "refrigerants=R-404A, R-507A", "Unknown Part refrigerants")]
+    [InlineData("refrigerant=R-290", "refrigerants=R-22, R-404A", "Fails")]
+    [InlineData("refrigerant=R-454C", "refrigerants=R-22, R-404A", "Fails")]
+    [InlineData("refrigerant=R-290", "refrigerants=R-404A, R-32", "Fails")] // A2L burns less readily than A3
+    [InlineData("refrigerant=R-454C", "refrigerants=R-404A, R-32", "Unknown Part refrigerants")] // one of its class is listed
+    [InlineData("refrigerant=R-600a", "refrigerants=R-290", "Unknown Part refrigerants")]
+    [InlineData("refrigerant=R-404A", "refrigerants=R-290", "Unknown Part refrigerants")] // one that burns less
+    [InlineData("refrigerant=R-717", "refrigerants=R-22", "Fails")]
     [InlineData("", "refrigerants=R-404A", "Unknown Site refrigerant")]
     [InlineData("refrigerant=R-404A", "", "Unknown Part refrigerants")]
     public void A_valve_is_used_with_what_it_lists(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
@@ -66,6 +74,28 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         found.Sentence.ShouldBe("It can be set to hold 175 psi (1207 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa). It is set from 100 psi (690 kPa) to 175 psi (1207 kPa).");
     }
 
+    /// <summary>The two ends of a fixed one's range are its only setting.</summary>
+    [Theory]
+    [InlineData("settingLeast=180 psi; settingMost=180 psi", "Meets", "It holds 180 psi (1241 kPa); 180 psi (1241 kPa) are needed, within 10 psi (69 kPa).")]
+    [InlineData("settingLeast=200 psi; settingMost=200 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")]
+    [InlineData("setting=200 psi; settingLeast=200 psi; settingMost=200 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")]
+    [InlineData("setting=200 psi; settingLeast=185 psi; settingMost=185 psi", "MeetsWithChanges checkHead", "It holds 200 psi (1379 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed.")] // whichever is misread, it cannot be set
+    public void A_fixed_one_is_never_told_to_be_set(string part, string answer, string sentence)
+    {
+        const string There = "needsArrangement=three-way; settingNeeded=180 psi";
+        Answer("", There, $"arrangement=three-way; {part}").ShouldBe(answer);
+        Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
+    }
+
+    [Fact]
+    public void An_old_fixed_one_tells_what_is_needed_by_its_range_and_one_set_outside_its_range_is_misread()
+    {
+        Answer("arrangement=three-way; settingLeast=180 psi; settingMost=180 psi", "", "arrangement=three-way; setting=180 psi").ShouldBe("Meets");
+        var family = Families.Find("condensingPressureValve")!;
+        family.ReadNeed(new(null, [new("setting", "180 psi"), new("settingLeast", "185 psi"), new("settingMost", "225 psi")], [])).Contradictions.Single().Fields.ShouldBe(["setting", "settingLeast", "settingMost"]);
+        family.ReadNeed(new(null, [new("setting", "12.41 bar"), new("settingLeast", "180 psi"), new("settingMost", "180 psi")], [])).Contradictions.ShouldBeEmpty("rounded to 0.01 bar");
+    }
+
     /// <summary>It is not set to starve them, where its range allows more.</summary>
     [Theory]
     [InlineData("settingLeast=150 psi; settingMost=300 psi", "set it to 155 psi (1069 kPa)")]
@@ -99,22 +129,72 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
 
-/// <summary>Capacity at least the load: practice.</summary>
+/// <summary>Capacity at least the load, down to the ambient that it was given for, by the root of the drop: practice.</summary>
 [Trait("Source", "condensingPressureValve.headCapacity")]
 public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapacityFacet>
 {
-    private const string Rated = "ratedWith=R-404A; ratedDrop=2 psi";
+    private const string Rated = "ratedWith=R-404A; ratedDrop=2 psi; ratedAmbient=0 °F";
+    private const string There = "refrigerant=R-404A; leastAmbient=0 °F";
 
     [Theory]
-    [InlineData("", "refrigerant=R-404A; load=20 kW", $"ratedCapacity=20 kW; {Rated}", "Meets")]
-    [InlineData("", "refrigerant=R-404A; load=20.01 kW", $"ratedCapacity=20 kW; {Rated}", "Fails")]
-    [InlineData("", "refrigerant=R-134a; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Part ratedWith")]
-    [InlineData("", "load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Site refrigerant")]
-    [InlineData("", "refrigerant=R-404A; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A", "Unknown Part ratedDrop")]
-    [InlineData($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity=20 kW; {Rated}", "Meets")]
-    [InlineData($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity=19 kW; {Rated}", "Unknown Site load")]
+    [InlineData("", $"{There}; load=20 kW", $"ratedCapacity=20 kW; {Rated}", "Meets")]
+    [InlineData("", $"{There}; load=20.01 kW", $"ratedCapacity=20 kW; {Rated}", "Fails")]
+    [InlineData("", "refrigerant=R-134a; leastAmbient=0 °F; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Part ratedWith")]
+    [InlineData("", "leastAmbient=0 °F; load=10 kW", $"ratedCapacity=20 kW; {Rated}", "Unknown Site refrigerant")]
+    [InlineData("", $"{There}; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A; ratedAmbient=0 °F", "Unknown Part ratedDrop")]
+    [InlineData("", $"{There}; load=10 kW", "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=0 psi; ratedAmbient=0 °F", "Unknown Part ratedDrop")]
     [InlineData("", "", "", "Unknown Part ratedCapacity")]
     public void It_passes_the_load(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>The colder it is, the less it passes; nothing is taken for the ambient of a rating.</summary>
+    [Theory]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Meets")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=0 °F", "Meets")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Unknown Part ratedAmbient")]
+    [InlineData("load=20 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
+    [InlineData("load=20 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Fails")]
+    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Fails")]
+    public void A_rating_holds_down_to_the_ambient_that_it_was_given_for(string site, string ambient, string answer) =>
+        Answer("", $"refrigerant=R-404A; {site}", $"ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi; {ambient}").ShouldBe(answer);
+
+    /// <summary>Half the drop passes 0.7071 of the capacity, a quarter of it half (worked by hand): 20 kW at 2 psi are 14.14 kW at 1 psi. Drops are taken to 0.1 kPa.</summary>
+    [Theory]
+    [InlineData("1 psi", 14.13, "Meets")]
+    [InlineData("1 psi", 14.2, "Fails")]
+    [InlineData("2 psi", 20, "Meets")]
+    [InlineData("4 psi", 20, "Meets")]
+    [InlineData("4 psi", 20.01, "Fails")] // more than its rating is not credited
+    [InlineData("0 psi", 0.01, "Fails")]
+    public void Where_less_may_be_lost_than_the_drop_of_its_rating_it_passes_less(string allowed, double load, string answer) =>
+        Answer("", FormattableString.Invariant($"{There}; dropAllowed={allowed}; load={load} kW"), $"ratedCapacity=20 kW; {Rated}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("20 kW", "2 psi", "0 °F", "Meets")]
+    [InlineData("21 kW", "1 psi", "-20 °F", "Meets")]
+    [InlineData("19 kW", "2 psi", "0 °F", "Unknown Site load")]
+    [InlineData("20 kW", "5 psi", "0 °F", "Unknown Site load")]
+    [InlineData("20 kW", "2 psi", "20 °F", "Unknown Site load")]
+    public void Without_a_load_it_passes_no_less_than_the_old_one_at_conditions_no_kinder(string capacity, string drop, string ambient, string answer) =>
+        Answer($"ratedCapacity=20 kW; {Rated}", "", $"ratedCapacity={capacity}; ratedWith=R-404A; ratedDrop={drop}; ratedAmbient={ambient}").ShouldBe(answer);
+
+    [Fact]
+    public void A_rating_without_its_ambient_is_not_held_against_the_old_ones()
+    {
+        const string Bare = "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi";
+        Answer($"ratedCapacity=20 kW; {Rated}", "", Bare).ShouldBe("Unknown Part ratedAmbient");
+        Answer(Bare, "", $"ratedCapacity=20 kW; {Rated}").ShouldBe("Unknown Site load");
+    }
+
+    [Fact]
+    public void What_it_passes_at_the_drop_allowed_and_down_to_where_is_said() =>
+        Judge("", $"{There}; dropAllowed=1 psi; load=10 kW", $"ratedCapacity=20 kW; {Rated}").Sentence.ShouldBe("It passes 20 kW at 2 psi (13.8 kPa) drop, and 14.1 kW at the 1 psi (6.9 kPa) that may be lost there; the load is 10 kW. That is given down to −17.8 °C (0 °F) outside; the least there is −17.8 °C (0 °F).");
+
+    [Fact]
+    public void The_notes_say_for_how_cold_a_place_it_is_charged() =>
+        NotesCases.Of("condensingPressureValve", string.Empty, "needsArrangement=three-way; leastAmbient=0 °F", string.Empty).Notes.Steps.ShouldContain(step => step.Words.Contains("what floods the condenser at the least ambient, −17.8 °C (0 °F)", StringComparison.Ordinal));
 
     /// <summary>Practice: half of log2 of the ratio, so that four times the load counts 1.</summary>
     [Theory]
@@ -123,7 +203,7 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("40 kW", 1)]
     [InlineData("80 kW", 1)]
     public void The_more_it_is_too_large_the_more_it_costs(string capacity, double shortfall) =>
-        Judge("", "refrigerant=R-404A; load=10 kW", $"ratedCapacity={capacity}; {Rated}").Shortfall.ShouldBe(shortfall, 0.001);
+        Judge("", $"{There}; load=10 kW", $"ratedCapacity={capacity}; {Rated}").Shortfall.ShouldBe(shortfall, 0.001);
 }
 
 /// <summary>As for other valves: ASHRAE 15, from memory.</summary>
@@ -132,9 +212,21 @@ public sealed class HeadBodyPressureTests : HeadAspectTests<HeadBodyPressure, Pr
 {
     [Theory]
     [InlineData("designPressure=450 psi", "workingPressure=450 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=450.1 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=449.9 psi", "Fails")]
     [InlineData("designPressure=450 psi", "workingPressure=449 psi", "Fails")]
     [InlineData("designPressure=450 psi", "", "Unknown Part workingPressure")]
     public void Its_body_holds_the_design_pressure(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>The old one held what is there; one that holds less may yet hold the design pressure.</summary>
+    [Theory]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=450 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=449.9 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "designPressure=400 psi", "workingPressure=449.9 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "designPressure=450 psi", "workingPressure=449.9 psi", "Fails")] // what was read outranks the old one's
+    [InlineData("", "", "workingPressure=700 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "", "", "Unknown Part workingPressure")]
+    public void Where_the_design_pressure_was_not_read_the_old_ones_is_followed(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
 /// <summary>A receiver holds the flooding charge: practice.</summary>

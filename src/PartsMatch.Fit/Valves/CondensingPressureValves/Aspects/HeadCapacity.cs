@@ -7,14 +7,19 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 /// <param name="Watts">W; null where not given.</param>
 /// <param name="With">The refrigerant's place among all; −1 where not given.</param>
 /// <param name="Drop">Pressure drop of the rating, kPa; null where not given.</param>
-public readonly record struct HeadCapacityFacet(double? Watts, int With, double? Drop);
+/// <param name="Ambient">Least outdoor temperature of the rating, °C; null where not given.</param>
+public readonly record struct HeadCapacityFacet(double? Watts, int With, double? Drop, double? Ambient);
 
 /// <summary>Does the valve pass the load while it is cold outside?</summary>
-/// <remarks>Its capacity at its own conditions is at least the load, edge included. Rated with another refrigerant it is unknown. Where the load was not given, no less than the old one's at the same conditions meets.</remarks>
+/// <remarks>
+/// Its rating is at least the load, edge included, and was given for no warmer a place: the colder it is, the less it passes. Given for a warmer one, or for none that is known, it is unknown; a rating below the load fails wherever it was given for.
+/// Where less may be lost than the drop of its rating it passes less, by the root of the drop; more than its rating is never credited, for no maker says so. Where nobody said what may be lost, each is held at the drop of its own rating.
+/// Rated with another refrigerant it is unknown. Where the load was not given, no less than the old one's at conditions no kinder meets.
+/// </remarks>
 public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadCapacityFacet>("Capacity", isDeciding: true, CondensingPressureValveSources.HeadCapacity, new(0.6, 0.5, 1.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["ratedCapacity", "ratedDrop"], ["load"]) { Besides = ["ratedWith", "refrigerant", "refrigerants"] };
+    public override LookedAt Fields { get; } = new(["ratedCapacity", "ratedDrop", "ratedAmbient"], ["load", "leastAmbient", "dropAllowed"]) { Besides = ["ratedWith", "refrigerant", "refrigerants"] };
 
     /// <inheritdoc/>
     public override HeadCapacityFacet Read(CondensingPressureValveSpec part) => Of(part);
@@ -23,24 +28,44 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
     public override Finding Judge(HeadNeed need, HeadCapacityFacet facet)
     {
         if (facet.Watts is not { } watts) return Finding.Unknown(Side.Part, "ratedCapacity", $"Its capacity is not given.");
-        if (facet.With < 0 || facet.Drop is null) return Finding.Unknown(Side.Part, facet.With < 0 ? "ratedWith" : "ratedDrop", $"Its capacity of {watts / 1000:0.#} kW is given without its conditions.");
-        if (need.Site.Load?.Watts is { } load)
-        {
-            if (need.Site.Refrigerant is not { } there) return Finding.Unknown(Side.Site, "refrigerant", $"Its capacity is {watts / 1000:0.#} kW; the refrigerant there is not known.");
-            if (RefrigerantList.PlaceOf(there) != facet.With) return Finding.Unknown(Side.Part, "ratedWith", $"Its capacity is given for another refrigerant than {there.Name}.");
-            FormattableString sentence = $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop.Value)} drop; the load is {load / 1000:0.#} kW.";
-            return (Within.AtLeast(watts, load) ? Finding.Meets(sentence) with { Shortfall = TooLarge(watts, load) } : Finding.Fails(sentence)) with { Margin = new((watts / load * 100) - 100, "%") };
-        }
+        if (facet.With < 0 || facet.Drop is not > 0) return Finding.Unknown(Side.Part, facet.With < 0 ? "ratedWith" : "ratedDrop", $"Its capacity of {watts / 1000:0.#} kW is given without its conditions.");
+        if (need.Site.Load?.Watts is not { } load) return AgainstOld(need, facet, watts);
+        if (need.Site.Refrigerant is not { } there) return Finding.Unknown(Side.Site, "refrigerant", $"Its capacity is {watts / 1000:0.#} kW; the refrigerant there is not known.");
+        if (RefrigerantList.PlaceOf(there) != facet.With) return Finding.Unknown(Side.Part, "ratedWith", $"Its capacity is given for another refrigerant than {there.Name}.");
+        var allowed = Rounded.Kilopascal(need.Site.DropAllowed);
+        var passes = allowed < facet.Drop ? watts * Math.Sqrt(Math.Max(0, allowed.Value) / facet.Drop.Value) : watts;
+        var sentence = new Words(facet, passes, allowed, load);
+        var margin = new Margin((passes / load * 100) - 100, "%");
+        if (!Within.AtLeast(passes, load)) return Finding.Fails(margin, $"{sentence}.");
+        if (facet.Ambient is not { } rated) return Finding.Unknown(Side.Part, "ratedAmbient", $"{sentence}; how cold it may be outside for that is not given.");
+        if (Rounded.Celsius(need.Site.LeastAmbient) is not { } least) return Finding.Unknown(Side.Site, "leastAmbient", $"{sentence}. That is given down to {new ShownAir(rated)} outside; how cold it gets there is not known.");
+        return Within.AtMost(rated, least)
+            ? Finding.Meets($"{sentence}. That is given down to {new ShownAir(rated)} outside; the least there is {new ShownAir(least)}.") with { Shortfall = TooLarge(passes, load), Margin = margin }
+            : Finding.Unknown(Side.Part, "ratedAmbient", $"{sentence}. That is given down to {new ShownAir(rated)} outside; the least there is {new ShownAir(least)}, and it passes less then.") with { Shortfall = 1 };
+    }
 
+    private static Finding AgainstOld(HeadNeed need, HeadCapacityFacet facet, double watts)
+    {
+        if (facet.Ambient is null) return Finding.Unknown(Side.Part, "ratedAmbient", $"Its capacity of {watts / 1000:0.#} kW is given without its conditions.");
         var old = need.Once(static need => Of(need.Plate));
-        return old.Watts is { } before && old.With == facet.With && old.Drop == facet.Drop && Within.AtLeast(watts, before)
-            ? Finding.Meets($"It passes {watts / 1000:0.#} kW, no less than the old one's {before / 1000:0.#} kW at the same conditions.") with { Shortfall = TooLarge(watts, before) }
-            : Finding.Unknown(Side.Site, "load", $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop.Value)} drop; the load is not known.");
+        return old.Watts is { } before && Within.AtLeast(watts, before) && old.With == facet.With && facet.Drop <= old.Drop && facet.Ambient <= old.Ambient
+            ? Finding.Meets($"It passes {watts / 1000:0.#} kW, no less than the old one's {before / 1000:0.#} kW, at conditions that are no kinder.") with { Shortfall = TooLarge(watts, before) }
+            : Finding.Unknown(Side.Site, "load", $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop!.Value)} drop; the load is not known.");
     }
 
     /// <summary>Of two valves that pass the load the one nearer to it holds the head more steadily; four times the load counts 1 (practice).</summary>
     private static double TooLarge(double watts, double load) => Math.Clamp(Math.Log2(watts / load) / 2, 0, 1);
 
-    private static HeadCapacityFacet Of(CondensingPressureValveSpec valve) =>
-        new(valve.RatedCapacity is { } capacity ? Rounded.To(capacity.Watts, 0) : null, valve.RatedWith is { } with ? RefrigerantList.PlaceOf(with) : -1, Rounded.Kilopascal(valve.RatedDrop));
+    private static HeadCapacityFacet Of(CondensingPressureValveSpec valve) => new(
+        valve.RatedCapacity is { } capacity ? Rounded.To(capacity.Watts, 0) : null,
+        valve.RatedWith is { } with ? RefrigerantList.PlaceOf(with) : -1,
+        Rounded.Kilopascal(valve.RatedDrop),
+        Rounded.Celsius(valve.RatedAmbient));
+
+    /// <summary>What it passes, beside the load; formed only when it is shown.</summary>
+    private readonly record struct Words(HeadCapacityFacet Rating, double Passes, double? Allowed, double Load)
+    {
+        public override string ToString() => FormattableString.Invariant(
+            $"It passes {Rating.Watts / 1000:0.#} kW at {new ShownPressure(Rating.Drop!.Value)} drop{(Allowed < Rating.Drop ? FormattableString.Invariant($", and {Passes / 1000:0.#} kW at the {new ShownPressure(Allowed.Value)} that may be lost there") : string.Empty)}; the load is {Load / 1000:0.#} kW");
+    }
 }

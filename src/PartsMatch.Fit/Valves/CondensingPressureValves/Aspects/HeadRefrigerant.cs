@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 public readonly record struct HeadRefrigerantFacet(bool IsListed, Sequence<int> Listed);
 
 /// <summary>Is the valve listed for the refrigerant there?</summary>
-/// <remarks>Listed meets; not listed is unknown, for only its maker can say whether it bears it.</remarks>
+/// <remarks>Listed meets; not listed is unknown, for only its maker can say whether it bears it; one that burns more readily than all that are listed fails.</remarks>
 public sealed class HeadRefrigerant() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadRefrigerantFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
 {
     /// <inheritdoc/>
@@ -22,9 +22,6 @@ public sealed class HeadRefrigerant() : Aspect<CondensingPressureValveSpec, Cond
     public override Finding Judge(HeadNeed need, HeadRefrigerantFacet facet)
     {
         if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
-        if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given; {refrigerant.Name} is there.");
-        return facet.Listed.AsSpan().Contains(RefrigerantList.PlaceOf(refrigerant))
-            ? Finding.Meets($"It is listed for {refrigerant.Name}.")
-            : Finding.Unknown(Side.Part, "refrigerants", $"It is not listed for {refrigerant.Name}: only its maker can say whether it bears it.") with { Shortfall = 1 };
+        return ListedRefrigerants.Judge(facet.IsListed, facet.Listed, refrigerant);
     }
 }

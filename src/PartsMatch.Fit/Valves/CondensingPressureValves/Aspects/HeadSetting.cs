@@ -89,7 +89,12 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     /// <summary>Whether the expansion valves need more than the head that it holds; a difference says nothing of them.</summary>
     private static bool Starves(SettingFacet facet, double holds, double? leastHead) => facet.IsDifference != true && leastHead is { } least && !Within.AtLeast(holds, least);
 
-    private static SettingFacet Facet(CondensingPressureValveSpec part) => new(Rounded.Kilopascal(part.Setting), Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost), OpensAtDifference(part.Arrangement));
+    /// <summary>A range with equal ends is none: it is the only setting, and deduced as such.</summary>
+    private static SettingFacet Facet(CondensingPressureValveSpec part)
+    {
+        var (least, most) = part.CanBeSet == false ? (null, null) : (Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost));
+        return new(Rounded.Kilopascal(part.Setting), least, most, OpensAtDifference(part.Arrangement));
+    }
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;
 }

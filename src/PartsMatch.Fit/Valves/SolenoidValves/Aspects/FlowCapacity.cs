@@ -11,7 +11,7 @@ public readonly record struct CapacityFacet(double? Kv, double? LeastDrop, bool 
 
 /// <summary>Is the valve neither too small nor too large for what flows?</summary>
 /// <remarks>
-/// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin; suction: 2 °F of saturation; hot gas: until it chokes, and unknown where thin gas may) and at least what a pilot-operated valve needs to lift; below that it fails.
+/// The drop at full load is at most what may be lost (liquid must not flash: subcooling's margin, of the pressure just before it, so that lift and losses up to there are counted; suction: 2 °F of saturation; hot gas: until it chokes, and unknown where thin gas may) and at least what a pilot-operated valve needs to lift; below that it fails.
 /// At the least load alone below it: a check, and so it is where one that needs a drop has to lift at a least load that is not known. Where the load was not given, a valve of much the same flow coefficient as the old one's meets, if it needs no more drop than that one did.
 /// </remarks>
 public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite, CapacityFacet>("Capacity", isDeciding: true, SolenoidValveSources.Capacity, new(1, 0.6, 1.5))
@@ -46,10 +46,10 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         if (flow.Allowed is { } most && !Within.AtMost(drop.Low, most)) return TooSmall(flow, drop, most);
         if (facet.LeastDrop is not { } least) return Finding.Unknown(Side.Part, "leastDifferential", $"{new Lost(flow, drop)}; the drop that it needs to lift is not given.");
         if (!Within.AtLeast(drop.High, least)) return Finding.Fails(new(drop.High - least, "kPa"), $"{new Lost(flow, drop)}, less than the {new ShownPressure(least)} it needs to lift: it is too large.") with { Shortfall = Math.Max(1, least / drop.High) };
-        if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the condensing temperature nothing says whether the liquid flashes.");
-        if (double.IsInfinity(drop.High) || !Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
+        if (flow.Allowed is not { } allowed) return Finding.Unknown(Side.Site, "condensingAt", $"{new Lost(flow, drop)}; without the saturation temperature of the pressure before it nothing says whether the liquid flashes.");
+        if (double.IsInfinity(drop.High) || !Within.AtLeast(drop.Low, least) || !Within.AtMost(drop.High, allowed)) return Finding.Unknown(Side.Site, "temperatureThere", $"{new Lost(flow, drop)}{new Between(least, allowed, flow.IsLiquid)}; {(isRead ? "how dense the gas is there is known no closer: size it by its maker's tables" : "it hangs on the temperature of the gas")}.");
         var lost = double.IsInfinity(allowed) ? Over(Math.Min(1, drop.High / flow.Choking), EasyOfHotGas) : Over(drop.High / Math.Max(allowed, 0.1), Easy);
-        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed)}.") with { Shortfall = Math.Max(lost, Over(least / Math.Max(drop.Low, 0.1), Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
+        var answer = Finding.Meets($"{new Lost(flow, drop)}{new Between(least, allowed, flow.IsLiquid)}.") with { Shortfall = Math.Max(lost, Over(least / Math.Max(drop.Low, 0.1), Easy)), Margin = new(double.IsInfinity(allowed) ? drop.Low - least : Math.Min(drop.Low - least, allowed - drop.High), "kPa") };
         if (flow.LeastShare is null && least > 0) return answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load, which is not known: {new ShownPressure(drop.Low)} are lost in it at full load, and it needs {new ShownPressure(least)}")]);
         return flow.LeastShare is { } part && flow.DropAt(kv, part) is { } atLeast && !Within.AtLeast(atLeast.Low, least)
             ? answer.With([new(SolenoidValveChanges.CheckLeastLoad, $"see that it stays open at the least load: {new ShownPressure(atLeast.Low)} are lost in it then, and it needs {new ShownPressure(least)}")])
@@ -60,7 +60,7 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     private static double Over(double share, double easy) => Math.Max(0, (share - easy) / (1 - easy));
 
     private static Finding TooSmall(ServedFlow flow, Band drop, double most) => Finding.Fails(new(most - drop.Low, "kPa"), flow.IsLiquid
-        ? (FormattableString)$"{new Lost(flow, drop)}; subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
+        ? (FormattableString)$"{new Lost(flow, drop)}; from its inlet to the expansion valve subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
         : $"{new Lost(flow, drop)}, over the {new ShownPressure(most)} that 2 °F of saturation are: it is too small.") with
     { Shortfall = Math.Max(1, drop.Low / Math.Max(most, 0.1)) };
 
@@ -108,14 +108,17 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     }
 
     /// <summary>The limits of a drop; formed only when they are shown.</summary>
-    private readonly record struct Between(double Least, double Most)
+    private readonly record struct Between(double Least, double Most, bool IsLiquid)
     {
         public override string ToString() => (Least > 0, double.IsInfinity(Most)) switch
         {
-            (true, false) => $"; it needs {new ShownPressure(Least)} to lift, and {new ShownPressure(Most)} may be lost",
-            (false, false) => $"; {new ShownPressure(Most)} may be lost",
+            (true, false) => $"; it needs {new ShownPressure(Least)} to lift, and {new ShownPressure(Most)} may be lost{Where}",
+            (false, false) => $"; {new ShownPressure(Most)} may be lost{Where}",
             (true, true) => $"; it needs {new ShownPressure(Least)} to lift",
             _ => string.Empty,
         };
+
+        /// <summary>Lift and losses behind it take their share of what liquid may lose.</summary>
+        private string Where => IsLiquid ? " from its inlet to the expansion valve" : string.Empty;
     }
 }

@@ -12,7 +12,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, BodyMaterial? Body, bool? HasCopperJoints);
 
 /// <summary>Is the valve listed for the refrigerant, and do its materials bear it?</summary>
-/// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name. Ammonia with brass or copper fails whatever is listed.</remarks>
+/// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name; one that burns more readily than all that are listed fails. Ammonia with brass or copper fails whatever is listed.</remarks>
 public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListedFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
 {
     private const string Ammonia = "R-717";
@@ -39,9 +39,6 @@ public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValv
             if (facet.HasCopperJoints is null) return Finding.Unknown(Side.Part, "joint", $"R-717 (ammonia) attacks copper; whether its joints are for copper tube is not given.");
         }
 
-        if (!facet.IsListed) return Finding.Unknown(Side.Part, "refrigerants", $"The refrigerants that it is made for are not given; {refrigerant.Name} is there.");
-        return facet.Listed.AsSpan().Contains(need.Once(static need => need.Site.Refrigerant is { } there ? RefrigerantList.PlaceOf(there) : -1))
-            ? Finding.Meets($"It is listed for {refrigerant.Name}.")
-            : Finding.Unknown(Side.Part, "refrigerants", $"It is not listed for {refrigerant.Name}: only its maker can say whether it bears it.") with { Shortfall = 1 };
+        return ListedRefrigerants.Judge(facet.IsListed, facet.Listed, refrigerant);
     }
 }

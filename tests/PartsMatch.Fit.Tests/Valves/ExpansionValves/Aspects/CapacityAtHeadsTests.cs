@@ -1,7 +1,9 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Tests.Judging;
 using PartsMatch.Fit.Valves.ExpansionValves;
 using PartsMatch.Fit.Valves.ExpansionValves.Aspects;
@@ -34,6 +36,24 @@ public sealed class CapacityAtHeadsTests : ExpansionAspectTests<CapacityAtHeads,
     [InlineData(1.501, "Fails")]
     public void At_its_rating_its_rated_capacity_is_held_against_the_load(double ofLoad, string answer) =>
         Answer("", FormattableString.Invariant($"{AtRating}; lineLoss=0 psi; load=10 kW"), FormattableString.Invariant($"{Rated}; ratedDrop={FullDrop:0.0} kPa; ratedCapacity={10 * ofLoad:0.000} kW")).ShouldBe(answer);
+
+    /// <summary>At the very conditions of its rating it passes that and nothing else: edges belong to the milder side, and 1 W of 10 kW beyond them is beyond.</summary>
+    [Theory]
+    [InlineData(10_000, "Meets")]
+    [InlineData(9_999, "MeetsWithChanges checkSuperheat")]
+    [InlineData(13_000, "Meets")]
+    [InlineData(13_001, "MeetsWithChanges checkSuperheat")]
+    [InlineData(9_000, "MeetsWithChanges checkSuperheat")]
+    [InlineData(8_999, "Fails")]
+    [InlineData(15_000, "MeetsWithChanges checkSuperheat")]
+    [InlineData(15_001, "Fails")]
+    public void The_edges_of_what_it_may_pass_belong_to_the_milder_side(int watts, string answer)
+    {
+        var need = new Need<ExpansionValveSpec, ExpansionValveSite>(ExpansionValveFamily.ExpansionValve.ReadNeed(new(null, [], Named.Texts($"{AtRating}; lineLoss=0 psi; load=10 kW"))).Need);
+        var there = ExpansionCapacity.HeadsAt(need).Heads![0];
+        var finding = new CapacityAtHeads().Judge(need, new(watts, RefrigerantList.PlaceOf(Refrigerants.Find("R-404A")!), there.Evaporating, there.Liquid, there.Drop));
+        string.Join(' ', [$"{finding.Verdict}", .. finding.Changes.Select(change => change.Kind.Name)]).ShouldBe(answer);
+    }
 
     /// <summary>Twice the drop is 1.414 times the capacity (published): rated at half the drop that is there, 1 kW becomes 1.414 kW.</summary>
     [Theory]

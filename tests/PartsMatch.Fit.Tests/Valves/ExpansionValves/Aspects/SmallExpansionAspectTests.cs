@@ -93,15 +93,19 @@ public sealed class ChargeRangeTests : ExpansionAspectTests<ChargeRange, ChargeR
 
 /// <summary>A compressor of low starting torque needs the pressures to come together: practice.</summary>
 [Trait("Source", "expansionValve.offTimeEqualising")]
-public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualising, BleedFacet>
+public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualising, OffTimeFacet>
 {
     [Theory]
-    [InlineData("", "lowStartingTorque=yes", "bleedPort=no", "Fails")]
-    [InlineData("", "lowStartingTorque=yes", "bleedPort=yes", "Meets")]
-    [InlineData("", "lowStartingTorque=yes", "", "Unknown Part bleedPort")]
-    [InlineData("", "lowStartingTorque=no", "bleedPort=no", "Meets")]
-    [InlineData("", "", "bleedPort=no", "Meets")]
-    [InlineData("bleedPort=yes", "", "bleedPort=no", "Unknown Site lowStartingTorque")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=none", "Fails")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=bleed port", "Meets")]
+    [InlineData("", "lowStartingTorque=yes", "equalisesOff=quick equalising", "Meets")]
+    [InlineData("", "lowStartingTorque=yes", "", "Unknown Part equalisesOff")]
+    [InlineData("equalisesOff=quick equalising", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
+    [InlineData("equalisesOff=quick equalising", "", "equalisesOff=bleed port", "Meets")]
+    [InlineData("equalisesOff=none", "", "", "Meets")]
+    [InlineData("", "lowStartingTorque=no", "equalisesOff=none", "Meets")]
+    [InlineData("", "", "equalisesOff=none", "Meets")]
+    [InlineData("equalisesOff=bleed port", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
     public void Pressures_come_together_where_they_have_to(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
@@ -126,9 +130,21 @@ public sealed class ExpansionBodyPressureTests : ExpansionAspectTests<ExpansionB
 {
     [Theory]
     [InlineData("designPressure=450 psi", "workingPressure=450 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=450.1 psi", "Meets")]
+    [InlineData("designPressure=450 psi", "workingPressure=449.9 psi", "Fails")]
     [InlineData("designPressure=450 psi", "workingPressure=449 psi", "Fails")]
     [InlineData("designPressure=450 psi", "", "Unknown Part workingPressure")]
     public void Its_body_holds_the_design_pressure(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>The old one held what is there; one that holds less may yet hold the design pressure.</summary>
+    [Theory]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=450 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "", "workingPressure=449.9 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "designPressure=400 psi", "workingPressure=449.9 psi", "Meets")]
+    [InlineData("workingPressure=450 psi", "designPressure=450 psi", "workingPressure=449.9 psi", "Fails")] // what was read outranks the old one's
+    [InlineData("", "", "workingPressure=700 psi", "Unknown Site designPressure")]
+    [InlineData("workingPressure=450 psi", "", "", "Unknown Part workingPressure")]
+    public void Where_the_design_pressure_was_not_read_the_old_ones_is_followed(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
 /// <summary>One way fails where the flow reverses: practice.</summary>
@@ -139,7 +155,18 @@ public sealed class ExpansionBothWaysTests : ExpansionAspectTests<ExpansionBothW
     [InlineData("flowReverses=yes", "bothWays=no", "Fails")]
     [InlineData("flowReverses=yes", "bothWays=yes", "Meets")]
     [InlineData("flowReverses=no", "bothWays=no", "Meets")]
+    [InlineData("flowReverses=no", "", "Meets")]
+    [InlineData("flowReverses=yes", "", "Unknown Part bothWays")]
     public void A_one_way_valve_fails_where_the_flow_reverses(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("bothWays=yes", "bothWays=no", "Unknown Site flowReverses")]
+    [InlineData("bothWays=yes", "", "Unknown Site flowReverses")]
+    [InlineData("bothWays=yes", "bothWays=yes", "Meets")]
+    [InlineData("bothWays=no", "bothWays=no", "Meets")]
+    [InlineData("", "bothWays=no", "Meets")]
+    [InlineData("", "", "Meets")] // nothing says that the flow reverses
+    public void Where_nobody_said_whether_it_reverses_only_an_old_valve_for_both_ways_asks(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 }
 
 /// <summary>Reducers and joints: practice.</summary>

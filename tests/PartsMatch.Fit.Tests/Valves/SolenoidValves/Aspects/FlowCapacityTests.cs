@@ -3,6 +3,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Tests.Notes;
 using PartsMatch.Fit.Valves.SolenoidValves;
 using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
@@ -33,6 +34,25 @@ public sealed class FlowCapacityTests : SolenoidAspectTests<FlowCapacity, Capaci
     [InlineData("load=1 ton; leastLoad=0.5 tons", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi", "MeetsWithChanges checkLeastLoad")] // 2 psi × 0.5² = 0.5 psi
     [InlineData("load=1 ton; leastLoad=0.8 tons", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi", "Meets")] // 1.28 psi
     public void In_a_liquid_line_it_lifts_and_nothing_flashes(string load, string part, string answer) => Answer("", $"{Liquid}; {load}", part).ShouldBe(answer);
+
+    /// <summary>Lift and losses before it show as a lower saturation there: of 17.44 psi at 5 °F of subcooling some 14 psi are left at 4 °F (published equation), and 17.40 psi are lost.</summary>
+    [Fact]
+    public void Lift_and_losses_before_it_leave_less_to_be_lost_in_it()
+    {
+        const string Before = "refrigerant=R-404A; line=liquid; evaporatingAt=20 °F; temperatureThere=100 °F; load=2.95 tons; condensingAt=";
+        Answer("", Before + "105 °F", "flowCoefficient=0.3765 Cv; lift=direct-acting").ShouldBe("Meets");
+        Answer("", Before + "104 °F", "flowCoefficient=0.3765 Cv; lift=direct-acting").ShouldBe("Fails");
+    }
+
+    [Fact]
+    public void Of_what_liquid_may_lose_it_is_said_from_where_to_where()
+    {
+        Judge("", $"{Liquid}; load=1 ton; leastLoad=1 ton", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi").Sentence.ShouldEndWith("may be lost from its inlet to the expansion valve.");
+        Judge("", $"{Liquid}; load=4 tons", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi").Sentence.ShouldContain("from its inlet to the expansion valve subcooling bears");
+        Judge("", "refrigerant=R-404A; line=liquid; evaporatingAt=20 °F; temperatureThere=100 °F; load=1 ton", "flowCoefficient=0.3765 Cv; leastDifferential=1 psi").Sentence.ShouldContain("of the pressure before it");
+        Shape<SolenoidValveSite>.Of.Find("condensingAt")!.Help.ShouldContain("the pressure just before it, so that lift and losses up to there are counted");
+        NotesCases.Of("solenoidValve", string.Empty, Liquid, string.Empty).Notes.Steps.ShouldContain(step => step.Words.StartsWith("see clear liquid before the expansion valve", StringComparison.Ordinal));
+    }
 
     [Theory]
     [InlineData("refrigerant=R-404A; line=liquid; evaporatingAt=20 °F; temperatureThere=100 °F; load=1 ton", "Unknown Site condensingAt")]

@@ -2,7 +2,7 @@ using PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 
 namespace PartsMatch.Fit.Tests.Valves.SolenoidValves.Aspects;
 
-/// <summary>Listed meets, unlisted is unknown, ammonia with brass or copper fails: practice.</summary>
+/// <summary>Listed meets, unlisted is unknown, a class that burns more readily (ASHRAE 34: 1, 2L, 2, 3) and ammonia with brass or copper fail: practice.</summary>
 [Trait("Source", "solenoidValve.refrigerantListed")]
 public sealed class RefrigerantListedTests : SolenoidAspectTests<RefrigerantListed, ListedFacet>
 {
@@ -18,6 +18,13 @@ public sealed class RefrigerantListedTests : SolenoidAspectTests<RefrigerantList
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel; joint=butt weld", "Meets")]
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; joint=butt weld", "Unknown Part body")]
     [InlineData("", "refrigerant=ammonia", "refrigerants=R-717; body=steel", "Unknown Part joint")]
+    [InlineData("", "refrigerant=R-290", "refrigerants=R-22, R-404A; body=steel; joint=butt weld", "Fails")]
+    [InlineData("", "refrigerant=R-454C", "refrigerants=R-22, R-404A; body=steel; joint=butt weld", "Fails")]
+    [InlineData("", "refrigerant=R-290", "refrigerants=R-404A, R-32; body=steel; joint=butt weld", "Fails")] // A2L burns less readily than A3
+    [InlineData("", "refrigerant=R-454C", "refrigerants=R-404A, R-32; body=steel; joint=butt weld", "Unknown Part refrigerants")] // one of its class is listed
+    [InlineData("", "refrigerant=R-600a", "refrigerants=R-290; body=steel; joint=butt weld", "Unknown Part refrigerants")]
+    [InlineData("", "refrigerant=R-404A", "refrigerants=R-290; body=steel; joint=butt weld", "Unknown Part refrigerants")] // one that burns less
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-22; body=steel; joint=butt weld", "Fails")]
     [InlineData("", "refrigerant=R-744", "refrigerants=R-744; body=brass; joint=ODF", "Meets")]
     public void A_valve_is_used_with_what_it_lists(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
