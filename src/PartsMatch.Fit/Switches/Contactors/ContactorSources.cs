@@ -20,6 +20,9 @@ public static class ContactorSources
     /// <summary>Categories are not crossed.</summary>
     public static Source Duty { get; } = new("IEC 60947-4-1 table 1: AC-1 for resistance, AC-3 for motors, AC-8a and AC-8b for hermetic compressors; contacts marked with locked-rotor amps are for such compressors, too (practice)", SourceStatus.Published);
 
+    /// <summary>Locked-rotor amps.</summary>
+    public static Source LockedRotor { get; } = new("Locked-rotor amps are a rating of their own, all motors added up, compressors and others together within the lower rating of the two (practice); where none are marked a contactor bears 8 times its AC-3 amps, which it opens, and 6 times its AC-8 amps (IEC 60947-4-1 table 7) or the full-load amps of its horsepower (UL 60947-4-1); full-load amps alone tell none", SourceStatus.Memory);
+
     /// <summary>What the transformer has left.</summary>
     public static Source CoilVa { get; } = new("The VA of all coils on a transformer stay within its own", SourceStatus.Practice);
 
