@@ -30,7 +30,7 @@ public static class ContactorSources
     public static Source Auxiliaries { get; } = new("Every auxiliary contact in use has one in its place", SourceStatus.Practice);
 
     /// <summary>Mechanical interlock.</summary>
-    public static Source Interlock { get; } = new("Two contactors that must never both be in stay interlocked", SourceStatus.Practice);
+    public static Source Interlock { get; } = new("Two contactors that must never both be in stay interlocked; such pairs switch three lines", SourceStatus.Practice);
 
     /// <summary>Horsepower by volts and phases.</summary>
     public static Source Horsepower { get; } = new("NEMA ICS 2 tables 2-4-1 and 2-4-2: horsepower by volts and phases; at lower volts than marked the amps count, not the horsepower", SourceStatus.Published);
