@@ -23,9 +23,6 @@ public static class ContactorSources
     /// <summary>Locked-rotor amps.</summary>
     public static Source LockedRotor { get; } = new("Locked-rotor amps are a rating of their own, all motors added up, compressors and others together within the lower rating of the two (practice); where none are marked a contactor bears 8 times its AC-3 amps, which it opens, and 6 times its AC-8 amps (IEC 60947-4-1 table 7) or the full-load amps of its horsepower (UL 60947-4-1); full-load amps alone tell none", SourceStatus.Memory);
 
-    /// <summary>What the transformer has left.</summary>
-    public static Source CoilVa { get; } = new("The VA of all coils on a transformer stay within its own", SourceStatus.Practice);
-
     /// <summary>Auxiliary contacts.</summary>
     public static Source Auxiliaries { get; } = new("Every auxiliary contact in use has one in its place", SourceStatus.Practice);
 
