@@ -173,6 +173,7 @@ public sealed class DropInForItselfTests
         thermostat is { Function: not null, Action: not null, Reset: not null, CutOut: not null, Bulb: not null, BulbMost: not null, Terminals: not null, PilotDuty: not null, FullLoadAmps: not null }
         && (thermostat.Reset == ContactReset.Manual || thermostat.CutIn is not null)
         && (thermostat.IsAdjustable == false || thermostat is { Range: not null, Capillary: not null } and ({ Differential: not null } or { Reset: ContactReset.Manual }))
+        && (thermostat.Bulb is not (BulbForm.Straight or BulbForm.Coiled) || thermostat.BulbLength is not null)
         && (thermostat.Action != ThermostatAction.ChangeOver || thermostat.Common is not null);
 
     /// <summary>A clock for two voltages has to be connected for one, even in its own place.</summary>
