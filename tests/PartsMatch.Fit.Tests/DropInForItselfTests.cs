@@ -157,9 +157,11 @@ public sealed class DropInForItselfTests
         valve is { Refrigerants: not null, Equaliser: not null, WorkingPressure: not null, RatedCapacity: not null, RatedWith: not null, RatedEvaporatingAt: not null, RatedLiquidAt: not null, RatedDrop: not null }
         && valve is { Joint: not null, InletSize: not null, OutletSize: not null, Charge: not null, EvaporatingLeast: not null, EvaporatingMost: not null, Capillary: not null };
 
+    /// <summary>Full-load amps alone do not say what motors it starts.</summary>
     private static bool IsFullySpecified(ContactorSpec contactor) =>
         contactor is { PoleCount: not null, ContactAction: not null, Auxiliaries: not null, CoilVolts: not null, CoilVa: not null, Mounts: not null, Terminals: not null }
         && (contactor.CoilFrequency is not null || contactor.CoilCurrent == CoilCurrent.Direct)
+        && contactor is not { FullLoadAmps: not null, LockedRotorAmps: null, AcThreeAmps: null, SinglePhaseHorsepower: null, ThreePhaseHorsepower: null }
         && (contactor.HasInterlock is not null && contactor.TakesAuxiliaries is not null);
 
     private static bool IsFullySpecified(PressureControlSpec control) =>
@@ -171,6 +173,7 @@ public sealed class DropInForItselfTests
         thermostat is { Function: not null, Action: not null, Reset: not null, CutOut: not null, Bulb: not null, BulbMost: not null, Terminals: not null, PilotDuty: not null, FullLoadAmps: not null }
         && (thermostat.Reset == ContactReset.Manual || thermostat.CutIn is not null)
         && (thermostat.IsAdjustable == false || thermostat is { Range: not null, Capillary: not null } and ({ Differential: not null } or { Reset: ContactReset.Manual }))
+        && (thermostat.Bulb is not (BulbForm.Straight or BulbForm.Coiled) || thermostat.BulbLength is not null)
         && (thermostat.Action != ThermostatAction.ChangeOver || thermostat.Common is not null);
 
     /// <summary>A clock for two voltages has to be connected for one, even in its own place.</summary>

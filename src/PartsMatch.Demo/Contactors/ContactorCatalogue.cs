@@ -42,6 +42,7 @@ public sealed class ContactorCatalogue : FamilyCatalogue
             LinesSwitched = contactor.PoleCount switch { PoleCount.Two => 2, PoleCount.Three => 3, PoleCount.Four => 4, _ => 1 },
             ShuntFeedsHeat = false,
             AuxiliariesUsed = contactor.Auxiliaries,
+            IsInterlocked = contactor.HasInterlock == true,
             Hazard = Hazard.None,
         };
         return Shape<ContactorSite>.Of.Write(contactor is { FullLoadAmps: { } full, LockedRotorAmps: { } locked }

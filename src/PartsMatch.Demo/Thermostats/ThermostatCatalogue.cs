@@ -20,7 +20,7 @@ public sealed class ThermostatCatalogue : FamilyCatalogue
 
     public override string HowDrawn => "Thermostats are drawn by line (box thermostats with a range, fan delays, defrost ends, both in one with three wires, freeze and heater limits): a range brings its differentials and the setting it is shipped at; discs have two temperatures and cannot be set.";
 
-    public override string WhatLacks => "As many thermostats lack one of: the highest temperature at the bulb, whether contacts are open, locked-rotor amps, terminals, pilot duty, differential, what is common, cut-in, capillary.";
+    public override string WhatLacks => "As many thermostats lack one of: the highest temperature at the bulb, whether contacts are open, locked-rotor amps, terminals, pilot duty, differential, what is common, cut-in, capillary; of some bulbs the length is not listed.";
 
     public override IReadOnlyDictionary<string, Look> Looks { get; } = new Dictionary<string, Look>
     {
@@ -49,6 +49,7 @@ public sealed class ThermostatCatalogue : FamilyCatalogue
             CutInNeeded = thermostat.CutIn,
             FanCutOutNeeded = thermostat.FanCutOut,
             FanCutInNeeded = thermostat.FanCutIn,
+            BulbRoom = thermostat.BulbLength is { } bulb ? bulb + Length.FromInches(0.5) : null,
             LoadVolts = thermostat.RatedVolts?[0],
             LoadPhase = Phases.Single,
             Refrigerant = TradeText.Read<RefrigerantList>(draw.Pick(["R-404A", "R-134a", "R-448A"]))[0],

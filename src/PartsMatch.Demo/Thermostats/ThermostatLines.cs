@@ -45,8 +45,18 @@ public static class ThermostatLines
             Bulb = draw.Of((BulbForm.Straight, 8), (BulbForm.Coiled, 2)),
             Capillary = Inches(draw.Of((36, 1), (72, 5), (120, 3))),
             BulbMost = Fahrenheit(draw.Of((120, 2), (140, 5), (160, 2))),
+            BulbLength = LengthOfBulb(differential),
         };
     }
+
+    /// <summary>The finer the differential, the longer the bulb (practice, from memory); of some it is not listed.</summary>
+    private static Length? LengthOfBulb(string differential) => differential switch
+    {
+        "2 °F" or "3 °F" => Inches(5.5),
+        "5 °F" => null,
+        "3.5 to 36 °F" => Inches(4),
+        _ => Inches(3.5),
+    };
 
     private static ThermostatSpec OfAirSensing(Draw draw)
     {
@@ -63,6 +73,7 @@ public static class ThermostatLines
             Bulb = isAveraging ? BulbForm.Averaging : BulbForm.Coiled,
             Capillary = Inches(isAveraging ? 240 : draw.Of((4, 6), (12, 3))),
             BulbMost = At(isCelsius ? 60 : 140),
+            BulbLength = isAveraging ? null : LengthOfBulb(differential),
         };
     }
 

@@ -14,7 +14,7 @@ public enum Conclusion
     /// <summary>The readings do not tell yet; the next one is named.</summary>
     ReadNext,
 
-    /// <summary>Nothing that was read is wrong.</summary>
+    /// <summary>Nothing that was read is surely wrong; what of it does not tell is named.</summary>
     NothingWrongFound,
 }
 
@@ -53,6 +53,7 @@ public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReadi
         if (rulings.Find(pair => pair.Ruling!.Concludes is not null).Ruling is { } decided) return new(decided.Concludes!.Value, decided.Sentence, decided.Asks, checks, mendFirst);
         if (rulings.Find(pair => pair.Ruling!.Asks is not null).Ruling?.Asks is { } next) return new(Conclusion.ReadNext, next.Why, next, checks, mendFirst);
         if (checks.FirstOrDefault(check => check.Verdict == ReadingVerdict.Bad) is { } bad) return new(Conclusion.NotThePart, bad.Sentence, null, checks, mendFirst);
-        return new(Conclusion.NothingWrongFound, "Nothing that was read is wrong.", null, checks, mendFirst);
+        var open = checks.FirstOrDefault(check => check.Verdict == ReadingVerdict.CantTell);
+        return new(Conclusion.NothingWrongFound, open is null ? "Nothing that was read is wrong." : $"Nothing that was read is surely wrong, and not all of it tells. {open.Title}: {open.Sentence}", null, checks, mendFirst);
     }
 }

@@ -111,8 +111,6 @@ public sealed record Finding
     /// <summary>A sentence inside another: it starts without its capital.</summary>
     private sealed record Clause(FormattableString Sentence)
     {
-        public override string ToString() => Lowered(FormattableString.Invariant(Sentence));
-
-        private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+        public override string ToString() => InSentence.Of(FormattableString.Invariant(Sentence));
     }
 }

@@ -67,5 +67,5 @@ public sealed record FitSheet(IReadOnlyList<AspectFinding> Findings)
 
     private static string Then(string? clause) => clause is null ? string.Empty : $"; {clause}";
 
-    private static string Listed(IEnumerable<string> titles) => string.Join(", ", titles.Select(title => char.ToLowerInvariant(title[0]) + title[1..]));
+    private static string Listed(IEnumerable<string> titles) => string.Join(", ", titles.Select(InSentence.Of));
 }

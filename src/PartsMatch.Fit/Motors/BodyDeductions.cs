@@ -59,7 +59,7 @@ public static class BodyDeductions
         public static Pair Of(string site, string plate)
         {
             var old = Shape<MotorSpec>.Of.Find(plate)!;
-            return new(Shape<MotorSite>.Of.Find(site)!, old, $"the old motor's {char.ToLowerInvariant(old.Label[0])}{old.Label[1..]}");
+            return new(Shape<MotorSite>.Of.Find(site)!, old, $"the old motor's {InSentence.Of(old.Label)}");
         }
     }
 }

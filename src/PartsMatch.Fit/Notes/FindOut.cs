@@ -13,11 +13,11 @@ internal static class FindOut
 
     private static string Why(IReadOnlyList<AspectFinding> waiting) => waiting.Count == 1
         ? waiting[0].Finding.Sentence
-        : $"{waiting[0].Finding.Sentence} It also settles: {string.Join(", ", waiting.Skip(1).Select(one => char.ToLowerInvariant(one.Aspect.Title[0]) + one.Aspect.Title[1..]))}.";
+        : $"{waiting[0].Finding.Sentence} It also settles: {string.Join(", ", waiting.Skip(1).Select(one => InSentence.Of(one.Aspect.Title)))}.";
 
     private static Step Step(Missing missing, Field field, string why)
     {
-        var label = char.ToLowerInvariant(field.Label[0]) + field.Label[1..];
+        var label = InSentence.Of(field.Label);
         return missing.Side switch
         {
             Side.Part => new(Stage.Bench, $"look on the new part, or ask the counter: {label}", $"{why} {field.Help}"),

@@ -17,10 +17,8 @@ public sealed record ReadingAdvice(Side Side, Field Field, double Narrowing, int
     /// <summary>What to do and why, in one sentence: "Measure with calipers: shaft diameter. It decides between 14 parts."</summary>
     public string Sentence => Parts switch
     {
-        0 => $"{Field.Tool.Verb()}: {Label}. It tells which part is the best.",
-        1 => $"{Field.Tool.Verb()}: {Label}. It decides on 1 part.",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Field.Tool.Verb()}: {Label}. It decides between {Parts} parts."),
+        0 => $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It tells which part is the best.",
+        1 => $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It decides on 1 part.",
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It decides between {Parts} parts."),
     };
-
-    private string Label => Field.Label.Length > 1 && char.IsLower(Field.Label[1]) ? char.ToLowerInvariant(Field.Label[0]) + Field.Label[1..] : Field.Label;
 }

@@ -46,7 +46,7 @@ internal static class Terminal
         var fit = Named<PartFit>(judged.Text("fit"));
         if (fit != PartFit.FitsWithChanges || !NeedsChecksOnly(judged)) return FitSentence(fit);
         var open = judged.Each("findings").Where(finding => finding.Text("verdict") is "UNKNOWN" or "MEETS_WITH_CHANGES").Select(finding => finding.Text("title")).ToList();
-        return $"fits as it is, once this is checked: {string.Join(", ", open.Select(title => char.ToLowerInvariant(title[0]) + title[1..]))}";
+        return $"fits as it is, once this is checked: {string.Join(", ", open.Select(InSentence.Of))}";
     }
 
     private static bool NeedsChecksOnly(JsonElement judged) => judged.Each("changes").All(change => change.GetProperty("isCheck").GetBoolean());
@@ -65,7 +65,7 @@ internal static class Terminal
     public static string Label(Family family, JsonElement of)
     {
         var name = of.Text("field");
-        return (of.Text("side") == "SITE" ? family.SiteShape : family.SpecShape).Find(name)?.Label.ToLowerInvariant() ?? name;
+        return (of.Text("side") == "SITE" ? family.SiteShape : family.SpecShape).Find(name) is { } field ? InSentence.Of(field.Label) : name;
     }
 
     public static string MissingWords(Family family, JsonElement missing) => Words.ToFindOut(Named<Side>(missing.Text("side")), Label(family, missing));

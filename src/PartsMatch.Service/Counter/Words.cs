@@ -31,9 +31,9 @@ internal static class Words
     /// <summary>What is to be found out, and where.</summary>
     public static string ToFindOut(Side side, string label) => side switch
     {
-        Side.Part => $"ask the counter: {Small(label)}",
-        Side.Plate => $"{Small(label)} (old part)",
-        _ => $"{Small(label)} (site)",
+        Side.Part => $"ask the counter: {InSentence.Of(label)}",
+        Side.Plate => $"{InSentence.Of(label)} (old part)",
+        _ => $"{InSentence.Of(label)} (site)",
     };
 
     public static string ToFindOut(Family family, Missing missing) =>
@@ -43,6 +43,4 @@ internal static class Words
     public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
 
     public static string Price(decimal amount, string currency) => string.Create(CultureInfo.InvariantCulture, $"{amount:0.00} {currency}");
-
-    public static string Small(string words) => words.Length == 0 ? words : char.ToLowerInvariant(words[0]) + words[1..];
 }

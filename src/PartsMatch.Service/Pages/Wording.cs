@@ -104,7 +104,7 @@ internal static class Wording
     {
         if (completions.IsNone) return null;
         var agreeing = completions.Agreeing switch { 0 => "None of them agrees", 1 => "One of them agrees", var many => FormattableString.Invariant($"{many} of them agree") };
-        var differing = completions.Differing.Count == 0 ? string.Empty : $" Most of what counts differs in {string.Join(", ", completions.Differing.Select(field => Words.Small(field.Label)))}.";
+        var differing = completions.Differing.Count == 0 ? string.Empty : $" Most of what counts differs in {string.Join(", ", completions.Differing.Select(field => InSentence.Of(field.Label)))}.";
         return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {completions.Machines} known machines, and the nearer one comes to what is known, the more it counts. {agreeing} with all of it; together they count as {completions.Effective:0} alike ones.{differing}");
     }
 

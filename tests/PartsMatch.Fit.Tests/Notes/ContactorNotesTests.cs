@@ -22,6 +22,13 @@ public sealed class ContactorNotesTests
         notes.Steps.ShouldContain(step => step.Words.Contains("it was on 240 V", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("isInterlocked=yes", true)]
+    [InlineData("isInterlocked=no", false)]
+    public void An_interlock_is_tried_before_anything_is_live(string site, bool tried) =>
+        NotesCases.Of("contactor", NotesCases.With(Old, "poleCount", "3P"), site, NotesCases.With(Old, "poleCount", "3P") + "; hasInterlock=yes").Notes.Steps
+            .Any(step => step.Stage < Stage.StartAndCheck && step.Words.Contains("the other must not go in", StringComparison.Ordinal)).ShouldBe(tried);
+
     [Fact]
     public void Three_lines_keep_their_order() =>
         NotesCases.Of("contactor", NotesCases.With(Old, "poleCount", "3P"), "", NotesCases.With(Old, "poleCount", "3P")).Notes.Steps

@@ -25,7 +25,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
         foreach (var before in placements.FindAll(one => one is { Stands: LabelStands.Behind, Values.Count: > 0 }))
         {
             var own = behind.FindAll(one => before.From < one.From && one.From < before.To && before.To < one.To && one.Values[0].Field == before.Values[0].Field && IsOwn(before.To, one));
-            if (own.MaxBy(one => one.To) is not { } last || lexicon.ByUnit.FirstOrDefault(field => field != last.Values[0].Field && Before(field, before, last) is not null) is not { } other) continue;
+            if (own.MaxBy(one => one.To) is not { } last || lexicon.ByUnit.FirstOrDefault(field => field != last.Values[0].Field && Before(field, before) is not null) is not { } other) continue;
             var taken = Which(placements, before, last, other);
             if (taken == Taken.Behind) costlier.Add(before);
             if (taken == Taken.Before) costlier.UnionWith(own);
@@ -52,7 +52,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
     private Taken Which(List<Placement> placements, Placement before, Placement behind, Field other)
     {
         // 480 V COIL VOLTAGE 240 V: a word that goes on is not cut off; and 480 V, COIL 240 V has its divider.
-        if (Behind(other, before, behind) is not { } last || before.Cost > 0 || Before(other, before, behind) is not { } first || first == last) return Taken.Behind;
+        if (Behind(other, before, behind) is not { } last || before.Cost > 0 || Before(other, before) is not { } first || first == last) return Taken.Behind;
         var field = behind.Values[0].Field;
         var putsLabelsBehind = placements.Exists(one => IsLabelledBehind(one, before.From));
         var beside = lexicon.OthersBeside[field].ToList();
@@ -71,13 +71,13 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
 
     private IEnumerable<Placement> BothWays(Placement before, Placement behind, Field other)
     {
-        if (Before(other, before, behind) is not { } first || Behind(other, before, behind) is not { } last) yield break;
+        if (Before(other, before) is not { } first || Behind(other, before, behind) is not { } last) yield break;
         yield return new(before.From, behind.To, LabelStands.Nowhere, 0, [.. before.Values, new(other, last, new Stretch(before.To, behind.To))]);
         yield return new(before.From, behind.To, LabelStands.Nowhere, 0, [.. behind.Values, .. before.Values.Skip(1), new(other, first, new Stretch(before.From, behind.From))]);
     }
 
     /// <summary>The figure before a label by its own unit, which may be the beginning of the label: 14 of 14 VA INRUSH.</summary>
-    private string? Before(Field other, Placement before, Placement behind) =>
+    private string? Before(Field other, Placement before) =>
         reach.Ends(before.From).Select(end => reach.UnitEnd(other, end)).LastOrDefault(end => end < before.To) is { } unit ? reader.Read(other, plate.Slice(before.From, unit), null) : null;
 
     /// <summary>The figure behind a label by its own unit.</summary>

@@ -16,7 +16,7 @@ public static class ContactorContradictions
 
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(ContactorSpec plate, ContactorSite site) =>
-        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site), .. ActionOfContacts.Rule.Disagreement(plate.ContactAction, site.WiredAction, ContactorSources.ContactAction)];
+        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site), .. Interlocks(plate, site), .. ActionOfContacts.Rule.Disagreement(plate.ContactAction, site.WiredAction, ContactorSources.ContactAction)];
 
     private static IEnumerable<Contradiction> Categories(ContactorSpec plate)
     {
@@ -61,6 +61,11 @@ public static class ContactorContradictions
     {
         if (plate.PoleCount is not { } poles || site.LinesSwitched is not { } lines || lines <= Poles.Switched(poles)) yield break;
         yield return new(["poleCount"], FormattableString.Invariant($"The old one has {new Spelt<PoleCount>(poles)}, and {lines} lines are said to be switched."), ContactorSources.Poles) { SiteFields = ["linesSwitched"] };
+    }
+
+    private static IEnumerable<Contradiction> Interlocks(ContactorSpec plate, ContactorSite site)
+    {
+        if (plate.HasInterlock == false && site.IsInterlocked == true) yield return new(["hasInterlock"], "The old one is said to take no interlock, and to be interlocked with a second one: one of the two is misread.", ContactorSources.Interlock) { SiteFields = ["isInterlocked"] };
     }
 
     private static IEnumerable<Contradiction> Auxiliaries(ContactorSpec plate, ContactorSite site)

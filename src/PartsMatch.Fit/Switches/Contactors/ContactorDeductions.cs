@@ -39,8 +39,7 @@ public static class ContactorDeductions
     /// <summary>Horsepower by volts and phases: three-phase for three poles and more. Marked volts are those of other ratings, and stay by themselves.</summary>
     private static IEnumerable<Deduction> SizeRates(ContactorSpec spec)
     {
-        if (spec.Size is not { } size || spec.PoleCount is not { } poles || spec is not { RatedVolts: null, SinglePhaseHorsepower: null, ThreePhaseHorsepower: null }) yield break;
-        var phases = Poles.Switched(poles) >= 3 ? Phases.Three : Phases.Single;
+        if (spec.Size is not { } size || PhasesOf(spec) is not { } phases || spec is not { RatedVolts: null, SinglePhaseHorsepower: null, ThreePhaseHorsepower: null }) yield break;
         var rows = NemaSizes.Of(Named(size), phases);
         if (rows.Count == 0) yield break;
         var because = $"NEMA size {Named(size)}, {(phases == Phases.Three ? "three-phase" : "single-phase")}";
@@ -54,17 +53,20 @@ public static class ContactorDeductions
         if (spec.AcThreeAmps is { } motors) yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(motors), "its AC-3 amps", ["acThreeAmps"], ContactorSources.AcThree);
     }
 
-    private static IEnumerable<Deduction> HorsepowerInAmps(ContactorSpec spec)
-    {
-        if (spec.PoleCount is not { } poles) return [];
-        return Poles.Switched(poles) >= 3
-            ? ContactDeductions.FullLoad(spec.RatedVolts, spec.ThreePhaseHorsepower, Phases.Three, FieldOf(Phases.Three))
-            : ContactDeductions.FullLoad(spec.RatedVolts, spec.SinglePhaseHorsepower, Phases.Single, FieldOf(Phases.Single));
-    }
+    /// <summary>Full-load amps of motors of its horsepower, for as many phases as it has poles; null where it has none, or the tables lack it.</summary>
+    internal static Figures<ElectricCurrent>? InAmps(ContactorSpec spec) => PhasesOf(spec) is { } phases ? ContactDeductions.InAmps(spec.RatedVolts, HorsepowerOf(spec, phases), phases) : null;
+
+    private static IEnumerable<Deduction> HorsepowerInAmps(ContactorSpec spec) =>
+        PhasesOf(spec) is { } phases ? ContactDeductions.FullLoad(spec.RatedVolts, HorsepowerOf(spec, phases), phases, FieldOf(phases)) : [];
+
+    private static Phases? PhasesOf(ContactorSpec spec) => spec.PoleCount is not { } poles ? null : Poles.Switched(poles) >= 3 ? Phases.Three : Phases.Single;
+
+    private static Figures<Power>? HorsepowerOf(ContactorSpec spec, Phases phases) => phases == Phases.Three ? spec.ThreePhaseHorsepower : spec.SinglePhaseHorsepower;
 
     private static IEnumerable<Deduction> AsTheOldOne(ContactorSpec plate)
     {
         if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], ContactSources.AsTheOldOne);
+        if (plate.HasInterlock is { } interlocked) yield return new(Side.Site, "isInterlocked", Deducing.Text(interlocked), "the old one's interlock", ["hasInterlock"], ContactSources.AsTheOldOne);
         if (plate.CoilCurrent is { } current) yield return new(Side.Site, "controlCurrent", Deducing.Text(current), "the old coil's", ["coilCurrent"], ContactSources.AsTheOldOne);
         if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], ContactSources.AsTheOldOne);
     }

@@ -47,6 +47,10 @@ public sealed record ContactorSite : ContactSite
     [Field("Auxiliary contacts in use", "Those with wires on them: 1 NO, 1 NO + 1 NC, none.", Group = Wired)]
     public AuxiliaryContacts? AuxiliariesUsed { get; init; }
 
+    /// <summary>Whether it is interlocked with another contactor.</summary>
+    [Field("Interlocked with another", "Whether a lever keeps it and a second contactor from being in together, as on a pair that reverses a motor, changes its speed or starts it in star and delta.", Group = Wired)]
+    public bool? IsInterlocked { get; init; }
+
     /// <summary>What is wired to the old contacts.</summary>
     internal ContactAction? WiredAction => SidesWired switch
     {

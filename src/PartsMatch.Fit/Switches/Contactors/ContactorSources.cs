@@ -20,14 +20,14 @@ public static class ContactorSources
     /// <summary>Categories are not crossed.</summary>
     public static Source Duty { get; } = new("IEC 60947-4-1 table 1: AC-1 for resistance, AC-3 for motors, AC-8a and AC-8b for hermetic compressors; contacts marked with locked-rotor amps are for such compressors, too (practice)", SourceStatus.Published);
 
-    /// <summary>What the transformer has left.</summary>
-    public static Source CoilVa { get; } = new("The VA of all coils on a transformer stay within its own", SourceStatus.Practice);
+    /// <summary>Locked-rotor amps.</summary>
+    public static Source LockedRotor { get; } = new("Locked-rotor amps are a rating of their own, all motors added up, compressors and others together within the lower rating of the two (practice); where none are marked a contactor bears 8 times its AC-3 amps, which it opens, and 6 times its AC-8 amps (IEC 60947-4-1 table 7) or the full-load amps of its horsepower (UL 60947-4-1); full-load amps alone tell none", SourceStatus.Memory);
 
     /// <summary>Auxiliary contacts.</summary>
     public static Source Auxiliaries { get; } = new("Every auxiliary contact in use has one in its place", SourceStatus.Practice);
 
     /// <summary>Mechanical interlock.</summary>
-    public static Source Interlock { get; } = new("Two contactors that must never both be in stay interlocked", SourceStatus.Practice);
+    public static Source Interlock { get; } = new("Two contactors that must never both be in stay interlocked; such pairs switch three lines", SourceStatus.Practice);
 
     /// <summary>Horsepower by volts and phases.</summary>
     public static Source Horsepower { get; } = new("NEMA ICS 2 tables 2-4-1 and 2-4-2: horsepower by volts and phases; at lower volts than marked the amps count, not the horsepower", SourceStatus.Published);

@@ -89,4 +89,19 @@ public sealed record ContactorSpec : ContactSpec
     /// <inheritdoc/>
     /// <remarks>AC-8 amps. Those of AC-3 never stand in for them; marked with locked-rotor amps besides, it is for compressors as well (practice).</remarks>
     internal override Figures<ElectricCurrent>? CompressorAmps => AcEightAmps ?? (AcThreeAmps is not null && LockedRotorAmps is null ? null : FullLoadAmps);
+
+    /// <inheritdoc/>
+    /// <remarks>At 480 and 600 V many a contactor bears less than six times its full-load amps (practice): what is not marked, and follows from no category or horsepower, is not known.</remarks>
+    internal override bool IsAutomaticControl => false;
+
+    /// <inheritdoc/>
+    /// <remarks>A contactor for AC-3 closes on ten times its amps and opens eight times, one by horsepower both of six times those of the code's tables (from memory).</remarks>
+    internal override StartedBy? StartsMotors =>
+        AcThreeAmps is { } category ? new(category, 8, StartingRating.AcThree)
+        : ContactorDeductions.InAmps(this) is { } horsepower ? new(horsepower, 6, StartingRating.Horsepower)
+        : null;
+
+    /// <inheritdoc/>
+    /// <remarks>A contactor for AC-8 closes on six times its amps and opens them (from memory).</remarks>
+    internal override StartedBy? StartsCompressors => AcEightAmps is { } category ? new(category, 6, StartingRating.AcEight) : null;
 }

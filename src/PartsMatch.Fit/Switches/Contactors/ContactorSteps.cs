@@ -26,6 +26,7 @@ internal static class ContactorSteps
         ],
         [
             new(Stage.Mount, "mount it as the old one sat, and work the armature by hand: it moves freely all the way", null),
+            .. need.Site.IsInterlocked == true ? (Step[])[new(Stage.Mount, "join its interlock to the second contactor, and push one armature in: the other must not go in", "Try it both ways round before anything is live: both in together are a short between lines.")] : [],
             new(Stage.Wire, FormattableString.Invariant($"put each wire back where its mark says{Lines(part)}, tighten as marked on it, and pull at each"), "A loose terminal burns the pole. Copper alone on terminals that are not marked for aluminium."),
             new(Stage.StartAndCheck, Window(coil, "call for it, and meter its coil while it is in"), "Low volts make it chatter, and chatter welds its contacts."),
             new(Stage.StartAndCheck, "measure the volts across each closed pole under load: at most 0.5 V (practice)", "Line side to load side of the same pole. More is a bad contact or a loose terminal."),

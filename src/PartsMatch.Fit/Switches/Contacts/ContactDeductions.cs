@@ -19,10 +19,18 @@ internal static class ContactDeductions
     /// <param name="from">The field with the horsepower.</param>
     public static IEnumerable<Deduction> FullLoad(Figures<ElectricPotential>? volts, Figures<Power>? power, Phases phases, string from)
     {
-        if (volts is null || power is null || !RatedAmps.Pair(volts.Count, power.Count)) yield break;
+        if (InAmps(volts, power, phases) is { } amps) yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(amps), "its horsepower", [from, "ratedVolts"], ContactSources.HorsepowerInAmps);
+    }
+
+    /// <summary>Full-load amps that the code's tables have for horsepower; null where they lack it at any of the volts.</summary>
+    /// <param name="volts">The rated volts.</param>
+    /// <param name="power">Horsepower at each of them.</param>
+    /// <param name="phases">Phases of the motor.</param>
+    public static Figures<ElectricCurrent>? InAmps(Figures<ElectricPotential>? volts, Figures<Power>? power, Phases phases)
+    {
+        if (volts is null || power is null || !RatedAmps.Pair(volts.Count, power.Count)) return null;
         var amps = volts.Select((one, row) => Amps(phases, power.Of(row), one.Volts)).OfType<ElectricCurrent>().ToList();
-        if (amps.Count != volts.Count) yield break;
-        yield return new(Side.Plate, "fullLoadAmps", Deducing.Text(new Figures<ElectricCurrent>(amps)), "its horsepower", [from, "ratedVolts"], ContactSources.HorsepowerInAmps);
+        return amps.Count == volts.Count ? new(amps) : null;
     }
 
     /// <summary>What is named tells what is on the contact.</summary>

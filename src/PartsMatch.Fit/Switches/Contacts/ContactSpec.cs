@@ -62,6 +62,15 @@ public abstract record ContactSpec : Spec
     /// <summary>Full-load amps of hermetic compressors: those of any motor, unless they are rated by a category of their own; null where it is only known to be for other motors.</summary>
     internal virtual Figures<ElectricCurrent>? CompressorAmps => FullLoadAmps;
 
+    /// <summary>Whether it is an automatic control: where nothing is marked, motors are then taken to start with six times their full-load amps, and its contacts to bear as many times theirs (UL/IEC 60730-1, from memory).</summary>
+    internal virtual bool IsAutomaticControl => true;
+
+    /// <summary>The rating by which it starts motors that are no hermetic compressors where no locked-rotor amps are marked; null where none tells.</summary>
+    internal virtual StartedBy? StartsMotors => StartedBy.FullLoad(FullLoadAmps);
+
+    /// <summary>The same of hermetic compressors.</summary>
+    internal virtual StartedBy? StartsCompressors => StartedBy.FullLoad(CompressorAmps);
+
     /// <summary>Volts of a line that an old one's contacts are taken to hang on where neither their own nor those there are known; null where nothing on its plate tells.</summary>
     internal virtual ElectricPotential? LineVolts => null;
 

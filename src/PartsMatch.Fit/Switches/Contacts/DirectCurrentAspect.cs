@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>Does the contact switch the direct current on it?</summary>
 /// <remarks>
 /// By its DC amps alone, all loads added up, at the volts that it switches, edges included: a rating for alternating current never stands in for them, and what is not given is open.
-/// A motor takes its locked-rotor amps as it starts: beyond the DC amps it is open whether the contact closes on them, six times full load where none are given.
+/// A motor takes its locked-rotor amps as it starts: beyond the DC amps it is open whether the contact closes on them. Where none are given, six times full load are taken on an automatic control, and else they are asked for.
 /// Nothing is asked where nobody said that the current is direct, unless the old contact was marked for nothing else.
 /// </remarks>
 /// <typeparam name="TSpec">The family's spec.</typeparam>
@@ -53,6 +53,7 @@ internal static class DirectCurrentQuestion
         if (!Within.AtMost(amps, carries)) return Finding.Fails(margin, $"It switches {carries} A of direct current at {volts} V; {amps} A are on it.");
         if (loads.FirstOrDefault(load => load.Amps is null) is { Field: { } lacks }) return Finding.Unknown(Side.Site, lacks, $"The amps of all that takes direct current on it are not known.");
         if (loads.FirstOrDefault(load => load.Volts.Figure is null) is { Volts.Field: { } unread }) return Finding.Unknown(Side.Site, unread, $"{amps} A of direct current are on it; at which volts is not known.");
+        if (on.HasMotor == true && on.LockedRotor is null) return Finding.Unknown(Side.Site, "motors", $"It switches {carries} A of direct current at {volts} V; what the motors on it take as they start, their locked-rotor amps, is not known.");
         var starting = Rounded.To(loads.Sum(load => load.Starting ?? load.Amps ?? 0), 2);
         if (Within.AtMost(starting, carries)) return Meets(amps, volts, carries, margin);
         return on.IsLockedRotorGiven

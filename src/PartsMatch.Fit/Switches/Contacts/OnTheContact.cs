@@ -28,8 +28,8 @@ internal sealed record OnTheContact
         {
             FullLoad = Rounded.To(motors.FullLoad, 2);
             LeastMotor = Rounded.To(motors.Least, 2);
-            LockedRotor = Rounded.To(motors.LockedRotor(LockedRotorTimes), 2);
             IsLockedRotorGiven = motors.AreLockedRotorAmpsGiven;
+            LockedRotor = IsLockedRotorGiven || plate.IsAutomaticControl ? Rounded.To(motors.LockedRotor(LockedRotorTimes), 2) : null;
         }
 
         Heater = site.HeaterAmps is { } amps ? Rounded.To(amps.Amperes, 2) : null;
@@ -38,8 +38,7 @@ internal sealed record OnTheContact
         IsInrushGiven = site.CoilsInrushVa is not null;
         OldFullLoad = Old(plate.FullLoadAmps, ContactLoad.Motor);
         OldCompressor = Old(plate.CompressorAmps, ContactLoad.Motor);
-        OldLockedRotor = new LockedRotorFacet(Old(plate.LockedRotorAmps, ContactLoad.Motor), OldFullLoad, OldCompressor).Rows;
-        IsOldLockedRotorTaken = plate is { LockedRotorAmps: null, FullLoadAmps: not null };
+        OldLockedRotor = LockedRotorFacet.Of(plate, amps => Old(amps, ContactLoad.Motor)).Any;
         OldResistive = Old(plate.ResistiveAmps, ContactLoad.Heater);
         OldPilot = PilotDutyFacet.Of(plate);
         OldDirect = RatedAmps.Of(plate.DirectVolts, plate.DirectAmps);
@@ -60,7 +59,7 @@ internal sealed record OnTheContact
     /// <summary>Full-load amps of the smallest of several motors, A; 0 where they are not told apart.</summary>
     public double LeastMotor { get; }
 
-    /// <summary>Locked-rotor amps of all motors, A; 6 times full load where a plate does not say.</summary>
+    /// <summary>Locked-rotor amps of all motors, A; where a plate does not say six times full load on an automatic control, and null on any other switch.</summary>
     public double? LockedRotor { get; }
 
     /// <summary>Whether all locked-rotor amps are given.</summary>
@@ -90,11 +89,8 @@ internal sealed record OnTheContact
     /// <summary>Whether the old contact was made for hermetic compressors: by amps of their own, or by locked-rotor amps (practice).</summary>
     public bool WasForCompressors => plate.LockedRotorAmps is not null || (OldCompressor.Count > 0 && !OldCompressor.Equals(OldFullLoad));
 
-    /// <summary>The same with the rotor locked, where not marked six times full load.</summary>
-    public Sequence<AmpsAt> OldLockedRotor { get; }
-
-    /// <summary>Whether the old contact's locked-rotor amps are six times full load for want of its own.</summary>
-    public bool IsOldLockedRotorTaken { get; }
+    /// <summary>What it bore with the rotor locked.</summary>
+    public BorneAmps OldLockedRotor { get; }
 
     /// <summary>The same for heaters.</summary>
     public Sequence<AmpsAt> OldResistive { get; }

@@ -6,7 +6,7 @@ namespace PartsMatch.Fit.Switches.DefrostTimers;
 public static class DefrostTimerSources
 {
     /// <summary>Volts and frequency of the clock.</summary>
-    public static Source Clock { get; } = new("A timer's clock runs from 90 to 110 % of its volts, and keeps time at its own frequency alone", SourceStatus.Practice);
+    public static Source Clock { get; } = new("A timer's clock runs from 90 to 110 % of its volts, and keeps time at its own frequency exactly, but for the 1 % that a grid may wander (EN 50160, from memory)", SourceStatus.Practice);
 
     /// <summary>Volts of the release.</summary>
     public static Source Release { get; } = new("A release solenoid is made for its circuit's volts, from 85 to 110 % of them, and for the frequency of the clock's mains; an old one that is not marked was fed the volts of a clock for one voltage", SourceStatus.Practice);

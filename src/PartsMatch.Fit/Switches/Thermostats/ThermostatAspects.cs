@@ -25,6 +25,7 @@ public static class ThermostatAspects
         new DifferentialSpan(),
         new PeakAtBulb(),
         new FormOfBulb(),
+        new LengthOfBulb(),
         new CapillaryLength(),
         new CommonOfContacts(),
         new TerminalsOfThermostat(),

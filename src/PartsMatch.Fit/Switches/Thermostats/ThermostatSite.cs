@@ -47,6 +47,10 @@ public sealed record ThermostatSite : ContactSite
     [Field("Defrost's peak", "Highest temperature that the bulb's place comes to during a defrost.", Group = Place, Example = "90 °F")]
     public Temperature? DefrostPeak { get; init; }
 
+    /// <summary>Room for a bulb.</summary>
+    [Field("Room for the bulb", "How long a bulb may be where it is held: the depth of its well, the straight pipe under its clamps, or the room in its holder.", Group = Place, Tool = Tool.Tape, Example = "5 in")]
+    public Length? BulbRoom { get; init; }
+
     /// <summary>Capillary that is needed.</summary>
     [Field("Reach of the capillary", "Along the way that it is led, from the body to the bulb's place.", Group = Place, Tool = Tool.Tape, Example = "60 in")]
     public Length? CapillaryReach { get; init; }

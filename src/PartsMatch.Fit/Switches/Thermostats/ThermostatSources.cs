@@ -35,6 +35,9 @@ public static class ThermostatSources
     /// <summary>Form of the bulb.</summary>
     public static Source Bulb { get; } = new("A bulb goes where a bulb was and a disc where a disc was, held anew where it has another form; an averaging capillary feels a whole coil, and nothing else does", SourceStatus.Practice);
 
+    /// <summary>Length of the bulb.</summary>
+    public static Source BulbLength { get; } = new("A bulb that is no longer than its well, or than the old one, goes where that was: what sticks out feels something else", SourceStatus.Practice);
+
     /// <summary>Length of the capillary.</summary>
     public static Source Capillary { get; } = new("A capillary reaches from body to bulb; a longer one is coiled, a shorter one cannot be lengthened", SourceStatus.Practice);
 

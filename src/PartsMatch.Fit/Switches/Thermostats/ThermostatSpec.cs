@@ -67,6 +67,10 @@ public sealed record ThermostatSpec : ContactSpec
     [Field("Bulb", "Straight or coiled bulb, averaging capillary, or a disc that is strapped or clipped on.", Group = Body)]
     public BulbForm? Bulb { get; init; }
 
+    /// <summary>Length of its bulb.</summary>
+    [Field("Bulb length", "How long the bulb itself is, without its capillary; discs and averaging capillaries have none.", Group = Body, Tool = Tool.Tape, Example = "4 in")]
+    public Length? BulbLength { get; init; }
+
     /// <summary>Length of its capillary.</summary>
     [Field("Capillary", "How long its capillary is, to the bulb.", Group = Body, Tool = Tool.Tape, Example = "72 in")]
     public Length? Capillary { get; init; }

@@ -28,10 +28,14 @@ internal readonly record struct FeedingContact(double? Opens, double Closes, boo
         return (opens, closes.Min()) switch
         {
             (_, { } given) => new(opens, given, AreClosedGiven: true, duty?.MostVolts),
-            ({ } alone, null) => new(alone, alone * (Within.AtMost(alone, SmallUpTo) ? SmallTimes : OnTheContact.InrushTimes), AreClosedGiven: false, duty?.MostVolts),
+            ({ } alone, null) => new(alone, ClosesOnTaken(alone), AreClosedGiven: false, duty?.MostVolts),
             _ => null,
         };
     }
+
+    /// <summary>What a contact is taken to close on that opens some VA of coils.</summary>
+    /// <param name="opens">VA that it opens.</param>
+    public static double ClosesOnTaken(double opens) => opens * (Within.AtMost(opens, SmallUpTo) ? SmallTimes : OnTheContact.InrushTimes);
 
     /// <summary>Whether anything was read of its marking.</summary>
     public static bool IsMarked(SolenoidValveSite site) => site is not { ContactDuty: null, ContactDirectDuty: null, ContactVa: null, ContactInrushVa: null, ContactAmps: null };

@@ -27,13 +27,6 @@ public static class SolenoidValveChanges
         HowTo = "With one fixture calling, listen: a valve that chatters, or a pipe behind it that goes cold and warm by turns, has too little drop to stay open.",
     };
 
-    /// <summary>Whether the transformer carries its coil.</summary>
-    public static ChangeKind CheckTransformer { get; } = new("checkTransformer", 0.2, IsCheck: true)
-    {
-        Stage = Stage.Wire,
-        HowTo = "Add up the VA of all that the transformer feeds at once, and set it against its plate.",
-    };
-
     /// <summary>Whether the contact that feeds its coil switches it.</summary>
     public static ChangeKind CheckCoilContact { get; } = new("checkCoilContact", 0.2, IsCheck: true)
     {

@@ -11,6 +11,9 @@ public static class SolenoidValveReadingSources
     /// <summary>Temperature across an open liquid valve.</summary>
     public static Source ValveDropWhenOpen { get; } = new("An open liquid-line valve is as warm behind as before it: 3 °F (1.7 K) colder behind tells a throttled one", SourceStatus.Practice);
 
+    /// <summary>What an open valve for gas shows.</summary>
+    public static Source ValvePassesGas { get; } = new("Behind an open hot-gas valve the pipe gets about as hot as before it, and before an open suction valve the pressure comes down to about the compressor's, both with the compressor running", SourceStatus.Practice);
+
     /// <summary>What a look and an ear tell.</summary>
     public static Source ValveSigns { get; } = new("A valve that passes when its coil leaves it shut has dirt or wear at its seat; a leak outward is mended or the valve replaced", SourceStatus.Practice);
 

@@ -38,6 +38,10 @@ public sealed record SolenoidValveReadings : Readings
     [Field("Pipe behind it", "A clamp on the pipe behind the valve, while it is open and refrigerant flows.", Group = Valve, Example = "94 °F")]
     public Temperature? TemperatureBehind { get; init; }
 
+    /// <summary>Whether refrigerant passes while it should be open.</summary>
+    [Field("Passes when open", "Whether it passes with its coil as it opens it, and the compressor running. Hot gas: the pipe behind gets about as hot as before it within a few minutes. Suction: the pressure before it comes down to about the compressor's.", Group = Valve)]
+    public bool? PassesWhenOpen { get; init; }
+
     /// <summary>Whether refrigerant passes although it should be shut.</summary>
     [Field("Passes when shut", "Whether it passes refrigerant without power at its coil, or a normally open one with it: it hisses, frosts behind, or the low side will not pump down.", Group = Valve)]
     public bool? PassesWhenShut { get; init; }

@@ -17,9 +17,6 @@ public static class SolenoidValveSources
     /// <summary>Drop by the flow coefficient.</summary>
     public static Source Capacity { get; } = new("IEC 60534-2-1: liquid with choking, gas with the expansion factor; a pilot-operated valve needs its least drop to lift, and liquid must not flash before the expansion valve", SourceStatus.Published);
 
-    /// <summary>The transformer's VA.</summary>
-    public static Source CoilPower { get; } = new("A transformer carries the VA of its plate, all coils together", SourceStatus.Practice);
-
     /// <summary>The VA of the contact that feeds it.</summary>
     public static Source CoilContact { get; } = new("A contact opens the holding VA, and closes on the inrush VA, of all coils on it: NEMA ICS 5 table 1-4-1, IEC 60947-5-1 annex A, by columns of their own for direct current; below 120 V the amps of 120 V hold, and of direct current the VA up to the amps carried all day (from memory)", SourceStatus.Published);
 

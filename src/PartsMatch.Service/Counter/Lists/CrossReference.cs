@@ -50,7 +50,7 @@ internal static class CrossReference
     private static string NearestMiss(RankedParts ranked)
     {
         if (ranked.NearestMisses(first: 1).FirstOrDefault() is not { Part: { } part, Miss: { } miss }) return "Nothing on offer fits, and every part fails more than two questions.";
-        return $"Nothing on offer fits. {part.Stored.Number} comes nearest: {string.Join(' ', miss.InTheWay.Select(one => $"{Words.Small(one.Aspect.Title)}: {one.Finding.Sentence}"))}";
+        return $"Nothing on offer fits. {part.Stored.Number} comes nearest: {string.Join(' ', miss.InTheWay.Select(one => $"{InSentence.Of(one.Aspect.Title)}: {one.Finding.Sentence}"))}";
     }
 
     /// <summary>What decides and is not known, of all that is shown.</summary>

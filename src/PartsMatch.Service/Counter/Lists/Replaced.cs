@@ -22,6 +22,6 @@ public sealed record Replaced(CatalogueEntry? Old, IReadOnlyList<(CatalogueEntry
     public static IEnumerable<string> ToDo(FitSheet sheet) =>
     [
         .. sheet.Changes.Select(change => change.Text),
-        .. sheet.Findings.Where(one => !one.Aspect.IsDeciding && one.Finding.Verdict == Verdict.Unknown).Select(one => $"check: {Words.Small(one.Aspect.Title)}"),
+        .. sheet.Findings.Where(one => !one.Aspect.IsDeciding && one.Finding.Verdict == Verdict.Unknown).Select(one => $"check: {InSentence.Of(one.Aspect.Title)}"),
     ];
 }

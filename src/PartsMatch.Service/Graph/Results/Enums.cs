@@ -74,7 +74,7 @@ internal sealed class ConclusionEnum() : DescribedEnum<Conclusion>(
     (Conclusion.PartHasFailed, "The part has failed; the sentence says how."),
     (Conclusion.NotThePart, "Something else is to be mended; the sentence says where to look."),
     (Conclusion.ReadNext, "The readings do not tell yet; the next one is named."),
-    (Conclusion.NothingWrongFound, "Nothing that was read is wrong."));
+    (Conclusion.NothingWrongFound, "Nothing that was read is surely wrong; the sentence says what of it does not tell."));
 
 internal sealed class ReadingVerdictEnum() : DescribedEnum<ReadingVerdict>(
     "ReadingVerdict",

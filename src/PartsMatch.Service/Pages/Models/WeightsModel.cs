@@ -21,7 +21,7 @@ public sealed class WeightsModel
         (_report, _weights, Wrong) = (report, report.Weights, wrong);
         Hour = Median(_weights.Aspects.Values.Select(cost => cost.Effort).Where(Odds.Count));
         var aspects = report.Family.Aspects.Select(aspect => new AspectTold(aspect, _weights.Aspects[aspect.Name], Hour, units)).ToList();
-        (Aspects, CostNothing) = ([.. aspects.Where(one => one.Counts)], [.. aspects.Where(one => !one.Counts).Select(one => Words.Small(one.Title))]);
+        (Aspects, CostNothing) = ([.. aspects.Where(one => one.Counts)], [.. aspects.Where(one => !one.Counts).Select(one => InSentence.Of(one.Title))]);
         Records = [.. report.Records.Take(MostRecords).Select(record => (record.Number, shelf.Find(record.Number), Wording.Capital(Odds.Of(record.Cost))))];
     }
 
@@ -73,7 +73,7 @@ public sealed class WeightsModel
 
     /// <summary>Pairs that cost anything.</summary>
     public IReadOnlyList<string> Pairs => [.. _weights.Pairs.Where(pair => Odds.Count(pair.Cost)).Select(pair =>
-        $"{TitleOf(pair.One)} and {Words.Small(TitleOf(pair.Other))} together, because {pair.Pair.Why}: both at their limit, that {Odds.Of(pair.Cost)} besides.")];
+        $"{TitleOf(pair.One)} and {InSentence.Of(TitleOf(pair.Other))} together, because {pair.Pair.Why}: both at their limit, that {Odds.Of(pair.Cost)} besides.")];
 
     /// <summary>Parts that do worse than their specs say, the worst first.</summary>
     public IReadOnlyList<(string Number, CatalogueEntry? Part, string Costs)> Records { get; }

@@ -29,7 +29,7 @@ public sealed class Comparison(NeedRead need, Spec part, AspectFinding found)
     /// <summary>The most telling field speaks for itself; the others say what they are.</summary>
     private static IReadOnlyList<Said> Texts(Shape shape, IEnumerable<string> fields, object record, Units units) =>
         [.. fields.Select(name => shape.Find(name)!).Index().Where(one => one.Item.Get(record) is not null)
-            .Select(one => new Said(one.Index == 0 ? null : Words.Small(one.Item.Label), one.Item.TextOf(record, units)!))];
+            .Select(one => new Said(one.Index == 0 ? null : InSentence.Of(one.Item.Label), one.Item.TextOf(record, units)!))];
 }
 
 /// <summary>What one field says, beside others in a cell.</summary>

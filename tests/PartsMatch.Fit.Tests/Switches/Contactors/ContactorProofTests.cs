@@ -39,6 +39,8 @@ public sealed class ContactorProofTests
     [InlineData("coilVolts=24 V; pullsIn=yes; dropVolts=0.1/0.5 V", Conclusion.NothingWrongFound, null)]
     [InlineData("dropVolts=0.1/0.51 V", Conclusion.ReadNext, "isBurnt")]
     [InlineData("dropVolts=1 V", Conclusion.ReadNext, "isBurnt")]
+    [InlineData("dropVolts=1 V; isBurnt=no", Conclusion.NothingWrongFound, null)] // looked at, and not asked for again
+    [InlineData("coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=16 A", Conclusion.ReadNext, "fullLoadAmps")]
     [InlineData("dropVolts=1.01 V", Conclusion.ReadNext, "pullsIn")]
     [InlineData("dropVolts=1.01 V; pullsIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("dropVolts=1.01 V; legAmps=16/16 A", Conclusion.PartHasFailed, null)]
@@ -53,6 +55,27 @@ public sealed class ContactorProofTests
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("", "", "fullLoadAmps")]
+    [InlineData("fullLoadAmps=30 A", "loadVolts=240 V", "ratedVolts")]
+    [InlineData("ratedVolts=240/480 V; fullLoadAmps=30/24 A", "", "loadVolts")]
+    [InlineData("acThreeAmps=25 A; ratedVolts=400 V", "loads=compressor; loadVolts=400 V", "acEightAmps")]
+    [InlineData("ratedVolts=240 V; fullLoadAmps=30 A", "loadVolts=480 V", null)]
+    public void Amps_of_the_legs_ask_for_what_is_missing_of_the_rating(string plate, string site, string? next)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site))).Need;
+        var asked = ContactorFamily.Contactor.BeforeCondemning(need, Named.Record<ContactorReadings>("pullsIn=yes; dropVolts=0.1 V; isBurnt=no; legAmps=16 A")).Next;
+        (asked?.Field).ShouldBe(next);
+    }
+
+    [Fact]
+    public void What_could_not_be_told_is_not_called_right()
+    {
+        var said = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", "dropVolts=0.8 V; isBurnt=no").Sentence;
+        said.ShouldNotContain("is wrong.");
+        said.ShouldContain("Volts across each pole: 0.8 V across the worst pole lie between 0.5 and 1 V.");
     }
 
     /// <summary>With volts at its coil that may hold it in, 20 % of 24 V AC (IEC 60947-4-1, from memory) or 4.8 V at least, nothing keeps it out: something feeds it that should not. In without them it is welded or stuck.</summary>

@@ -8,6 +8,7 @@ namespace PartsMatch.Fit.Tests.Valves.SolenoidValves;
 [Trait("Source", "reading.valveCoilOhms")]
 [Trait("Source", "reading.valveDropWhenOpen")]
 [Trait("Source", "reading.valveSigns")]
+[Trait("Source", "reading.valvePassesGas")]
 [Trait("Source", "reading.valveCoilVolts")]
 [Trait("Source", "reading.contactDrop")]
 public sealed class SolenoidValveProofTests
@@ -48,6 +49,40 @@ public sealed class SolenoidValveProofTests
         var diagnosis = Diagnose($"{state}coilVolts=120 V; coilFrequency=60 Hz", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=85 °F");
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>In suction and hot-gas lines no pipe is colder behind: whether gas passes is looked at there, and tells only where the coil leaves the valve open (practice).</summary>
+    [Theory]
+    [InlineData("NC", "hot gas", "coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NC", "suction", "coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NC", "suction", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("NC", "suction", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "hot gas", "coilVolts=120 V; passesWhenOpen=no", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("NC", "hot gas", "passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("NC", "hot gas", "coilVolts=101 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.NotThePart, null)] // under 102 V: too few to open it
+    [InlineData("NC", "hot gas", "circuitCalls=no; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NO", "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=0 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=120 V; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData(null, "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "normalState")]
+    [InlineData(null, "suction", "circuitCalls=no; coilVolts=0 V; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    public void Gas_that_does_not_pass_condemns_it_only_where_its_coil_leaves_it_open(string? state, string line, string readings, Conclusion conclusion, string? next)
+    {
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}"), Named.Texts($"line={line}"))).Need;
+        var diagnosis = SolenoidValveFamily.SolenoidValve.BeforeCondemning(need, Named.Record<SolenoidValveReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("passesWhenOpen=yes", ReadingVerdict.Good)]
+    [InlineData("passesWhenOpen=no", ReadingVerdict.Bad)]
+    public void Gas_is_to_pass_a_new_one_as_well(string reading, ReadingVerdict verdict)
+    {
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), Named.Texts("line=hot gas"))).Need;
+        var report = SolenoidValveFamily.SolenoidValve.AfterSwap(need, Named.Record<SolenoidValveSpec>(Plate), Named.Record<SolenoidValveReadings>($"coilVolts=120 V; magnetPulls=yes; {reading}"));
+        report.Readings.Single(check => check.Title == "When open").Verdict.ShouldBe(verdict);
     }
 
     /// <summary>Its magnet is to pull within 102 and 132 V, while it is called for (UFGS 15652A, with 10 % over by practice).</summary>

@@ -7,21 +7,29 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public readonly record struct InterlockFacet(bool? Has);
 
 /// <summary>Is the contactor interlocked as the old one was?</summary>
-/// <remarks>Where the old one was kept from being in together with another, one that cannot be fails. An old one of which nothing is said asks for none.</remarks>
+/// <remarks>
+/// Where the old one is kept from being in together with another, one that cannot be fails. Pairs that reverse a motor, change its speed or start it in star and delta switch three lines (practice): of an old one for three or more it is asked, and one for fewer of which nothing is said needs none.
+/// </remarks>
 public sealed class Interlock() : Aspect<ContactorSpec, ContactorSite, InterlockFacet>("Interlock", isDeciding: false, ContactorSources.Interlock, new(0.2, 0.5, 0.3))
 {
+    /// <summary>Lines that a contactor of an interlocked pair switches at least (practice).</summary>
+    private const int LinesOfPairs = 3;
+
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["hasInterlock"], []);
+    public override LookedAt Fields { get; } = new(["hasInterlock"], ["isInterlocked"]) { Besides = ["linesSwitched", "poleCount"] };
 
     /// <inheritdoc/>
     public override InterlockFacet Read(ContactorSpec part) => new(part.HasInterlock);
 
     /// <inheritdoc/>
-    public override Finding Judge(ContactorNeed need, InterlockFacet facet) => (need.Plate.HasInterlock, facet.Has) switch
+    public override Finding Judge(ContactorNeed need, InterlockFacet facet) => (need.Site.IsInterlocked, facet.Has) switch
     {
-        (not true, _) => Finding.Meets($"Nothing tells of a mechanical interlock on the old one."),
+        (false, _) => Finding.Meets($"The old one is interlocked with no other."),
+        (null, true) => Finding.Meets($"Whether the old one is interlocked with a second one is not known; this one is interlocked, or takes an interlock."),
+        (null, _) when need.Site.LinesSwitched >= LinesOfPairs => Finding.Unknown(Side.Site, "isInterlocked", $"Whether the old one is interlocked with a second one is not known{(facet.Has == false ? "; this one takes no interlock" : string.Empty)}."),
+        (null, _) => Finding.Meets($"Nothing says that the old one is interlocked with a second one."),
         (_, true) => Finding.Meets($"It is interlocked, or takes an interlock, as the old one did."),
-        (_, false) => Finding.Fails($"The old one was interlocked with a second one, so that never both were in; this one takes no interlock."),
-        _ => Finding.Unknown(Side.Part, "hasInterlock", $"The old one was interlocked with a second one; whether this one takes an interlock is not known."),
+        (_, false) => Finding.Fails($"The old one is interlocked with a second one, so that never both are in; this one takes no interlock."),
+        _ => Finding.Unknown(Side.Part, "hasInterlock", $"The old one is interlocked with a second one; whether this one takes an interlock is not known."),
     };
 }

@@ -52,9 +52,11 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
         if (!Within.AtMost(most, Bad) && one.IsIn is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is in is not known.", limit).ThenRead("pullsIn", "Does it pull in? Only closed poles are judged by the volts across them.");
         return Within.AtMost(most, Bad)
-            ? Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit).ThenRead("isBurnt", "A pole loses more than a good one: power off, and look at its contact faces and terminals.")
+            ? LookAt(one, Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit))
             : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
     }
+
+    private static Ruling LookAt(ContactorCase one, Ruling open) => one.Readings.IsBurnt is null ? open.ThenRead("isBurnt", "A pole loses more than a good one: power off, and look at its contact faces and terminals.") : open;
 }
 
 /// <summary>Do the amps of the legs stay within what a pole carries?</summary>
@@ -71,12 +73,21 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
             return one.Readings.DropVolts is null ? open.ThenRead("dropVolts", "One leg is dead: measure across each closed pole. Line volts across one are an open contact.") : open;
         }
 
-        if (one.Carries is not { } carries) return Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known.");
+        if (one.Carries is not { } carries) return Ask(one, Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known."));
         FormattableString limit = $"at most {carries:0.##} A";
         return Within.AtMost(most, carries)
             ? Ruling.Good($"{most:0.##} A in the worst leg; a pole carries {carries:0.##} A.", limit)
             : Ruling.Bad($"{most:0.##} A in the worst leg are over the {carries:0.##} A that a pole carries: what hangs on it takes too much, or it is too small.", limit);
     }
+
+    /// <summary>Asks for what is missing of its rating; nothing where it is rated for lower volts than those there.</summary>
+    private static Ruling Ask(ContactorCase one, Ruling open) => (one.Ratings.Count, one.Need.Site.LoadVolts, RatedAmps.MostVolts(one.Ratings)) switch
+    {
+        (0, _, _) => open.ThenRead(one.Measured.FullLoadAmps is null ? "fullLoadAmps" : "acEightAmps", "Read on it how many amps of what hangs on it a pole carries.", Side.Plate),
+        (_, _, null) => open.ThenRead("ratedVolts", "Read on it at which volts a pole carries its amps.", Side.Plate),
+        (_, null, _) => open.ThenRead("loadVolts", "Measure the volts that it switches: its poles carry other amps at other volts.", Side.Site),
+        _ => open,
+    };
 }
 
 /// <summary>Do its terminals stay cool enough?</summary>

@@ -61,9 +61,12 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
 
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
-    internal double? Carries => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads)) is { Count: > 0 } rows
+    internal double? Carries => Ratings is { Count: > 0 } rows
         ? Need.Site.LoadVolts is { } volts ? RatedAmps.At(rows, volts.Volts) : rows.All(row => row.Amps.Equals(rows[0].Amps)) ? rows[0].Amps : null
         : null;
+
+    /// <summary>The full-load amps that its poles are rated for, of what hangs on them; empty where they are not known.</summary>
+    internal Sequence<AmpsAt> Ratings => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads));
 
     private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

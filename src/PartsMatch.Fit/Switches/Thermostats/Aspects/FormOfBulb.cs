@@ -36,6 +36,9 @@ public sealed class FormOfBulb() : Aspect<ThermostatSpec, ThermostatSite, BulbFa
     /// <summary>Whether it is a disc.</summary>
     internal static bool IsDisc(BulbForm? form) => form is BulbForm.StrapOnDisc or BulbForm.ClipOnDisc;
 
+    /// <summary>Whether it has no bulb of its own: a disc, or a capillary that feels along all its length.</summary>
+    internal static bool HasNoBulb(BulbForm? form) => IsDisc(form) || form == BulbForm.Averaging;
+
     private static string Holder(BulbForm form) => form switch
     {
         BulbForm.StrapOnDisc => "strap for a disc thermostat",

@@ -106,7 +106,7 @@ internal static class TemperatureRule
         }
 
         if (facet.Settable is { } range) return Set(wanted, range, way, whose);
-        if (has is not { } fixedAt) return Finding.Unknown(Side.Part, field, $"{new ShownTemperature(wanted)} {way} is wanted; where {Lowered(whose)} move is not known.");
+        if (has is not { } fixedAt) return Finding.Unknown(Side.Part, field, $"{new ShownTemperature(wanted)} {way} is wanted; where {InSentence.Of(whose)} move is not known.");
         if (facet.IsAdjustable == true) return Finding.Unknown(Side.Part, "range", $"{whose} move at {new ShownTemperature(fixedAt)} {way} as shipped, and can be set; whether to {new ShownTemperature(wanted)} is not known.");
         var off = Degrees.Between(fixedAt, wanted);
         if (facet.IsAdjustable is null && !Within.AtMost(off, Degrees.Far)) return Finding.Unknown(Side.Part, "isAdjustable", $"{whose} move at {new ShownTemperature(fixedAt)} {way}; {new ShownTemperature(wanted)} is wanted, and whether it can be set is not known.");
@@ -127,11 +127,9 @@ internal static class TemperatureRule
         var nearest = Math.Clamp(wanted, range.Low, range.High);
         var off = Degrees.Between(nearest, wanted);
         if (!Within.AtMost(off, Degrees.Far)) return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
-        Change set = new(ThermostatChanges.SetThermostat, $"set it so that {Lowered(whose)} move at {new ShownTemperature(nearest)} {way}");
+        Change set = new(ThermostatChanges.SetThermostat, $"set it so that {InSentence.Of(whose)} move at {new ShownTemperature(nearest)} {way}");
         return Finding.MeetsWith(Within.AtMost(off, Degrees.Near) ? [set] : [set, Check(off, way)], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} {way} is wanted.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") };
     }
 
     private static Change Check(double off, string way) => new(ThermostatChanges.CheckTemperature, $"check that it will do: {new ShownDifference(off)} off {way}");
-
-    private static string Lowered(string whose) => char.ToLowerInvariant(whose[0]) + whose[1..];
 }

@@ -13,7 +13,7 @@ public readonly record struct CoilContactFacet(CoilPowerFacet Coils, double? Inr
 /// <remarks>
 /// Holding VA, the other coils on the contact added, against what it opens, and VA as they pull in, ten times as much where not given, against what it closes on; edges meet, and over its marking it fails.
 /// What it closes on is taken, where it is not marked, as pilot duty has it: six times what it opens up to 72 VA, ten times above; over what is taken no more than the old coil takes meets, and else it is unknown, and a check where only the other coils' inrush, which is asked nowhere, is more than it is marked for.
-/// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in, of which a given figure is held against a given one alone, and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
+/// Where its marking is not known, no more than the old coil's meets, as it holds and as it pulls in: a given figure is held against the old coil's, or against what a contact is taken to close on that opened that; where neither coil's is given the two are taken for alike; and so does what the weakest pilot duty carries, which is said to be taken; more is a check. Direct current takes nothing more as it pulls in, and has designations of its own: one marked for alternating current alone is unknown.
 /// </remarks>
 public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilContactFacet>("Coil's contact", isDeciding: false, SolenoidValveSources.CoilContact, new(0.3, 0.4, 0.3))
 {
@@ -66,7 +66,7 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
         // That it carried the old coil says more than what is taken of it, and less than what it is marked for.
         var isClosingMarked = marked is { AreClosedGiven: true };
         if (doubt is not null && isClosingMarked) return doubt;
-        if (IsNoMoreThanOld(need, hung, current, isClosingMarked)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried.");
+        if (IsNoMoreThanOld(need, hung, current, isClosingMarked)) return Finding.Meets($"{hung}, no more than the old one's {need.Plate.CoilPower!.Value.Voltamperes:0.#} VA, which its contact carried{(isClosingMarked || isDirect || need.Plate.CoilInrush is not null ? null : new TakenOfOld(hung.OwnInrush, need.Plate.CoilPower.Value.Voltamperes))}.");
         if (doubt is not null) return doubt;
         if (isDirect && need.Site.ContactDuty is { } alternating) return Finding.Unknown(Side.Site, "contactDirectDuty", $"{hung}; the contact that feeds it has {alternating.Designation}, which is for alternating current: what it switches of direct current is not known.");
         var unknown = new NotKnown(marked, isDirect, volts);
@@ -113,8 +113,8 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
         Rounded.Voltamperes(need.Plate.CoilPower) is { } old && Within.AtMost(hung.Own, old) && (need.Plate.CoilCurrent is not { } was || was == current)
         && (isInrushMarked || current == CoilCurrent.Direct || Within.AtMost(hung.OwnInrushTaken, OldInrush(need, hung, old)));
 
-    /// <summary>What the old coil took as it pulled in, VA: as its plate says. Where that says nothing, ten times what it held by beside a new one of which as much is taken, and beside one of which it is given only what it surely took, which is what it held by.</summary>
-    private static double OldInrush(SolenoidNeed need, HungCoils hung, double old) => Rounded.Voltamperes(need.Plate.CoilInrush) ?? (hung.OwnInrush is null ? HungCoils.Taken(null, old) : old);
+    /// <summary>What the contact closed on with the old coil, VA: as that coil's plate says. Where it says nothing, as many times what it held by as are taken of a new one of which nothing is said either, and beside a given figure what a contact is taken to close on that opened as much.</summary>
+    private static double OldInrush(SolenoidNeed need, HungCoils hung, double old) => Rounded.Voltamperes(need.Plate.CoilInrush) ?? (hung.OwnInrush is null ? HungCoils.Taken(null, old) : FeedingContact.ClosesOnTaken(old));
 
     /// <summary>What is not known of its marking; formed only when it is shown.</summary>
     private readonly record struct NotKnown(FeedingContact? Marked, bool IsDirect, double? Volts)
@@ -136,6 +136,14 @@ public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite,
     private readonly record struct AsItPullsIn(double? Va)
     {
         public override string ToString() => Va is { } va ? FormattableString.Invariant($" and {va:0.#} VA as it pulls in") : string.Empty;
+    }
+
+    /// <summary>What is taken of an old coil as it pulled in; formed only when it is shown.</summary>
+    private sealed record TakenOfOld(double? Given, double Old)
+    {
+        public override string ToString() => Given is { } own
+            ? FormattableString.Invariant($"; it takes {own:0.#} VA as it pulls in, and the contact is taken to close on {FeedingContact.ClosesOnTaken(Old):0.#} VA, as one that opens what the old one took")
+            : "; as they pull in the two are taken for alike";
     }
 
     /// <summary>The volts in words; formed only when they are shown.</summary>

@@ -42,6 +42,14 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The state in which it is without power; null where not known.</summary>
     internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
 
+    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls, a normally open one without a call and without volts. Null where that cannot be told, as of one whose state is not known.</summary>
+    internal bool? IsLeftOpen => State switch
+    {
+        NormalState.Closed when Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
+        NormalState.Open when Readings is { CircuitCalls: false, MagnetPulls: not true } && IsSupplied == false => true,
+        _ => null,
+    };
+
     /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where power is sure. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftShut => State switch
     {

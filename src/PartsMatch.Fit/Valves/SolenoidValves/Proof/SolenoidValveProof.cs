@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 public static class SolenoidValveProof
 {
     /// <summary>The rules, before and after alike: what condemns by itself first, what clears it next, what asks last. A seat that passes condemns it whatever its circuit lacks, and what that is told by is asked first.</summary>
-    public static IReadOnlyList<ReadingRule<SolenoidValveCase>> Rules { get; } = [new LeakOutward(), new CoilResistance(), new HoldsWhenShut(), new VoltsAtCoil(), new DropAcrossItsContact(), new Magnet(), new PassesWhenOpen()];
+    public static IReadOnlyList<ReadingRule<SolenoidValveCase>> Rules { get; } = [new LeakOutward(), new CoilResistance(), new HoldsWhenShut(), new VoltsAtCoil(), new DropAcrossItsContact(), new Magnet(), new PassesWhenOpen(), new PassesGas()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(SolenoidNeed need, SolenoidValveReadings readings)

@@ -13,4 +13,16 @@ public sealed class LockedRotorTests : PressureControlAspectTests<LockedRotor, L
     [InlineData("motors=16/96 A; loadVolts=240 V", "fullLoadAmps=16 A", "Meets")]
     [InlineData("motors=16/96.1 A; loadVolts=240 V", "fullLoadAmps=16 A", "Unknown Part lockedRotorAmps")]
     public void Motors_start_within_them(string site, string part, string answer) => Answer("", site, $"ratedVolts=240 V; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("", "motors=5/30 A", "fullLoadAmps=5 A", "Its own are not marked: six times its full-load amps are taken for them.")]
+    [InlineData("", "motors=5 A", "fullLoadAmps=5 A; lockedRotorAmps=30 A", "The motors' are not all given: six times their full-load amps are taken for them.")]
+    [InlineData("", "motors=5 A", "fullLoadAmps=5 A", "Its own are not marked: six times its full-load amps are taken for them. The motors' are not all given: six times their full-load amps are taken for them.")]
+    [InlineData("ratedVolts=240 V; fullLoadAmps=5 A", "", "fullLoadAmps=5 A; lockedRotorAmps=30 A", "The old one's are not marked: six times its full-load amps are taken for them.")]
+    [InlineData("", "motors=5/30 A", "fullLoadAmps=5 A; lockedRotorAmps=30 A", "30 A are on it.")]
+    public void What_is_taken_for_amps_that_are_not_marked_is_told(string plate, string site, string part, string says)
+    {
+        Answer(plate, $"{site}; loadVolts=240 V", $"ratedVolts=240 V; {part}").ShouldBe("Meets");
+        Judge(plate, $"{site}; loadVolts=240 V", $"ratedVolts=240 V; {part}").Sentence.ShouldEndWith(says);
+    }
 }

@@ -95,9 +95,10 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=30.1 VA", "MeetsWithChanges checkCoilContact")]
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V", "coilPower=15 VA", "MeetsWithChanges checkCoilContact")] // ten times are taken
     [InlineData("coilPower=15 VA; coilInrush=30 VA", "coilSupplyVolts=24 V; contactInrushVa=40 VA", "coilPower=15 VA; coilInrush=40 VA", "Meets")] // that it closes on that is marked
-    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=15 VA", "Meets")] // the old one pulled in by no less than it held
-    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=15.1 VA", "MeetsWithChanges checkCoilContact")] // by how much more is not known
-    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=150 VA", "MeetsWithChanges checkCoilContact")] // ten times are taken of it, not known
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=90 VA", "Meets")] // no worse for being given: six times what the contact opened
+    [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V", "coilPower=15 VA; coilInrush=90.1 VA", "MeetsWithChanges checkCoilContact")]
+    [InlineData("coilPower=73 VA", "coilSupplyVolts=24 V", "coilPower=73 VA; coilInrush=730 VA", "Meets")] // ten times above 72 VA
+    [InlineData("coilPower=73 VA", "coilSupplyVolts=24 V", "coilPower=73 VA; coilInrush=730.1 VA", "MeetsWithChanges checkCoilContact")]
     [InlineData("coilPower=15 VA", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilPower=15 VA; coilInrush=150 VA", "Meets")] // of direct current it takes no more as it pulls in
     [InlineData("coilPower=30 VA; coilCurrent=DC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC; contactDuty=C300", "coilCurrent=DC; coilPower=30 VA", "Meets")] // it carried the old one
     [InlineData("coilPower=30 VA; coilCurrent=AC", "coilSupplyVolts=24 V; coilSupplyCurrent=DC", "coilCurrent=DC; coilPower=30 VA", "MeetsWithChanges checkCoilContact")] // a contact that broke alternating current
@@ -171,6 +172,9 @@ public sealed class CoilContactTests : SolenoidAspectTests<CoilContact, CoilCont
         Judge("", $"contactVa=15 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("is taken to close on 90 VA of coils, 6 times what it opens");
         Judge("", $"contactVa=100 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("is taken to close on 1000 VA of coils, 10 times what it opens");
         Judge("", $"contactVa=15 VA; contactInrushVa=90 VA; {There}", "coilPower=9 VA").Sentence.ShouldContain("closes on 90 VA of coils");
+        Judge("coilPower=15 VA", There, "coilPower=15 VA").Sentence.ShouldEndWith("which its contact carried; as they pull in the two are taken for alike.");
+        Judge("coilPower=15 VA", There, "coilPower=15 VA; coilInrush=60 VA").Sentence.ShouldContain("it takes 60 VA as it pulls in, and the contact is taken to close on 90 VA");
+        Judge("coilPower=15 VA; coilInrush=60 VA", There, "coilPower=15 VA; coilInrush=60 VA").Sentence.ShouldEndWith("which its contact carried.");
         Judge("", There, "coilPower=4 VA").Sentence.ShouldContain("is marked for is not known, and a pilot duty is taken");
         Judge("", $"contactInrushVa=40 VA; {There}", "coilPower=15 VA; coilInrush=20 VA").Sentence.ShouldContain("closes on 40 VA of coils at 24 V, and what it opens is not known");
         Judge("", $"contactDuty=C300; contactOtherCoils=21 VA; contactInrushVa=249 VA; {There}", "coilPower=15 VA; coilInrush=40 VA").Sentence.ShouldContain("250 VA with ten times the holding VA of the others, which is taken");
