@@ -60,19 +60,7 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
     public ParallelQuery<Outcome> LessonsOf(Family family)
     {
         var (shelf, entries) = (catalogues.Shelf, new ConcurrentDictionary<string, CatalogueEntry?>(StringComparer.Ordinal));
-        return store.Outcomes.All(OutcomeRange.OfKind(family.Kind)).AsParallel().Select(Lesson).OfType<Outcome>();
-
-        Outcome? Lesson(StoredOutcome outcome)
-        {
-            var said = outcome.Said;
-            if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) return null;
-
-            // What a later version said this one cannot read.
-            if (OutcomeWords.ResultOf(said.Result) is not { } result || Find(said.Part) is not { } part) return null;
-            var old = Find(said.OldPart);
-            var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old?.Spec)).Need;
-            return new(said.Id, said.On, said.Place, need, old?.Stored.Number ?? said.OldPart, Shelf.NumberInRanking(part.Stored.Number), part.Spec, result, Invented.Is(said));
-        }
+        return store.Outcomes.All(OutcomeRange.OfKind(family.Kind)).AsParallel().Select(outcome => Lesson(family, outcome, Find)).OfType<Outcome>();
 
         CatalogueEntry? Find(string number)
         {
@@ -80,6 +68,21 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
             var entry = entries.GetOrAdd(number, shelf.Find);
             return entry?.Family == family ? entry : null;
         }
+    }
+
+    /// <summary>Why ranking learns nothing of an outcome, in a sentence; null where it does.</summary>
+    public string? WhyNothingIsLearnt(StoredOutcome outcome)
+    {
+        var shelf = catalogues.Shelf;
+        if (outcome.CorrectedBy is { } by) return $"{by} took its place.";
+        if (OutcomeWords.ReasonOf(outcome.Said.Reason) == OutcomeReason.WasNotThePart) return "What had failed was another part.";
+        if (Families.Find(outcome.Said.Kind) is not { } family || Lesson(family, outcome, number => shelf.Find(number) is { } entry && entry.Family == family ? entry : null) is not { } lesson) return "The catalogue has the part no more.";
+        if (new FeatureColumns(family).ExampleOf(lesson) is not null) return null;
+        var sheet = family.Judge(lesson.Need, lesson.Part);
+        List<string> failed = [.. sheet.Failures.Select(one => InSentence.Of(one.Aspect.Title))];
+        return failed.Count > 0
+            ? $"The part does not fit ({string.Join(", ", failed)}): what fails is no matter of costs."
+            : $"Not known: {string.Join("; ", sheet.Findings.Where(one => one.Aspect.IsDeciding).SelectMany(one => one.Finding.Missing).Where(missing => missing.Side != Side.Part).Distinct().Select(missing => Words.ToFindOut(family, missing)))}. How far the part fell short there cannot be said; a correction that tells it would change that.";
     }
 
     /// <summary>A cursor says before which record a page begins, so that one page follows another whatever is recorded between.</summary>
@@ -116,6 +119,17 @@ internal sealed class OutcomeRecords(PartStore store, Catalogues catalogues, Tim
         if (!Base64Url.IsValid(cursor)) return null;
         var words = Encoding.UTF8.GetString(Base64Url.DecodeFromChars(cursor));
         return words.StartsWith(CursorWord, StringComparison.Ordinal) && long.TryParse(words[CursorWord.Length..], NumberStyles.None, CultureInfo.InvariantCulture, out var sequence) ? sequence : null;
+    }
+
+    /// <summary>What an outcome says to whoever learns of it; null where it does not count, or this version cannot read what a later one said.</summary>
+    private static Outcome? Lesson(Family family, StoredOutcome outcome, Func<string, CatalogueEntry?> find)
+    {
+        var said = outcome.Said;
+        if (outcome.CorrectedBy is not null || OutcomeWords.ReasonOf(said.Reason) == OutcomeReason.WasNotThePart) return null;
+        if (OutcomeWords.ResultOf(said.Result) is not { } result || find(said.Part) is not { } part) return null;
+        var old = find(said.OldPart);
+        var need = family.ReadNeed(new(null, Texts(said.Plate), Texts(said.Site), old?.Spec)).Need;
+        return new(said.Id, said.On, said.Place, need, old?.Stored.Number ?? said.OldPart, Shelf.NumberInRanking(part.Stored.Number), part.Spec, result, Invented.Is(said));
     }
 
     private static IReadOnlyList<NamedText> Texts(IReadOnlyList<Store.NamedText> texts) => [.. texts.Select(text => new NamedText(text.Name, text.Text))];

@@ -25,6 +25,22 @@ public sealed class OutcomeTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Whoever_records_is_told_where_ranking_learns_nothing_of_it_and_why()
+    {
+        const string All = "power:\"1/4 hp\", speed:\"1075 rpm\", voltage:\"230 V\", phase:\"1\", frequency:\"60 Hz\", shaftLength:\"4 in\", shaftForm:\"flat\", shaftEnds:\"1\", mounts:\"belly band\", bodyDiameter:\"5.6 in\", rotation:\"CCW lead end\", enclosure:\"totally enclosed air over\", speeds:\"1\", type:\"PSC\", fullLoadAmps:\"2 A\", frame:\"48Y\"";
+        const string Site = "site:{volts:\"230 V\", fanKind:\"propeller\", drive:\"direct\", surroundings:\"dry\", hazard:\"none\", airMost:\"40 °C\", shaftRoom:\"5 in\", speedControl:\"none\", speedsUsed:\"1\", bodyRoom:\"8 in\", bodyDiameterRoom:\"7 in\"}";
+        (await WhyAsync("all", $"{{motor:{{plate:{{{All}, shaftDiameter:\"1/2 in\"}}, {Site}}}}}")).ShouldBe(string.Empty);
+        (await WhyAsync("open", $"{{motor:{{plate:{{{All}}}, {Site}}}}}")).ShouldBe("Not known: shaft diameter (old part). How far the part fell short there cannot be said; a correction that tells it would change that.");
+        (await WhyAsync("fails", $"{{motor:{{plate:{{{All}, shaftDiameter:\"3/8 in\"}}, {Site}}}}}")).ShouldStartWith("The part does not fit (shaft diameter): what fails is no matter of costs.");
+
+        async Task<string> WhyAsync(string id, string need)
+        {
+            (await RecordAsync(id, "result:RIGHT_FIRST_TIME", need)).Codes.ShouldBeEmpty();
+            return (await _service.AskAsync("{outcomes(first:1){edges{node{whyNothingIsLearnt}}}}")).Text("data.outcomes.edges.0.node.whyNothingIsLearnt");
+        }
+    }
+
+    [Fact]
     public async Task The_same_once_more_is_answered_as_before_and_something_else_under_its_id_is_refused()
     {
         var first = await RecordAsync("new-1", "result:RIGHT_FIRST_TIME");

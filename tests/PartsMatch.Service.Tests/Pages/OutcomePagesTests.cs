@@ -34,6 +34,7 @@ public sealed class OutcomePagesTests : IAsyncLifetime
         var kept = (await _visitor.FollowAsync()).Body;
         kept.ShouldContain("This is kept.");
         kept.ShouldContain("reworked: something was missing");
+        kept.ShouldContain("Ranking learns nothing of it. Not known: ");
         var said = Newest().Said;
         (said.Kind, said.Part, said.OldPart, said.Place, said.Note, Newest().By).ShouldBe(("motor", "QN-100", "ZV-7", "shed", "no sleeve at hand", "first"));
         said.Plate.ShouldBe([new("shaftLength", "4 in")]);

@@ -67,6 +67,9 @@ internal sealed class OutcomeOut(StoredOutcome outcome)
     [Description("Who recorded it, by the label of the key.")]
     public string RecordedBy => outcome.By;
 
+    [Description("Why ranking learns nothing of it, in a sentence: the part does not fit, something that decides was not known, or it does not count; null where it does learn.")]
+    public string? WhyNothingIsLearnt([FromServices] OutcomeRecords records) => records.WhyNothingIsLearnt(outcome);
+
     private static string? Null(string text) => text.Length == 0 ? null : text;
 }
 

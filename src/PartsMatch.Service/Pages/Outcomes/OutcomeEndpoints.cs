@@ -31,7 +31,7 @@ internal static class OutcomeEndpoints
     {
         app.MapGet(Path, AskAsync).WithMetadata(new NeedsKey());
         app.MapPost(Path, KeepAsync).WithMetadata(new NeedsKey());
-        app.MapGet($"{Path}/{{id}}", async (string id, OutcomeRecords records) => await records.FindAsync(id) is { } outcome ? PageSetup.Page<OutcomePage>(new OutcomeModel(outcome)) : NotThere(id));
+        app.MapGet($"{Path}/{{id}}", async (string id, OutcomeRecords records) => await records.FindAsync(id) is { } outcome ? PageSetup.Page<OutcomePage>(new OutcomeModel(outcome, records.WhyNothingIsLearnt(outcome))) : NotThere(id));
     }
 
     private static async Task<IResult> AskAsync(HttpContext context, Catalogues catalogues, OutcomeRecords records)

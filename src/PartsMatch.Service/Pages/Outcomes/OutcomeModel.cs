@@ -6,11 +6,15 @@ using PartsMatch.Store;
 namespace PartsMatch.Service.Pages.Outcomes;
 
 /// <summary>What was kept of how it went.</summary>
-public sealed class OutcomeModel(StoredOutcome outcome)
+/// <param name="outcome">The outcome.</param>
+/// <param name="whyNothingIsLearnt">Why ranking learns nothing of it; null where it does.</param>
+public sealed class OutcomeModel(StoredOutcome outcome, string? whyNothingIsLearnt)
 {
     public StoredOutcome Outcome => outcome;
 
     public OutcomeDraft Said => outcome.Said;
+
+    public string? WhyNothingIsLearnt => whyNothingIsLearnt;
 
     public string Part => PartAddress.Of(Said.Part);
 
