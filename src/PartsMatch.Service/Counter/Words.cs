@@ -1,5 +1,6 @@
 using System.Globalization;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking;
 using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter;
@@ -19,6 +20,14 @@ internal static class Words
     public static string Of(PartFit fit, bool needsChecksOnly) => fit == PartFit.FitsWithChanges && needsChecksOnly ? "fits once checked" : Of(fit);
 
     public static string Of(FitSheet sheet) => Of(sheet.Fit, sheet.Changes.All(change => change.Kind.IsCheck));
+
+    /// <summary>What a likelihood is worked out from.</summary>
+    public static string From(Likelihood likelihood) => likelihood switch
+    {
+        { IsHandSet: true } => "hand-set weights",
+        { IsOfInvented: true } => "outcomes of past installations, invented ones among them",
+        _ => "outcomes of past installations",
+    };
 
     public static string Of(Verdict verdict) => verdict switch
     {

@@ -18,7 +18,7 @@ internal static class ListColumns
     private const string Answer = "replacement";
 
     /// <summary>What is told of each replacement.</summary>
-    private static readonly string[] OfAPart = ["number", "maker", "title", "fit", "changes", "likelihood", "onHand", "price"];
+    private static readonly string[] OfAPart = ["number", "maker", "title", "fit", "changes", "likelihood", "likelihoodFrom", "onHand", "price"];
 
     private static readonly string[] OfARow = ["supersessions", "why"];
 

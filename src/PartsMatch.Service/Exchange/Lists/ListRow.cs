@@ -45,6 +45,7 @@ internal sealed record ListRow(int Number, IReadOnlyList<string> Carried, OldPar
         Words.Of(ranked.Explained.Sheet),
         string.Join("; ", Replaced.ToDo(ranked.Explained.Sheet)),
         ranked.Likelihood.Percent.ToString(CultureInfo.InvariantCulture),
+        Words.From(ranked.Likelihood),
         part.Stock?.OnHand?.ToString(CultureInfo.InvariantCulture) ?? string.Empty,
         part.Stock is { Price: { } price } stock ? Words.Price(price, stock.Currency) : string.Empty,
     ];

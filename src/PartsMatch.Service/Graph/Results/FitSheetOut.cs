@@ -66,13 +66,3 @@ internal sealed class ContributionOut(Contribution contribution)
     [Description("In units of log-odds, to a millionth; never positive. A failed aspect takes nothing: it is a gate.")]
     public double Amount => contribution.Amount.Value;
 }
-
-internal static class Words
-{
-    public static string From(Likelihood likelihood) => likelihood switch
-    {
-        { IsHandSet: true } => "hand-set weights",
-        { IsOfInvented: true } => "outcomes of past installations, invented ones among them",
-        _ => "outcomes of past installations",
-    };
-}
