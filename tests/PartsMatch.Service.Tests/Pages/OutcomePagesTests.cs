@@ -43,6 +43,14 @@ public sealed class OutcomePagesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_part_of_another_kind_than_what_failed_is_told_at_once()
+    {
+        var page = await _visitor.GetAsync($"/outcome?part=CK-5&{Need}");
+        page.Status.ShouldBe(HttpStatusCode.NotFound);
+        page.Body.ShouldContain("CK-5 is a run capacitor: it was not put in for a fan motor.");
+    }
+
+    [Fact]
     public async Task A_form_that_is_sent_twice_keeps_one_record_and_another_word_in_it_is_not_taken_for_the_same()
     {
         await _visitor.GetAsync($"/outcome?part=QN-100&{Need}");

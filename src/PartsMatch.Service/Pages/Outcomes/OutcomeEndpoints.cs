@@ -47,9 +47,10 @@ internal static class OutcomeEndpoints
 
         var need = NeedTyped.Of(query).Read(shelf);
         if (need.IsEmpty || need.StrangeKind is not null || query[OutcomeTyped.PartName].Length == 0) return new SeeOther(need.To(WhatFailedEndpoints.Path));
-        return shelf.Find(query[OutcomeTyped.PartName]) is { } part
+        if (shelf.Find(query[OutcomeTyped.PartName]) is not { } part) return PartEndpoints.NotThere(query[OutcomeTyped.PartName]);
+        return part.Family == need.Family
             ? Show(new(OutcomeTyped.New(need, part.Stored.Number, records.Today), part, Complaints.None))
-            : PartEndpoints.NotThere(query[OutcomeTyped.PartName]);
+            : ErrorModel.Page(StatusCodes.Status404NotFound, $"{part.Stored.Number} is a {part.Family.Title}: it was not put in for a {need.Family.Title}.");
     }
 
     private static async Task<IResult> KeepAsync(HttpContext context, Catalogues catalogues, OutcomeRecords records, IAntiforgery antiforgery)
