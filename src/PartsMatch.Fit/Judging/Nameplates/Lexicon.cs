@@ -32,6 +32,7 @@ internal sealed class Lexicon
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
+        RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -72,6 +73,9 @@ internal sealed class Lexicon
 
     /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
     public ILookup<Field, Field> OthersBeside { get; }
+
+    /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
+    public IReadOnlyDictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
 
     /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
     public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }

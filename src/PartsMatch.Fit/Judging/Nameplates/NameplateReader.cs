@@ -55,7 +55,7 @@ public sealed class NameplateReader
         var all = new PlacementSearch(plate, lexicon, reader).All();
         var chosen = BetweenLabels.GivenBack(Cover.Best(plate, all), all);
         var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, new(plate, lexicon), LentFigures.TakenBack(plate, reader, chosen, all)));
-        return new PlateReport(plate, lexicon, reader, choice).Findings();
+        return new PlateReport(plate, lexicon, reader, RatedAt.Joined(plate, lexicon, reader, choice)).Findings();
     }
 
     private Complaint NothingRead(string text)
