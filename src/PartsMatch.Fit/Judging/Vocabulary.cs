@@ -54,6 +54,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
 
+    /// <summary>The field of the other end of a span, of which these words announce nothing less: the highest setting in RANGE 100-225 PSI. Null where they announce a figure of one field.</summary>
+    public string? To { get; init; }
+
     /// <summary>What a third figure behind another X says: the 1/4 of 3/8 X 1/2 X 1/4 ODF on an expansion valve. Null where three figures are in no known order.</summary>
     public PlateThird? Third { get; init; }
 }
@@ -163,6 +166,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
 
     /// <summary>Units that are meant where a label's figure has none, unless the plate's other figures at such labels have another: °F, but not the 2 of RANGE -30/15 C CUT-OUT 2.</summary>
     public IReadOnlyList<PlateUnit> UnlessOthers { get; init; } = [];
+
+    /// <summary>Pairs of fields of which the second figure stands in brackets behind the first, before one unit: 10(6) A is 10 A resistive and 6 A inductive.</summary>
+    public IReadOnlyList<(string First, string InBrackets)> Bracketed { get; init; } = [];
 
     /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
     public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];

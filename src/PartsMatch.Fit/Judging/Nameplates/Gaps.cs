@@ -21,12 +21,12 @@ internal static class Gaps
     /// <summary>208 - 230, 115 / 230: what may join two figures that do not touch.</summary>
     public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['&' or '+'] || PartsFigure(gap);
 
-    /// <summary>208 - 230, -30 / +15: a slash or a dash, of which either end is no figure by itself.</summary>
-    public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'];
+    /// <summary>208 - 230, -30 / +15, -30 °C...+15 °C: a slash, a dash or dots, of which either end is no figure by itself.</summary>
+    public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'] || WithoutPlus(gap) is "…" or "..." or "..";
 
     /// <summary>Whether a plus is the sign of the figure behind it: OPENS +2 C, OPENS + 2 C. One that touches what stands before it joins two.</summary>
     public static bool EndsInPlus(ReadOnlySpan<char> gap) =>
-        gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–');
+        gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–' or '.');
 
     /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign.</summary>
     private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) ? gap.TrimEnd()[..^1] : gap;

@@ -27,6 +27,7 @@ internal sealed class Lexicon
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
+        Bracketed = [.. vocabulary.Bracketed.Select(pair => (FieldOf(pair.First), FieldOf(pair.InBrackets)))];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
@@ -64,6 +65,9 @@ internal sealed class Lexicon
 
     /// <summary>Pairs of fields whose figures stand in turns.</summary>
     public IReadOnlyList<(Field First, Field Second)> InTurns { get; }
+
+    /// <summary>Pairs of fields of which the second figure stands in brackets.</summary>
+    public IReadOnlyList<(Field First, Field InBrackets)> Bracketed { get; }
 
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
     public IReadOnlyList<Field> Past { get; }

@@ -90,19 +90,19 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         at = end;
     }
 
-    /// <summary>A figure, .5 with nothing tight before it, or a minus that stands free before and tight behind: HP -1/4 is not HP 1/4.</summary>
+    /// <summary>A figure, .5 with nothing tight before it, or a minus that stands free, or behind dots, and tight before a figure: HP -1/4 is not HP 1/4.</summary>
     private bool StartsNumber()
     {
         if (Characters.IsFigure(text[at])) return true;
         if (!Characters.IsFigure(At(at + 1)) && !(At(at + 1) == '.' && Characters.IsFigure(At(at + 2)))) return false;
-        var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]);
+        var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]) || (text[at] != '.' && at > 1 && text.AsSpan(at - 2, 2) is "..");
         return free && text[at] is '.' or '-' or '−';
     }
 
     /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, ____, 10.., or 208- before a word; null for whatever else. What is left of it is no value.</summary>
     private int? BurntEnd()
     {
-        if (!Characters.IsHole(text[at]) && !StartsNumber()) return null;
+        if ((!Characters.IsHole(text[at]) && !StartsNumber()) || IsSpanBehindUnit()) return null;
         var (end, figure, hole) = (at, false, false);
         while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end]) || IsCommaAtHole(end)))
         {
@@ -141,6 +141,9 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (Characters.IsFigure(At(end)) || Characters.IsHole(At(end)) || ((Characters.JoinsFigures(At(end)) || At(end) == ',') && (Characters.IsFigure(At(end + 1)) || Characters.IsHole(At(end + 1)) || (At(end) != ',' && At(end + 1) is '.' or '-' or '+')))) end++;
         return end;
     }
+
+    /// <summary>The … of -30 °C…+15 °C.</summary>
+    private bool IsSpanBehindUnit() => text[at] == '…' && char.IsLetter(Before()) && (Characters.IsFigure(At(at + 1)) || (At(at + 1) is '+' or '-' or '−' && Characters.IsFigure(At(at + 2))));
 
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
     private bool IsCommaAtHole(int index) => text[index] == ',' && index > 0 && (Characters.IsHole(text[index - 1]) ? Characters.IsFigure(At(index + 1)) || Characters.IsHole(At(index + 1)) : Characters.IsHole(At(index + 1)));

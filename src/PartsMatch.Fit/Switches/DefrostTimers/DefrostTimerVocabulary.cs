@@ -42,6 +42,7 @@ public static class DefrostTimerVocabulary
         new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
     ])
     {
+        Bracketed = ContactLabels.Bracketed,
         InTurns = [("clockVolts", "clockFrequency")],
         Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST", "DEFROST CONTROL", "CONTROL", "SWITCH", "SW", "SW RATING", "SWITCH RATING", "TIME INITIATED", "MAX"],
         Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",

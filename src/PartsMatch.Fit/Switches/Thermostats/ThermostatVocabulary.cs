@@ -55,6 +55,7 @@ public static class ThermostatVocabulary
         new("isAdjustable", "FIXED", "no"), new("isAdjustable", "NON-ADJUSTABLE", "no"), new("isAdjustable", "NON ADJ", "no"), new("isAdjustable", "ADJUSTABLE", "yes"),
     ])
     {
+        Bracketed = ContactLabels.Bracketed,
         UnlessOthers = [new("°F")],
         Example = "THERMOSTAT RANGE -30 TO 90 F DIFF 3.5 TO 36 F CUT-OUT 35 F CUT-IN 39 F SPDT FLA 16/8 LRA 96/48 AT 120/240 V 72 IN CAPILLARY",
         OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "C", "COM", "common", "1", "2", "red", "brown", "black", "bulb", "tabs"],

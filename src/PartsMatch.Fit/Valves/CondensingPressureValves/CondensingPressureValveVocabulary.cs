@@ -14,6 +14,7 @@ public static class CondensingPressureValveVocabulary
         new("setting", "SETTING", "SET", "SET AT", "HOLDS", "PRESSURE") { Unit = "psi" },
         new("settingLeast", "SET FROM", "RANGE FROM") { Unit = "psi" },
         new("settingMost", "SET TO", "RANGE TO") { Unit = "psi" },
+        new("settingLeast", "RANGE", "ADJ", "ADJ RANGE", "RANGE ADJ", "ADJUSTABLE", "ADJUSTABLE RANGE", "SETTING RANGE", "SETTING", "SET", "SET RANGE") { Unit = "psi", To = "settingMost" },
         new("workingPressure", "MWP", "SWP", "PS", "WORKING PRESSURE", "MAX PRESS") { Unit = "psi" },
         new("ratedCapacity", "CAPACITY", "CAP", "RATED", "NOMINAL") { ByUnit = true },
         new("ratedWith", "RATED WITH", "RATED FOR"),

@@ -20,6 +20,7 @@ public static class ExpansionValveVocabulary
         new("limitsAt", "MOP", "LIMIT", "MOP AT") { Unit = "F" },
         new("evaporatingLeast", "FROM", "RANGE FROM", "MIN EVAP") { Unit = "F" },
         new("evaporatingMost", "TO", "RANGE TO", "MAX EVAP") { Unit = "F" },
+        new("evaporatingLeast", "RANGE", "EVAP RANGE", "EVAPORATING RANGE", "TEMP RANGE", "EVAP") { Unit = "F", To = "evaporatingMost" },
         new("capillary", "CAPILLARY", "CAP TUBE", "CAPILLARY LENGTH", "TUBE") { Unit = "in" },
         new("inletSize", "CONN", "CONNECTIONS", "CONNECTION", "INLET") { Unit = "in", By = "outletSize" },
         Sized("solder", "ODF", "ODS", "SWEAT", "SOLDER"),
