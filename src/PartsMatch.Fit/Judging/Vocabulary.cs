@@ -137,6 +137,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that announce what no field holds: MODEL, SERIAL, DATE. They are left over with the figure behind them.</summary>
     public IReadOnlyList<string> Strangers { get; init; } = [];
 
+    /// <summary>Words that announce what no field holds, but whose figures look like those of a field with a second figure; so does a span of such figures by itself: START CAP 88-108 MFD 110 V beside a run capacitor.</summary>
+    public IReadOnlyList<PlateLabel> Alike { get; init; } = [];
+
     /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
     public IReadOnlyList<string> Fillers { get; init; } = [];
 

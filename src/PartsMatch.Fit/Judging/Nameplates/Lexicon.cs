@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A vocabulary and the forms of a shape's fields, put in order for reading; made once a family.</summary>
@@ -44,6 +46,8 @@ internal sealed class Lexicon
         StepsOf = vocabulary.StepsOf is { } stepped ? FieldOf(stepped) : null;
         Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
         foreach (var marks in vocabulary.Marks) AddMarks(marks);
+        foreach (var (label, word) in vocabulary.Alike.SelectMany(label => label.Labels.Select(word => (label, word)))) Tree.Add(word).AlikeTo = FieldOf(label.Field);
+        Alike = [.. vocabulary.Alike.Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
         foreach (var name in vocabulary.Names) AddName(Tree.Add(name));
     }
@@ -77,6 +81,13 @@ internal sealed class Lexicon
 
     /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
     public ILookup<Field, Field> OthersBeside { get; }
+
+    /// <summary>Fields that figures of something else look like.</summary>
+    public IReadOnlyList<Field> Alike { get; }
+
+    /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
+    public bool IsUsualTail(Field field, ReadOnlySpan<char> text) =>
+        Tails.TryGetValue(field, out var tail) && double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
 
     /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
     public IReadOnlyDictionary<Field, IReadOnlyList<Field>> RatedAt { get; }

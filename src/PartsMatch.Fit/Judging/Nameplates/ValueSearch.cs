@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A second figure behind an X, the 4 of 1/2 X 4, or at the other end of a span, the 225 of 100-225.</summary>
@@ -125,8 +123,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
-    public bool IsUsualTail(int at, Field field) => lexicon.Tails.TryGetValue(field, out var tail) && plate.Is(at, TokenKind.Number)
-        && double.TryParse(plate.Slice(at, at + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+    public bool IsUsualTail(int at, Field field) => plate.Is(at, TokenKind.Number) && lexicon.IsUsualTail(field, plate.Slice(at, at + 1));
 
     /// <summary>Whether a figure is a second one by its size and its unit: the 250 VAC of 88-108 MFD 250 VAC are no 250 µF.</summary>
     private bool IsTail(int from, int end, Field field) => end == from + 1 && reach.UnitEnd(lexicon.TailUnits, end) is not null && IsUsualTail(from, field);
