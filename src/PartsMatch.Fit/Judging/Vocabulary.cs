@@ -149,7 +149,7 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that deny the word before them: REVERSIBLE NO. They must be among the strangers, labels, words or fillers, too.</summary>
     public IReadOnlyList<string> Denials { get; init; } = [];
 
-    /// <summary>What values are when a slip was mended in them: narrower than the limits, for 114 horsepower are sooner a lost slash.</summary>
+    /// <summary>What values are when a slip was mended in them, or when nothing but their place says what they are: narrower than the limits, for 114 horsepower are sooner a lost slash, and the 48 of COIL 24/48 no hertz.</summary>
     public IReadOnlyList<PlateLimit> Usual { get; init; } = [];
 
     /// <summary>Second figures that belong to a field.</summary>

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -43,6 +44,7 @@ public static class DefrostTimerVocabulary
     ])
     {
         Bracketed = ContactLabels.Bracketed,
+        Usual = [CoilMarks.Mains("clockFrequency")],
         InTurns = [("clockVolts", "clockFrequency")],
         Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST", "DEFROST CONTROL", "CONTROL", "SWITCH", "SW", "SW RATING", "SWITCH RATING", "TIME INITIATED", "MAX"],
         Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
@@ -60,8 +62,8 @@ public static class DefrostTimerVocabulary
             PlateLimit.Of<int>("poles", "from 1 to 4 poles", count => count is >= 1 and <= 4),
             PlateLimit.Of<StartsADay>("starts", "from 1 to 24 a day", starts => starts.Most <= 24),
             PlateLimit.Of<MinutesSpan>("failSafe", "from 1 min to 3 h", span => Within.Span(span.Low.Minutes, 1, 180) && Within.AtMost(span.High.Minutes, 180)),
-            Volts("clockVolts"),
-            Volts("releaseVolts"),
+            CoilMarks.Volts("clockVolts", 20),
+            CoilMarks.Volts("releaseVolts", 20),
             PlateLimit.Of<Figures<Frequency>>("clockFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<Figures<ElectricPotential>>("ratedVolts", "from 100 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 100, 750))),
             Amps("fullLoadAmps", 0.1, 100),
@@ -69,8 +71,6 @@ public static class DefrostTimerVocabulary
             Amps("lockedRotorAmps", 0.5, 600),
         ],
     };
-
-    private static PlateLimit Volts(string field) => PlateLimit.Of<Taps>(field, "from 20 to 600 V", all => all.All(volts => Within.Span(volts.First.Volts, 20, 600) && Within.Span(volts.Last.Volts, 20, 600)));
 
     private static PlateLimit Amps(string field, double least, double most) =>
         PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -39,6 +40,7 @@ public static class SolenoidValveVocabulary
         Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
         Groups = [["coilVolts", "coilFrequency"]],
+        Usual = [CoilMarks.Mains("coilFrequency")],
         InTurns = [("coilVolts", "coilFrequency")],
         Limits =
         [
@@ -49,7 +51,7 @@ public static class SolenoidValveVocabulary
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
             PlateLimit.Of<Length>("outletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
-            PlateLimit.Of<Taps>("coilVolts", "from 6 to 600 V", taps => taps.All(tap => Within.Span(tap.First.Volts, 6, 600) && Within.Span(tap.Last.Volts, 6, 600))),
+            CoilMarks.Volts("coilVolts", 6),
             PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<ElectricApparentPower>("coilPower", "from 1 to 200 VA", power => Within.Span(power.Voltamperes, 1, 200)),
             PlateLimit.Of<ElectricApparentPower>("coilInrush", "from 1 to 2000 VA", power => Within.Span(power.Voltamperes, 1, 2000)),
