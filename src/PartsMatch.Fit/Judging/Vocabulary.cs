@@ -167,6 +167,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
 
+    /// <summary>The field of a share that may stand anywhere in or beside another figure, and says how far off that may be: the ±6 % of 45 ±6 % MFD. Null where no field holds it.</summary>
+    public string? ToleranceOf { get; init; }
+
     /// <summary>Units that are meant where a label's figure has none, unless the plate's other figures at such labels have another: °F, but not the 2 of RANGE -30/15 C CUT-OUT 2.</summary>
     public IReadOnlyList<PlateUnit> UnlessOthers { get; init; } = [];
 

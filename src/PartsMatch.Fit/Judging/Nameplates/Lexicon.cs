@@ -14,6 +14,7 @@ internal sealed class Lexicon
     private readonly Dictionary<Field, UnitSet> units;
     private readonly ILookup<Field, PlateVague> vague;
     private readonly HashSet<Field> markedBySteps = [];
+    private readonly HashSet<string> toleranceWords;
 
     /// <summary>Orders a vocabulary.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
@@ -43,6 +44,8 @@ internal sealed class Lexicon
         AddWords(vocabulary);
         foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
         for (var step = 0; step < vocabulary.Steps.Count; step++) Tree.Add(vocabulary.Steps[step]).Step = step;
+        Tolerance = vocabulary.ToleranceOf is { } share ? FieldOf(share) : null;
+        toleranceWords = vocabulary.Labels.Where(label => label.Field == vocabulary.ToleranceOf).SelectMany(label => label.Labels).ToHashSet(StringComparer.OrdinalIgnoreCase);
         StepsOf = vocabulary.StepsOf is { } stepped ? FieldOf(stepped) : null;
         Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
         foreach (var marks in vocabulary.Marks) AddMarks(marks);
@@ -100,6 +103,12 @@ internal sealed class Lexicon
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }
+
+    /// <summary>The field of a share that says how far another figure may be off; null when there is none.</summary>
+    public Field? Tolerance { get; }
+
+    /// <summary>Whether a word is a label of that field.</summary>
+    public bool AnnouncesTolerance(string word) => toleranceWords.Contains(word);
 
     /// <summary>Fields that a figure may belong to by its unit alone.</summary>
     public IReadOnlyList<Field> ByUnit { get; }

@@ -18,6 +18,7 @@ internal sealed class PlacementSearch
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly ContestedFigures contested;
+    private readonly ToleranceSearch tolerances;
     private readonly Lexicon lexicon;
     private readonly List<Placement> simple = [];
 
@@ -30,6 +31,7 @@ internal sealed class PlacementSearch
         values = new(plate, lexicon, matches, reader, reach);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
+        tolerances = new(plate, lexicon, reader);
     }
 
     /// <summary>All placements.</summary>
@@ -46,7 +48,7 @@ internal sealed class PlacementSearch
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
         List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From))]);
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From)).Select(tolerances.Within)]);
     }
 
     private void AddAt(int from)
@@ -61,6 +63,7 @@ internal sealed class PlacementSearch
             if (node.IsStranger) AddStranger(from, match.End);
         }
 
+        if (tolerances.At(from) is { } share) simple.Add(share);
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);

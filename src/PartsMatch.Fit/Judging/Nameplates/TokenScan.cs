@@ -32,7 +32,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
             else if (ToleranceEnd() is { } tolerance)
             {
-                var whole = RunEnd(tolerance);
+                var whole = lexicon.Tolerance is null ? RunEnd(tolerance) : tolerance;
                 Add(whole == tolerance ? TokenKind.Tolerance : TokenKind.Burnt, whole);
             }
             else if (BurntEnd() is { } burnt)
@@ -122,10 +122,11 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }
 
-    /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
+    /// <summary>The end of ±5 or +/- 5; null for whatever else, and for a share, ±10 %, unless the family has a field for it: then for everything else.</summary>
     private int? ToleranceEnd()
     {
-        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || lexicon.Knows("±") || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
+        if (lexicon.Tolerance is not null) return Tolerances.ShareEnd(text.AsSpan(at)) is { } share ? at + share : null;
+        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
         var (end, behind) = (at + length, at + length);
         while (At(behind) == ' ') behind++;
         return At(behind) == '%' ? null : end;

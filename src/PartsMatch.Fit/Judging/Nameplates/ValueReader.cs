@@ -18,8 +18,10 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
         unit = units.Meant(unit);
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
-        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
+        return readings[text] = Plain(field, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
     }
+
+    private string? Plain(Field field, ReadOnlySpan<char> text) => FigureText.For(field.Form.TakesFractions, lexicon.Tolerance is { } tolerance && tolerance != field ? Tolerances.WithoutShares(text.ToString(), lexicon.AnnouncesTolerance) : text);
 
     /// <summary>1,075 RPM: the comma that parts thousands, where a decimal one cannot be meant.</summary>
     private string? InThousands(Field field, string given, string? unit) =>
@@ -43,7 +45,7 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
     public string Wrong(Field field, ReadOnlySpan<char> text, string? unit, string typed)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
-        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
+        if (Plain(field, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
         unit = units.Meant(unit);
         var tried = unit is null || given.Any(char.IsLetter) ? given : $"{given} {unit}";
         return Try(field, tried).Wrong?.Replace($"“{tried}”", $"“{typed}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";

@@ -27,7 +27,7 @@ public sealed class TolerancesOnPlatesTests
     [InlineData(PressureControl, "OPENS 400 ±10 PSI", "cutOut=400 psi")]
     [InlineData(Thermostat, "OPENS ±5 F", "")]
     [InlineData("motor", "230 V ±10% 50 HZ", "voltage=230 V; frequency=50 Hz")]
-    [InlineData("capacitor", "5 MFD ±6% 370 V", "rating=5 µF; tolerance=6 %")]
+    [InlineData("capacitor", "5 MFD ±6% 370 V", "rating=5 µF 370 V; tolerance=6 %")]
     [InlineData("capacitor", "5 MFD 370 V ±6%", "rating=5 µF 370 V; tolerance=6 %")]
     public void A_tolerance_does_not_come_between_a_figure_and_its_unit(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
