@@ -37,7 +37,7 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
             _ => Try(field, given).Text,
         };
 
-    /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it.</summary>
+    /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it unless the plate's other figures have it.</summary>
     /// <param name="field">The field.</param>
     /// <param name="text">The text, in plain signs.</param>
     /// <param name="unit">The unit to try when it has none.</param>
@@ -46,9 +46,9 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
         if (Plain(field, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
-        unit = units.Meant(unit);
-        var tried = unit is null || given.Any(char.IsLetter) ? given : $"{given} {unit}";
-        return Try(field, tried).Wrong?.Replace($"“{tried}”", $"“{typed}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
+        var meant = units.Meant(unit);
+        var tried = meant is null || given.Any(char.IsLetter) ? given : $"{given} {meant}";
+        return Try(field, tried).Wrong?.Replace($"“{tried}”", meant == unit ? $"“{typed}”" : $"“{typed} {meant}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }
 
     private (string? Text, string? Wrong) Try(Field field, string text)

@@ -29,6 +29,7 @@ public static class CondensingPressureValveVocabulary
     ],
     [])
     {
+        UnlessOthers = [new("psi")],
         Example = "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
         NeverAlone = ["ratedWith"],
         Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "VALVE"],

@@ -35,6 +35,7 @@ public static class ExpansionValveVocabulary
         new("bleedPort", "BLEED PORT", "yes"), new("bleedPort", "BLEED", "yes"), new("bleedPort", "NO BLEED", "no"),
     ])
     {
+        UnlessOthers = [new("psi"), new("F")],
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
         OnlyAtLabel = ["internal", "external", "LIQUID", "CROSS"],

@@ -36,6 +36,7 @@ public static class SolenoidValveVocabulary
         new("bothWays", "BI-FLOW", "yes"), new("bothWays", "BIFLOW", "yes"), new("bothWays", "BOTH WAYS", "yes"), new("bothWays", "BIDIRECTIONAL", "yes"), new("bothWays", "ONE WAY", "no"),
     ])
     {
+        UnlessOthers = [new("psi")],
         Example = "NC 3/8 ODF MOPD 300 PSI R404A COIL 24V 60HZ",
         Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
