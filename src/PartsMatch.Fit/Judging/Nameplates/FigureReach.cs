@@ -9,6 +9,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Units of several words (deg C, V AC, 1/min) have at most so many tokens.</summary>
     private const int LongestUnit = 3;
 
+    /// <summary>Nobody writes more than 99 whole ones before a fraction.</summary>
+    private const int MostWholeDigits = 2;
+
     private static readonly List<int> None = [];
 
     private readonly List<int>?[] ends = new List<int>?[plate.Count];
@@ -94,11 +97,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
     }
 
-    /// <summary>The 1 before the slash of 1 1 / 2.</summary>
-    private bool IsAboveSlash(int at) => plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
+    /// <summary>The 1 before the slash of 1 1 / 2, but not that of 230 1 / 4.</summary>
+    private bool IsAboveSlash(int at) => IsWhole(plate.Slice(at - 1, at)) && plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
 
-    /// <summary>Of 115/2/60 1/4 HP the 60 is no part of the horsepower; of 3/4-1 1/2 HP the 1 is.</summary>
-    private static bool IsWhole(ReadOnlySpan<char> text) => text[(text.LastIndexOf('-') + 1)..].IndexOfAnyExceptInRange('0', '9') < 0;
+    /// <summary>Of 115/2/60 1/4 HP the 60 is no part of the horsepower, nor is the 230 of 208-230 1/4 HP; of 3/4-1 1/2 HP the 1 is.</summary>
+    private static bool IsWhole(ReadOnlySpan<char> text) => text[(text.LastIndexOf('-') + 1)..] is { Length: <= MostWholeDigits } whole && whole.IndexOfAnyExceptInRange('0', '9') < 0;
 
     private static bool IsFraction(ReadOnlySpan<char> text)
     {
