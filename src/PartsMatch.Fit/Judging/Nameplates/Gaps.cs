@@ -31,8 +31,8 @@ internal static class Gaps
     /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign.</summary>
     private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) ? gap.TrimEnd()[..^1] : gap;
 
-    /// <summary>What it costs to read a label with the figure or word behind it; null when they do not belong together.</summary>
-    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>", ",;|¦");
+    /// <summary>What it costs to read a label with the figure or word behind it, OPENS @ 400 PSI; null when they do not belong together.</summary>
+    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#@-–—_()[]<>", ",;|¦");
 
     /// <summary>What it costs to read a label with the figure or word before it.</summary>
     public static int? ToLabel(PlateText plate, int value, int at, int end) => Cost(plate, value, at, end, "-–.()[]_", ",;|¦/");

@@ -50,10 +50,21 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 rest = rest[..at].TrimEnd();
             }
 
-            if (reader.Read(group[last], figure, null) is not { } text) return null;
+            if (reader.Read(group[last], figure, null) is not { } text || (last == 0 && AreAlike(group, figure))) return null;
             placed.Add(new(group[last], text, where));
         }
 
         return new(from, to, LabelStands.Nowhere, 0, placed);
+    }
+
+    /// <summary>50/60 are two frequencies, and not 50 V at 60 Hz.</summary>
+    private bool AreAlike(IReadOnlyList<Field> group, ReadOnlySpan<char> first)
+    {
+        foreach (var other in group.Skip(1))
+        {
+            if (lexicon.UsualOf(other) is { } usual && reader.Read(other, first, null) is { } text && other.Form.ReadAny(text).Value is { } value && usual.Holds(value)) return true;
+        }
+
+        return false;
     }
 }

@@ -42,6 +42,7 @@ internal sealed class PlacementSearch
             if (!plate.RunsOn(at)) AddAt(at);
         }
 
+        new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
         contested.Settle(simple);
         past.YieldBehind();

@@ -20,8 +20,7 @@ internal sealed class ToleranceSearch(PlateText plate, Lexicon lexicon, ValueRea
     private PlacedValue? Value(int at)
     {
         if (!IsShare(at)) return null;
-        var share = plate.Slice(at, at + 1);
-        return reader.Read(lexicon.Tolerance!, share[share.IndexOfAnyInRange('0', '9')..], null) is { } text ? new(lexicon.Tolerance!, text, new Stretch(at, at + 1)) : null;
+        return reader.Read(lexicon.Tolerance!, Tolerances.ShareOf(plate.Slice(at, at + 1)), null) is { } text ? new(lexicon.Tolerance!, text, new Stretch(at, at + 1)) : null;
     }
 
     private static IEnumerable<Stretch> Without(Stretch stretch, List<int> tokens)

@@ -25,11 +25,15 @@ internal static class Tolerances
     /// <summary>How long a share is that a text begins with, ±6 %, +/-6% or 6 %; null when it begins with none.</summary>
     public static int? ShareEnd(ReadOnlySpan<char> text)
     {
-        var from = SignEnd(text) is { } sign ? AfterSpaces(text, sign) : 0;
-        if (FigureEnd(text, from) is not { } end) return null;
+        if (FigureEnd(text, SignsEnd(text)) is not { } end) return null;
         var share = AfterSpaces(text, end);
         return share < text.Length && text[share] == '%' ? share + 1 : null;
     }
+
+    /// <summary>What of a share stands behind its sign: 6 % of ±6 %.</summary>
+    public static ReadOnlySpan<char> ShareOf(ReadOnlySpan<char> text) => text[SignsEnd(text)..];
+
+    private static int SignsEnd(ReadOnlySpan<char> text) => SignEnd(text) is { } sign ? AfterSpaces(text, sign) : 0;
 
     /// <summary>A text without the shares in it, and without their labels: 45 MFD of 45 TOL ±6 % MFD.</summary>
     /// <param name="text">The text, in plain signs.</param>

@@ -13,6 +13,9 @@ internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     {
         /// <summary>Whether only the first field's label shows what it is: COIL 120/60, COIL 24 V 60.</summary>
         public bool NeedsLabel { get; init; }
+
+        /// <summary>Whether it says something by itself, for a figure in it has no unit; others are read one by one.</summary>
+        public bool IsOne { get; init; }
     }
 
     /// <summary>All placements of two turns or more, or of one that its label alone makes one, with the first field's label where it has one; without, only where its unit says what it is.</summary>
@@ -26,7 +29,7 @@ internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[]
                 for (var count = turns.Count; count > 0; count--)
                 {
                     var needsLabel = turns[..count].Exists(turn => turn.NeedsLabel);
-                    if ((count == 1 && !needsLabel) || Read(first, second, turns[..count]) is not { } values) continue;
+                    if ((count == 1 && !turns[0].IsOne) || Read(first, second, turns[..count]) is not { } values) continue;
                     foreach (var (start, end, stands, cost) in Labelled(first, from, turns[count - 1].To, needsLabel))
                     {
                         var all = new Stretch(start, end);
@@ -67,7 +70,7 @@ internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[]
             foreach (var last in reach.Ends(at))
             {
                 if (reach.UnitEnd(second, last) is { } to && reader.Read(second, plate.Slice(at, to), null) is { } beside) return new(to, text, beside);
-                if (!reach.IsUnitOfAny(last) && Usual(second, plate.Slice(at, last)) is { } usual) return new(last, text, usual) { NeedsLabel = true };
+                if (!reach.IsUnitOfAny(last) && Usual(second, plate.Slice(at, last)) is { } usual) return new(last, text, usual) { NeedsLabel = !lexicon.ByUnit.Contains(first), IsOne = true };
             }
         }
 
@@ -80,7 +83,7 @@ internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         var figures = plate.Slice(from, end);
         for (var at = 1; at < figures.Length - 1; at++)
         {
-            if (figures[at] is '/' or '-' && Usual(second, figures[(at + 1)..]) is { } beside && Usual(second, figures[..at]) is null && reader.Read(first, figures[..at], null) is { } text) return new(reach.UnitEnd(second, end) ?? end, text, beside) { NeedsLabel = true };
+            if (figures[at] is '/' or '-' && Usual(second, figures[(at + 1)..]) is { } beside && Usual(second, figures[..at]) is null && reader.Read(first, figures[..at], null) is { } text) return new(reach.UnitEnd(second, end) ?? end, text, beside) { NeedsLabel = true, IsOne = true };
         }
 
         return null;

@@ -78,7 +78,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             var whole = behind is { } stands ? Figure(from, stands, label, null) : null;
 
             // FAIL SAFE 1.5 HR: no unit is meant but the one that stands there.
-            if (!IsTail(from, end, label.Field) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
             if (behind is { } unit)
             {
                 if (whole is not null) found.Add(new(unit, whole));
@@ -127,6 +127,10 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
     /// <summary>Whether a figure is a second one by its size and its unit: the 250 VAC of 88-108 MFD 250 VAC are no 250 µF.</summary>
     private bool IsTail(int from, int end, Field field) => end == from + 1 && reach.UnitEnd(lexicon.TailUnits, end) is not null && IsUsualTail(from, field);
+
+    /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F.</summary>
+    private bool HasOthersUnit(int end, LabelEntry label) =>
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0) && reach.UnitEnd(label.Field, end) is null && reach.IsUnitOfAny(end);
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)

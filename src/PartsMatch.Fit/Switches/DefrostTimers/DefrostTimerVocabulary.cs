@@ -14,7 +14,7 @@ public static class DefrostTimerVocabulary
     [
         new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"], OthersBeside = ContactLabels.BesideVolts },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
-        new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
+        new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY", "CYCLES", "DAY"),
         new("starts", "EVERY", "STARTS EVERY", "INITIATE EVERY", "INITIATES EVERY", "INITIATED EVERY", "DEFROST EVERY", "DEFROSTS EVERY") { Unit = "h" },
         new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST", "MAX TIME", "BACKUP TIME") { ByUnit = true, Unit = "min" },
         new("endedBy", "ENDED BY", "TERMINATION", "TERM BY", "TERMINATED BY", "TERM"),
@@ -40,6 +40,7 @@ public static class DefrostTimerVocabulary
         new("poles", "SPDT", "1"), new("poles", "DPDT", "2"), new("poles", "DPST", "2"), new("poles", "SPST", "1"), new("poles", "3PDT", "3"),
         new("endedBy", "TIME OR TEMP", "time, temperature"), new("endedBy", "TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TEMP OR TIME", "time, temperature"), new("endedBy", "TEMPERATURE OR TIME", "time, temperature"),
         new("endedBy", "TERM BY TIME OR TEMP", "time, temperature"), new("endedBy", "TERMINATED BY TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TIME OR TEMP TERMINATED", "time, temperature"),
+        new("endedBy", "PRESS TERM", "pressure"), new("endedBy", "PRESS TERMINATED", "pressure"),
         new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
     ])
     {

@@ -23,6 +23,7 @@ public static class PressureControlVocabulary
         Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
         Moving("cutIn", ContactLabels.Closing, "RISE", "opens on fall"),
         Moving("cutOut", ContactLabels.Opening, "FALL", "opens on fall"),
+        new("cutIn", "AUTO RESET") { Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "psi", Says = new("reset", "automatic") },
         new("cutOut", "OFF"),
         new("cutIn", "ON"),

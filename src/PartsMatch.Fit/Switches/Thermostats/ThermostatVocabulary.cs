@@ -24,6 +24,7 @@ public static class ThermostatVocabulary
         Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
         Moving("cutIn", ContactLabels.Closing, "RISE", "closes on rise"),
         Moving("cutOut", ContactLabels.Opening, "FALL", "closes on rise"),
+        new("cutIn", "AUTO RESET") { Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "°F", Says = new("reset", "automatic") },
         new("fanCutOut", "FAN OFF", "FANS OFF", "FAN OPENS", "FANS OPEN", "FAN OPENS AT", "FANS OPEN AT", "FAN CUT-OUT", "FANS OFF AT") { Unit = "°F" },
         new("fanCutIn", "FAN ON", "FANS ON", "FAN CLOSES", "FANS CLOSE", "FAN CLOSES AT", "FANS CLOSE AT", "FAN CUT-IN", "FANS ON AT") { Unit = "°F" },

@@ -27,12 +27,14 @@ public static class CondensingPressureValveVocabulary
         new("dischargePort", "DISCHARGE", "HOT GAS", "DISCH PORT", "HOT GAS PORT") { Unit = "in" },
         new("arrangement", "ARRANGEMENT", "ACTION"),
     ],
-    [])
+    [
+        new("arrangement", "INLET REG", "inlet regulator"),
+    ])
     {
         UnlessOthers = [new("psi")],
         Example = "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
         NeverAlone = ["ratedWith"],
-        Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "VALVE"],
+        Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "HEAD PRESS CONTROL", "HEAD PRESS VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS"],
         Limits =
         [

@@ -22,6 +22,7 @@ public static class ExpansionValveVocabulary
         new("evaporatingMost", "TO", "RANGE TO", "MAX EVAP") { Unit = "F" },
         new("evaporatingLeast", "RANGE", "EVAP RANGE", "EVAPORATING RANGE", "TEMP RANGE", "EVAP") { Unit = "F", To = "evaporatingMost" },
         new("capillary", "CAPILLARY", "CAP TUBE", "CAPILLARY LENGTH", "TUBE") { Unit = "in" },
+        new("capillary", "CAP"),
         new("inletSize", "CONN", "CONNECTIONS", "CONNECTION", "INLET") { Unit = "in", By = "outletSize" },
         Sized("solder", "ODF", "ODS", "SWEAT", "SOLDER"),
         Sized("flare", "SAE", "FLARE", "SAE FLARE"),

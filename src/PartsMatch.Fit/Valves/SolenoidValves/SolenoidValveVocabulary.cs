@@ -38,8 +38,8 @@ public static class SolenoidValveVocabulary
     {
         UnlessOthers = [new("psi")],
         Example = "NC 3/8 ODF MOPD 300 PSI R404A COIL 24V 60HZ",
-        Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
-        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
+        Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE", "VALVE"],
+        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS"],
         Groups = [["coilVolts", "coilFrequency"]],
         Usual = [CoilMarks.Mains("coilFrequency")],
         InTurns = [("coilVolts", "coilFrequency")],

@@ -129,6 +129,7 @@ public sealed class CoilsOnPlatesTests
     [InlineData(Contactor, "COIL 24V 50/60", "coilVolts=24 V; coilFrequency=50/60 Hz")]
     [InlineData(SolenoidValve, "COIL 120/60", "coilVolts=120 V; coilFrequency=60 Hz")]
     [InlineData(DefrostTimer, "CLOCK 120/60 RES 40 A 240 V", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData(SolenoidValve, "240V 50/60 MOPD 275 PSI", "openingDifferential=275 psi; coilVolts=240 V; coilFrequency=50/60 Hz")]
     [InlineData(Contactor, "COIL 24/48", "coilVolts=24/48 V")]
     [InlineData(Contactor, "COIL 120/240", "coilVolts=120/240 V")]
     [InlineData(Contactor, "2P 40 FLA COIL 24V 60 LRA", "poleCount=2 poles; coilVolts=24 V; fullLoadAmps=40 A; lockedRotorAmps=60 A")]
