@@ -11,6 +11,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     private int line;
     private int chunk;
     private bool parted;
+    private int shareEnd = -1;
 
     /// <summary>All tokens.</summary>
     public Token[] All()
@@ -18,6 +19,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (at < text.Length)
         {
             var here = text[at];
+            parted |= IsAtShare();
             if (here is '\n' or '\r' or '\u2028' or '\u2029')
             {
                 if (here != '\r' || At(at + 1) != '\n') line++;
@@ -56,6 +58,15 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         }
 
         return [.. tokens];
+    }
+
+    /// <summary>Whether the ±10% of 230V±10%, which no field holds, begins or ends here: it is no part of what it touches.</summary>
+    private bool IsAtShare()
+    {
+        if (lexicon.Tolerance is not null) return false;
+        if (text[at] is '±' or '+' or '-' or '−' or '–' && Tolerances.ShareEnd(text.AsSpan(at)) is { } share) shareEnd = at + share;
+        else if (at != shareEnd) return false;
+        return true;
     }
 
     private void TakeSign(char here)

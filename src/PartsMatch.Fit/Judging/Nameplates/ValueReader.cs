@@ -27,8 +27,11 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
     private string? InThousands(Field field, string given, string? unit) =>
         FigureText.WithoutThousands(given) is { } whole && Try(field, given.Replace(',', '.'), unit) is null ? Try(field, whole, unit) : null;
 
+    /// <summary>2 HOUR, 1/2".</summary>
+    private static bool HasUnit(string given) => given.Any(char.IsLetter) || (given is [.., var last] && Characters.IsQuote(last));
+
     /// <summary>A figure without a unit has the one that was said, and no other: 2 HOUR are not two minutes.</summary>
-    private string? Try(Field field, string given, string? unit) => unit is null || given.Any(char.IsLetter)
+    private string? Try(Field field, string given, string? unit) => unit is null || HasUnit(given)
         ? Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text)
         : Try(field, $"{given} {unit}") switch
         {
@@ -47,7 +50,7 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
         if (Plain(field, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
         var meant = units.Meant(unit);
-        var tried = meant is null || given.Any(char.IsLetter) ? given : $"{given} {meant}";
+        var tried = meant is null || HasUnit(given) ? given : $"{given} {meant}";
         return Try(field, tried).Wrong?.Replace($"“{tried}”", meant == unit ? $"“{typed}”" : $"“{typed} {meant}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }
 
