@@ -140,6 +140,14 @@ public sealed class CoilsOnPlatesTests
     [InlineData("COIL 24V 60HZ 240V 50/60HZ")]
     public void Volts_that_lie_farther_apart_than_frequencies_are_not_of_one_coil(string plate) => Families.Find(Contactor)!.ReadNameplate(plate).Fields.ShouldContain(field => field.Field.Name == "coilVolts" && field.Text == "24 V");
 
+    /// <summary>What a valve opens against with either coil says nothing of the one that is on it.</summary>
+    [Theory]
+    [InlineData("MOPD 275PSI AC / 200 PSI DC", "openingDifferential=275 psi; directDifferential=200 psi")]
+    [InlineData("MOPD 21 BAR AC / 14 BAR DC PS 35 BAR", "openingDifferential=21 bar; directDifferential=14 bar; workingPressure=35 bar")]
+    [InlineData("MOPD 275 PSI AC 200 PSI DC COIL 24V DC", "openingDifferential=275 psi; directDifferential=200 psi; coilVolts=24 V; coilCurrent=DC")]
+    [InlineData("MOPD 200 PSI DC", "openingDifferential=200 psi; coilCurrent=DC")]
+    public void An_opening_differential_for_each_current_is_no_contradiction(string plate, string read) => ReadPlate.Whole(SolenoidValve, plate).ShouldBe(read);
+
     [Fact]
     public void A_coil_for_two_frequencies_leaves_the_volts_of_a_size_alone() =>
         Families.Find(Contactor)!.ReadNeed(new("NEMA SIZE 1 3 POLE COIL 120V 60HZ 110V 50HZ", [], [])).Deductions.ShouldContain(deduction => deduction.Field == "ratedVolts");
