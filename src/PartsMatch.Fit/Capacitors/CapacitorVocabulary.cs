@@ -27,6 +27,7 @@ public static class CapacitorVocabulary
     ])
     {
         Example = "45+5 MFD 440 VAC 60 HZ ROUND",
+        ToleranceOf = "tolerance",
         OnlyAtLabel = ["run", "start", "none"],
         Names = ["CAPACITOR", "CAP"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "NO", "NOT", "NOT FOR", "WITHOUT"],

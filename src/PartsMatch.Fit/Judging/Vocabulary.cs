@@ -54,6 +54,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>The field of a second figure behind an X: the length in SHAFT 1/2 X 4; null when there is none.</summary>
     public string? By { get; init; }
 
+    /// <summary>The field of the other end of a span, of which these words announce nothing less: the highest setting in RANGE 100-225 PSI. Null where they announce a figure of one field.</summary>
+    public string? To { get; init; }
+
     /// <summary>What a third figure behind another X says: the 1/4 of 3/8 X 1/2 X 1/4 ODF on an expansion valve. Null where three figures are in no known order.</summary>
     public PlateThird? Third { get; init; }
 }
@@ -134,6 +137,9 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that announce what no field holds: MODEL, SERIAL, DATE. They are left over with the figure behind them.</summary>
     public IReadOnlyList<string> Strangers { get; init; } = [];
 
+    /// <summary>Words that announce what no field holds, but whose figures look like those of a field with a second figure; so does a span of such figures by itself: START CAP 88-108 MFD 110 V beside a run capacitor.</summary>
+    public IReadOnlyList<PlateLabel> Alike { get; init; } = [];
+
     /// <summary>Words that say nothing of any field, and may stand among those that do: the Y and Δ of 400 V Y / 230 V Δ. They are left over.</summary>
     public IReadOnlyList<string> Fillers { get; init; } = [];
 
@@ -143,7 +149,7 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Words that deny the word before them: REVERSIBLE NO. They must be among the strangers, labels, words or fillers, too.</summary>
     public IReadOnlyList<string> Denials { get; init; } = [];
 
-    /// <summary>What values are when a slip was mended in them: narrower than the limits, for 114 horsepower are sooner a lost slash.</summary>
+    /// <summary>What values are when a slip was mended in them, or when nothing but their place says what they are: narrower than the limits, for 114 horsepower are sooner a lost slash, and the 48 of COIL 24/48 no hertz.</summary>
     public IReadOnlyList<PlateLimit> Usual { get; init; } = [];
 
     /// <summary>Second figures that belong to a field.</summary>
@@ -161,8 +167,14 @@ public sealed record Vocabulary(IReadOnlyList<PlateLabel> Labels, IReadOnlyList<
     /// <summary>Fields, in their order, whose figures plates print side by side before the label of the last: 1075/3 SPD is a speed and how many there are.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Pairs { get; init; } = [];
 
+    /// <summary>The field of a share that may stand anywhere in or beside another figure, and says how far off that may be: the ±6 % of 45 ±6 % MFD. Null where no field holds it.</summary>
+    public string? ToleranceOf { get; init; }
+
     /// <summary>Units that are meant where a label's figure has none, unless the plate's other figures at such labels have another: °F, but not the 2 of RANGE -30/15 C CUT-OUT 2.</summary>
     public IReadOnlyList<PlateUnit> UnlessOthers { get; init; } = [];
+
+    /// <summary>Pairs of fields of which the second figure stands in brackets behind the first, before one unit: 10(6) A is 10 A resistive and 6 A inductive.</summary>
+    public IReadOnlyList<(string First, string InBrackets)> Bracketed { get; init; } = [];
 
     /// <summary>Pairs of fields whose figures plates print in turns, each with its unit: 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies.</summary>
     public IReadOnlyList<(string First, string Second)> InTurns { get; init; } = [];

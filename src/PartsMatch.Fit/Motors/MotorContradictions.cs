@@ -11,7 +11,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     internal const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfType, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfFrequency, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfType, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];
@@ -51,6 +51,11 @@ public static class MotorContradictions
         {
             yield return new(["phase", "runCapacitor"], $"A three-phase motor has no run capacitor, but the plate says {Deducing.Text(capacitor)}.", MotorSources.TypeOfMotor);
         }
+    }
+
+    private static IEnumerable<Contradiction> SpeedOfFrequency(MotorSpec spec)
+    {
+        if (RatedSpeeds.AreCrossed(spec)) yield return new(["speed", "frequency"], $"{Deducing.Text(spec.Speed!)} stand beside {Deducing.Text(spec.Frequency!)}, but a motor turns faster at the higher frequency: one of the two stands the other way round.", MotorSources.SideBySide);
     }
 
     private static IEnumerable<Contradiction> SpeedOfPoles(MotorSpec spec)

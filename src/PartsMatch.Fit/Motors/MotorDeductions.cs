@@ -52,7 +52,7 @@ public static class MotorDeductions
     /// <summary>Several speeds, or powers, on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>
     private static IEnumerable<Deduction> SpeedsCounted(MotorSpec spec)
     {
-        if (HighSpeed.MayBeByFrequency(spec)) yield break;
+        if (HighSpeed.MayBeByFrequency(spec) || RatedSpeeds.AreCrossed(spec)) yield break;
         var count = LowerSpeeds.Of(spec).Count + 1;
         if (spec.Speed is { Count: > 1 } speed) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(speed)}", MotorSources.SideBySide, "speed");
         else if (count > 1) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(spec.Power!)}", MotorSources.SideBySide, "power");

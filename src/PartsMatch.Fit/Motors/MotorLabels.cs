@@ -59,6 +59,7 @@ internal static class MotorLabels
         new("drainHoles", "DRAIN", "DRAINS", "DRAIN HOLES", "DRAIN HOLE"),
         new("insulation", "INS", "INSUL", "INSULATION", "INS CL", "INS CLASS", "INSUL CL", "INSUL CLASS", "INSULATION CLASS", "INSULATION CL", "CL", "CLASS", "TH CL", "THERM CL", "THERMAL CLASS", "ISOL", "ISO CL", "ISOL CL", "IS CL", "IS KL", "ISO KL", "ISOL KL", "INS KL", "TH KL", "WKL", "W KL", "KL", "CL INS", "CLASS INS"),
         new("ambientMost", "AMB", "AMBIENT", "MAX AMB", "MAX AMBIENT", "AMB MAX", "AMB TEMP", "AMBIENT TEMP", "MAX AMB TEMP", "T AMB", "T AMB MAX", "TA", "TA MAX", "UMG TEMP") { Unit = "C" },
+        new("ambientLeast", "AMB", "AMBIENT", "AMB TEMP", "AMBIENT TEMP", "T AMB", "TA", "AMB RANGE", "UMG TEMP") { Unit = "C", To = "ambientMost" },
         new("ambientLeast", "MIN AMB", "MIN AMBIENT", "AMB MIN") { Unit = "C" },
         new("protection", "PROT", "PROTECTION", "THERM PROT", "THERMAL PROT", "THERMAL PROTECTION", "OL PROT", "OVERLOAD", "OVERLOAD PROT", "OVERLOAD PROTECTION", "OVLD", "OVERLD", "O/L", "PROTECTOR", "THERMAL PROTECTOR", "OL", "THERMAL"),
         new("speedControls", "SPEED CONTROL", "SPEED CTRL", "CONTROL"),

@@ -16,6 +16,7 @@ public static class MotorVocabulary
         Example = "HP 1/4 RPM 1075 V 208-230 PH 1 ROT CCW LE",
         OnlyAtLabel = MotorWords.OnlyAtLabel,
         Strangers = MotorWords.Strangers,
+        Alike = [new("runCapacitor", "START CAP", "START CAPACITOR", "STARTING CAP", "STARTING CAPACITOR", "START CAP MFD")],
         Fillers = MotorWords.Fillers,
         Names = MotorWords.Names,
         Steps = ["HI", "HIGH", "MED HI", "MED", "MEDIUM", "MED LO", "LO", "LOW"],

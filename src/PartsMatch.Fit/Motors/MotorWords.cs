@@ -70,7 +70,7 @@ internal static class MotorWords
     ];
 
     /// <summary>What such a part is called.</summary>
-    public static IReadOnlyList<string> Names { get; } = ["MOTOR", "FAN MOTOR", "AC MOTOR", "ELECTRIC MOTOR"];
+    public static IReadOnlyList<string> Names { get; } = ["MOTOR", "MTR", "FAN MOTOR", "FAN MTR", "AC MOTOR", "ELECTRIC MOTOR"];
 
     /// <summary>Words that announce what no field holds; they take the figures behind them along.</summary>
     public static IReadOnlyList<string> Strangers { get; } =

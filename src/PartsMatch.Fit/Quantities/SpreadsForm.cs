@@ -46,9 +46,9 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
                 return TextReading<Figures<Spread<T>>>.Refused($"“{text.Trim()}” is too wide for a span; with a slash it is two figures, and with the word “to” a wide span");
             }
 
-            if (open && Joins(spreads[^1].First, figure.Joiner, value.Value))
+            if (open && Joins(spreads[^1], figure.Joiner, value.Value))
             {
-                spreads[^1] = Order(spreads[^1].First, value.Value);
+                spreads[^1] = Widened(spreads[^1], value.Value);
                 open = figure.Joiner == '/';
             }
             else
@@ -83,11 +83,11 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         return $"{first}{joiner}{one.WriteNumber(spread.Last, unit, units)}";
     }
 
-    private bool Joins(T first, char joiner, T next) => joiner switch
+    private bool Joins(Spread<T> before, char joiner, T next) => joiner switch
     {
         't' => true,
         '-' when widestRatio is null => true,
-        '-' or '/' when widestRatio is { } widest => Within.Ratio(Number(first), Number(next), widest),
+        '-' or '/' when widestRatio is { } widest => Within.Ratio(Number(before.First), Number(next), widest) && Within.Ratio(Number(before.Last), Number(next), widest),
         _ => false,
     };
 
@@ -98,8 +98,12 @@ public sealed class SpreadsForm<T>(QuantityForm<T> one, string example, double? 
         return !Within.Ratio(one, other, Math.Max(widest, MostTaps));
     }
 
-    /// <summary>The ends of a span of volts stand low to high; amps stay as they stand, beside the volts they belong to.</summary>
-    private Spread<T> Order(T first, T last) => widestRatio is not null && Number(last) < Number(first) ? new(last, first) : new(first, last);
+    /// <summary>The ends of a span of volts stand low to high, and 208/240/220 V ends where 208/240 V does; amps stay as they stand, beside the volts they belong to.</summary>
+    private Spread<T> Widened(Spread<T> before, T next)
+    {
+        if (widestRatio is null) return new(before.First, next);
+        return Number(next) < Number(before.First) ? new(next, before.Last) : Number(next) > Number(before.Last) ? new(before.First, next) : before;
+    }
 
     private double Number(T value) => value.As(one.Si.Unit);
 }

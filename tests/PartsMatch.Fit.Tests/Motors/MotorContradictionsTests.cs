@@ -51,6 +51,10 @@ public sealed class MotorContradictionsTests
     [InlineData("power=3/4-1/2-1/3 hp; speed=1725/1140 rpm", "power, speed", "1725/1140 rpm")]
     [InlineData("voltage=115/230 V; fullLoadAmps=1/2/3 A", "fullLoadAmps, voltage", "115/230 V")]
     [InlineData("lockedRotorAmps=1/2/3 A", "lockedRotorAmps, voltage", "anything else")]
+
+    // Worked by hand: six poles turn below 120 × 60 / 6 = 1200 and 120 × 50 / 6 = 1000 rpm, four below 1800 and 1500.
+    [InlineData("speed=1140/950 rpm; frequency=50/60 Hz", "speed, frequency", "turns faster at the higher frequency")]
+    [InlineData("speed=1425/1725 rpm; frequency=60/50 Hz", "speed, frequency", "one of the two stands the other way round")]
     public void Readings_that_cannot_all_be_true_are_named(string plate, string fields, string says)
     {
         var found = MotorFamily.Motor.ReadNeed(new(null, Named.Texts(plate), [])).Contradictions.ShouldHaveSingleItem();
@@ -83,6 +87,8 @@ public sealed class MotorContradictionsTests
     [InlineData("power=1/6 hp; voltage=115 V; phase=1; fullLoadAmps=4.6 A; speed=1050 rpm")]
     [InlineData("type=ECM; power=9 W; voltage=115 V; phase=1; fullLoadAmps=0.35 A; speed=1550 rpm")]
     [InlineData("power=23 W; voltage=230 V; fullLoadAmps=2 A; phase=1")] // may be what a shaded-pole motor gives
+    [InlineData("speed=1140/950 rpm; frequency=60/50 Hz")]
+    [InlineData("speed=1075/900 rpm; speeds=2; frequency=50/60 Hz")] // two speeds, as the plate counts them
     [InlineData("frame=48Y; shaftDiameter=5/8 in")]
     [InlineData("frame=48Z; shaftDiameter=5/8 in")]
     [InlineData("frame=48; shaftDiameter=12.7 mm")]

@@ -9,6 +9,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Units of several words (deg C, V AC, 1/min) have at most so many tokens.</summary>
     private const int LongestUnit = 3;
 
+    /// <summary>Nobody writes more than 99 whole ones before a fraction.</summary>
+    private const int MostWholeDigits = 2;
+
     private static readonly List<int> None = [];
 
     private readonly List<int>?[] ends = new List<int>?[plate.Count];
@@ -26,21 +29,23 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
             else break;
         }
 
-        if (IsTolerance(found[^1])) found.Add(found[^1] + 1);
+        if (ToleranceEnd(found[^1]) is { } tolerance) found.Add(tolerance);
         return found;
     }
 
     /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>
-    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at);
+    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at, lexicon.Tails.ContainsKey(field));
 
     /// <summary>The token behind one of some units that begins with a token; null when none does. The longest counts.</summary>
-    public int? UnitEnd(UnitSet units, int at)
+    public int? UnitEnd(UnitSet units, int at) => UnitEnd(units, at, mayHaveShare: true);
+
+    private int? UnitEnd(UnitSet units, int at, bool mayHaveShare)
     {
         if (units.IsEmpty || at >= plate.Count) return null;
         for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
         {
             if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
-            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return IsTolerance(end) ? UnitEnd(units, end + 1) ?? end + 1 : end;
+            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return (mayHaveShare || lexicon.Tolerance is null) && ToleranceEnd(end) is { } tolerance ? UnitEnd(units, tolerance, mayHaveShare) ?? tolerance : end;
         }
 
         return null;
@@ -69,7 +74,15 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
         at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
 
-    private bool IsTolerance(int at) => plate.Is(at, TokenKind.Tolerance) && plate.SameLine(at);
+    /// <summary>The token behind ±5 F, TOL 6 % or 6 % TOL; null when none begins with a token.</summary>
+    private int? ToleranceEnd(int at)
+    {
+        var from = LabelEnd(at) ?? at;
+        return plate.Is(from, TokenKind.Tolerance) && plate.SameLine(at) && plate.SameLine(from) ? LabelEnd(from + 1) ?? from + 1 : null;
+    }
+
+    private int? LabelEnd(int at) =>
+        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) && lexicon.Tree.At(plate, at).FindLast(match => match.Node.Labels.Exists(label => label.Field == field)) is { Node: not null } label ? label.End : null;
 
     /// <summary>Whether a number continues the one before it.</summary>
     public bool Joins(int at)
@@ -84,11 +97,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
     }
 
-    /// <summary>The 1 before the slash of 1 1 / 2.</summary>
-    private bool IsAboveSlash(int at) => plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
+    /// <summary>The 1 before the slash of 1 1 / 2, but not that of 230 1 / 4.</summary>
+    private bool IsAboveSlash(int at) => IsWhole(plate.Slice(at - 1, at)) && plate.Is(at + 1, TokenKind.Number) && plate.SameLine(at + 1) && plate.Gap(at + 1).Trim() is "/" && !plate.Slice(at, at + 2).ContainsAny('-', '.', '+');
 
-    /// <summary>Of 115/2/60 1/4 HP the 60 is no part of the horsepower; of 3/4-1 1/2 HP the 1 is.</summary>
-    private static bool IsWhole(ReadOnlySpan<char> text) => text[(text.LastIndexOf('-') + 1)..].IndexOfAnyExceptInRange('0', '9') < 0;
+    /// <summary>Of 115/2/60 1/4 HP the 60 is no part of the horsepower, nor is the 230 of 208-230 1/4 HP; of 3/4-1 1/2 HP the 1 is.</summary>
+    private static bool IsWhole(ReadOnlySpan<char> text) => text[(text.LastIndexOf('-') + 1)..] is { Length: <= MostWholeDigits } whole && whole.IndexOfAnyExceptInRange('0', '9') < 0;
 
     private static bool IsFraction(ReadOnlySpan<char> text)
     {

@@ -40,11 +40,12 @@ internal static class FigureText
         return end;
     }
 
-    /// <summary>How long the dots of a span are that a text begins with, -30...+15 or 220…240; 0 where it begins with none.</summary>
+    /// <summary>How long the dots of a span are that a text begins with, -30...+15, 220…240 or -30..+15; 0 where it begins with none. Two of them may be a decimal point that was typed twice, 2..15, and count only before a sign.</summary>
     public static int Dots(ReadOnlySpan<char> text) => text switch
     {
         ['…', ..] => 1,
         ['.', '.', '.', ..] => 3,
+        ['.', '.', '+' or '-' or '−', ..] => 2,
         _ => 0,
     };
 
@@ -52,11 +53,36 @@ internal static class FigureText
     {
         for (var at = 1; at < text.Length; at++)
         {
-            var behind = at + Dots(text.AsSpan(at));
-            if (behind > at && behind < text.Length && Characters.IsFigure(text[at - 1]) && (Characters.IsFigure(text[behind]) || text[behind] is '+' or '-' or '−')) return $"{text[..at]} to {text[behind..]}";
+            var isBehindUnit = char.IsLetter(text[at - 1]);
+            var behind = at + (isBehindUnit && text.AsSpan(at) is ['.', '.', not '.', ..] ? 2 : Dots(text.AsSpan(at)));
+            if (behind > at && behind < text.Length && (isBehindUnit || Characters.IsFigure(text[at - 1])) && (Characters.IsFigure(text[behind]) || text[behind] is '+' or '-' or '−')) return $"{text[..at]} to {text[behind..]}";
         }
 
         return text;
+    }
+
+    /// <summary>The two ends of a span that rises, each as it stands, and the unit behind the second: 100 and 225 of 100-225 PSI. Null for anything else.</summary>
+    public static (string Low, string High, string Unit)? Ends(ReadOnlySpan<char> text)
+    {
+        var plain = WithoutDots(WithoutTolerance(text)).Trim();
+        if (!TradeNumber.TryRead(plain, fractions: false, signed: true, out var low, out var length)) return null;
+        var (joiner, width) = Joiner(plain, length);
+        if (joiner < 0) return null;
+        var high = plain[(joiner + width)..].TrimStart();
+        if (!TradeNumber.TryRead(high, fractions: false, signed: true, out var most, out var behind) || most.Double <= low.Double) return null;
+        return (plain[..joiner].TrimEnd(), high, high[behind..].Trim());
+    }
+
+    /// <summary>Where the dash, slash or TO of a span stands, and how long it is; -1 where there is none.</summary>
+    private static (int At, int Width) Joiner(string text, int from)
+    {
+        for (var at = from; at < text.Length; at++)
+        {
+            if (text[at] is '-' or '–' or '/') return (at, 1);
+            if (char.IsWhiteSpace(text[at]) && text.AsSpan(at + 1).StartsWith("to", StringComparison.OrdinalIgnoreCase)) return (at, 3);
+        }
+
+        return (-1, 0);
     }
 
     /// <summary>11/2 HP may be one and a half, its dash lost, sooner than eleven and two.</summary>

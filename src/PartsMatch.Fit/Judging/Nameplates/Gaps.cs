@@ -21,18 +21,18 @@ internal static class Gaps
     /// <summary>208 - 230, 115 / 230: what may join two figures that do not touch.</summary>
     public static bool JoinsFigures(ReadOnlySpan<char> gap) => gap.Trim() is ['&' or '+'] || PartsFigure(gap);
 
-    /// <summary>208 - 230, -30 / +15: a slash or a dash, of which either end is no figure by itself.</summary>
-    public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'];
+    /// <summary>208 - 230, -30 / +15, -30 °C...+15 °C: a slash, a dash or dots, of which either end is no figure by itself.</summary>
+    public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'] || WithoutPlus(gap) is "…" or "..." or "..";
 
     /// <summary>Whether a plus is the sign of the figure behind it: OPENS +2 C, OPENS + 2 C. One that touches what stands before it joins two.</summary>
     public static bool EndsInPlus(ReadOnlySpan<char> gap) =>
-        gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–');
+        gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–' or '.');
 
     /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign.</summary>
     private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) ? gap.TrimEnd()[..^1] : gap;
 
-    /// <summary>What it costs to read a label with the figure or word behind it; null when they do not belong together.</summary>
-    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#-–—_()[]<>", ",;|¦");
+    /// <summary>What it costs to read a label with the figure or word behind it, OPENS @ 400 PSI; null when they do not belong together.</summary>
+    public static int? FromLabel(PlateText plate, int label, int at, int end) => Cost(plate, label, at, end, ":=.#@-–—_()[]<>", ",;|¦");
 
     /// <summary>What it costs to read a label with the figure or word before it.</summary>
     public static int? ToLabel(PlateText plate, int value, int at, int end) => Cost(plate, value, at, end, "-–.()[]_", ",;|¦/");

@@ -9,10 +9,10 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
         if (lexicon.Groups.Count + lexicon.Pairs.Count == 0) yield break;
         for (var from = 0; from < plate.Count; from++)
         {
-            if (plate.RunsOn(from) || !plate.BeginsChunk(from)) continue;
+            if (plate.RunsOn(from)) continue;
             foreach (var to in reach.Ends(from))
             {
-                var isWhole = to == plate.Count || plate.BeginsChunk(to);
+                var isWhole = plate.BeginsChunk(from) && (to == plate.Count || plate.BeginsChunk(to));
                 foreach (var group in isWhole ? lexicon.Groups : [])
                 {
                     if (At(from, to, group) is { } placement) yield return placement;
@@ -20,7 +20,9 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
                 foreach (var pair in lexicon.Pairs)
                 {
-                    if (LabelOf(pair[^1], from, to) is { } label && At(from, to, pair) is { } placement) yield return Labelled(placement, label.End);
+                    if (LabelOf(pair[^1], from, to) is not { } label || At(from, to, pair) is not { } placement) continue;
+                    if (plate.BeginsChunk(from)) yield return Labelled(placement, from, label.End);
+                    foreach (var first in LabelsBefore(pair[0], from, to)) yield return Labelled(placement, first, label.End);
                 }
             }
         }
@@ -29,8 +31,12 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
     private Match? LabelOf(Field last, int from, int to) =>
         Match.Longest(matches, to, node => node.Labels.Exists(label => label.Field == last)) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
 
-    private static Placement Labelled(Placement group, int to) =>
-        new(group.From, to, LabelStands.Behind, 0, [.. group.Values.Select(value => value with { Where = [new(group.From, to)] })]);
+    /// <summary>The RPM of RPM 1075/3SPD.</summary>
+    private IEnumerable<int> LabelsBefore(Field first, int from, int to) =>
+        Enumerable.Range(0, from).Where(at => matches[at].Exists(match => match.End == from && match.Node.Labels.Exists(label => label.Field == first)) && Gaps.FromLabel(plate, at, from, to) is 0);
+
+    private static Placement Labelled(Placement group, int from, int to) =>
+        new(from, to, from == group.From ? LabelStands.Behind : LabelStands.Nowhere, 0, [.. group.Values.Select(value => value with { Where = [new(from, to)] })]);
 
     /// <summary>The last figures are one each; all before them belong to the first field, 208-230/460-3-60.</summary>
     private Placement? At(int from, int to, IReadOnlyList<Field> group)
@@ -50,10 +56,21 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 rest = rest[..at].TrimEnd();
             }
 
-            if (reader.Read(group[last], figure, null) is not { } text) return null;
+            if (reader.Read(group[last], figure, null) is not { } text || (last == 0 && AreAlike(group, figure))) return null;
             placed.Add(new(group[last], text, where));
         }
 
         return new(from, to, LabelStands.Nowhere, 0, placed);
+    }
+
+    /// <summary>50/60 are two frequencies, and not 50 V at 60 Hz.</summary>
+    private bool AreAlike(IReadOnlyList<Field> group, ReadOnlySpan<char> first)
+    {
+        foreach (var other in group.Skip(1))
+        {
+            if (lexicon.UsualOf(other) is { } usual && reader.Read(other, first, null) is { } text && other.Form.ReadAny(text).Value is { } value && usual.Holds(value)) return true;
+        }
+
+        return false;
     }
 }

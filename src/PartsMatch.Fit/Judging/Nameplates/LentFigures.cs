@@ -56,5 +56,5 @@ internal static class LentFigures
         unread.Label.Field.Form.Choices.Count == 0 && reader.Read(unread.Label.Field, plate.Slice(unread.Figure.From, unread.Figure.To), unread.Label.Unit) is null;
 
     private static bool Covers(List<Placement> placements, int token) =>
-        placements.Exists(placement => placement.Values.Count > 0 && placement.From <= token && token < placement.To);
+        placements.Exists(placement => placement.Unread is null && placement.From <= token && token < placement.To);
 }

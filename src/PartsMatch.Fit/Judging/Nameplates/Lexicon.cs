@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A vocabulary and the forms of a shape's fields, put in order for reading; made once a family.</summary>
@@ -12,6 +14,7 @@ internal sealed class Lexicon
     private readonly Dictionary<Field, UnitSet> units;
     private readonly ILookup<Field, PlateVague> vague;
     private readonly HashSet<Field> markedBySteps = [];
+    private readonly HashSet<string> toleranceWords;
 
     /// <summary>Orders a vocabulary.</summary>
     /// <exception cref="InvalidOperationException">The vocabulary names a field that the shape does not have, or a value that its form does not read: a mistake of ours, found at start.</exception>
@@ -27,11 +30,13 @@ internal sealed class Lexicon
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
+        Bracketed = [.. vocabulary.Bracketed.Select(pair => (FieldOf(pair.First), FieldOf(pair.InBrackets)))];
         Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
+        RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -39,9 +44,13 @@ internal sealed class Lexicon
         AddWords(vocabulary);
         foreach (var stranger in vocabulary.Strangers) Tree.Add(stranger).IsStranger = true;
         for (var step = 0; step < vocabulary.Steps.Count; step++) Tree.Add(vocabulary.Steps[step]).Step = step;
+        Tolerance = vocabulary.ToleranceOf is { } share ? FieldOf(share) : null;
+        toleranceWords = vocabulary.Labels.Where(label => label.Field == vocabulary.ToleranceOf).SelectMany(label => label.Labels).ToHashSet(StringComparer.OrdinalIgnoreCase);
         StepsOf = vocabulary.StepsOf is { } stepped ? FieldOf(stepped) : null;
         Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
         foreach (var marks in vocabulary.Marks) AddMarks(marks);
+        foreach (var (label, word) in vocabulary.Alike.SelectMany(label => label.Labels.Select(word => (label, word)))) Tree.Add(word).AlikeTo = FieldOf(label.Field);
+        Alike = [.. vocabulary.Alike.Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
         foreach (var name in vocabulary.Names) AddName(Tree.Add(name));
     }
@@ -64,6 +73,9 @@ internal sealed class Lexicon
     /// <summary>Pairs of fields whose figures stand in turns.</summary>
     public IReadOnlyList<(Field First, Field Second)> InTurns { get; }
 
+    /// <summary>Pairs of fields of which the second figure stands in brackets.</summary>
+    public IReadOnlyList<(Field First, Field InBrackets)> Bracketed { get; }
+
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
     public IReadOnlyList<Field> Past { get; }
 
@@ -73,6 +85,16 @@ internal sealed class Lexicon
     /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
     public ILookup<Field, Field> OthersBeside { get; }
 
+    /// <summary>Fields that figures of something else look like.</summary>
+    public IReadOnlyList<Field> Alike { get; }
+
+    /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
+    public bool IsUsualTail(Field field, ReadOnlySpan<char> text) =>
+        Tails.TryGetValue(field, out var tail) && double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+
+    /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
+    public IReadOnlyDictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
+
     /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
     public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
 
@@ -81,6 +103,12 @@ internal sealed class Lexicon
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }
+
+    /// <summary>The field of a share that says how far another figure may be off; null when there is none.</summary>
+    public Field? Tolerance { get; }
+
+    /// <summary>Whether a word is a label of that field.</summary>
+    public bool AnnouncesTolerance(string word) => toleranceWords.Contains(word);
 
     /// <summary>Fields that a figure may belong to by its unit alone.</summary>
     public IReadOnlyList<Field> ByUnit { get; }

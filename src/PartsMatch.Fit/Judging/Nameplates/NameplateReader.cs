@@ -54,8 +54,9 @@ public sealed class NameplateReader
         var reader = new ValueReader(lexicon, units);
         var all = new PlacementSearch(plate, lexicon, reader).All();
         var chosen = BetweenLabels.GivenBack(Cover.Best(plate, all), all);
-        var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, new(plate, lexicon), LentFigures.TakenBack(plate, reader, chosen, all)));
-        return new PlateReport(plate, lexicon, reader, choice).Findings();
+        var reach = new FigureReach(plate, lexicon);
+        var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, reach, LentFigures.TakenBack(plate, reader, chosen, all)));
+        return new PlateReport(plate, lexicon, reader, RatedAt.Joined(plate, lexicon, reader, reach, choice)).Findings();
     }
 
     private Complaint NothingRead(string text)

@@ -18,6 +18,7 @@ internal sealed class PlacementSearch
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly ContestedFigures contested;
+    private readonly ToleranceSearch tolerances;
     private readonly Lexicon lexicon;
     private readonly List<Placement> simple = [];
 
@@ -30,6 +31,7 @@ internal sealed class PlacementSearch
         values = new(plate, lexicon, matches, reader, reach);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
+        tolerances = new(plate, lexicon, reader);
     }
 
     /// <summary>All placements.</summary>
@@ -40,13 +42,14 @@ internal sealed class PlacementSearch
             if (!plate.RunsOn(at)) AddAt(at);
         }
 
+        new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
         contested.Settle(simple);
         past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From))]);
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From)).Select(tolerances.Within)]);
     }
 
     private void AddAt(int from)
@@ -61,6 +64,7 @@ internal sealed class PlacementSearch
             if (node.IsStranger) AddStranger(from, match.End);
         }
 
+        if (tolerances.At(from) is { } share) simple.Add(share);
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
@@ -165,10 +169,15 @@ internal sealed class PlacementSearch
         if (label.Label.NeverIn is { } unit && found.Text.EndsWith(unit, StringComparison.Ordinal)) return;
         var all = new Stretch(Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To));
         var placed = new List<PlacedValue>(1);
-        if (found.Second is { } second)
+        if (found.Second is { At: null } other)
         {
-            placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, second.At), labelAt)));
-            placed.Add(new(second.Field, second.Text, InOrder(new(second.At, found.ThirdAt ?? found.To), labelAt)));
+            placed.Add(new(label.Field, found.Text, all));
+            placed.Add(new(other.Field, other.Text, all));
+        }
+        else if (found.Second is { At: { } by } second)
+        {
+            placed.Add(new(label.Field, found.Text, InOrder(new(valueAt, by), labelAt)));
+            placed.Add(new(second.Field, second.Text, InOrder(new(by, found.ThirdAt ?? found.To), labelAt)));
             if (found.ThirdAt is { } at && label.Label.Third is { Says: var third }) placed.Add(new(lexicon.FieldOf(third.Name), third.Text, InOrder(new(at, found.To), labelAt)));
         }
         else
@@ -177,7 +186,7 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } other ? lexicon.FieldOf(other) : null });
+        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } yields ? lexicon.FieldOf(yields) : null });
     }
 
     /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>

@@ -11,6 +11,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     private int line;
     private int chunk;
     private bool parted;
+    private int shareEnd = -1;
 
     /// <summary>All tokens.</summary>
     public Token[] All()
@@ -18,6 +19,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (at < text.Length)
         {
             var here = text[at];
+            parted |= IsAtShare();
             if (here is '\n' or '\r' or '\u2028' or '\u2029')
             {
                 if (here != '\r' || At(at + 1) != '\n') line++;
@@ -32,7 +34,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
             else if (ToleranceEnd() is { } tolerance)
             {
-                var whole = RunEnd(tolerance);
+                var whole = lexicon.Tolerance is null ? RunEnd(tolerance) : tolerance;
                 Add(whole == tolerance ? TokenKind.Tolerance : TokenKind.Burnt, whole);
             }
             else if (BurntEnd() is { } burnt)
@@ -56,6 +58,15 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         }
 
         return [.. tokens];
+    }
+
+    /// <summary>Whether the ±10% of 230V±10%, which no field holds, begins or ends here: it is no part of what it touches.</summary>
+    private bool IsAtShare()
+    {
+        if (lexicon.Tolerance is not null) return false;
+        if (text[at] is '±' or '+' or '-' or '−' or '–' && Tolerances.ShareEnd(text.AsSpan(at)) is { } share) shareEnd = at + share;
+        else if (at != shareEnd) return false;
+        return true;
     }
 
     private void TakeSign(char here)
@@ -90,19 +101,19 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         at = end;
     }
 
-    /// <summary>A figure, .5 with nothing tight before it, or a minus that stands free before and tight behind: HP -1/4 is not HP 1/4.</summary>
+    /// <summary>A figure, .5 with nothing tight before it, or a minus that stands free, or behind dots, and tight before a figure: HP -1/4 is not HP 1/4.</summary>
     private bool StartsNumber()
     {
         if (Characters.IsFigure(text[at])) return true;
         if (!Characters.IsFigure(At(at + 1)) && !(At(at + 1) == '.' && Characters.IsFigure(At(at + 2)))) return false;
-        var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]);
+        var free = at == 0 || char.IsWhiteSpace(text[at - 1]) || Characters.Divides(text[at - 1]) || (text[at] != '.' && at > 1 && text.AsSpan(at - 2, 2) is "..");
         return free && text[at] is '.' or '-' or '−';
     }
 
     /// <summary>The end of a figure of which a part is missing, 1/_, 107?, _75, ____, 10.., or 208- before a word; null for whatever else. What is left of it is no value.</summary>
     private int? BurntEnd()
     {
-        if (!Characters.IsHole(text[at]) && !StartsNumber()) return null;
+        if ((!Characters.IsHole(text[at]) && !StartsNumber()) || IsSpanBehindUnit()) return null;
         var (end, figure, hole) = (at, false, false);
         while (end < text.Length && end - at < LongestBurnt && (Characters.IsFigure(text[end]) || Characters.JoinsFigures(text[end]) || Characters.IsHole(text[end]) || IsCommaAtHole(end)))
         {
@@ -122,10 +133,11 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }
 
-    /// <summary>The end of ±5 or +/- 5; null for whatever else, for a share (±10 %), and where ± is a word of the family's plates.</summary>
+    /// <summary>The end of ±5 or +/- 5; null for whatever else, and for a share, ±10 %, unless the family has a field for it: then for everything else.</summary>
     private int? ToleranceEnd()
     {
-        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || lexicon.Knows("±") || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
+        if (lexicon.Tolerance is not null) return Tolerances.ShareEnd(text.AsSpan(at)) is { } share ? at + share : null;
+        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
         var (end, behind) = (at + length, at + length);
         while (At(behind) == ' ') behind++;
         return At(behind) == '%' ? null : end;
@@ -141,6 +153,9 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         while (Characters.IsFigure(At(end)) || Characters.IsHole(At(end)) || ((Characters.JoinsFigures(At(end)) || At(end) == ',') && (Characters.IsFigure(At(end + 1)) || Characters.IsHole(At(end + 1)) || (At(end) != ',' && At(end + 1) is '.' or '-' or '+')))) end++;
         return end;
     }
+
+    /// <summary>The … of -30 °C…+15 °C.</summary>
+    private bool IsSpanBehindUnit() => text[at] == '…' && char.IsLetter(Before()) && (Characters.IsFigure(At(at + 1)) || (At(at + 1) is '+' or '-' or '−' && Characters.IsFigure(At(at + 2))));
 
     /// <summary>The comma of 2,_ or _,4, which is a decimal one.</summary>
     private bool IsCommaAtHole(int index) => text[index] == ',' && index > 0 && (Characters.IsHole(text[index - 1]) ? Characters.IsFigure(At(index + 1)) || Characters.IsHole(At(index + 1)) : Characters.IsHole(At(index + 1)));

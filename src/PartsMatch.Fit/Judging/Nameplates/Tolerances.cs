@@ -3,6 +3,8 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>How far a figure may be off: ±5, +/- 1/8, +10 -5. What is behind the sign is one figure, and no part of it is another's.</summary>
 internal static class Tolerances
 {
+    private static readonly char[] Between = [' ', ',', ';', ':', '='];
+
     /// <summary>A tolerance within a text; null when there is none.</summary>
     public static Stretch? In(ReadOnlySpan<char> text)
     {
@@ -19,6 +21,41 @@ internal static class Tolerances
     /// <param name="isBehindFigure">Whether a figure, or a figure and its unit, stands before it: the range +5/+35 C is none, nor is a label's +10 -10.</param>
     public static int? End(ReadOnlySpan<char> text, bool isBehindFigure) =>
         SignEnd(text) is { } sign && FigureEnd(text, AfterSpaces(text, sign)) is { } end ? end : isBehindFigure ? PairEnd(text) : null;
+
+    /// <summary>How long a share is that a text begins with, ±6 %, +/-6% or 6 %; null when it begins with none.</summary>
+    public static int? ShareEnd(ReadOnlySpan<char> text)
+    {
+        if (FigureEnd(text, SignsEnd(text)) is not { } end) return null;
+        var share = AfterSpaces(text, end);
+        return share < text.Length && text[share] == '%' ? share + 1 : null;
+    }
+
+    /// <summary>What of a share stands behind its sign: 6 % of ±6 %.</summary>
+    public static ReadOnlySpan<char> ShareOf(ReadOnlySpan<char> text) => text[SignsEnd(text)..];
+
+    private static int SignsEnd(ReadOnlySpan<char> text) => SignEnd(text) is { } sign ? AfterSpaces(text, sign) : 0;
+
+    /// <summary>A text without the shares in it, and without their labels: 45 MFD of 45 TOL ±6 % MFD.</summary>
+    /// <param name="text">The text, in plain signs.</param>
+    /// <param name="isLabel">Whether a word announces a share.</param>
+    public static string WithoutShares(string text, Func<string, bool> isLabel)
+    {
+        for (var at = 1; at < text.Length; at++)
+        {
+            var isInside = Characters.IsFigure(text[at]) && (Characters.IsFigure(text[at - 1]) || text[at - 1] is '.' or ',');
+            if (isInside || ShareEnd(text.AsSpan(at)) is not { } end) continue;
+            var (before, behind) = (text[..at].TrimEnd(Between), WithoutShares($" {text[(at + end)..]}", isLabel).TrimStart(Between));
+            var word = before.Length;
+            while (word > 0 && char.IsLetter(before[word - 1])) word--;
+            if (isLabel(before[word..])) before = before[..word].TrimEnd(Between);
+            word = 0;
+            while (word < behind.Length && char.IsLetter(behind[word])) word++;
+            if (isLabel(behind[..word])) behind = behind[word..].TrimStart(Between);
+            return $"{before} {behind}".TrimEnd();
+        }
+
+        return text;
+    }
 
     /// <summary>±, +/-, -/+, + / -, +-.</summary>
     private static int? SignEnd(ReadOnlySpan<char> text)

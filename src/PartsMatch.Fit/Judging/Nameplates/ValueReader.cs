@@ -18,15 +18,20 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
         unit = units.Meant(unit);
         if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
         if (readings.TryGetValue(text, out var reading)) return reading;
-        return readings[text] = FigureText.For(field.Form.TakesFractions, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
+        return readings[text] = Plain(field, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
     }
+
+    private string? Plain(Field field, ReadOnlySpan<char> text) => FigureText.For(field.Form.TakesFractions, lexicon.Tolerance is { } tolerance && tolerance != field ? Tolerances.WithoutShares(text.ToString(), lexicon.AnnouncesTolerance) : text);
 
     /// <summary>1,075 RPM: the comma that parts thousands, where a decimal one cannot be meant.</summary>
     private string? InThousands(Field field, string given, string? unit) =>
         FigureText.WithoutThousands(given) is { } whole && Try(field, given.Replace(',', '.'), unit) is null ? Try(field, whole, unit) : null;
 
+    /// <summary>2 HOUR, 1/2".</summary>
+    private static bool HasUnit(string given) => given.Any(char.IsLetter) || (given is [.., var last] && Characters.IsQuote(last));
+
     /// <summary>A figure without a unit has the one that was said, and no other: 2 HOUR are not two minutes.</summary>
-    private string? Try(Field field, string given, string? unit) => unit is null || given.Any(char.IsLetter)
+    private string? Try(Field field, string given, string? unit) => unit is null || HasUnit(given)
         ? Try(field, given).Text ?? (unit is null ? null : Try(field, $"{given} {unit}").Text)
         : Try(field, $"{given} {unit}") switch
         {
@@ -35,7 +40,7 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
             _ => Try(field, given).Text,
         };
 
-    /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it.</summary>
+    /// <summary>Why a text is no value of a field, in a sentence that quotes it as it was typed, without the unit that was tried with it unless the plate's other figures have it.</summary>
     /// <param name="field">The field.</param>
     /// <param name="text">The text, in plain signs.</param>
     /// <param name="unit">The unit to try when it has none.</param>
@@ -43,10 +48,10 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
     public string Wrong(Field field, ReadOnlySpan<char> text, string? unit, string typed)
     {
         if (text.Length > LongestValue) return "the figure is longer than any on a plate";
-        if (FigureText.For(field.Form.TakesFractions, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
-        unit = units.Meant(unit);
-        var tried = unit is null || given.Any(char.IsLetter) ? given : $"{given} {unit}";
-        return Try(field, tried).Wrong?.Replace($"“{tried}”", $"“{typed}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
+        if (Plain(field, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
+        var meant = units.Meant(unit);
+        var tried = meant is null || HasUnit(given) ? given : $"{given} {meant}";
+        return Try(field, tried).Wrong?.Replace($"“{tried}”", meant == unit ? $"“{typed}”" : $"“{typed} {meant}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }
 
     private (string? Text, string? Wrong) Try(Field field, string text)

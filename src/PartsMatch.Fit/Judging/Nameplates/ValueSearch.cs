@@ -1,12 +1,10 @@
-using System.Globalization;
-
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>A second figure behind an X: the 4 of 1/2 X 4.</summary>
+/// <summary>A second figure behind an X, the 4 of 1/2 X 4, or at the other end of a span, the 225 of 100-225.</summary>
 /// <param name="Field">Its field.</param>
 /// <param name="Text">Its value, as the field's form writes it.</param>
-/// <param name="At">The token of the X.</param>
-internal sealed record SecondFigure(Field Field, string Text, int At);
+/// <param name="At">The token of the X; null where the two are one figure of the plate.</param>
+internal sealed record SecondFigure(Field Field, string Text, int? At);
 
 /// <summary>A value that begins with some token.</summary>
 /// <param name="To">The token behind it.</param>
@@ -68,27 +66,50 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
     private void AddFigures(int from, LabelEntry label, List<Found> found)
     {
+        if (label.Label.To is { } most)
+        {
+            AddEnds(from, label, lexicon.FieldOf(most), found);
+            return;
+        }
+
         foreach (var end in reach.Ends(from))
         {
             var behind = UnitEnd(end, label.Field);
             var whole = behind is { } stands ? Figure(from, stands, label, null) : null;
 
             // FAIL SAFE 1.5 HR: no unit is meant but the one that stands there.
-            if (!IsTail(from, end, label.Field) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
             if (behind is { } unit)
             {
                 if (whole is not null) found.Add(new(unit, whole));
 
-                // 115 V / 230 V, 20 F TO 80 F: the unit behind each figure.
-                var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
-                if (plate.Is(next, TokenKind.Number) && (next > unit || Gaps.JoinsFigures(plate.Gap(unit))))
-                {
-                    var to = reach.Ends(next).Select(last => reach.UnitEnd(label.Field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
-                    if (reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
-                }
+                if (SecondEnd(unit, label.Field) is { } to && reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
             }
 
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
+        }
+    }
+
+    /// <summary>115 V / 230 V, 20 F TO 80 F: where a second figure ends, with its unit, behind the unit of the first; null when none stands there.</summary>
+    private int? SecondEnd(int unit, Field field)
+    {
+        var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
+        if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(plate.Gap(unit)))) return null;
+        return reach.Ends(next).Select(last => reach.UnitEnd(field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
+    }
+
+    /// <summary>100-225 PSI, -40 F TO 50 F: the two ends of a span, each of its own field; the lower stands first, and one unit is meant for both.</summary>
+    private void AddEnds(int from, LabelEntry label, Field most, List<Found> found)
+    {
+        foreach (var end in reach.Ends(from))
+        {
+            var unit = reach.UnitEnd(label.Field, end);
+            foreach (var to in ((int?[])[end, unit, unit is { } behind ? SecondEnd(behind, label.Field) : null]).OfType<int>())
+            {
+                if (FigureText.Ends(plate.Slice(from, to)) is not { } ends) continue;
+                var meant = ends.Unit.Length > 0 ? ends.Unit : label.Unit;
+                if (reader.Read(label.Field, ends.Low, meant) is { } low && reader.Read(most, ends.High, meant) is { } high) found.Add(new(to, low, new(most, high, null)));
+            }
         }
     }
 
@@ -102,11 +123,14 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
-    public bool IsUsualTail(int at, Field field) => lexicon.Tails.TryGetValue(field, out var tail) && plate.Is(at, TokenKind.Number)
-        && double.TryParse(plate.Slice(at, at + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+    public bool IsUsualTail(int at, Field field) => plate.Is(at, TokenKind.Number) && lexicon.IsUsualTail(field, plate.Slice(at, at + 1));
 
     /// <summary>Whether a figure is a second one by its size and its unit: the 250 VAC of 88-108 MFD 250 VAC are no 250 µF.</summary>
     private bool IsTail(int from, int end, Field field) => end == from + 1 && reach.UnitEnd(lexicon.TailUnits, end) is not null && IsUsualTail(from, field);
+
+    /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F.</summary>
+    private bool HasOthersUnit(int end, LabelEntry label) =>
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0) && reach.UnitEnd(label.Field, end) is null && reach.IsUnitOfAny(end);
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)

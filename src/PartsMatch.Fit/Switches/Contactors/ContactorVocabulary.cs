@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -50,6 +51,7 @@ public static class ContactorVocabulary
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        Usual = [CoilMarks.Mains("coilFrequency")],
         InTurns = [("coilVolts", "coilFrequency")],
         Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
@@ -66,7 +68,7 @@ public static class ContactorVocabulary
         Limits =
         [
             PlateLimit.Of<Figures<ElectricPotential>>("ratedVolts", "from 100 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 100, 750))),
-            PlateLimit.Of<Taps>("coilVolts", "from 5 to 600 V", all => all.All(volts => Within.Span(volts.First.Volts, 5, 600) && Within.Span(volts.Last.Volts, 5, 600))),
+            CoilMarks.Volts("coilVolts", 5),
             PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<ElectricApparentPower>("coilVa", "from 0.5 to 200 VA", power => Within.Span(power.Voltamperes, 0.5, 200)),
             PlateLimit.Of<Ohms>("coilOhms", "from 0.5 Ω to 50 kΩ", ohms => Within.Span(ohms.Value, 0.5, 50_000)),

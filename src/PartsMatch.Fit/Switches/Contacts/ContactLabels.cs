@@ -12,6 +12,9 @@ internal static class ContactLabels
     /// <summary>FLA 30 480 V, 240 V 2 HP: what stands beside the volts of contacts.</summary>
     public static IReadOnlyList<string> BesideVolts { get; } = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps", "singlePhaseHorsepower", "threePhaseHorsepower"];
 
+    /// <summary>10(6) A: resistive amps, and in brackets those of an inductive load, a motor's at full load (EN 60730-1, from memory).</summary>
+    public static IReadOnlyList<(string First, string InBrackets)> Bracketed { get; } = [("resistiveAmps", "fullLoadAmps")];
+
     /// <summary>OPENS ON RISE AT 55 F, MAKES ON TEMP FALL 35 F: a setting, and which way the contacts move.</summary>
     /// <param name="field">The setting's field.</param>
     /// <param name="unit">Its unit.</param>

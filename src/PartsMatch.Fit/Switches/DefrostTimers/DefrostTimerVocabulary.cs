@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -13,7 +14,7 @@ public static class DefrostTimerVocabulary
     [
         new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"], OthersBeside = ContactLabels.BesideVolts },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
-        new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY"),
+        new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY", "CYCLES", "DAY"),
         new("starts", "EVERY", "STARTS EVERY", "INITIATE EVERY", "INITIATES EVERY", "INITIATED EVERY", "DEFROST EVERY", "DEFROSTS EVERY") { Unit = "h" },
         new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST", "MAX TIME", "BACKUP TIME") { ByUnit = true, Unit = "min" },
         new("endedBy", "ENDED BY", "TERMINATION", "TERM BY", "TERMINATED BY", "TERM"),
@@ -39,9 +40,12 @@ public static class DefrostTimerVocabulary
         new("poles", "SPDT", "1"), new("poles", "DPDT", "2"), new("poles", "DPST", "2"), new("poles", "SPST", "1"), new("poles", "3PDT", "3"),
         new("endedBy", "TIME OR TEMP", "time, temperature"), new("endedBy", "TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TEMP OR TIME", "time, temperature"), new("endedBy", "TEMPERATURE OR TIME", "time, temperature"),
         new("endedBy", "TERM BY TIME OR TEMP", "time, temperature"), new("endedBy", "TERMINATED BY TIME OR TEMPERATURE", "time, temperature"), new("endedBy", "TIME OR TEMP TERMINATED", "time, temperature"),
+        new("endedBy", "PRESS TERM", "pressure"), new("endedBy", "PRESS TERMINATED", "pressure"),
         new("contactsFor", "HTR CONTACT", "heater"), new("contactsFor", "N.O. HEATER", "heater"), new("contactsFor", "N.C. FANS", "fans"), new("contactsFor", "N.C. FAN", "fans"), new("contactsFor", "N.C. COMPRESSOR", "compressor"),
     ])
     {
+        Bracketed = ContactLabels.Bracketed,
+        Usual = [CoilMarks.Mains("clockFrequency")],
         InTurns = [("clockVolts", "clockFrequency")],
         Names = ["DEFROST TIMER", "DEFROST CLOCK", "DEFROST TIME CONTROL", "DEFROST TIME SWITCH", "TIME SWITCH", "TIMER", "TIME CLOCK", "DEFROST", "DEFROST CONTROL", "CONTROL", "SWITCH", "SW", "SW RATING", "SWITCH RATING", "TIME INITIATED", "MAX"],
         Example = "DEFROST TIMER CLOCK 208-240 V 60 HZ STARTS 1-6 FAIL-SAFE 4-110 MIN TEMP TERMINATED SPDT RES 40 FLA 20 240 V",
@@ -59,8 +63,8 @@ public static class DefrostTimerVocabulary
             PlateLimit.Of<int>("poles", "from 1 to 4 poles", count => count is >= 1 and <= 4),
             PlateLimit.Of<StartsADay>("starts", "from 1 to 24 a day", starts => starts.Most <= 24),
             PlateLimit.Of<MinutesSpan>("failSafe", "from 1 min to 3 h", span => Within.Span(span.Low.Minutes, 1, 180) && Within.AtMost(span.High.Minutes, 180)),
-            Volts("clockVolts"),
-            Volts("releaseVolts"),
+            CoilMarks.Volts("clockVolts", 20),
+            CoilMarks.Volts("releaseVolts", 20),
             PlateLimit.Of<Figures<Frequency>>("clockFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<Figures<ElectricPotential>>("ratedVolts", "from 100 to 750 V", all => all.All(volts => Within.Span(volts.Volts, 100, 750))),
             Amps("fullLoadAmps", 0.1, 100),
@@ -68,8 +72,6 @@ public static class DefrostTimerVocabulary
             Amps("lockedRotorAmps", 0.5, 600),
         ],
     };
-
-    private static PlateLimit Volts(string field) => PlateLimit.Of<Taps>(field, "from 20 to 600 V", all => all.All(volts => Within.Span(volts.First.Volts, 20, 600) && Within.Span(volts.Last.Volts, 20, 600)));
 
     private static PlateLimit Amps(string field, double least, double most) =>
         PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));

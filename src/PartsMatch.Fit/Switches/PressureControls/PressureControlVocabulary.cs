@@ -23,6 +23,7 @@ public static class PressureControlVocabulary
         Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
         Moving("cutIn", ContactLabels.Closing, "RISE", "opens on fall"),
         Moving("cutOut", ContactLabels.Opening, "FALL", "opens on fall"),
+        new("cutIn", "AUTO RESET") { Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "psi", Says = new("reset", "automatic") },
         new("cutOut", "OFF"),
         new("cutIn", "ON"),
@@ -47,6 +48,7 @@ public static class PressureControlVocabulary
         new("isAdjustable", "FIXED", "no"), new("isAdjustable", "NON-ADJUSTABLE", "no"), new("isAdjustable", "NON ADJ", "no"), new("isAdjustable", "ADJUSTABLE", "yes"),
     ])
     {
+        Bracketed = ContactLabels.Bracketed,
         UnlessOthers = [new("psi", "inHg")],
         Example = "LOW PRESSURE AUTO RESET RANGE 5-100 PSI DIFF 10-40 PSI CUT-IN 30 PSI",
         OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "copper", "brass", "bronze", "steel", "stainless", "SS", "flare", "NPT", "solder", "ODF", "ODS", "braze", "fan control", "condenser fan", "cond fan"],

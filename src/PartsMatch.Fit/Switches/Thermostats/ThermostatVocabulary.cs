@@ -24,6 +24,7 @@ public static class ThermostatVocabulary
         Moving("cutIn", ContactLabels.Closing, "FALL", "opens on rise"),
         Moving("cutIn", ContactLabels.Closing, "RISE", "closes on rise"),
         Moving("cutOut", ContactLabels.Opening, "FALL", "closes on rise"),
+        new("cutIn", "AUTO RESET") { Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "°F", Says = new("reset", "automatic") },
         new("fanCutOut", "FAN OFF", "FANS OFF", "FAN OPENS", "FANS OPEN", "FAN OPENS AT", "FANS OPEN AT", "FAN CUT-OUT", "FANS OFF AT") { Unit = "°F" },
         new("fanCutIn", "FAN ON", "FANS ON", "FAN CLOSES", "FANS CLOSE", "FAN CLOSES AT", "FANS CLOSE AT", "FAN CUT-IN", "FANS ON AT") { Unit = "°F" },
@@ -56,6 +57,7 @@ public static class ThermostatVocabulary
         new("isAdjustable", "FIXED", "no"), new("isAdjustable", "NON-ADJUSTABLE", "no"), new("isAdjustable", "NON ADJ", "no"), new("isAdjustable", "ADJUSTABLE", "yes"),
     ])
     {
+        Bracketed = ContactLabels.Bracketed,
         UnlessOthers = [new("°F")],
         Example = "THERMOSTAT RANGE -30 TO 90 F DIFF 3.5 TO 36 F CUT-OUT 35 F CUT-IN 39 F SPDT FLA 16/8 LRA 96/48 AT 120/240 V 72 IN CAPILLARY",
         OnlyAtLabel = ["none", "open", "sealed", "auto", "manual", "automatic", "C", "COM", "common", "1", "2", "red", "brown", "black", "bulb", "tabs"],

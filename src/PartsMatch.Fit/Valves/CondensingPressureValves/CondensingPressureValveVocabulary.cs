@@ -15,6 +15,7 @@ public static class CondensingPressureValveVocabulary
         new("setting", "SETTING", "SET", "SET AT", "HOLDS", "PRESSURE") { Unit = "psi" },
         new("settingLeast", "SET FROM", "RANGE FROM") { Unit = "psi" },
         new("settingMost", "SET TO", "RANGE TO") { Unit = "psi" },
+        new("settingLeast", "RANGE", "ADJ", "ADJ RANGE", "RANGE ADJ", "ADJUSTABLE", "ADJUSTABLE RANGE", "SETTING RANGE", "SETTING", "SET", "SET RANGE") { Unit = "psi", To = "settingMost" },
         new("workingPressure", "MWP", "SWP", "PS", "WORKING PRESSURE", "MAX PRESS") { Unit = "psi" },
         new("ratedCapacity", "CAPACITY", "CAP", "RATED", "NOMINAL") { ByUnit = true },
         new("ratedWith", "RATED WITH", "RATED FOR"),
@@ -28,11 +29,14 @@ public static class CondensingPressureValveVocabulary
         new("dischargePort", "DISCHARGE", "HOT GAS", "DISCH PORT", "HOT GAS PORT") { Unit = "in" },
         new("arrangement", "ARRANGEMENT", "ACTION"),
     ],
-    [])
+    [
+        new("arrangement", "INLET REG", "inlet regulator"),
+    ])
     {
+        UnlessOthers = [new("psi")],
         Example = "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
         NeverAlone = ["ratedWith"],
-        Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "VALVE"],
+        Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "HEAD PRESS CONTROL", "HEAD PRESS VALVE", "VALVE"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS"],
         Limits =
         [

@@ -21,7 +21,9 @@ public static class ExpansionValveVocabulary
         new("limitsAt", "MOP", "LIMIT", "MOP AT") { Unit = "F" },
         new("evaporatingLeast", "FROM", "RANGE FROM", "MIN EVAP") { Unit = "F" },
         new("evaporatingMost", "TO", "RANGE TO", "MAX EVAP") { Unit = "F" },
+        new("evaporatingLeast", "RANGE", "EVAP RANGE", "EVAPORATING RANGE", "TEMP RANGE", "EVAP") { Unit = "F", To = "evaporatingMost" },
         new("capillary", "CAPILLARY", "CAP TUBE", "CAPILLARY LENGTH", "TUBE") { Unit = "in" },
+        new("capillary", "CAP"),
         new("bulbDiameter", "BULB DIA", "BULB DIAMETER", "BULB OD") { Unit = "in" },
         new("bulbLength", "BULB LENGTH", "BULB LG") { Unit = "in" },
         new("inletSize", "CONN", "CONNECTIONS", "CONNECTION", "INLET") { Unit = "in", By = "outletSize" },
@@ -36,6 +38,7 @@ public static class ExpansionValveVocabulary
         new("bothWays", "BI-FLOW", "yes"), new("bothWays", "BIFLOW", "yes"), new("bothWays", "BOTH WAYS", "yes"), new("bothWays", "ONE WAY", "no"),
     ])
     {
+        UnlessOthers = [new("psi"), new("F")],
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
         OnlyAtLabel = ["none", "internal", "external", "LIQUID", "CROSS"],

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
@@ -15,6 +16,10 @@ public static class SolenoidValveVocabulary
         new("flowCoefficient", "FLOW COEFFICIENT", "FLOW") { ByUnit = true },
         new("openingDifferential", "MOPD", "MAX OPD", "MAX OPD.", "OPD", "MAX DP", "MAX DIFF", "MAX OPENING DIFF", "ΔP MAX") { Unit = "psi" },
         new("directDifferential", "MOPD DC", "MAX OPD DC") { Unit = "psi" },
+        new("openingDifferential", "PSI AC", "PSID AC") { Unit = "psi", OnlyBehind = true },
+        new("openingDifferential", "BAR AC") { Unit = "bar", OnlyBehind = true },
+        new("directDifferential", "PSI DC", "PSID DC") { Unit = "psi", OnlyBehind = true },
+        new("directDifferential", "BAR DC") { Unit = "bar", OnlyBehind = true },
         new("leastDifferential", "MIN OPD", "MIN DP", "MIN DIFF", "ΔP MIN", "LEAST DIFF") { Unit = "psi" },
         new("workingPressure", "MWP", "SWP", "MAX WORKING PRESSURE", "WORKING PRESSURE", "MAX PRESS", "PS") { Unit = "psi" },
         new("inletSize", "CONN", "CONNECTION", "CONNECTIONS", "INLET", "SIZE", "IN") { Unit = "in", By = "outletSize" },
@@ -36,10 +41,12 @@ public static class SolenoidValveVocabulary
         new("bothWays", "BI-FLOW", "yes"), new("bothWays", "BIFLOW", "yes"), new("bothWays", "BOTH WAYS", "yes"), new("bothWays", "BIDIRECTIONAL", "yes"), new("bothWays", "ONE WAY", "no"),
     ])
     {
+        UnlessOthers = [new("psi")],
         Example = "NC 3/8 ODF MOPD 300 PSI R404A COIL 24V 60HZ",
-        Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE"],
-        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS", "VALVE"],
+        Names = ["SOLENOID", "SOLENOID VALVE", "REFRIGERANT VALVE", "VALVE"],
+        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "TYPE", "CLASS", "TS"],
         Groups = [["coilVolts", "coilFrequency"]],
+        Usual = [CoilMarks.Mains("coilFrequency")],
         InTurns = [("coilVolts", "coilFrequency")],
         Limits =
         [
@@ -50,7 +57,7 @@ public static class SolenoidValveVocabulary
             PlateLimit.Of<Pressure>("workingPressure", "from 100 to 2500 psi", most => Within.Span(most.Kilopascals, 689, 17_300)),
             PlateLimit.Of<Length>("inletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
             PlateLimit.Of<Length>("outletSize", "from 1/8 to 5 in", size => Within.Span(size.Millimeters, 3, 127)),
-            PlateLimit.Of<Taps>("coilVolts", "from 6 to 600 V", taps => taps.All(tap => Within.Span(tap.First.Volts, 6, 600) && Within.Span(tap.Last.Volts, 6, 600))),
+            CoilMarks.Volts("coilVolts", 6),
             PlateLimit.Of<Figures<Frequency>>("coilFrequency", "from 45 to 65 Hz", all => all.All(frequency => Within.Span(frequency.Hertz, 45, 65))),
             PlateLimit.Of<ElectricApparentPower>("coilPower", "from 1 to 200 VA", power => Within.Span(power.Voltamperes, 1, 200)),
             PlateLimit.Of<ElectricApparentPower>("coilInrush", "from 1 to 2000 VA", power => Within.Span(power.Voltamperes, 1, 2000)),

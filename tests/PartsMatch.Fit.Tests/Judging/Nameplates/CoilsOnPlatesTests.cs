@@ -111,9 +111,42 @@ public sealed class CoilsOnPlatesTests
     public void A_coil_for_two_frequencies_has_volts_for_each(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
+    [InlineData(SolenoidValve, "COIL 220V 50HZ 230V 50HZ 240V 60HZ", "coilVolts=220-230/240 V; coilFrequency=50/60 Hz")]
+    [InlineData(Contactor, "COIL 220V 50HZ 230V 50HZ 240V 60HZ FLA 30 600V", "coilVolts=220-230/240 V; coilFrequency=50/60 Hz; ratedVolts=600 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "COIL 208V/60HZ 240V/60HZ FLA 30 600V", "coilVolts=208-240 V; coilFrequency=60 Hz; ratedVolts=600 V; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "COIL 24V 50HZ 24V 60HZ", "coilVolts=24 V; coilFrequency=50/60 Hz")]
+    [InlineData(Contactor, "COIL 208/240/220 V", "coilVolts=208-240 V")]
+    [InlineData(SolenoidValve, "COIL 208-240/220 V 60/50 HZ", "coilVolts=208-240/220 V; coilFrequency=60/50 Hz")]
+    public void Several_volts_at_one_frequency_are_a_span(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    /// <summary>Volts and hertz without their units are known by their label and by there being mains of 50 and 60 Hz only.</summary>
+    [Theory]
+    [InlineData(Contactor, "COIL 120/60", "coilVolts=120 V; coilFrequency=60 Hz")]
+    [InlineData(Contactor, "240/60 COIL", "coilVolts=240 V; coilFrequency=60 Hz")]
+    [InlineData(Contactor, "COIL 24/50-60 FLA 30", "coilVolts=24 V; coilFrequency=50/60 Hz; fullLoadAmps=30 A")]
+    [InlineData(Contactor, "COIL 208-240/60", "coilVolts=208-240 V; coilFrequency=60 Hz")]
+    [InlineData(Contactor, "COIL 120/60 110/50", "coilVolts=110-120 V; coilFrequency=60/50 Hz")]
+    [InlineData(Contactor, "COIL 24V 50/60", "coilVolts=24 V; coilFrequency=50/60 Hz")]
+    [InlineData(SolenoidValve, "COIL 120/60", "coilVolts=120 V; coilFrequency=60 Hz")]
+    [InlineData(DefrostTimer, "CLOCK 120/60 RES 40 A 240 V", "clockVolts=120 V; clockFrequency=60 Hz; ratedVolts=240 V; resistiveAmps=40 A")]
+    [InlineData(SolenoidValve, "240V 50/60 MOPD 275 PSI", "openingDifferential=275 psi; coilVolts=240 V; coilFrequency=50/60 Hz")]
+    [InlineData(Contactor, "COIL 24/48", "coilVolts=24/48 V")]
+    [InlineData(Contactor, "COIL 120/240", "coilVolts=120/240 V")]
+    [InlineData(Contactor, "2P 40 FLA COIL 24V 60 LRA", "poleCount=2 poles; coilVolts=24 V; fullLoadAmps=40 A; lockedRotorAmps=60 A")]
+    public void Mains_hertz_behind_a_coils_volts_are_no_second_voltage(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
     [InlineData("COIL 24V 60HZ 240V 50HZ")]
     [InlineData("COIL 24V 60HZ 240V 50/60HZ")]
     public void Volts_that_lie_farther_apart_than_frequencies_are_not_of_one_coil(string plate) => Families.Find(Contactor)!.ReadNameplate(plate).Fields.ShouldContain(field => field.Field.Name == "coilVolts" && field.Text == "24 V");
+
+    /// <summary>What a valve opens against with either coil says nothing of the one that is on it.</summary>
+    [Theory]
+    [InlineData("MOPD 275PSI AC / 200 PSI DC", "openingDifferential=275 psi; directDifferential=200 psi")]
+    [InlineData("MOPD 21 BAR AC / 14 BAR DC PS 35 BAR", "openingDifferential=21 bar; directDifferential=14 bar; workingPressure=35 bar")]
+    [InlineData("MOPD 275 PSI AC 200 PSI DC COIL 24V DC", "openingDifferential=275 psi; directDifferential=200 psi; coilVolts=24 V; coilCurrent=DC")]
+    [InlineData("MOPD 200 PSI DC", "openingDifferential=200 psi; coilCurrent=DC")]
+    public void An_opening_differential_for_each_current_is_no_contradiction(string plate, string read) => ReadPlate.Whole(SolenoidValve, plate).ShouldBe(read);
 
     [Fact]
     public void A_coil_for_two_frequencies_leaves_the_volts_of_a_size_alone() =>

@@ -51,4 +51,15 @@ public sealed class JoinedSizesTests
     [InlineData("expansionValve", "3/8 X 1/2 X 1/4 X 1/4 ODF")]
     [InlineData("solenoidValve", "1/2 X 1/2 X 1/4 ODF")]
     public void Three_that_are_not_in_that_order_are_not(string kind, string plate) => Fields(kind, plate).ShouldBe("joint=solder");
+
+    /// <summary>An inch sign behind each size, with blanks or without.</summary>
+    [Theory]
+    [InlineData("solenoidValve", "3/8\" X 1/2\" ODF", "joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("solenoidValve", "3/8\"x1/2\"ODF", "joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("expansionValve", "3/8\" X 1/2\" X 1/4\" ODF", "equaliser=external; joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("condensingPressureValve", "7/8\" X 5/8\" ODF", "joint=solder; condenserPort=7/8 in; receiverPort=5/8 in")]
+    [InlineData("motor", "SHAFT 1/2\"X6\"", "shaftDiameter=1/2 in; shaftLength=6 in")]
+    [InlineData("motor", "1/2\" X 6\" SHAFT", "shaftDiameter=1/2 in; shaftLength=6 in")]
+    [InlineData("capacitor", "2\" X 4\" OVAL", "diameter=2 in; height=4 in")]
+    public void The_sign_of_inches_does_not_part_two_sizes(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 }

@@ -19,6 +19,12 @@ public sealed class PlateHabitsTests
     public void Volts_phases_and_hertz_side_by_side_need_no_label(string plate, string read) => Fields(plate).ShouldBe(read);
 
     [Theory]
+    [InlineData("RPM1075/3SPD", "speed=1075 rpm; speeds=3")]
+    [InlineData("RPM 1075/3 SPD V 230", "speed=1075 rpm; speeds=3; voltage=230 V")]
+    [InlineData("1075/3SPD", "speed=1075 rpm; speeds=3")]
+    public void A_speed_and_how_many_there_are_may_have_both_labels(string plate, string read) => Fields(plate).ShouldBe(read);
+
+    [Theory]
     [InlineData("HI 1075 LO 825 RPM", "speed=1075/825 rpm")]
     [InlineData("HI 1075 RPM LO 825 RPM", "speed=1075/825 rpm")]
     [InlineData("RPM HI 1075 LO 825 A HI 2.1 LO 1.5", "speed=1075/825 rpm; fullLoadAmps=2.1/1.5 A")]

@@ -98,4 +98,28 @@ public sealed class SettingsOnPlatesTests
         ReadPlate.Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Complaints.ShouldNotBeEmpty();
     }
+
+    [Theory]
+    [InlineData(PressureControl, "OPENS @ 400 PSIG CLOSES @ 300 PSIG", "cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(PressureControl, "OPENS@400PSI CLOSES@300PSI", "cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(Thermostat, "CUT-OUT @ 35F CUT-IN @ 45F", "cutOut=35 °F; cutIn=45 °F")]
+    [InlineData(Thermostat, "OPEN ON RISE 160F AUTO RESET 120F", "action=opens on rise; reset=automatic; cutOut=160 °F; cutIn=120 °F")]
+    [InlineData(Thermostat, "AUTO RESET 240 V", "reset=automatic; ratedVolts=240 V")]
+    [InlineData("condensingPressureValve", "SET@150 PSI HOLDBACK", "arrangement=inlet regulator; setting=150 psi")]
+    public void A_label_takes_the_figure_behind_its_sign_and_not_the_next_ones(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData("MOP 35 PSI R22", "refrigerants=R-22", "MOP 35 PSI")]
+    [InlineData("MOP 35 PSIG EXT EQ", "equaliser=external", "MOP 35 PSIG")]
+    public void A_figure_with_another_unit_has_not_the_one_that_its_label_means(string plate, string read, string left)
+    {
+        ReadPlate.Fields("expansionValve", plate).ShouldBe(read);
+        Families.Find("expansionValve")!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+    }
+
+    [Theory]
+    [InlineData("expansionValve", "R404A CAP 60 IN CAP 2 TONS", "refrigerants=R-404A; ratedCapacity=2 tons; capillary=60 in")]
+    [InlineData("defrostTimer", "4-110 MIN FAILSAFE 1-6 CYCLES 60 CYCLES", "clockFrequency=60 Hz; starts=1 to 6 a day; failSafe=4 to 110 min")]
+    [InlineData("defrostTimer", "DEFROSTS 4 / DAY FAIL SAFE 30 MIN", "starts=4 a day; failSafe=30 min")]
+    public void A_word_of_two_fields_is_told_by_its_figure(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 }

@@ -27,7 +27,7 @@ public sealed class TolerancesOnPlatesTests
     [InlineData(PressureControl, "OPENS 400 ±10 PSI", "cutOut=400 psi")]
     [InlineData(Thermostat, "OPENS ±5 F", "")]
     [InlineData("motor", "230 V ±10% 50 HZ", "voltage=230 V; frequency=50 Hz")]
-    [InlineData("capacitor", "5 MFD ±6% 370 V", "rating=5 µF; tolerance=6 %")]
+    [InlineData("capacitor", "5 MFD ±6% 370 V", "rating=5 µF 370 V; tolerance=6 %")]
     [InlineData("capacitor", "5 MFD 370 V ±6%", "rating=5 µF 370 V; tolerance=6 %")]
     public void A_tolerance_does_not_come_between_a_figure_and_its_unit(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
@@ -64,4 +64,14 @@ public sealed class TolerancesOnPlatesTests
 
     [Fact]
     public void Two_figures_with_their_signs_behind_a_label_are_no_tolerance() => ReadPlate.Fields(Thermostat, "RANGE -5/+5 C").ShouldBe("range=-5 to 5 °C");
+
+    [Theory]
+    [InlineData("motor", "230V±10% 1~50Hz 0.5A", "voltage=230 V; phase=single-phase; frequency=50 Hz; fullLoadAmps=0.5 A", "±10%")]
+    [InlineData("motor", "230V±10%50Hz 0.5A", "voltage=230 V; frequency=50 Hz; fullLoadAmps=0.5 A", "±10%")]
+    [InlineData("contactor", "COIL 24V±15% 50/60HZ", "coilVolts=24 V; coilFrequency=50/60 Hz", "±15%")]
+    public void A_share_that_touches_a_figure_is_left_over_without_it(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+    }
 }

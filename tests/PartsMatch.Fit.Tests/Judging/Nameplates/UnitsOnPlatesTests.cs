@@ -1,10 +1,13 @@
 namespace PartsMatch.Fit.Tests.Judging.Nameplates;
 
-/// <summary>Figures without a unit on plates of switches. Expected values are worked by hand: a plate is in one unit, American ones in °F and psi (practice).</summary>
+/// <summary>Figures without a unit on plates of switches and valves. Expected values are worked by hand: a plate is in one unit, American ones in °F and psi (practice).</summary>
 public sealed class UnitsOnPlatesTests
 {
     private const string Thermostat = "thermostat";
     private const string PressureControl = "pressureControl";
+    private const string SolenoidValve = "solenoidValve";
+    private const string ExpansionValve = "expansionValve";
+    private const string CondensingPressureValve = "condensingPressureValve";
 
     [Theory]
     [InlineData(Thermostat, "RANGE -30/+15 C CUT-OUT 2 CUT-IN 8", "range=-30 to 15 °C; cutOut=2 °C; cutIn=8 °C")]
@@ -15,6 +18,11 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "OPENS ON RISE 13C CLOSES ON FALL 5", "action=opens on rise; cutOut=13 °C; cutIn=5 °C")]
     [InlineData(PressureControl, "RANGE -0.2/7.5 BAR CUT-OUT 0.5 CUT-IN 2", "range=-0.2 to 7.5 bar; cutOut=0.5 bar; cutIn=2 bar")]
     [InlineData(PressureControl, "RANGE 0.2 TO 0.75 MPA CUT-OUT 0.3", "range=0.2 to 0.75 MPa; cutOut=0.3 MPa")]
+    [InlineData(CondensingPressureValve, "SETTING 12.4 PS 31 BAR", "setting=12.4 bar; workingPressure=31 bar")]
+    [InlineData(CondensingPressureValve, "RANGE 7-15 BAR SETTING 12.4 DROP 0.1", "setting=12.4 bar; settingLeast=7 bar; settingMost=15 bar; ratedDrop=0.1 bar")]
+    [InlineData(ExpansionValve, "RANGE FROM -40 TO +10 C MOP 15 PS 28 BAR", "workingPressure=28 bar; evaporatingLeast=-40 °C; evaporatingMost=10 °C; limitsAt=15 °C")]
+    [InlineData(SolenoidValve, "MOPD 21 MIN OPD 0.05 BAR PS 35", "openingDifferential=21 bar; leastDifferential=0.05 bar; workingPressure=35 bar")]
+    [InlineData(SolenoidValve, "MAX OPD 2100 KPA PS 4500", "openingDifferential=2100 kPa; workingPressure=4500 kPa")]
     public void A_figure_without_a_unit_has_that_of_the_others(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
     [Theory]
@@ -23,6 +31,8 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "CUT-OUT 35 CUT-IN 39 P/N 12C", "cutOut=35 °F; cutIn=39 °F")]
     [InlineData(PressureControl, "RANGE 5-100 PSIG DIFF 10-40 CUT-IN 30", "range=5 to 100 psi; differential=10 to 40 psi; cutIn=30 psi")]
     [InlineData(PressureControl, "RANGE 20 IN HG TO 100 PSI DIFF 10", "range=20 inHg to 100 psi; differential=10 psi")]
+    [InlineData(SolenoidValve, "MOPD 300 PSI MWP 500", "openingDifferential=300 psi; workingPressure=500 psi")]
+    [InlineData(ExpansionValve, "MOP 55 MWP 450", "workingPressure=450 psi; limitsAt=55 °F")]
     [InlineData(PressureControl, "CUT-OUT 10 IN HG CUT-IN 10", "cutOut=10 inHg; cutIn=10 psi")]
     public void It_has_the_usual_one_where_the_others_have_it_or_there_are_none(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
@@ -30,6 +40,7 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "RANGE 20 TO 80 F MAX BULB 60 C CUT-OUT 35", "range=20 to 80 °F; bulbMost=60 °C", "CUT-OUT 35")]
     [InlineData(Thermostat, "DIFF 6 K CUT-OUT 2", "differential=6 K", "CUT-OUT 2")]
     [InlineData(PressureControl, "RANGE 20-100 PSI PS 28 BAR CUT-IN 30", "range=20 to 100 psi; pressureMost=28 bar", "CUT-IN 30")]
+    [InlineData(SolenoidValve, "MOPD 300 PSI PS 35 BAR MIN OPD 2", "openingDifferential=300 psi; workingPressure=35 bar", "MIN OPD 2")]
     public void It_is_asked_for_where_the_others_do_not_agree(string kind, string plate, string read, string left)
     {
         ReadPlate.Fields(kind, plate).ShouldBe(read);
@@ -37,4 +48,8 @@ public sealed class UnitsOnPlatesTests
         reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
         reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("with its unit");
     }
+
+    [Fact]
+    public void A_figure_that_cannot_be_in_the_others_unit_is_told_with_it() =>
+        Families.Find(CondensingPressureValve)!.ReadNameplate("SETTING 180 PS 31 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldBe("Setting: “180 BAR” is not from 5 to 600 psi.");
 }
