@@ -34,7 +34,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
 }
 
 /// <summary>How many volts are lost across each closed pole?</summary>
-/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand.</remarks>
+/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
@@ -48,7 +48,8 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
         if (one.IsIn == false) return Ruling.NotApplicable($"It is not in: what stands across open poles says nothing of their contacts.", limit);
-        if (one.Readings.LegAmps is { } amps && amps.Legs.All(leg => leg.Amperes <= 0)) return Ruling.NotApplicable($"No current flows: what stands across a pole then says nothing of its contact.", limit);
+        if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
+        if (one is { HasNoCurrent: true, IsIn: null }) return Ruling.NotApplicable($"No current flows, and whether it is in is not known: across open poles the line's volts stand.", limit).ThenRead("pullsIn", "Does it pull in? Line volts across a pole of one that is in are an open contact.");
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
         if (!Within.AtMost(most, Bad) && one.IsIn is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is in is not known.", limit).ThenRead("pullsIn", "Does it pull in? Only closed poles are judged by the volts across them.");
         return Within.AtMost(most, Bad)
@@ -67,18 +68,23 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
     {
         if (one.Readings.LegAmps is not { } amps) return null;
         var (most, least) = (amps.Legs.Max(leg => leg.Amperes), amps.Legs.Min(leg => leg.Amperes));
-        if (amps.Legs.Count > 1 && least <= 0 && most > 0)
-        {
-            var open = Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open.");
-            return one.Readings.DropVolts is null ? open.ThenRead("dropVolts", "One leg is dead: measure across each closed pole. Line volts across one are an open contact.") : open;
-        }
-
+        if (one.HasNoCurrent) return None(one);
+        if (least <= 0) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
         if (one.Carries is not { } carries) return Ask(one, Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known."));
         FormattableString limit = $"at most {carries:0.##} A";
         return Within.AtMost(most, carries)
             ? Ruling.Good($"{most:0.##} A in the worst leg; a pole carries {carries:0.##} A.", limit)
             : Ruling.Bad($"{most:0.##} A in the worst leg are over the {carries:0.##} A that a pole carries: what hangs on it takes too much, or it is too small.", limit);
     }
+
+    private static Ruling None(ContactorCase one) => one.IsIn switch
+    {
+        false => Ruling.NotApplicable($"It is not in: none is to flow."),
+        null => Ruling.CantTell($"No current flows; whether it is in is not known.").ThenRead("pullsIn", "No current flows: does it pull in, all the way?"),
+        true => AskedAcross(one, Ruling.Bad($"No current flows, though it is in: a pole, a fuse or a line is open, or what hangs on it takes none."), "No current flows though it is in: measure across each closed pole. Line volts across one are an open contact."),
+    };
+
+    private static Ruling AskedAcross(ContactorCase one, Ruling open, string why) => one.Readings.DropVolts is null ? open.ThenRead("dropVolts", why) : open;
 
     /// <summary>Asks for what is missing of its rating; nothing where it is rated for lower volts than those there.</summary>
     private static Ruling Ask(ContactorCase one, Ruling open) => (one.Ratings.Count, one.Need.Site.LoadVolts, RatedAmps.MostVolts(one.Ratings)) switch

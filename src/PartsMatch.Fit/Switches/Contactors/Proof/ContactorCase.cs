@@ -46,8 +46,11 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>The same though nothing holds it in; null as well when something may.</summary>
     internal double? AmpsUnheld => CannotHold == true ? AmpsFlowing : null;
 
-    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil, which without a call has no volts unless some were read; null when nothing tells.</summary>
-    internal bool? IsIn => IsSeenIn ?? (CannotHold == true || (Readings.CircuitCalls == false && Volts is null) ? false : null);
+    /// <summary>Whether amps were read, and none flow in any leg.</summary>
+    internal bool HasNoCurrent => Readings.LegAmps is not null && AmpsFlowing is null;
+
+    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil, which without a call has no volts unless some were read; null when nothing tells. That it pulled in with volts says nothing of without.</summary>
+    internal bool? IsIn => (CannotHold == true || (Readings.CircuitCalls == false && Volts is null)) && Readings.StaysIn != true && AmpsFlowing is null ? false : IsSeenIn;
 
     /// <summary>Whether its poles are closed, as somebody saw, or because current flows; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings switch
