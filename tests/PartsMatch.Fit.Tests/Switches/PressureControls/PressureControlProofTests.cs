@@ -70,6 +70,21 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>One that cannot be set and opened or closed over 5 psi (practice) beside its setting has failed, whatever else it did rightly: what condemns stands before what clears.</summary>
+    [Theory]
+    [InlineData("reset=automatic", "pressureThere=420 psi; isClosed=no; openedAt=330 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("reset=automatic", "pressureThere=420 psi; isClosed=no; openedAt=395 psi", Conclusion.NotThePart, null)]
+    [InlineData("reset=automatic", "pressureThere=420 psi; isClosed=no; closedAt=250 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("reset=manual", "pressureThere=200 psi; isClosed=no; holdsAfterReset=yes; openedAt=330 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("reset=manual", "pressureThere=200 psi; isClosed=no; holdsAfterReset=yes; openedAt=405 psi", Conclusion.NotThePart, null)]
+    [InlineData("reset=automatic", "isClosed=no; openedAt=395 psi", Conclusion.ReadNext, "pressureThere")]
+    public void One_that_cannot_be_set_and_moves_elsewhere_is_cleared_by_nothing_else(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Before($"function=high pressure; isAdjustable=no; cutOut=400 psi; cutIn=300 psi; {plate}", "", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
     [Theory]
     [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=35 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]

@@ -135,6 +135,16 @@ public sealed class ThermostatProofTests
     public void A_button_that_does_not_hold_is_pressed_again_past_where_it_is_marked(string plate, string site, string readings, Conclusion conclusion, string? next) =>
         Before($"{plate}; reset=manual", site, $"isClosed=no; holdsAfterReset=no; {readings}").ShouldBe((conclusion, next));
 
+    /// <summary>One that cannot be set and opened or closed over 5 °F (practice) beside its setting has failed, whatever else it did rightly: what condemns stands before what clears.</summary>
+    [Theory]
+    [InlineData("function=high limit; cutOut=155 °F", "openedAt=110 °F; bulbTemperature=180 °F; isClosed=no", Conclusion.PartHasFailed)]
+    [InlineData("function=high limit; cutOut=155 °F", "openedAt=150 °F; bulbTemperature=180 °F; isClosed=no", Conclusion.NotThePart)]
+    [InlineData("function=high limit; cutOut=155 °F; reset=manual", "openedAt=110 °F; bulbTemperature=70 °F; isClosed=no; holdsAfterReset=yes", Conclusion.PartHasFailed)]
+    [InlineData(Both, "closedAt=60 °F; bulbTemperature=60 °F; areFansClosed=no", Conclusion.NotThePart)]
+    [InlineData(Both, "closedAt=80 °F; bulbTemperature=60 °F; areFansClosed=no", Conclusion.PartHasFailed)]
+    public void One_that_cannot_be_set_and_moves_elsewhere_is_cleared_by_nothing_else(string plate, string readings, Conclusion conclusion) =>
+        Before($"isAdjustable=no; {plate}", "", readings).ShouldBe((conclusion, null));
+
     /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
     [Theory]
     [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F", Conclusion.NothingWrongFound)]

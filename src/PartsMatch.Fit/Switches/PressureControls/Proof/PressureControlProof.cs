@@ -5,8 +5,8 @@ namespace PartsMatch.Fit.Switches.PressureControls.Proof;
 /// <summary>Is it the pressure control, and is the new one right?</summary>
 public static class PressureControlProof
 {
-    /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks.</summary>
-    public static IReadOnlyList<ReadingRule<PressureControlCase>> Rules { get; } = [new DropAcrossContacts(), new ContactsAtPressure(), new OpensAtSetting(), new ClosesAtSetting(), new FirstReading()];
+    /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks. Where its contacts moved only condemns; what they are at this pressure clears it as well.</summary>
+    public static IReadOnlyList<ReadingRule<PressureControlCase>> Rules { get; } = [new DropAcrossContacts(), new OpensAtSetting(), new ClosesAtSetting(), new ContactsAtPressure(), new FirstReading()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(PressureControlNeed need, PressureControlReadings readings)

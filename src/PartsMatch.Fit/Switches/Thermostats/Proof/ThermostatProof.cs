@@ -5,10 +5,10 @@ namespace PartsMatch.Fit.Switches.Thermostats.Proof;
 /// <summary>Is it the thermostat, and is the new one right?</summary>
 public static class ThermostatProof
 {
-    /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks.</summary>
+    /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks. Where its contacts moved only condemns; what they are at this temperature clears it as well.</summary>
     public static IReadOnlyList<ReadingRule<ThermostatCase>> Rules { get; } =
     [
-        new DropAcrossContacts(), new ContactsAtTemperature(), new FansContactsAtTemperature(), new OpensAtSetting(), new ClosesAtSetting(), new BulbInItsPlace(), new WarmBox(), new FansAfterDefrost(), new EndOfDefrost(), new FirstReading(),
+        new DropAcrossContacts(), new OpensAtSetting(), new ClosesAtSetting(), new ContactsAtTemperature(), new FansContactsAtTemperature(), new BulbInItsPlace(), new WarmBox(), new FansAfterDefrost(), new EndOfDefrost(), new FirstReading(),
     ];
 
     /// <summary>Whether the old one has failed.</summary>
