@@ -125,7 +125,12 @@ public sealed class SolenoidValveProofTests
     [InlineData("NO", "circuitCalls=yes; coilVolts=0 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
     [InlineData("NO", "circuitCalls=yes; coilVolts=101 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
     [InlineData("NO", "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
-    [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=101 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)] // on too few volts a magnet pulls that need not hold against the flow
+    [InlineData("NO", "circuitCalls=yes; coilVolts=70 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.NotThePart, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=133 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)] // too many hold it the better
+    [InlineData("NO", "magnetPulls=yes; passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("NO", "circuitCalls=yes; magnetPulls=yes; passesWhenShut=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("NO", "coilVolts=120 V; magnetPulls=yes; passesWhenShut=yes", Conclusion.PartHasFailed, null)]
     [InlineData(null, "passesWhenShut=yes", Conclusion.ReadNext, "normalState")]
     [InlineData(null, "circuitCalls=no; coilVolts=0 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally open one passes by right
     [InlineData(null, "circuitCalls=yes; coilVolts=120 V; passesWhenShut=yes", Conclusion.ReadNext, "normalState")] // a normally closed one passes by right
@@ -162,6 +167,13 @@ public sealed class SolenoidValveProofTests
         var diagnosis = Diagnose("normalState=NC", $"circuitCalls=no; coilVolts=9 V; passesWhenShut=yes{magnet}");
         diagnosis.Checks.Single(check => check.Title == "When shut").Verdict.ShouldBe(verdict);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_marking_no_magnet_shows_that_a_normally_open_one_is_shut()
+    {
+        var next = Diagnose("normalState=NO", "circuitCalls=yes; coilVolts=14 V; magnetPulls=yes; passesWhenShut=yes").Next;
+        (next?.Side, next?.Field).ShouldBe((Side.Plate, "coilVolts"));
     }
 
     /// <summary>At most 0.5 V is good, over 1 V is bad: practice.</summary>

@@ -50,11 +50,11 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
         _ => null,
     };
 
-    /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where power is sure. Null where that cannot be told, as of one whose state is not known.</summary>
+    /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where volts are sure that hold it against the flow, which a magnet that pulls does not show. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftShut => State switch
     {
         NormalState.Closed => !IsFedUncalled,
-        NormalState.Open when Readings.CircuitCalls != false && (Readings.MagnetPulls == true || IsFed == true) => true,
+        NormalState.Open when Readings.CircuitCalls != false && (IsFed == true || (HasWorkingVolts == true && Readings.MagnetPulls == true)) => true,
         _ => null,
     };
 
