@@ -5,7 +5,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with good volts it does not pull in either, or chatters. One that is in without volts that hold it in is welded or stuck.</remarks>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
@@ -22,7 +22,7 @@ public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", Conta
         };
     }
 
-    private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFed: true, Readings: { PullsIn: false } or { Chatters: true } } ? bad : bad.NotThePart();
+    private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFedEnough: true, Readings.PullsIn: false } or { IsFed: true, Readings.Chatters: true } ? bad : bad.NotThePart();
 }
 
 /// <summary>Asks for what its coil is made for, by which the volts there are judged: its volts, or whether they alternate.</summary>
@@ -91,15 +91,16 @@ public sealed class OhmsOfCoil() : ReadingRule<ContactorCase>("Ohms of the coil"
 }
 
 /// <summary>Does it pull in with good volts at its coil?</summary>
+/// <remarks>With too many it has to as well: they burn the coil.</remarks>
 public sealed class PullsIn() : ReadingRule<ContactorCase>("Pulls in", ContactorReadingSources.ContactorPullsIn)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(ContactorCase one) => (one.Readings.PullsIn, one.IsFed, one.Readings.CoilOhms) switch
+    public override Ruling? Judge(ContactorCase one) => (one.Readings.PullsIn, one.IsFedEnough, one.Readings.CoilOhms) switch
     {
         (true, _, _) => Ruling.Good($"It pulls in."),
         (false, null, _) when one.Volts is null => Ruling.Read("coilVolts", "It does not pull in: measure the volts at its coil while it is called for."),
-        (false, true, null) => Ruling.CantTell($"The volts at its coil are good, and it does not pull in.").ThenRead("coilOhms", "The volts are good and it does not pull in: power off, wires off, and measure the ohms of its coil."),
-        (false, true, { IsOpen: false }) => Ruling.Bad($"The volts and the ohms of its coil are good, and it does not pull in: its armature is stuck or broken.").ThePartHasFailed(),
+        (false, true, null) => Ruling.CantTell($"There are volts enough at its coil, and it does not pull in.").ThenRead("coilOhms", "There are volts enough and it does not pull in: power off, wires off, and measure the ohms of its coil."),
+        (false, true, { IsOpen: false }) => Ruling.Bad($"There are volts enough at its coil, which is neither open nor shorted, and it does not pull in: its armature is stuck or broken.").ThePartHasFailed(),
         _ => null,
     };
 }

@@ -63,6 +63,9 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
 
+    /// <summary>Whether its coil has volts enough to pull in, be they too many; null when that is not known.</summary>
+    internal bool? IsFedEnough => IsFed == false && Coil.All(one => Volts > ContactorCoils.Window.Of(one).High) ? true : IsFed;
+
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
     internal double? Carries => Ratings is { Count: > 0 } rows
         ? Need.Site.LoadVolts is { } volts ? RatedAmps.At(rows, volts.Volts) : rows.All(row => row.Amps.Equals(rows[0].Amps)) ? rows[0].Amps : null

@@ -47,7 +47,7 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
     {
         { New: not null } => null,
         { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
-        { Readings: { PullsIn: null, StaysIn: null }, IsFed: true } => Ruling.Read("pullsIn", "The volts at its coil are good: does it pull in, all the way?"),
+        { Readings: { PullsIn: null, StaysIn: null }, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
         { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => Ruling.Read("dropVolts", "It pulls in: measure the volts across each closed pole under load."),
         _ => null,
     };

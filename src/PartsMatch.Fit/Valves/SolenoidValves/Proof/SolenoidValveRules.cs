@@ -36,7 +36,7 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
-/// <remarks>Wrong ones clear it, but not where it passes and its state is not known: a normally closed one has failed then.</remarks>
+/// <remarks>Too few clear it, but not where it passes and its state is not known: a normally closed one has failed then. Too many excuse nothing, and may have burnt its coil.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <inheritdoc/>
@@ -53,7 +53,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
             : Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit));
     }
 
-    private static Ruling Cleared(SolenoidValveCase one, Ruling bad) => one is { Readings.PassesWhenShut: true, State: null } ? bad : bad.NotThePart();
+    private static Ruling Cleared(SolenoidValveCase one, Ruling bad) => one is { IsFedOver: true } or { Readings.PassesWhenShut: true, State: null } ? bad : bad.NotThePart();
 
     private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: look up the circuit, from thermostat and timer over safeties to transformer and fuse.", $"its marked volts");
 }
@@ -78,7 +78,7 @@ public sealed class DropAcrossItsContact() : ReadingRule<SolenoidValveCase>("Vol
 }
 
 /// <summary>Does its magnet pull?</summary>
-/// <remarks>It has to within the coil's window alone: stray volts, or too low ones, move no good magnet either.</remarks>
+/// <remarks>It has to from the coil's least volts on: stray ones, or too low ones, move no good magnet either. Above its window its ohms are read as well.</remarks>
 public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", SolenoidValveReadingSources.ValveSigns)
 {
     /// <inheritdoc/>
@@ -88,13 +88,18 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
         return one.Readings.MagnetPulls switch
         {
             true => Ruling.Good($"Its magnet pulls."),
-            null when one.IsFed == false => null,
+            null when one is { IsFed: false, IsFedOver: false } => null,
+            false when one is { IsFedOver: true, New: null } => Over(one),
             false when one.IsFed != true => Ruling.CantTell($"Its magnet does not pull: that tells something once the coil is called for, and has the volts that it works at."),
             false when one.New is null => Ruling.Bad($"With volts at it, its magnet does not pull: the coil is dead.").ThePartHasFailed(),
             false => Ruling.Bad($"With volts at it, its magnet does not pull: see the coil's leads and its volts."),
             null => Ruling.Read("magnetPulls", "Hold a steel screwdriver near the coil's nut while it is energised: is it pulled?"),
         };
     }
+
+    private static Ruling Over(SolenoidValveCase one) => one.Readings.CoilOhms is null
+        ? Ruling.CantTell($"With more volts at it than it is made for, its magnet does not pull: they have burnt the coil, or it is not connected.").ThenRead("coilOhms", "Its magnet does not pull, though there are volts more than enough: power off, wires off, and measure the ohms of its coil.")
+        : Ruling.Bad($"With more volts at it than it is made for, and ohms through it, its magnet does not pull: the coil is dead.").ThePartHasFailed();
 }
 
 /// <summary>Does it pass what it should while it is open?</summary>
