@@ -43,7 +43,7 @@ public sealed class SolenoidValveProofTests
     /// <summary>Power opens a normally closed valve and shuts a normally open one: a pipe that is colder behind tells of a throttle only where it is open.</summary>
     [Theory]
     [InlineData("normalState=NC; ", Conclusion.PartHasFailed, null)]
-    [InlineData("normalState=NO; ", Conclusion.ReadNext, "temperatureBehind")]
+    [InlineData("normalState=NO; ", Conclusion.ReadNext, "circuitCalls")]
     [InlineData("", Conclusion.ReadNext, "normalState")]
     public void A_pipe_colder_behind_condemns_only_a_valve_that_is_open_with_power(string state, Conclusion conclusion, string? next)
     {
@@ -51,6 +51,34 @@ public sealed class SolenoidValveProofTests
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
+
+    /// <summary>Without power a normally open valve is to pass: 3 °F (practice) colder behind condemn it then, whatever its circuit lacks. Under a tenth of 120 V there is no power (practice), and a magnet that does not pull shuts nothing.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no; coilVolts=0 V", "80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; magnetPulls=yes", "80 °F", Conclusion.PartHasFailed, null)] // it pulled while it was called for
+    [InlineData("circuitCalls=no; coilVolts=0 V; magnetPulls=no", "92 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V", "92.1 °F", Conclusion.ReadNext, "circuitCalls")] // it passes, and whether it shuts is seen with a call
+    [InlineData("circuitCalls=no; coilVolts=11.9 V", "80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=12 V", "80 °F", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; coilVolts=12 V; magnetPulls=no", "80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; magnetPulls=no", "80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no", "80 °F", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; coilVolts=120 V; magnetPulls=yes", "80 °F", Conclusion.ReadNext, "coilVolts")] // something feeds it without a call
+    [InlineData("circuitCalls=yes; coilVolts=0 V", "80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=101 V; magnetPulls=yes", "80 °F", Conclusion.ReadNext, "circuitCalls")] // too few volts excuse nothing of what needs none
+    [InlineData("circuitCalls=yes; coilVolts=120 V; magnetPulls=yes", "80 °F", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("coilVolts=120 V; magnetPulls=yes", "80 °F", Conclusion.ReadNext, "circuitCalls")]
+    public void A_normally_open_one_that_does_not_pass_without_power_has_failed(string readings, string behind, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("normalState=NO; coilVolts=120 V; coilFrequency=60 Hz", $"{readings}; temperatureBefore=95 °F; temperatureBehind={behind}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        if (conclusion == Conclusion.ReadNext && behind == "80 °F") diagnosis.Sentence.ShouldContain("without power a normally open valve is to pass");
+    }
+
+    [Fact]
+    public void A_pipe_colder_behind_condemns_no_normally_closed_one_that_is_not_called_for() =>
+        Diagnose(Plate, "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=80 °F").Next?.Field.ShouldBe("circuitCalls");
 
     /// <summary>In suction and hot-gas lines no pipe is colder behind: whether gas passes is looked at there, and tells only where the coil leaves the valve open (practice).</summary>
     [Theory]
@@ -63,9 +91,10 @@ public sealed class SolenoidValveProofTests
     [InlineData("NC", "hot gas", "passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
     [InlineData("NC", "hot gas", "coilVolts=101 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.NotThePart, null)] // under 102 V: too few to open it
     [InlineData("NC", "hot gas", "circuitCalls=no; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
-    [InlineData("NO", "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NO", "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NO", "hot gas", "circuitCalls=yes; coilVolts=0 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
     [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=0 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
-    [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=120 V; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=120 V; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")] // something feeds it without a call
     [InlineData(null, "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "normalState")]
     [InlineData(null, "suction", "circuitCalls=no; coilVolts=0 V; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
     public void Gas_that_does_not_pass_condemns_it_only_where_its_coil_leaves_it_open(string? state, string line, string readings, Conclusion conclusion, string? next)

@@ -36,13 +36,22 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The state in which it is without power; null where not known.</summary>
     internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
 
-    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls, a normally open one without a call and without volts. Null where that cannot be told, as of one whose state is not known.</summary>
+    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls, a normally open one without volts, or whose magnet does not pull while nothing calls. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftOpen => State switch
     {
         NormalState.Closed when Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
-        NormalState.Open when Readings is { CircuitCalls: false, MagnetPulls: not true } && IsSupplied == false => true,
+        NormalState.Open when IsSupplied == false || Readings is { CircuitCalls: false, MagnetPulls: false } => true,
         _ => null,
     };
+
+    /// <summary>How much colder a liquid line is behind it, K; null where that was not read, and of a line for gas, where it tells nothing.</summary>
+    internal double? KelvinsLost => Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas ? null : Readings.TemperatureBefore?.DegreesCelsius - Readings.TemperatureBehind?.DegreesCelsius;
+
+    /// <summary>Whether the liquid line is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
+    internal bool Throttles => KelvinsLost is { } lost && Within.AtLeast(lost, 3 / 1.8);
+
+    /// <summary>Whether a normally open one was seen not to pass: it is to without power, so that what its coil lacks excuses nothing, and it is not to be called for.</summary>
+    internal bool IsSeenShut => State == NormalState.Open && (Throttles || Readings.PassesWhenOpen == false);
 
     /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where volts are sure that hold it against the flow, which a magnet that pulls does not show. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftShut => State switch

@@ -36,13 +36,18 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
-/// <remarks>Too few clear it, but not where it passes and its state is not known: a normally closed one has failed then. Too many excuse nothing, and may have burnt its coil.</remarks>
+/// <remarks>Too few clear it, but not where it passes and its state is not known: a normally closed one has failed then; nor where a normally open one does not pass, which needs none for that. Too many excuse nothing, and may have burnt its coil.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
-        if (one.Readings.CircuitCalls == false) return Ruling.CantTell($"Nothing calls for it: {(one.IsSupplied == true ? "volts at its coil come from something that feeds it without a call" : "volts at its coil say nothing yet")}.").ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it calls for the valve.");
+        if (one.Readings.CircuitCalls == false)
+        {
+            var uncalled = Ruling.CantTell($"Nothing calls for it: {(one.IsSupplied == true ? "volts at its coil come from something that feeds it without a call" : "volts at its coil say nothing yet")}.");
+            return one.IsSeenShut ? uncalled : uncalled.ThenRead("circuitCalls", "Make the circuit call: turn its thermostat or control until it calls for the valve.");
+        }
+
         if (one.Volts is not { } volts) return Ruling.Read("coilVolts", "Measure the volts at the coil's leads while the circuit calls: without them it is not the valve.");
         if (one.Coil is not { } coil) return volts > 0 ? Ruling.CantTell($"{volts:0.#} V at the coil; what it is marked for is not known.").ThenRead("coilVolts", "Read the volts on the coil.", Side.Plate) : Cleared(one, None(volts));
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
@@ -53,7 +58,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
             : Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit));
     }
 
-    private static Ruling Cleared(SolenoidValveCase one, Ruling bad) => one is { IsFedOver: true } or { Readings.PassesWhenShut: true, State: null } ? bad : bad.NotThePart();
+    private static Ruling Cleared(SolenoidValveCase one, Ruling bad) => one is { IsFedOver: true } or { IsSeenShut: true } or { Readings.PassesWhenShut: true, State: null } ? bad : bad.NotThePart();
 
     private static Ruling None(double volts) => Ruling.Bad($"{volts:0.#} V at its coil while it is called for: look up the circuit, from thermostat and timer over safeties to transformer and fuse.", $"its marked volts");
 }
@@ -103,34 +108,43 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
 }
 
 /// <summary>Does it pass what it should while it is open?</summary>
-/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice).</remarks>
+/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open.</remarks>
 public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", SolenoidValveReadingSources.ValveDropWhenOpen)
 {
-    private const double Kelvins = 3 / 1.8;
-
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
         if (one.Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas) return null;
-        if (one.Readings.TemperatureBefore is not { } before || one.Readings.TemperatureBehind is not { } behind)
+        if (one.KelvinsLost is not { } drop)
         {
             return one.Readings.MagnetPulls == true && one.OpensWithPower && (one.Readings.PassesWhenShut is null || one.New is not null)
                 ? Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind.")
                 : null;
         }
 
-        var drop = before.DegreesCelsius - behind.DegreesCelsius;
         FormattableString limit = $"under 3 °F (1.7 K)";
-        if (drop < Kelvins - 1e-9) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
+        if (!one.Throttles) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
         var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
-        return (one.Readings.MagnetPulls, one.State) switch
+        return one switch
         {
-            (true, NormalState.Open) => Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it, and power shuts a normally open valve.").ThenRead("temperatureBehind", "Turn its power off and clamp the pipe before and behind it again: without power a normally open valve is to pass."),
-            (true, null) when one.New is null => bad.ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
-            (true, _) when one.New is null => bad.ThePartHasFailed(),
+            { IsLeftOpen: true, New: null } => bad.ThePartHasFailed(),
+            { State: NormalState.Open, IsLeftOpen: not true } => Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it, and power shuts a normally open valve.").ThenTakeItsPower(one, "clamp the pipe before and behind it again"),
+            { State: null, Readings.MagnetPulls: true, New: null } => bad.ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
             _ => bad,
         };
     }
+}
+
+/// <summary>A normally open valve without its power as what to look at next.</summary>
+internal static class WithoutPower
+{
+    /// <summary>The same, and its power is taken off: the call first, and where nothing calls, what feeds it all the same.</summary>
+    /// <param name="open">What is not known.</param>
+    /// <param name="one">The case.</param>
+    /// <param name="again">What is done again then.</param>
+    public static Ruling ThenTakeItsPower(this Ruling open, SolenoidValveCase one, string again) => one.Readings.CircuitCalls == false
+        ? open.ThenRead("coilVolts", $"Measure the volts at its coil while nothing calls for it, take off what feeds it, and {again}: without power a normally open valve is to pass.")
+        : open.ThenRead("circuitCalls", $"Let nothing call for it, so that its coil has no power, and {again}: without power a normally open valve is to pass.");
 }
 
 /// <summary>Does it hold when shut?</summary>
