@@ -42,7 +42,7 @@ public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReadi
     /// <summary>Measured figures against their limits; none of what was not measured.</summary>
     public IReadOnlyList<Drawing> Drawings { get; init; } = [];
 
-    /// <summary>Asks every rule. The first that concludes decides; else the first that would have something read asks for it. What is bad when nothing is left to ask and nothing condemns the part is something else's to mend.</summary>
+    /// <summary>Asks every rule. The first that concludes decides, but nothing is cleared past a bad reading that waits for another one; else the first that would have something read asks for it. What is bad when nothing is left to ask and nothing condemns the part is something else's to mend.</summary>
     /// <param name="rules">The rules in order: what condemns a part by itself stands before what clears it, and both before what asks.</param>
     /// <param name="one">The case.</param>
     /// <param name="mendFirst">What was found to mend.</param>
@@ -50,7 +50,9 @@ public sealed record Diagnosis(Conclusion Conclusion, string Sentence, NextReadi
     {
         var rulings = rules.Select(rule => (Rule: rule, Ruling: rule.Judge(one))).Where(pair => pair.Ruling is not null).ToList();
         IReadOnlyList<ReadingCheck> checks = [.. rulings.Select(pair => pair.Rule.CheckOf(pair.Ruling)).OfType<ReadingCheck>()];
-        if (rulings.Find(pair => pair.Ruling!.Concludes is not null).Ruling is { } decided) return new(decided.Concludes!.Value, decided.Sentence, decided.Asks, checks, mendFirst);
+        var before = rulings.TakeWhile(pair => pair.Ruling!.Concludes is null).ToList();
+        var waits = before.Exists(pair => pair.Ruling is { Verdict: ReadingVerdict.Bad, Asks: not null });
+        if (rulings.Skip(before.Count).FirstOrDefault().Ruling is { } decided && !(waits && decided.Concludes == Conclusion.NotThePart)) return new(decided.Concludes!.Value, decided.Sentence, decided.Asks, checks, mendFirst);
         if (rulings.Find(pair => pair.Ruling!.Asks is not null).Ruling?.Asks is { } next) return new(Conclusion.ReadNext, next.Why, next, checks, mendFirst);
         if (checks.FirstOrDefault(check => check.Verdict == ReadingVerdict.Bad) is { } bad) return new(Conclusion.NotThePart, bad.Sentence, null, checks, mendFirst);
         var open = checks.FirstOrDefault(check => check.Verdict == ReadingVerdict.CantTell);

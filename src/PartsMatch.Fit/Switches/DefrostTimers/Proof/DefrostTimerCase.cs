@@ -23,8 +23,8 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>Volts before its heater contact, V; null when not read.</summary>
     internal double? BeforeHeaterContact => Readings.CommonVolts?.Legs.Min(leg => leg.Volts);
 
-    /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on. As long as the line was not measured it is taken for the heaters' own volts, or for the highest that the clock is made for, which mostly hangs on it; what lies between tells nothing then. Null when not read, or when that cannot be told.</summary>
-    internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts ?? HighestOfClock) switch
+    /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on. As long as the line was not measured it is taken for the heaters' own volts; what lies between tells nothing then. Null when not read, or when that cannot be told: the clock's volts tell nothing of the heaters', which may hang on another line.</summary>
+    internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts) switch
     {
         (null, _) => null,
         ( <= 0, _) => VoltsAt.None,
@@ -33,9 +33,6 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
         var (there, line) when Within.AtLeast(there.Value, FedShare * line.Value) => VoltsAt.Right,
         _ => Need.Site.LoadVolts is null ? null : VoltsAt.Wrong,
     };
-
-    /// <summary>Null as well where it has a transformer of its own, on which no heaters hang.</summary>
-    private double? HighestOfClock => Measured.ClockVolts is { } marked && TimerCoils.Of(marked, null).Own.Max(one => one.High) is >= LeastLine and var highest ? highest : null;
 
     /// <summary>Volts against a marking: null when one of the two is not known.</summary>
     internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)
@@ -51,9 +48,6 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
 
     /// <summary>From this share of the line's volts on a contact is fed; an open wire may show fewer to a meter of many ohms (practice).</summary>
     private const double FedShare = 0.85;
-
-    /// <summary>The least volts of a line that heaters hang on (practice).</summary>
-    private const double LeastLine = 100;
 }
 
 /// <summary>What volts are against a marking.</summary>

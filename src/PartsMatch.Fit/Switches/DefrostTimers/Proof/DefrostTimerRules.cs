@@ -13,10 +13,11 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
     {
         if (one.Readings.ClockTurns is null && one.Readings.ClockVoltsThere is null) return null;
         if (one.Readings.ClockTurns == true) return Ruling.Good($"Its clock turns.");
-        if (one.Readings.ClockVoltsThere is not { } read) return Ruling.CantTell($"Its clock stands still.").ThenRead("clockVoltsThere", "Measure the volts at its clock terminals: without them no clock turns.");
+        if (one.Readings.ClockVoltsThere is not { } read) return Ruling.Bad($"Its clock stands still.").ThenRead("clockVoltsThere", "Measure the volts at its clock terminals: without them no clock turns.");
         FormattableString limit = $"from 90 to 110 % of its volts";
         return (DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock), one.Readings.ClockTurns) switch
         {
+            (null, false) => Ruling.Bad($"Its clock stands still; what it is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
             (null, _) => Ruling.CantTell($"What its clock is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
             (VoltsAt.None or VoltsAt.Wrong, _) => null,
             (_, null) => Ruling.CantTell($"Its clock has its volts.", limit).ThenRead("clockTurns", "Mark the dial, and look again after a quarter of an hour: does it turn?"),
@@ -70,10 +71,11 @@ public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release sole
         if (one.Readings.ReleasePulls is null && one.Readings.ReleaseVoltsThere is null) return null;
         if (one.EndsByTemperature == false) return Ruling.NotApplicable($"No switch on the coil feeds its release.");
         if (one.Readings.ReleasePulls == true) return Ruling.Good($"Its release solenoid ends the defrost.");
-        if (one.Readings.ReleaseVoltsThere is not { } read) return Ruling.CantTell($"Its release solenoid does not pull.").ThenRead("releaseVoltsThere", "Measure the volts at its release terminal with the switch on the coil closed.");
+        if (one.Readings.ReleaseVoltsThere is not { } read) return Ruling.Bad($"Its release solenoid does not pull.").ThenRead("releaseVoltsThere", "Measure the volts at its release terminal with the switch on the coil closed.");
         FormattableString limit = $"from 85 to 110 % of its volts";
         return (DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
         {
+            (null, false) => Ruling.Bad($"Its release solenoid does not end the defrost; what it is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
             (null, _) => Ruling.CantTell($"What its release solenoid is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
             (VoltsAt.None or VoltsAt.Wrong, _) => null,
             (_, null) => Ruling.CantTell($"Its release solenoid has its volts.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
