@@ -127,6 +127,17 @@ public sealed class DefrostTimerProofTests
         (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, ""), Named.Record<DefrostTimerReadings>(readings)).Next?.Field).ShouldBe(next);
 
     [Theory]
+    [InlineData("", "heaterPower")]
+    [InlineData("heaterOwnVolts=240 V; loadVolts=240 V; loadPhase=single-phase", "heaterPower")]
+    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V", "loadVolts")]
+    [InlineData("heaterPower=6 kW", "loadVolts")]
+    [InlineData("heaterPower=6 kW; loadVolts=240 V", "loadPhase")]
+    [InlineData("heaterPower=6 kW; loadVolts=240 V; loadPhase=single-phase", null)] // their own volts are taken for those there
+    [InlineData("heaterAmps=25 A", null)]
+    public void What_is_missing_of_the_heaters_amps_is_asked_for(string site, string? next) =>
+        (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, site), Named.Record<DefrostTimerReadings>("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=25 A")).Next?.Field).ShouldBe(next);
+
+    [Theory]
     [InlineData("16.7 A", 1)]
     [InlineData("25 A", 0)]
     public void A_heater_that_is_open_is_mended_first(string amps, int count) =>

@@ -135,6 +135,16 @@ public sealed class PressureControlProofTests
     }
 
     [Theory]
+    [InlineData("function=high pressure; reset=manual; range=100 to 450 psi", "cutOutNeeded=250 psi; cutInNeeded=300 psi", "isClosed=no; pressureThere=200 psi; holdsAfterReset=no", "Look again")]
+    [InlineData("function=high pressure; reset=manual; range=100 to 450 psi", "cutOutNeeded=250 psi", "isClosed=no; pressureThere=200 psi; holdsAfterReset=no", "Find out")]
+    public void A_cut_in_that_is_misread_is_looked_at_again(string plate, string site, string readings, string why)
+    {
+        var next = Before(plate, site, readings).Next;
+        (next?.Field).ShouldBe("cutInNeeded");
+        next!.Why.ShouldStartWith(why);
+    }
+
+    [Theory]
     [InlineData("automatic", 0)]
     [InlineData("manual", 1)] // of which only the cut-out counts
     public void What_is_misread_made_nothing_trip(string reset, int mends) =>

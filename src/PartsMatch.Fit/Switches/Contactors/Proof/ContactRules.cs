@@ -24,12 +24,21 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
     {
         (true, null) when one.Volts is not null => MadeFor.Ask(one, Ruling.CantTell($"There are volts at its coil, and what it is made for is not known: they may hold it in.")),
-        (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in: measure the volts at its coil with the call off. Volts there come from the circuit."),
+        (true, false) when one.Readings.CircuitCalls == false => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in, with volts at its coil though nothing calls for it: take off what feeds it, measure them again, and see whether it lets go."),
+        (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("circuitCalls", "It stays in, with volts at its coil: turn the call off, and measure them again. Volts there without a call come from the circuit."),
         (true, _) when one.Volts is > 0 and var volts => Ruling.Bad($"Its contacts stay closed with {volts:0.#} V at the coil, which hold none in: they are welded, or the armature sticks.").ThePartHasFailed(),
         (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
-        (_, true) when one.AmpsUnheld is { } amps => Ruling.CantTell($"{amps:0.##} A flow, and no volts at its coil hold it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though no volts at its coil hold it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
+        (_, true) when one.AmpsUnheld is { } amps => Unheld(one, amps),
+        (false, true) when one.Readings.LegAmps is { } amps && amps.Legs.Any(leg => leg.Amperes > 0) => Ruling.Good($"It lets go with its coil off: what flows then flows through the shunt round its pole."),
         (false, _) => Ruling.Good($"It lets go with its coil off."),
         _ => null,
+    };
+
+    private static Ruling Unheld(ContactorCase one, double amps) => (one.Readings.StaysIn, one.Need.Site.ShuntFeedsHeat) switch
+    {
+        (null, _) => Ruling.CantTell($"{amps:0.##} A flow, and no volts at its coil hold it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though no volts at its coil hold it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
+        (_, null) => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed: a shunt that heats a crankcase goes round a pole, or they flow past it.").ThenRead("shuntFeedsHeat", FormattableString.Invariant($"{amps:0.##} A flow though no contact stays closed: see whether a shunt goes round one of its poles, to heat a crankcase."), Side.Site),
+        _ => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole: one of these is misread.").ThenRead("legAmps", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: clamp the wires at its load side again, and look at its contacts once more.")),
     };
 }
 
@@ -79,7 +88,7 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
 
     private static Ruling None(ContactorCase one) => one.IsIn switch
     {
-        false => Ruling.NotApplicable($"It is not in: none is to flow."),
+        false => Ruling.NotApplicable($"It is not in: none is to flow through its poles."),
         null => Ruling.CantTell($"No current flows; whether it is in is not known.").ThenRead("pullsIn", "No current flows: does it pull in, all the way?"),
         true => AskedAcross(one, Ruling.Bad($"No current flows, though it is in: a pole, a fuse or a line is open, or what hangs on it takes none."), "No current flows though it is in: measure across each closed pole. Line volts across one are an open contact."),
     };
@@ -89,6 +98,7 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
     /// <summary>Asks for what is missing of its rating; nothing where it is rated for lower volts than those there.</summary>
     private static Ruling Ask(ContactorCase one, Ruling open) => (one.Ratings.Count, one.Need.Site.LoadVolts, RatedAmps.MostVolts(one.Ratings)) switch
     {
+        (0, _, _) when one.Measured.AmpsFor(one.Need.Site.Loads) is not null => open.ThenRead("ratedVolts", "Its volts and its amps do not pair: read on it at which volts a pole carries which amps.", Side.Plate),
         (0, _, _) => open.ThenRead(one.Measured.FullLoadAmps is null ? "fullLoadAmps" : "acEightAmps", "Read on it how many amps of what hangs on it a pole carries.", Side.Plate),
         (_, _, null) => open.ThenRead("ratedVolts", "Read on it at which volts a pole carries its amps.", Side.Plate),
         (_, null, _) => open.ThenRead("loadVolts", "Measure the volts that it switches: its poles carry other amps at other volts.", Side.Site),

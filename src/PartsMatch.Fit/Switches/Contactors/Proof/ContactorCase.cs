@@ -40,8 +40,8 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
         _ => IsUnder(LetGoDirect) == true ? true : IsUnder(LetGoAlternating) == false ? false : null,
     };
 
-    /// <summary>Most amps that flow through it, A; null when none were read, or none flow.</summary>
-    internal double? AmpsFlowing => Readings.LegAmps?.Legs.Max(leg => leg.Amperes) is > 0 and var most ? most : null;
+    /// <summary>Most amps that flow through its poles, A; null when none were read, or none flow. What flows while no pole is closed, with a shunt round one of them, is the shunt's.</summary>
+    internal double? AmpsFlowing => !IsTheShunts && Readings.LegAmps?.Legs.Max(leg => leg.Amperes) is > 0 and var most ? most : null;
 
     /// <summary>The same though nothing holds it in; null as well when something may.</summary>
     internal double? AmpsUnheld => CannotHold == true ? AmpsFlowing : null;
@@ -73,6 +73,8 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
 
     /// <summary>The full-load amps that its poles are rated for, of what hangs on them; empty where they are not known.</summary>
     internal Sequence<AmpsAt> Ratings => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads));
+
+    private bool IsTheShunts => CannotHold == true && Readings.StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 
     private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

@@ -95,13 +95,21 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
     public override Ruling? Judge(DefrostTimerCase one)
     {
         if (one.Readings.HeaterAmpsThere is null) return null;
-        if (Of(one) is not { } amps) return Ruling.CantTell($"What the heaters should take is not known.").ThenRead("heaterPower", "Read watts and volts off the heaters' plate, and measure the volts they get.", Side.Site);
+        if (Of(one) is not { } amps) return Asking(one.Need.Site, Ruling.CantTell($"What the heaters should take is not known."));
         FormattableString limit = $"{amps.Due:0.##} A within a tenth";
         if (Within.Span(amps.Share, 1 - Off, 1 + Off)) return Ruling.Good($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are their watts over their volts, at the volts there.", limit);
         return amps.Share < 1
             ? Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: one of them is open or made for higher volts, or a contact before it is open.", limit)
             : Ruling.Bad($"The heaters take {amps.There:0.##} A; {amps.Due:0.##} A are due: more hangs on the contact than was named, or they are made for lower volts.", limit);
     }
+
+    private static Ruling Asking(DefrostTimerSite site, Ruling open) => site switch
+    {
+        { HeaterPower: null } => open.ThenRead("heaterPower", "Read watts and volts off the heaters' plate, and measure the volts they get.", Side.Site),
+        { LoadVolts: null } => open.ThenRead("loadVolts", "Measure the volts that the heaters get: at other volts than their own they take other amps.", Side.Site),
+        { LoadPhase: null } => open.ThenRead("loadPhase", "See whether the heaters hang on one phase or on three: that tells the amps of a line.", Side.Site),
+        _ => open.ThenRead("heaterAmps", "Find out what the heaters take: on their plate, or in the equipment's papers.", Side.Site),
+    };
 
     /// <summary>Amps there, amps due, and the one over the other; null when one is not known.</summary>
     internal static (double There, double Due, double Share)? Of(DefrostTimerCase one) =>

@@ -34,6 +34,9 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
     /// <summary>What is said where its cut-out and cut-in cannot be those of its contacts, so that nothing can be told by them; null where they can, or where its cut-in is of no matter.</summary>
     internal FormattableString? Misread => IsManual ? null : WrongWayRound;
 
+    /// <summary>The same of one that is reset by hand as well, of which the cut-in may tell where its button holds.</summary>
+    internal FormattableString? WrongWayRound => Settings.WrongWayRound(Running, CutOut, CutIn);
+
     /// <summary>Whether it is reset by hand.</summary>
     internal bool IsManual => Measured.Reset == ContactReset.Manual;
 
@@ -72,8 +75,6 @@ public sealed record PressureControlCase(PressureControlNeed Need, PressureContr
         PressureAction.OpensOnFall => -1,
         _ => null,
     };
-
-    private FormattableString? WrongWayRound => Settings.WrongWayRound(Running, CutOut, CutIn);
 
     private bool IsByMarked { get; init; }
 

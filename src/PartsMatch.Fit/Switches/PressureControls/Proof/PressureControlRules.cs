@@ -43,6 +43,7 @@ public sealed class ContactsAtPressure() : ReadingRule<PressureControlCase>("Con
         true => Ruling.Good($"It stays closed after its reset: it had tripped. Find out why.").NotThePart(),
         false => one.BehindReset switch
         {
+            null when one.WrongWayRound is { } misread => Ruling.CantTell(misread).ThenRead(one.AskedCutIn.Field, "Look again where it closes, or can be reset: on its scale, or in the equipment's papers.", one.AskedCutIn.Side),
             null => Ruling.CantTell($"It does not stay closed after its reset; how far the pressure must come back before it can be reset is not known.").ThenRead(one.AskedCutIn.Field, "Find out where it can be reset: its cut-in, or its cut-out and differential.", one.AskedCutIn.Side),
             > Settings.Near and var behind => Ruling.Bad($"It does not stay closed after its reset, though the pressure is {new ShownPressure(behind)} past where it can be reset.").ThePartHasFailed(),
             _ => Ruling.CantTell($"It does not stay closed after its reset, and the pressure has not yet come back far enough for that.").ThenRead("pressureThere", FormattableString.Invariant($"Let the pressure come back more than 5 psi past {new ShownPressure(one.ResetsAt!.Value)}, press its button again, and read the gauge.")),

@@ -28,7 +28,7 @@ internal static class RightBySetting
     /// <param name="right">What it does.</param>
     /// <param name="limit">The limit.</param>
     public static Ruling Judge(CondensingPressureValveCase one, FormattableString right, FormattableString limit) => one is { Readings.FollowsSetting: false, Measured.CanBeSet: not false }
-        ? Ruling.CantTell($"{FormattableString.Invariant(right)} Yet it is said not to follow as it is set.", limit).ThenRead("followsSetting", "By its pressures it does what it should, and it is said not to follow its setting: turn it to what is needed once more, wait a quarter of an hour, and read both again. Where it has no stem to turn leave that out.")
+        ? Ruling.CantTell($"{FormattableString.Invariant(right)} By its pressures it does what it should, and it is said not to follow its setting: to be sure turn it to what is needed once more, wait a quarter of an hour, and read both again.", limit)
         : Ruling.Good(right, limit);
 }
 

@@ -51,6 +51,7 @@ public sealed class BulbSuperheat() : ReadingRule<ExpansionValveCase>("Superheat
     {
         FormattableString limit = $"5 to 15 °F (2.8 to 8.3 K)";
         if (one.LacksRefrigerant) return Ruling.CantTell($"Superheat follows from pressure, temperature and refrigerant; {(one.Need.Site.Refrigerant is { } named ? $"{named.Name}'s saturation is not known here" : "the refrigerant is not known")}.").ThenRead("refrigerant", "Read the refrigerant on the unit's plate, or give the superheat as your gauge shows it.", Side.Site);
+        if (one is { Superheat: null, Readings: { SuctionPressure: { } off, BulbTemperature: not null } }) return Ruling.CantTell($"{new ShownPressure(off.Kilopascals)} at the gauge lie off the saturation curve of {one.Need.Site.Refrigerant!.Name}: no superheat follows from them.").ThenRead("suctionPressure", "Read the suction pressure at the evaporator's outlet again, and see that the refrigerant is the one on the unit's plate.");
         if (one.Superheat is not { } superheat) return Ruling.Read(one.Readings.SuctionPressure is null ? "suctionPressure" : "bulbTemperature", "Measure superheat at the bulb: suction pressure at the evaporator's outlet and the pipe's temperature beside the bulb.");
         if (Within.Span(superheat, Least, Most)) return Ruling.Good($"Superheat is {one.Words(superheat)}.", limit);
         return superheat > Most

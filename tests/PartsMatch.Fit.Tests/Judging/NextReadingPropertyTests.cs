@@ -1,31 +1,40 @@
 using FsCheck;
 using FsCheck.Fluent;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Tests.Judging;
+using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
-namespace PartsMatch.Fit.Tests.Switches;
+namespace PartsMatch.Fit.Tests.Judging;
 
-/// <summary>What is to be read next at a thermostat or a pressure control, whatever is known and was read: nobody is sent round in a circle.</summary>
+/// <summary>What is to be read next at a valve or switch, whatever is known and was read: nobody is sent round in a circle.</summary>
 public sealed class NextReadingPropertyTests
 {
-    /// <summary>Wide and close enough to lie on either side of every setting of the pool.</summary>
+    /// <summary>Wide and close enough to lie on either side of every setting of the pool, or none, some and more than enough of what is marked.</summary>
     private static readonly Dictionary<Type, string[]> Answers = new()
     {
         [typeof(Temperature)] = [.. Enumerable.Range(-12, 60).Select(step => $"{step * 10} °F")],
+        [typeof(Measured<ElectricPotential>)] = ["0 V", "0.1 V", "10 V", "24 V", "120 V", "208 V", "240 V", "480 V"],
+        [typeof(Measured<ElectricCurrent>)] = ["0 A", "10 A", "100 A"],
+        [typeof(Figures<ElectricPotential>)] = ["240 V", "240/480 V"],
+        [typeof(Ohms)] = ["open", "0 Ω", "20 Ω"],
         [typeof(Pressure)] = [.. Enumerable.Range(0, 62).Select(step => $"{step * 10} psi")],
     };
 
     [Theory]
     [InlineData("thermostat")]
     [InlineData("pressureControl")]
+    [InlineData("contactor")]
+    [InlineData("defrostTimer")]
+    [InlineData("solenoidValve")]
+    [InlineData("expansionValve")]
+    [InlineData("condensingPressureValve")]
     public void What_is_to_be_read_next_leads_on(string kind)
     {
         var family = Families.Find(kind)!;
         var cases =
             from plate in TextPool.TextsOf(family.SpecShape, 6)
             from site in TextPool.TextsOf(family.SiteShape, 4)
-            from readings in TextPool.TextsOf(family.ReadingsShape, 6)
+            from readings in Gen.CollectToArray(family.ReadingsShape.Fields, field => Gen.Choose(1, 10).Zip(Gen.Elements(AnswersTo(field))).Select(pair => (IsRead: pair.Item1 <= 6, Text: new NamedText(field.Name, pair.Item2)))).Select(all => all.Where(one => one.IsRead).Select(one => one.Text))
             select new Given([.. plate], [.. site], [.. readings]);
 
         Check.One(Config.QuickThrowOnFailure.WithMaxTest(5000), Prop.ForAll(cases.ToArbitrary(), given =>
