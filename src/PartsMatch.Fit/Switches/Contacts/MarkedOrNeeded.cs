@@ -14,7 +14,7 @@ internal static class MarkedOrNeeded
     {
         if (byNeeded.Verdict != ReadingVerdict.Bad || byMarked is null or { Verdict: ReadingVerdict.Bad }) return byNeeded;
         var open = Ruling.CantTell($"{byNeeded.Sentence} So it is by what is needed; as it is marked it need not be, and it may be set so still.");
-        if (isAdjustable is null) return open.ThenRead("isAdjustable", "See whether it can be set: a knob, a scale or a setting screw.", Side.Plate);
+        if (isAdjustable is null) return open.AskWhetherItCanBeSet();
         if (seen is { IsManual: true, IsClosed: false }) return open.ThenPressAgain(byMarked, seen);
         return open.ThenSeeItMove(seen, $"Set it to what is needed, and read {seen.Instrument} as it {(seen.IsClosed ? "opens" : "closes")}.");
     }

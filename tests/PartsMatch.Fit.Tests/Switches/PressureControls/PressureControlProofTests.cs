@@ -85,6 +85,22 @@ public sealed class PressureControlProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A setting over 5 psi off (practice) is set anew where it can be, and condemns where it cannot; which of the two is asked, whatever else would clear it.</summary>
+    [Theory]
+    [InlineData("HIGH PRESSURE CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=340 psi", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("HIGH PRESSURE CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=340 psi; isClosed=no; pressureThere=420 psi", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("HIGH PRESSURE CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=395 psi; isClosed=no; pressureThere=420 psi", Conclusion.NotThePart, null)]
+    [InlineData("HIGH PRESSURE FIXED CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=340 psi", Conclusion.PartHasFailed, null)]
+    [InlineData("HIGH PRESSURE ADJUSTABLE CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=340 psi", Conclusion.NotThePart, null)]
+    [InlineData("HIGH PRESSURE RANGE 100-450 PSI CUT-OUT 400 PSI CUT-IN 300 PSI", "openedAt=340 psi; isClosed=no; pressureThere=420 psi", Conclusion.NotThePart, null)]
+    public void Whether_it_can_be_set_is_asked_before_it_is_set_anew(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = PressureControlFamily.PressureControl.BeforeCondemning(PressureControlFamily.PressureControl.ReadNeed(new(plate, [], [])).Need, Named.Record<PressureControlReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        if (conclusion == Conclusion.ReadNext) diagnosis.Next!.Side.ShouldBe(Side.Plate);
+    }
+
     /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
     [Theory]
     [InlineData("range=0 to 100 psi", "isClosed=yes; pressureThere=25 psi; openedAt=35 psi; closedAt=55 psi", Conclusion.NothingWrongFound, null)]

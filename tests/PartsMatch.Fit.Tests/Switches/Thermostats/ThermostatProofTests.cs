@@ -145,6 +145,20 @@ public sealed class ThermostatProofTests
     public void One_that_cannot_be_set_and_moves_elsewhere_is_cleared_by_nothing_else(string plate, string readings, Conclusion conclusion) =>
         Before($"isAdjustable=no; {plate}", "", readings).ShouldBe((conclusion, null));
 
+    /// <summary>A setting over 5 °F off (practice) is set anew where it can be, and condemns where it cannot; which of the two is asked, and of a disc it is known.</summary>
+    [Theory]
+    [InlineData("DEFROST TERMINATION OPENS 55 F CLOSES 35 F", "openedAt=80 °F", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("DEFROST TERMINATION OPENS 55 F CLOSES 35 F", "openedAt=80 °F; isClosed=no; bulbTemperature=90 °F", Conclusion.ReadNext, "isAdjustable")]
+    [InlineData("DEFROST TERMINATION OPENS 55 F CLOSES 35 F", "openedAt=60 °F; isClosed=no; bulbTemperature=90 °F", Conclusion.NotThePart, null)]
+    [InlineData("DEFROST TERMINATION DISC OPENS 55 F CLOSES 35 F", "openedAt=80 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("DEFROST TERMINATION ADJUSTABLE OPENS 55 F CLOSES 35 F", "openedAt=80 °F", Conclusion.NotThePart, null)]
+    public void Whether_it_can_be_set_is_asked_before_it_is_set_anew(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = ThermostatFamily.Thermostat.BeforeCondemning(ThermostatFamily.Thermostat.ReadNeed(new(plate, [], [])).Need, Named.Record<ThermostatReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Once it was seen where contacts move, that says whether they do where they should; nothing is asked twice.</summary>
     [Theory]
     [InlineData("range=20 to 90 °F", "isClosed=yes; bulbTemperature=44 °F; openedAt=50 °F", Conclusion.NothingWrongFound)]

@@ -93,8 +93,8 @@ internal static class Setting
         if (MeasuredContacts.NotKnown(one) is { } open) return open;
         if (asked is not { } right) return Ruling.CantTell($"It {moved} at {new ShownPressure(at)}; where it should is not known.").ThenRead(asks.Field, "Find out where it is to do so: on its scale, or in the equipment's papers.", asks.Side);
         FormattableString limit = $"{new ShownPressure(right)} within 5 psi";
-        if (Within.AtMost(Math.Abs(at - right), Settings.Near)) return Ruling.Good($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right.", limit);
-        var bad = Ruling.Bad($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the gauge, and replace it when it does not stay")}.", limit);
-        return one.Measured.IsAdjustable == false ? bad.ThePartHasFailed() : bad;
+        return Within.AtMost(Math.Abs(at - right), Settings.Near)
+            ? Ruling.Good($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right.", limit)
+            : MovedElsewhere.Judge($"It {moved} at {new ShownPressure(at)}; {new ShownPressure(right)} within 5 psi is right", limit, "the gauge", one.Measured.IsAdjustable, one.New is null);
     }
 }

@@ -141,8 +141,8 @@ internal static class AtSetting
         if (MeasuredSide.NotKnown(one) is { } open) return open;
         if (one.Main.At(isOnRise!.Value ? Moving.OnRise : Moving.OnFall) is not { } right) return Ruling.CantTell($"It {moved} at {new ShownTemperature(at)}; where it should is not known.").ThenRead(asks.Field, "Find out where it is to do so: on its scale, or in the equipment's papers.", asks.Side);
         FormattableString limit = $"{new ShownTemperature(right)} within 5 °F (2.8 K)";
-        if (Degrees.AreNear(at, right)) return Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit);
-        var bad = Ruling.Bad($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right{(one.Measured.IsAdjustable == false ? string.Empty : ": set it anew by the thermometer, and replace it when it does not stay")}.", limit);
-        return one.Measured.IsAdjustable == false ? bad.ThePartHasFailed() : bad;
+        return Degrees.AreNear(at, right)
+            ? Ruling.Good($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right.", limit)
+            : MovedElsewhere.Judge($"It {moved} at {new ShownTemperature(at)}; {new ShownTemperature(right)} within 5 °F (2.8 K) is right", limit, "the thermometer", one.Measured.IsAdjustable, one.New is null);
     }
 }
