@@ -101,6 +101,7 @@ public sealed class DropInForItselfTests
         new("hazard", "none"),
         new("refrigerant", "R-404A"),
         new("designPressure", QuantityForms.GaugePressure.Write(control.Range?.High ?? control.CutOut!.Value)),
+        new("reliefSetting", QuantityForms.GaugePressure.Write((control.Range?.High ?? control.CutOut!.Value) * 1.2)), // over 1 / 0.9 of it
         new("testPressure", QuantityForms.GaugePressure.Write(control.PressureMost!.Value)),
     ]);
 

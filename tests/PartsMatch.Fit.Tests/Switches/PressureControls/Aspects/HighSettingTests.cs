@@ -12,32 +12,48 @@ public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, H
     [InlineData("400 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Meets")]
     [InlineData("400.1 psi", "designPressure=400 psi; reliefSetting=450 psi", "range=100 to 400 psi", "Fails")]
     [InlineData("400 psi", "designPressure=450 psi; reliefSetting=450 psi", "range=100 to 405.1 psi", "MeetsWithChanges fitStop")]
-    [InlineData("400 psi", "designPressure=450 psi", "range=100 to 450 psi", "Meets")]
+    [InlineData("400 psi", "designPressure=450 psi", "range=100 to 450 psi", "Unknown Site reliefSetting")]
+    [InlineData("400 psi", "designPressure=420 psi; reliefSetting=400 psi", "range=100 to 450 psi", "Fails")] // 0.9 x 400 = 360 psi
+    [InlineData("400 psi", "designPressure=390 psi", "range=100 to 450 psi", "Fails")]
     [InlineData("400 psi", "designPressure=450 psi", "", "Unknown Part range")]
     [InlineData("400 psi", "reliefSetting=450 psi", "range=100 to 400 psi", "Unknown Site designPressure")]
     [InlineData("400 psi", "", "range=100 to 400 psi", "Unknown Site designPressure")]
     public void It_opens_before_design_and_relief(string cutOut, string site, string part, string answer) =>
         Answer("function=high pressure", $"cutOutNeeded={cutOut}; {site}", part).ShouldBe(answer);
 
+    /// <summary>The limit that binds is named, and no other: one that is not known binds nothing.</summary>
     [Theory]
-    [InlineData("designPressure=450 psi", true)]
-    [InlineData("designPressure=450 psi; reliefSetting=450 psi", false)]
-    public void A_relief_valve_of_which_nothing_is_known_is_to_be_seen(string site, bool isSaid)
+    [InlineData("designPressure=390 psi", "390 psi (2689 kPa) is the most, by the design pressure")]
+    [InlineData("designPressure=390 psi; reliefSetting=450 psi", "390 psi (2689 kPa) is the most, by the design pressure")]
+    [InlineData("designPressure=450 psi; reliefSetting=400 psi", "360 psi (2482 kPa) is the most, by 90 % of the relief's setting")]
+    [InlineData("reliefSetting=400 psi", "360 psi (2482 kPa) is the most, by 90 % of the relief's setting")]
+    public void Only_a_limit_that_is_known_is_named(string site, string said)
     {
-        var finding = Judge("function=high pressure", $"cutOutNeeded=400 psi; {site}", "range=100 to 405 psi");
-        finding.Verdict.ShouldBe(Fit.Judging.Verdict.Meets);
-        (finding.Caution?.Contains("90 %", StringComparison.Ordinal) == true).ShouldBe(isSaid);
+        var sentence = Judge("function=high pressure", $"cutOutNeeded=400 psi; {site}", "range=100 to 450 psi").Sentence;
+        sentence.ShouldContain(said);
+        sentence.Contains("design", StringComparison.Ordinal).ShouldBe(said.Contains("design", StringComparison.Ordinal), sentence);
+        sentence.Contains("relief", StringComparison.Ordinal).ShouldBe(said.Contains("relief", StringComparison.Ordinal), sentence);
+    }
+
+    /// <summary>A stop that the design pressure asks for is told beside the relief that is to be seen.</summary>
+    [Fact]
+    public void A_relief_valve_of_which_nothing_is_known_is_asked_for()
+    {
+        var finding = Judge("function=high pressure", "cutOutNeeded=400 psi; designPressure=420 psi", "range=100 to 450 psi");
+        finding.Missing.ShouldHaveSingleItem().Field.ShouldBe("reliefSetting");
+        finding.Changes.ShouldHaveSingleItem().Text.ShouldStartWith("fit a stop at 420 psi");
     }
 
     [Theory]
-    [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=450 psi", "Meets")]
+    [InlineData("cutOutNeeded=450 psi; designPressure=450 psi; reliefSetting=500 psi", "cutOut=450 psi", "Meets")]
+    [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=450 psi", "Unknown Site reliefSetting")]
     [InlineData("cutOutNeeded=450 psi; designPressure=450 psi", "cutOut=455 psi", "Fails")]
     [InlineData("cutOutNeeded=402 psi; designPressure=500 psi; reliefSetting=450 psi", "cutOut=405 psi", "Meets")]
     [InlineData("cutOutNeeded=402 psi; designPressure=500 psi; reliefSetting=450 psi", "cutOut=405.1 psi", "Fails")]
     [InlineData("designPressure=450 psi", "cutOut=455 psi", "Fails")]
     [InlineData("cutOutNeeded=400 psi; reliefSetting=450 psi", "cutOut=400 psi", "Unknown Site designPressure")]
     [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "", "Unknown Part cutOut")]
-    [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "range=400 psi", "Meets")]
+    [InlineData("cutOutNeeded=400 psi; designPressure=450 psi; reliefSetting=500 psi", "range=400 psi", "Meets")]
     [InlineData("cutOutNeeded=400 psi; designPressure=450 psi", "range=455 psi", "Unknown Part cutOut")]
     public void One_that_cannot_be_set_is_judged_by_where_it_opens_itself(string site, string part, string answer) => Answer("function=high pressure", site, $"isAdjustable=no; {part}").ShouldBe(answer);
 
