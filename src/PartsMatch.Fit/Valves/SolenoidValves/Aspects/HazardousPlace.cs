@@ -1,7 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
@@ -14,7 +13,7 @@ public readonly record struct CoiledIgnitionFacet(IgnitionFacet Marks, CoilFacet
 /// <summary>Is the valve with its coil no source of ignition where something could burn?</summary>
 /// <remarks>
 /// It has no contacts, and goes by its marks: one for the place meets, for ordinary places alone fails, and where none is given its listing is to be checked beside an A2L or A3 refrigerant.
-/// The mark is that of the valve with the coil that comes on it: where another one goes in, that one's own is to be seen.
+/// The mark is that of the valve with the coil that comes on it: where another one goes in, it is judged as unmarked, and that one's own is to be seen. Which one that is, is another question, unless its own would fail.
 /// </remarks>
 public sealed class HazardousPlace() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoiledIgnitionFacet>("Hazard", isDeciding: true, IgnitionSources.Hazard, new(0.3, 0.2, 1))
 {
@@ -30,11 +29,25 @@ public sealed class HazardousPlace() : Aspect<SolenoidValveSpec, SolenoidValveSi
     /// <inheritdoc/>
     public override Finding Judge(SolenoidNeed need, CoiledIgnitionFacet facet)
     {
-        var found = IgnitionRule.Judge(Marks(need.Plate), facet.Marks, need.Site.Hazard, need.Site.Refrigerant);
-        if (found.Verdict != Verdict.Meets || BurningRefrigerant.Strictest(need.Site.Hazard, need.Site.Refrigerant) is null or Hazard.None) return found;
-        var coil = CoilGoingIn.Possible(facet.Coils, SolenoidCoils.Supply(need), SolenoidCoils.Window)[0];
-        return coil.IsOwn ? found : found.With([new(IgnitionChanges.CheckListing, $"see that the coil for {coil.Coil[0]} that goes in is marked for the place, too: the valve's mark is that of the coil that comes on it")]);
+        var possible = CoilGoingIn.Possible(facet.Coils, SolenoidCoils.Supply(need), SolenoidCoils.Window);
+        var likeliest = With(possible[0]);
+        return likeliest.Verdict != Verdict.Fails ? likeliest : OneVerdict.Of(possible.Select(With), () => WhichOne(CoilOnSupply.MissingOf(possible[0].Coil, SolenoidCoils.Supply(need), SolenoidCoils.Window, SolenoidCoils.Names)));
+
+        Finding With(CoilChoice coil)
+        {
+            var found = IgnitionRule.Judge(Marks(need.Plate), coil.IsOwn ? facet.Marks : Unmarked, need.Site.Hazard, need.Site.Refrigerant);
+            return coil.IsOwn || facet.Marks == Unmarked ? found : found.Verdict switch
+            {
+                Verdict.MeetsWithChanges => found.With([new(IgnitionChanges.CheckListing, $"see that the coil for {coil.Coil[0]} that goes in is marked for the place, too: the valve's mark is that of the coil that comes on it")]),
+                Verdict.Unknown => found.Then($"The coil for {coil.Coil[0]} goes in, and the valve's mark is that of the coil that comes on it."),
+                _ => found,
+            };
+        }
     }
+
+    private static IgnitionFacet Unmarked { get; } = IgnitionFacet.Of(ContactEnclosure.SolidState, null);
+
+    private static Finding WhichOne(Missing missing) => Finding.Unknown(missing.Side, missing.Field, $"Its mark for ordinary places is that of the valve with the coil that comes on it; which of its coils goes in is not known.");
 
     private static IgnitionFacet Marks(SolenoidValveSpec valve) => IgnitionFacet.Of(ContactEnclosure.SolidState, valve.Hazards);
 }

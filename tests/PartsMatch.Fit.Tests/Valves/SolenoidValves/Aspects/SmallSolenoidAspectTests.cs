@@ -133,4 +133,23 @@ public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, Co
     [InlineData("", "Meets")] // which coil goes in is another question
     public void The_mark_of_a_valve_is_not_that_of_another_coil(string supply, string answer) =>
         Answer("", $"hazard=A3 refrigerant; {supply}", "hazards=A3; coilVolts=120 V; coilFrequency=60 Hz; furtherCoils=24 V 60 Hz 15 VA = QC-24").ShouldBe(answer);
+
+    /// <summary>Another coil is judged as unmarked: in a classified area that is unknown, beside an A2L refrigerant a check, and a mark for ordinary places alone is the own coil's.</summary>
+    [Theory]
+    [InlineData("hazard=class I division 1", "hazards=C1D1", "24 V", "Meets")]
+    [InlineData("hazard=class I division 1", "hazards=C1D1", "120 V", "Unknown Part hazards")]
+    [InlineData("hazard=class I division 2", "hazards=C1D1", "120 V", "Unknown Part hazards")]
+    [InlineData("hazard=class I division 1", "", "120 V", "Unknown Part hazards")]
+    [InlineData("hazard=A2L", "hazards=ordinary places", "24 V", "Fails")]
+    [InlineData("hazard=A2L", "hazards=ordinary places", "120 V", "MeetsWithChanges checkListing")]
+    [InlineData("hazard=class I division 1", "hazards=ordinary places", "120 V", "Unknown Part hazards")]
+    [InlineData("hazard=none", "hazards=ordinary places", "120 V", "Meets")]
+    [InlineData("hazard=A2L", "hazards=ordinary places", null, "Unknown Site coilSupplyVolts")] // the own coil fails, the other one need not
+    [InlineData("hazard=A2L", "hazards=A2L", null, "Meets")]
+    public void Another_coil_that_goes_in_is_judged_as_unmarked(string site, string part, string? supply, string answer) =>
+        Answer("", supply is null ? site : $"{site}; coilSupplyVolts={supply}; coilSupplyFrequency=60 Hz", $"{part}; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").ShouldBe(answer);
+
+    [Fact]
+    public void Where_the_old_one_was_marked_another_coil_that_goes_in_is_asked_for_its_mark_too() =>
+        Answer("hazards=C1D2", "coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "hazards=C1D2; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").ShouldBe("Unknown Site hazard");
 }
