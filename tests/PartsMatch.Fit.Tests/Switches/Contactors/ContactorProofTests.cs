@@ -112,7 +112,11 @@ public sealed class ContactorProofTests
     [InlineData("circuitCalls=no", Conclusion.NotThePart, null, "keeps it out")]
     [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=no", Conclusion.NotThePart, null, "keeps it out")]
     [InlineData("circuitCalls=no; coilVolts=4.7 V", Conclusion.NotThePart, null, "keeps it out")]
-    [InlineData("circuitCalls=no; coilVolts=4.8 V", Conclusion.NotThePart, null, "what feeds it")]
+    [InlineData("circuitCalls=no; coilVolts=4.8 V", Conclusion.NotThePart, null, "keeps it out")] // it may hold, and pulls none in
+    [InlineData("circuitCalls=no; coilVolts=5 V; pullsIn=no", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=20.3 V; staysIn=no", Conclusion.NotThePart, null, "keeps it out")]
+    [InlineData("circuitCalls=no; coilVolts=20.4 V; staysIn=no", Conclusion.NotThePart, null, "contact that sticks")]
+    [InlineData("circuitCalls=no; coilVolts=5 V; legAmps=16/16 A", Conclusion.NotThePart, null, "contact that sticks")]
     [InlineData("circuitCalls=no; coilVolts=24 V; chatters=yes", Conclusion.PartHasFailed, null, "shading ring")]
     [InlineData("circuitCalls=no; coilVolts=12 V; chatters=yes", Conclusion.NotThePart, null, "what feeds it")]
     [InlineData("circuitCalls=no; pullsIn=no; legAmps=16/16 A", Conclusion.ReadNext, "coilVolts", "what feeds it")]

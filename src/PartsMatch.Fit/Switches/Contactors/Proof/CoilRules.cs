@@ -5,7 +5,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck.</remarks>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck, and one that is out with volts that pull none in is out for want of a call.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
@@ -14,6 +14,7 @@ public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", Conta
         if (one.Readings.CircuitCalls != false || one.AmpsUnheld is not null) return null;
         return (one.CannotHold, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false } or { AmpsFlowing: not null }) switch
         {
+            (false, { } volts, false) when one is { IsFedEnough: false, Readings.Chatters: not true } => Ruling.Bad($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out. {volts:0.#} V at its coil pull none in; see what feeds it those all the same, as an electronic switch leaks a few.").NotThePart(),
             (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
             (null, { } volts, _) => MadeFor.Ask(one, Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.")),
             (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
