@@ -28,7 +28,10 @@ public sealed class DefrostTimerProofTests
     [InlineData("clockTurns=no; clockVoltsThere=216 V", Conclusion.PartHasFailed, null)]
     [InlineData("clockTurns=no; clockVoltsThere=215.9 V", Conclusion.NotThePart, null)]
     [InlineData("clockTurns=no; clockVoltsThere=264 V", Conclusion.PartHasFailed, null)]
-    [InlineData("clockTurns=no; clockVoltsThere=264.1 V", Conclusion.NotThePart, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=264.1 V", Conclusion.PartHasFailed, null)] // too many volts burn it, and excuse nothing
+    [InlineData("clockVoltsThere=480 V", Conclusion.ReadNext, "clockTurns")]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; releaseVoltsThere=480 V", Conclusion.ReadNext, "releasePulls")]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=264.1 V", Conclusion.PartHasFailed, null)]
     [InlineData("clockTurns=no; clockVoltsThere=0 V", Conclusion.NotThePart, null)]
     [InlineData("clockTurns=yes", Conclusion.ReadNext, "heaterContactCloses")]
     [InlineData("clockTurns=yes; heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
@@ -136,6 +139,14 @@ public sealed class DefrostTimerProofTests
     [InlineData("heaterAmps=25 A", null)]
     public void What_is_missing_of_the_heaters_amps_is_asked_for(string site, string? next) =>
         (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, site), Named.Record<DefrostTimerReadings>("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=25 A")).Next?.Field).ShouldBe(next);
+
+    [Theory]
+    [InlineData("clockTurns=no; clockVoltsThere=480 V", "clockFedOver")]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=480 V", "releaseFedOver")]
+    [InlineData("clockTurns=no; clockVoltsThere=240 V", null)]
+    [InlineData("clockTurns=no; clockVoltsThere=120 V", null)]
+    public void Too_many_volts_are_mended_before_a_new_one_burns_too(string readings, string? mend) =>
+        (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need($"{Plate}; releaseVolts=240 V", Heaters), Named.Record<DefrostTimerReadings>(readings)).MendFirst.SingleOrDefault()?.Name).ShouldBe(mend);
 
     [Theory]
     [InlineData("16.7 A", 1)]

@@ -72,7 +72,7 @@ public sealed class ExpansionValveProofTests
     /// <summary>Above its critical pressure, 541 psi absolute, R-404A has no saturation (published, as in its curve): the gauge is misread, and the pipe is not asked for again.</summary>
     [Fact]
     public void A_pressure_off_the_saturation_curve_is_read_again() =>
-        Diagnose("refrigerant=R-404A", $"{Good}; suctionPressure=600 psi; bulbTemperature=60 °F").Next?.Field.ShouldBe("suctionPressure");
+        Diagnose("refrigerant=R-404A", $"{Good}; suctionPressure=600 psi; bulbTemperature=60 °F").Next!.Field.ShouldBe("suctionPressure");
 
     [Fact]
     public void A_new_one_is_told_what_its_superheat_says()

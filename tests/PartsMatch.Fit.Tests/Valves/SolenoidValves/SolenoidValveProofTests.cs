@@ -78,7 +78,7 @@ public sealed class SolenoidValveProofTests
 
     [Fact]
     public void A_pipe_colder_behind_condemns_no_normally_closed_one_that_is_not_called_for() =>
-        Diagnose(Plate, "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=80 °F").Next?.Field.ShouldBe("circuitCalls");
+        Diagnose(Plate, "circuitCalls=no; coilVolts=0 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=80 °F").Next!.Field.ShouldBe("circuitCalls");
 
     /// <summary>In suction and hot-gas lines no pipe is colder behind: whether gas passes is looked at there, and tells only where the coil leaves the valve open (practice).</summary>
     [Theory]

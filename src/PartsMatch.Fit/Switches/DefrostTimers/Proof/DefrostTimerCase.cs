@@ -40,7 +40,9 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
         if (read is null || marked is null) return null;
         var volts = Rounded.To(read.Legs.Min(leg => leg.Volts), 1);
         var all = TimerCoils.Of(marked, null).Own;
-        return !Within.AtLeast(volts, NoVoltsShare * all.Min(one => one.Low)) ? VoltsAt.None : all.Any(one => CoilOnSupply.FitsVolts(one, volts, window)) ? VoltsAt.Right : VoltsAt.Wrong;
+        if (!Within.AtLeast(volts, NoVoltsShare * all.Min(one => one.Low))) return VoltsAt.None;
+        if (all.Any(one => CoilOnSupply.FitsVolts(one, volts, window))) return VoltsAt.Right;
+        return all.All(one => volts > window.Of(one).High) ? VoltsAt.Over : VoltsAt.Wrong;
     }
 
     /// <summary>Under this share of the marked volts nothing is there (practice).</summary>
@@ -56,9 +58,12 @@ internal enum VoltsAt
     /// <summary>None to speak of.</summary>
     None,
 
-    /// <summary>Outside its window.</summary>
+    /// <summary>Too few, or between two windows.</summary>
     Wrong,
 
-    /// <summary>Within it.</summary>
+    /// <summary>Within its window.</summary>
     Right,
+
+    /// <summary>More than it takes: they burn it, and move it as long as it is good.</summary>
+    Over,
 }

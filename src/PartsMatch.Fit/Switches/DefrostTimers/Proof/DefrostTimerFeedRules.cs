@@ -12,7 +12,7 @@ public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts 
 }
 
 /// <summary>Has its clock the volts that it is made for?</summary>
-/// <remarks>Under a tenth of them nothing is there, and outside 90 to 110 % it need not turn.</remarks>
+/// <remarks>Under a tenth of them nothing is there, and under 90 % it need not turn; over 110 % they are mended, and excuse no clock that stands still.</remarks>
 public sealed class ClockIsFed() : ReadingRule<DefrostTimerCase>("Volts at its clock", DefrostTimerReadingSources.TimerClock)
 {
     /// <inheritdoc/>
@@ -24,13 +24,14 @@ public sealed class ClockIsFed() : ReadingRule<DefrostTimerCase>("Volts at its c
         {
             VoltsAt.None => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
             VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit).NotThePart(),
+            VoltsAt.Over => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit),
             _ => null,
         };
     }
 }
 
 /// <summary>Has its release solenoid the volts that it is made for?</summary>
-/// <remarks>Under a tenth of them nothing is there, and outside 85 to 110 % it need not pull.</remarks>
+/// <remarks>Under a tenth of them nothing is there, and under 85 % it need not pull; over 110 % they are mended, and excuse none that does not.</remarks>
 public sealed class ReleaseIsFed() : ReadingRule<DefrostTimerCase>("Volts at its release", DefrostTimerReadingSources.TimerRelease)
 {
     /// <inheritdoc/>
@@ -42,6 +43,7 @@ public sealed class ReleaseIsFed() : ReadingRule<DefrostTimerCase>("Volts at its
         {
             VoltsAt.None => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
             VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
+            VoltsAt.Over => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit),
             _ => null,
         };
     }

@@ -15,7 +15,7 @@ public static class DefrostTimerProof
     public static Diagnosis Diagnose(DefrostTimerNeed need, DefrostTimerReadings readings)
     {
         var one = new DefrostTimerCase(need, readings);
-        return Diagnosis.Of(Before, one, [.. new[] { OpenHeater(one) }.OfType<MendFirst>()]);
+        return Diagnosis.Of(Before, one, [.. new[] { FedOver(one, new ClockIsFed(), "clockFedOver"), FedOver(one, new ReleaseIsFed(), "releaseFedOver"), OpenHeater(one) }.OfType<MendFirst>()]);
     }
 
     /// <summary>Whether the new one defrosts as it should.</summary>
@@ -24,6 +24,10 @@ public static class DefrostTimerProof
         var one = new DefrostTimerCase(need, readings, part);
         return new([.. After.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
     }
+
+    private static MendFirst? FedOver(DefrostTimerCase one, ReadingRule<DefrostTimerCase> feed, string name) => feed.Judge(one) is { Concludes: null } over
+        ? new(name, over.Sentence, "Mend the supply before a new timer goes in: too many volts burn that one as well.", feed.Source)
+        : null;
 
     private static MendFirst? OpenHeater(DefrostTimerCase one) => HeaterAmps.Of(one) is { Share: > 0 and < 1 - HeaterAmps.Off and var share }
         ? new("heaterOpen", FormattableString.Invariant($"The heaters take {share * 100:0} % of their amps."), "See on their plates that they are made for the volts there, and find the heater that is open, by ohms with its wires off: a coil that is heated in part ices up, whatever the timer.", DefrostTimerReadingSources.DefrostHeaterAmps)

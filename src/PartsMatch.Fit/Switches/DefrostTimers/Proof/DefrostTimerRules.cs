@@ -5,7 +5,7 @@ using PartsMatch.Fit.Switches.Contacts;
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 
 /// <summary>Does its clock turn?</summary>
-/// <remarks>With volts from 90 to 110 % of its own it must.</remarks>
+/// <remarks>With volts from 90 to 110 % of its own it must; more burn it.</remarks>
 public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", DefrostTimerReadingSources.TimerClock)
 {
     /// <inheritdoc/>
@@ -20,7 +20,8 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
             (null, false) => Ruling.Bad($"Its clock stands still; what it is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
             (null, _) => Ruling.CantTell($"What its clock is made for is not known.", limit).ThenRead("clockVolts", "Read the volts of its clock off the plate.", Side.Plate),
             (VoltsAt.None or VoltsAt.Wrong, _) => null,
-            (_, null) => Ruling.CantTell($"Its clock has its volts.", limit).ThenRead("clockTurns", "Mark the dial, and look again after a quarter of an hour: does it turn?"),
+            (_, null) => Ruling.CantTell($"Its clock has volts enough.", limit).ThenRead("clockTurns", "Mark the dial, and look again after a quarter of an hour: does it turn?"),
+            (VoltsAt.Over, _) => Ruling.Bad($"Its clock has more volts than it is made for, and stands still: it is burnt.", limit).ThePartHasFailed(),
             _ => Ruling.Bad($"Its clock has its volts and stands still.", limit).ThePartHasFailed(),
         };
     }
@@ -62,7 +63,7 @@ public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts a
 }
 
 /// <summary>Does its release solenoid end a defrost?</summary>
-/// <remarks>With volts from 85 to 110 % of its own it must; of no matter where no switch on the coil feeds it.</remarks>
+/// <remarks>With volts from 85 to 110 % of its own it must, and more burn it; of no matter where no switch on the coil feeds it.</remarks>
 public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release solenoid", DefrostTimerReadingSources.TimerRelease)
 {
     /// <inheritdoc/>
@@ -78,7 +79,8 @@ public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release sole
             (null, false) => Ruling.Bad($"Its release solenoid does not end the defrost; what it is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
             (null, _) => Ruling.CantTell($"What its release solenoid is made for is not known.", limit).ThenRead("releaseVolts", "Read the volts of its release solenoid off the plate.", Side.Plate),
             (VoltsAt.None or VoltsAt.Wrong, _) => null,
-            (_, null) => Ruling.CantTell($"Its release solenoid has its volts.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
+            (_, null) => Ruling.CantTell($"Its release solenoid has volts enough.", limit).ThenRead("releasePulls", "Does it end the defrost?"),
+            (VoltsAt.Over, _) => Ruling.Bad($"Its release solenoid has more volts than it is made for, and does not end the defrost: it is burnt.", limit).ThePartHasFailed(),
             _ => Ruling.Bad($"Its release solenoid has its volts and does not end the defrost.", limit).ThePartHasFailed(),
         };
     }
