@@ -78,6 +78,7 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
             Setting = Pressure.FromPoundsForcePerSquareInch(setting),
             SettingLeast = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 1 ? 65 : 100) : null,
             SettingMost = isSet ? Pressure.FromPoundsForcePerSquareInch(group == 3 ? 400 : 225) : null,
+            IsAdjustable = SaysWhetherItIsSet(maker) ? isSet : null,
             WorkingPressure = Pressure.FromPoundsForcePerSquareInch(group == 3 ? 700 : draw.Of((450, 3), (500, 2))),
             RatedCapacity = new(new Power((decimal)Math.Round(tons * draw.Between(0.92, 1.1), 1), PowerUnit.TonOfRefrigeration)),
             RatedWith = TradeText.Read<RefrigerantList>(ratedWith)[0],
@@ -102,6 +103,9 @@ public sealed class CondensingPressureValveCatalogue : FamilyCatalogue
 
     /// <summary>°F: each maker gives its capacities for one ambient, invented; the cheapest says nothing of it.</summary>
     private static double? RatedDownTo(Maker maker) => maker.PriceFactor switch { > 1.05 => -20, >= 1 => 0, >= 0.93 => 20, _ => null };
+
+    /// <summary>The dearer makers' catalogues say whether a valve can be set; of the others' a range alone tells it.</summary>
+    private static bool SaysWhetherItIsSet(Maker maker) => maker.PriceFactor >= 1;
 
     /// <summary>Leaves out what catalogues leave out.</summary>
     private static CondensingPressureValveSpec WithGaps(CondensingPressureValveSpec spec, Maker maker, Draw draw) => !draw.Chance(maker.GapShare) ? spec : draw.Of(

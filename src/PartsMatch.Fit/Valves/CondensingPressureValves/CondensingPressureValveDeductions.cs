@@ -34,7 +34,7 @@ public static class CondensingPressureValveDeductions
 
     /// <summary>Readings of the plate that cannot all be true.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Outside(plate), .. Ports(plate)];
+    public static IReadOnlyList<Contradiction> OnPlate(CondensingPressureValveSpec plate) => [.. Span(plate), .. Outside(plate), .. Fixed(plate), .. Ports(plate)];
 
     private static IReadOnlyList<Contradiction> Span(CondensingPressureValveSpec plate) =>
         plate is { SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals > most.Kilopascals
@@ -46,6 +46,12 @@ public static class CondensingPressureValveDeductions
         {
             yield return new(["setting", "settingLeast", "settingMost"], $"It is set to {Deducing.Text(set)}, and from {Deducing.Text(least)} to {Deducing.Text(most)}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
         }
+    }
+
+    private static IEnumerable<Contradiction> Fixed(CondensingPressureValveSpec plate)
+    {
+        if (plate is not { IsAdjustable: { } isSet, HasOneSetting: { } isOne, SettingLeast: { } least, SettingMost: { } most } || isSet != isOne) yield break;
+        yield return new(["isAdjustable", "settingLeast", "settingMost"], $"It {(isSet ? "can" : "cannot")} be set, and is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
     }
 
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>
@@ -95,7 +101,7 @@ public static class CondensingPressureValveDeductions
 
     private static IEnumerable<Deduction> OnlySetting(CondensingPressureValveSpec spec)
     {
-        if (spec is { CanBeSet: false, SettingLeast: { } only }) yield return new(Side.Plate, "setting", Deducing.Text(only), "both ends of its range are this", ["settingLeast", "settingMost"], CondensingPressureValveSources.HeadSetting);
+        if (spec is { HasOneSetting: true, SettingLeast: { } only }) yield return new(Side.Plate, "setting", Deducing.Text(only), "both ends of its range are this", ["settingLeast", "settingMost"], CondensingPressureValveSources.HeadSetting);
     }
 
     /// <summary>The size that an old valve is marked with where it is the only one, and the field it stands in; null where none or another stands beside it. A check valve's inlet is given by either of two names.</summary>

@@ -53,8 +53,15 @@ public sealed record CondensingPressureValveSpec : Spec
     [Field("Set to", "Highest setting of an adjustable one; of a fixed one its only setting.", Group = Valve, Example = "225 psi")]
     public Pressure? SettingMost { get; init; }
 
-    /// <summary>Whether it can be set to more than one pressure; null where neither end of a range is known, for one that can be set is marked with what it came set to as well.</summary>
-    internal bool? CanBeSet => (SettingLeast, SettingMost) is (null, null) ? null : !Nullable.Equals(Rounded.Kilopascal(SettingLeast), Rounded.Kilopascal(SettingMost));
+    /// <summary>Whether its setting can be changed.</summary>
+    [Field("Can be set", "Whether it has a stem or screw to set it by; a fixed one has none.", Group = Valve)]
+    public bool? IsAdjustable { get; init; }
+
+    /// <summary>Whether the two ends of its range are one pressure; null where neither is known.</summary>
+    internal bool? HasOneSetting => (SettingLeast, SettingMost) is (null, null) ? null : Nullable.Equals(Rounded.Kilopascal(SettingLeast), Rounded.Kilopascal(SettingMost));
+
+    /// <summary>Whether it can be set to more than one pressure, as it is marked, or else by its range; null where neither is known, for one that can be set is marked with what it came set to as well.</summary>
+    internal bool? CanBeSet => IsAdjustable ?? !HasOneSetting;
 
     /// <summary>Highest working pressure of the body.</summary>
     [Field("Working pressure", "MWP or PS: the highest pressure that the body may hold.", Group = Valve, Example = "450 psi")]

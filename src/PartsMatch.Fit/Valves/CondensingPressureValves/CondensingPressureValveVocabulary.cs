@@ -31,6 +31,7 @@ public static class CondensingPressureValveVocabulary
     ],
     [
         new("arrangement", "INLET REG", "inlet regulator"),
+        new("isAdjustable", "FIXED", "no"), new("isAdjustable", "NON-ADJUSTABLE", "no"), new("isAdjustable", "NON ADJ", "no"),
     ])
     {
         UnlessOthers = [new("psi")],

@@ -103,6 +103,15 @@ public sealed class CondensingPressureValveProofTests
     public void One_that_cannot_be_set_is_condemned_as_it_stands(string plate, string readings) =>
         Diagnose($"arrangement=three-way; {plate}", readings).Conclusion.ShouldBe(Conclusion.PartHasFailed);
 
+    [Theory]
+    [InlineData("3-WAY R404A SETTING 180 PSI FIXED")]
+    [InlineData("3-WAY R404A NON-ADJUSTABLE SETTING 180 PSI")]
+    [InlineData("3-WAY R404A NON ADJ 180 PSI")]
+    public void One_that_is_marked_as_fixed_is_condemned_as_it_stands(string plate) =>
+        CondensingPressureValveFamily.CondensingPressureValve.BeforeCondemning(
+            CondensingPressureValveFamily.CondensingPressureValve.ReadNeed(new(plate, [], Named.Texts("settingNeeded=180 psi"))).Need,
+            Named.Record<CondensingPressureValveReadings>("headPressure=150 psi; enoughCharge=yes")).Conclusion.ShouldBe(Conclusion.PartHasFailed);
+
     /// <summary>A plate of which no range was read, or none stands on, says nothing of whether it can be set: one that follows can be.</summary>
     [Theory]
     [InlineData("INLET REGULATOR 7/8 ODF", "condenserPressure=150 psi; enoughCharge=yes")]

@@ -87,6 +87,26 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
     }
 
+    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed; a fixed one is what it is.</summary>
+    [Theory]
+    [InlineData("setting=180 psi; isAdjustable=yes", "Meets")]
+    [InlineData("setting=100 psi; isAdjustable=yes", "Unknown Part settingLeast")]
+    [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi", "Unknown Part settingMost")]
+    [InlineData("setting=220 psi; isAdjustable=yes", "Unknown Part settingLeast")]
+    [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("setting=220 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("setting=159 psi; isAdjustable=no", "Fails")]
+    public void Whether_it_can_be_set_is_taken_as_it_is_marked(string part, string answer) =>
+        Answer("", "needsArrangement=three-way; settingNeeded=180 psi; leastHead=160 psi", $"arrangement=three-way; {part}").ShouldBe(answer);
+
+    [Theory]
+    [InlineData("no", "100 psi", "225 psi", true)]
+    [InlineData("no", "180 psi", "180 psi", false)]
+    [InlineData("yes", "180 psi", "180 psi", true)]
+    [InlineData("yes", "100 psi", "225 psi", false)]
+    public void A_range_that_goes_against_its_mark_is_a_contradiction(string isAdjustable, string least, string most, bool isSaid) =>
+        Families.Find("condensingPressureValve")!.ReadNeed(new(null, [new("isAdjustable", isAdjustable), new("settingLeast", least), new("settingMost", most)], [])).Contradictions.Any(one => one.Fields.Contains("isAdjustable")).ShouldBe(isSaid);
+
     [Fact]
     public void An_old_fixed_one_tells_what_is_needed_by_its_range_and_one_set_outside_its_range_is_misread()
     {

@@ -7,8 +7,9 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 /// <param name="Holds">What it comes set to, kPa gauge; null where not given.</param>
 /// <param name="Least">Lowest setting, kPa; null of a fixed one.</param>
 /// <param name="Most">Highest setting, kPa; null of a fixed one.</param>
+/// <param name="LacksRange">Whether it can be set, and an end of its range is not given.</param>
 /// <param name="IsDifference">Whether these are differences that open it, not heads that it holds; null where its arrangement is not given.</param>
-public readonly record struct SettingFacet(double? Holds, double? Least, double? Most, bool? IsDifference);
+public readonly record struct SettingFacet(double? Holds, double? Least, double? Most, bool LacksRange, bool? IsDifference);
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
@@ -22,7 +23,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     public override OwnMeasure Measure { get; } = new("a pressure", "off the one needed", 0, HeadLimits.Near, "kPa");
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]) { Besides = ["arrangement", "needsArrangement"] };
+    public override LookedAt Fields { get; } = new(["setting", "settingLeast", "settingMost"], ["settingNeeded", "leastHead"]) { Besides = ["arrangement", "needsArrangement", "isAdjustable"] };
 
     /// <inheritdoc/>
     public override SettingFacet Read(CondensingPressureValveSpec part) => Facet(part);
@@ -40,6 +41,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
 
         var leastHead = Rounded.Kilopascal(need.Site.LeastHead);
         if (SetThere(facet, needed, leastHead) is not { } set) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
+        if (facet.LacksRange && !(IsNear(set, needed) && !Starves(facet, set, leastHead))) return Finding.Unknown(Side.Part, facet.Least is null ? "settingLeast" : "settingMost", $"It comes set to {new ShownPressure(set)} and can be set anew; from where to where is not given, and {new ShownPressure(needed)} are needed.");
         if (set.Equals(facet.Holds)) return At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
         var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set from {new ShownPressure(facet.Least!.Value)} to {new ShownPressure(facet.Most!.Value)}.");
         return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
@@ -89,11 +91,11 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     /// <summary>Whether the expansion valves need more than the head that it holds; a difference says nothing of them.</summary>
     private static bool Starves(SettingFacet facet, double holds, double? leastHead) => facet.IsDifference != true && leastHead is { } least && !Within.AtLeast(holds, least);
 
-    /// <summary>A range with equal ends is none: it is the only setting, and deduced as such.</summary>
+    /// <summary>A range with equal ends, or of one that cannot be set, is none: the one is the only setting, and deduced as such, and of the other one of the two is misread.</summary>
     private static SettingFacet Facet(CondensingPressureValveSpec part)
     {
         var (least, most) = part.CanBeSet == false ? (null, null) : (Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost));
-        return new(Rounded.Kilopascal(part.Setting), least, most, OpensAtDifference(part.Arrangement));
+        return new(Rounded.Kilopascal(part.Setting), least, most, part.IsAdjustable == true && (least is null || most is null), OpensAtDifference(part.Arrangement));
     }
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;
