@@ -34,6 +34,14 @@ internal readonly record struct ShownAir(double Celsius)
     public override string ToString() => FormattableString.Invariant($"{Celsius:0.#;−0.#;0} °C ({(Celsius * 1.8) + 32:0;−0;0} °F)");
 }
 
+/// <summary>A difference of temperatures in a sentence, in °F and K; formed only when the sentence is shown.</summary>
+/// <param name="Kelvins">As a facet holds it.</param>
+internal readonly record struct ShownDifference(double Kelvins)
+{
+    /// <summary>5 °F (2.8 K).</summary>
+    public override string ToString() => FormattableString.Invariant($"{Kelvins * 1.8:0.#} °F ({Kelvins:0.#} K)");
+}
+
 /// <summary>An altitude in a sentence, in m and ft; formed only when the sentence is shown.</summary>
 /// <param name="Metres">Above sea level.</param>
 internal readonly record struct ShownAltitude(double Metres)
