@@ -125,10 +125,11 @@ public sealed class OwnMeasureTests
     }
 
     [Fact]
-    public void Pairs_are_of_two_aspects_of_their_family_and_say_why()
+    public void Every_family_names_a_few_pairs_of_its_aspects_and_says_why()
     {
         foreach (var family in Families.All)
         {
+            family.Pairs.Count.ShouldBeInRange(1, 3, family.Kind);
             family.Pairs.Select(pair => pair.Name).ShouldBeUnique();
             foreach (var pair in family.Pairs)
             {
