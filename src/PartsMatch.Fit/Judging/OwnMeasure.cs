@@ -17,10 +17,14 @@ public sealed record OwnMeasure(string Before, string After, double Easy, double
     /// <summary>Whether half way is as many times the easy figure as the limit is times half way: twice, where the limit is four times.</summary>
     public bool IsByTimes { get; init; }
 
-    /// <summary>The figure of a shortfall, with its unit: 1/8 in (3.18 mm), 3.5 %; both, where there is another way: 5 % or 40 %.</summary>
+    /// <summary>The figure of a shortfall, with its unit: 1/8 in (3.18 mm), 3.5 %; both, where they differ the other way: 5 % or 40 %.</summary>
     /// <param name="shortfall">0 or more.</param>
     /// <param name="units">The units of whoever reads it.</param>
-    public string Figure(double shortfall, Units units) => Or is null ? One(shortfall, units) : $"{One(shortfall, units)} or {Or.Figure(shortfall, units)}";
+    public string Figure(double shortfall, Units units)
+    {
+        var (one, other) = (One(shortfall, units), Or?.Figure(shortfall, units));
+        return other is null || other == one ? one : $"{one} or {other}";
+    }
 
     /// <summary>A shortfall in words: "a shaft 1/8 in (3.18 mm) shorter than the old one".</summary>
     /// <param name="shortfall">0 or more.</param>

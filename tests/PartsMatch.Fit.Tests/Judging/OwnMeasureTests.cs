@@ -141,6 +141,13 @@ public sealed class OwnMeasureTests
         }
     }
 
+    [Theory]
+    [InlineData("thermostat.switchingPoint", "10 °F (5.6 K)")]
+    [InlineData("contactor.coil", "15 % or 10 %")]
+    [InlineData("defrostTimer.clockSupplied", "10 %")]
+    public void A_limit_is_written_as_the_trade_does_and_once_where_it_is_the_same_either_way(string aspect, string limit) =>
+        Of(aspect).Measure!.Figure(1, Units.AsGiven).ShouldBe(limit);
+
     private static Aspect Of(string aspect) => Families.Find(aspect.Split('.')[0])!.Aspects.Single(one => one.Name == aspect.Split('.')[1]);
 
     private static void Holds(string name, string plate, string site, string part, string words)
