@@ -74,6 +74,11 @@ internal static class CoilOnSupply
             : Fails(facet.Own, supply, window, names);
     }
 
+    /// <summary>What a shortfall is in volts.</summary>
+    /// <param name="window">How far its volts may be off.</param>
+    /// <param name="names">What it is called.</param>
+    public static OwnMeasure Measure(CoilWindow window, CoilNames names) => new("a voltage", $"under its {names.Noun}'s", 0, 100 * (1 - window.Least), "%") { Or = new("one", "over it", 0, 100 * (window.Most - 1), "%") };
+
     /// <summary>Whether a coil takes the volts.</summary>
     internal static bool FitsVolts(CoilMade coil, double volts, CoilWindow window) => window.Of(coil).Holds(volts);
 

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -17,6 +18,9 @@ public sealed record CircuitDevice(string Name, string Field, double Carries, bo
 
     /// <summary>Up to this share of its rating nobody gives a contact a thought (practice).</summary>
     private const double EasyShare = 0.8;
+
+    /// <summary>What a shortfall is in amps.</summary>
+    public static OwnMeasure Measure { get; } = new("a draw of", "of what carries it", 100 * EasyShare, 100, "%");
 
     /// <summary>Contact and cycling switch with their full-load amps, where given.</summary>
     public static CircuitDevice[] FullLoad(MotorNeed need) => need.Once(static need => (CircuitDevice[])

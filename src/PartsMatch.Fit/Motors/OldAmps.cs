@@ -23,6 +23,9 @@ public readonly record struct OldAmps(double Amps, double Took, double? TookAt, 
     /// <summary>Conductors are laid for 125 % of the full-load amps (NFPA 70 430.22): so much more uses all of it up.</summary>
     private const double WireReserve = 0.25;
 
+    /// <summary>What a shortfall is in amps.</summary>
+    public static OwnMeasure Measure { get; } = new("one", "over the old motor's", 0, 100 * WireReserve, "%");
+
     /// <summary>What the old motor's plate gives, or else the equipment's own plate; null when neither is known.</summary>
     /// <param name="need">Plate and site.</param>
     /// <param name="candidate">The candidate's taps.</param>

@@ -34,6 +34,21 @@ internal readonly record struct ShownAir(double Celsius)
     public override string ToString() => FormattableString.Invariant($"{Celsius:0.#;−0.#;0} °C ({(Celsius * 1.8) + 32:0;−0;0} °F)");
 }
 
+/// <summary>A difference of temperatures in a sentence, in °F and K; formed only when the sentence is shown.</summary>
+/// <param name="Kelvins">As a facet holds it.</param>
+internal readonly record struct ShownDifference(double Kelvins)
+{
+    /// <summary>So far off a whole °F, K, it is the one that was rounded to 2.8 or 5.6 K; a tenth of a °F is more.</summary>
+    private const double Near = 0.05;
+
+    /// <summary>5 °F (2.8 K).</summary>
+    public override string ToString()
+    {
+        var whole = Math.Round(Kelvins * 1.8);
+        return FormattableString.Invariant($"{(Math.Abs((whole / 1.8) - Kelvins) < Near ? whole : Kelvins * 1.8):0.#} °F ({Kelvins:0.#} K)");
+    }
+}
+
 /// <summary>An altitude in a sentence, in m and ft; formed only when the sentence is shown.</summary>
 /// <param name="Metres">Above sea level.</param>
 internal readonly record struct ShownAltitude(double Metres)

@@ -36,6 +36,9 @@ public sealed class AirDensity() : Aspect<MotorSpec, MotorSite, DensityFacet>("A
     private const double MuchDenser = 1.1;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a place", "above what it is made for", 0, UsualMost, "m");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["altitudeMost", "ambientMost", "serviceFactor"], ["altitude", "airMost", "airLeast"]);
 
     /// <inheritdoc/>

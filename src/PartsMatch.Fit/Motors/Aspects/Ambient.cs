@@ -32,6 +32,9 @@ public sealed class Ambient() : Aspect<MotorSpec, MotorSite, AmbientFacet>("Ambi
     private const double FarBelow = 20;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("an ambient", "under the old motor's", 0, FarBelow, "K");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["ambientMost", "ambientLeast"], ["airMost", "airLeast"]);
 
     /// <inheritdoc/>

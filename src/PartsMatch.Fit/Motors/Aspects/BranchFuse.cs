@@ -18,6 +18,9 @@ public readonly record struct BranchFuseFacet(MotorAmps Amps, bool IsFromTable);
 public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>("Branch fuse", isDeciding: false, CircuitSources.BranchFuse, new(0.2, 0.4, 0.2))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a fuse that leaves it", "of its amps", MotorCircuit.ConductorAmps(100), 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["fullLoadAmps"], ["fuse", "otherFullLoadAmps", "equipmentFanAmps"]) { Besides = RatingFields.All };
 
     /// <inheritdoc/>

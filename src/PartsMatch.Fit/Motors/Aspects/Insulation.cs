@@ -20,6 +20,9 @@ public sealed class Insulation() : Aspect<MotorSpec, MotorSite, InsulationFacet>
     private const double WholeSpan = 75;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a class", "under the old motor's", 0, WholeSpan, "K");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["insulation", "ambientMost"], []) { Besides = ["airMost"] };
 
     /// <inheritdoc/>

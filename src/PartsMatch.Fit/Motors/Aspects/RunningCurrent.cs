@@ -29,6 +29,9 @@ public readonly record struct RunningCurrentFacet(MotorAmps FullLoad, double? Se
 public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurrentFacet>("Running current", isDeciding: false, CircuitSources.RunningCurrent, new(0.4, 0.5, 0.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CircuitDevice.Measure with { Or = OldAmps.Measure };
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["fullLoadAmps", "serviceFactor"], ["contactFullLoadAmps", "cyclingSwitchFullLoadAmps", "overloadSetting"]) { Besides = [.. RatingFields.All, "overloadInCircuit", "otherFullLoadAmps"] };
 
     /// <inheritdoc/>

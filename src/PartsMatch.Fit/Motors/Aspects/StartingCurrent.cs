@@ -36,6 +36,9 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private const double Tolerance = 1.2;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CircuitDevice.Measure with { Or = OldAmps.Measure with { Limit = 100 * (Tolerance - 1) } };
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["lockedRotorAmps", "codeLetter"], ["contactLockedRotorAmps", "contactFullLoadAmps", "cyclingSwitchLockedRotorAmps"]) { Besides = [.. RatingFields.All, "otherFullLoadAmps", "otherLockedRotorAmps", "cyclingSwitchFullLoadAmps"] };
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 global using ContactorNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.Contactors.ContactorSpec, PartsMatch.Fit.Switches.Contactors.ContactorSite>;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Switches.Contactors.Proof;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors;
 
@@ -11,6 +12,12 @@ public static class ContactorFamily
     public static Family<ContactorSpec, ContactorSite, ContactorReadings> Contactor { get; } = new("contactor", "contactor or relay", new FamilyRules<ContactorSpec, ContactorSite, ContactorReadings>
     {
         Aspects = ContactorAspects.All,
+        Pairs =
+        [
+            new("fullLoad", "coil", "a coil on low volts presses the contacts least, and they chatter and burn under amps near their most"),
+            new("coil", "coilPower", "a transformer near its most sags as the coil pulls in, and volts that are low already have nothing to sag by"),
+            ContactPairs.RunningAndStarting,
+        ],
         Vocabulary = ContactorVocabulary.All,
         Deduce = ContactorDeductions.Deduce,
         DeduceSite = ContactorDeductions.DeduceSite,

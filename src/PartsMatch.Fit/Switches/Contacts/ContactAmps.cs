@@ -26,6 +26,9 @@ internal sealed record ContactAmps(string Amps, string Load, ContactLoad Kind, s
     /// <summary>Amps of heaters.</summary>
     public static ContactAmps Resistive { get; } = new("resistive amps", "heater", ContactLoad.Heater, "resistiveAmps", "heaterAmps");
 
+    /// <summary>What a shortfall in them is.</summary>
+    public OwnMeasure Measure { get; } = new("a load", $"of its {Amps}", 100 * EasyShare, 100, "%");
+
     /// <summary>Ratings against what is named as being on the contact.</summary>
     /// <param name="on">What is on it.</param>
     /// <param name="load">Amps of this kind, all added up; null when not known.</param>

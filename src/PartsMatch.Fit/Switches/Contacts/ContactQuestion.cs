@@ -13,6 +13,9 @@ namespace PartsMatch.Fit.Switches.Contacts;
 internal sealed record ContactQuestion<TFacet>(string Title, Source Source, AspectWeight Weight, LookedAt Fields, Func<ContactSpec, TFacet> Read, Func<OnTheContact, TFacet, Finding> Judge)
     where TFacet : struct, IEquatable<TFacet>
 {
+    /// <summary>What its shortfall is in its own unit.</summary>
+    public required OwnMeasure Measure { get; init; }
+
     /// <summary>Whether it is about alternating current, as all ratings are that do not say otherwise.</summary>
     public bool IsOfAlternating { get; init; } = true;
 
@@ -35,6 +38,9 @@ public abstract class ContactAspect<TSpec, TSite, TFacet> : Aspect<TSpec, TSite,
 
     private protected ContactAspect(ContactQuestion<TFacet> question)
         : base(question.Title, isDeciding: true, question.Source, question.Weight) => this.question = question;
+
+    /// <inheritdoc/>
+    public override OwnMeasure Measure => question.Measure;
 
     /// <inheritdoc/>
     public override LookedAt Fields => question.Fields;

@@ -27,6 +27,7 @@ internal static class DirectCurrentQuestion
         part => new(RatedAmps.Of(part.DirectVolts, part.DirectAmps)),
         Judge)
     {
+        Measure = new("a load", "of its DC amps", 0, 100, "%"),
         IsOfAlternating = false,
     };
 

@@ -38,7 +38,10 @@ internal static class FullLoadQuestion
         new(0.8, 0.5, 1),
         new(["fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
         part => new(RatedAmps.Of(part.RatedVolts, part.FullLoadAmps), RatedAmps.Of(part.RatedVolts, part.CompressorAmps)),
-        Judge);
+        Judge)
+    {
+        Measure = ContactAmps.FullLoad.Measure,
+    };
 
     private static Finding Judge(OnTheContact on, FullLoadFacet facet) => on.HasMotor switch
     {

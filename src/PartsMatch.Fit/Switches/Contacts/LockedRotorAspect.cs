@@ -83,7 +83,10 @@ internal static class LockedRotorQuestion
         new(0.6, 0.5, 0.8),
         new(["lockedRotorAmps", "fullLoadAmps", "ratedVolts"], ["motors", "loadVolts"]) { Besides = ["loads", "loadCurrent", "resistiveAmps", "pilotDuty"] },
         LockedRotorFacet.Of,
-        Judge);
+        Judge)
+    {
+        Measure = ContactAmps.LockedRotor.Measure,
+    };
 
     private static Finding Judge(OnTheContact on, LockedRotorFacet facet) => on.HasMotor switch
     {

@@ -33,7 +33,10 @@ internal static class PilotLoadQuestion
         new(0.4, 0.5, 0.8),
         new(["pilotDuty"], ["coilsVa", "coilsInrushVa", "loadVolts"]) { Besides = ["loads", "loadCurrent"] },
         PilotDutyFacet.Of,
-        Judge);
+        Judge)
+    {
+        Measure = new("a coil load", "of its pilot duty", 0, 100, "%"),
+    };
 
     private static Finding Judge(OnTheContact on, PilotDutyFacet facet) => on.Has(ContactLoad.Coil) switch
     {

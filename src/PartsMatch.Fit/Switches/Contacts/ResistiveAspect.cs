@@ -20,7 +20,10 @@ internal static class ResistiveQuestion
         new(0.5, 0.5, 0.8),
         new(["resistiveAmps", "ratedVolts"], ["heaterAmps", "heaterPower", "loadVolts"]) { Besides = ["loads", "loadCurrent", "loadPhase", "heaterOwnVolts"] },
         part => new(RatedAmps.Of(part.RatedVolts, part.ResistiveAmps)),
-        Judge);
+        Judge)
+    {
+        Measure = ContactAmps.Resistive.Measure,
+    };
 
     private static Finding Judge(OnTheContact on, ContactAmpsFacet facet) => on.Has(ContactLoad.Heater) switch
     {

@@ -1,5 +1,6 @@
 global using PressureControlNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.PressureControls.PressureControlSpec, PartsMatch.Fit.Switches.PressureControls.PressureControlSite>;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.PressureControls.Proof;
 
 namespace PartsMatch.Fit.Switches.PressureControls;
@@ -12,6 +13,7 @@ public static class PressureControlFamily
     {
         Aspects = PressureControlAspects.All,
         FormerAspects = new Dictionary<string, string?> { ["kindOfLoad"] = null },
+        Pairs = [ContactPairs.RunningAndStarting, ContactPairs.MotorsAndHeaters],
         Vocabulary = PressureControlVocabulary.All,
         Deduce = PressureControlDeductions.Deduce,
         DeduceSite = PressureControlDeductions.DeduceSite,

@@ -39,11 +39,3 @@ internal readonly record struct ShownTemperature(double Celsius)
     /// <summary>55 °F (12.8 °C).</summary>
     public override string ToString() => FormattableString.Invariant($"{(Celsius * 1.8) + 32:0.#;−0.#;0} °F ({Celsius:0.#;−0.#;0} °C)");
 }
-
-/// <summary>A difference of temperatures in a sentence, in °F and K; formed only when the sentence is shown.</summary>
-/// <param name="Kelvins">As a facet holds it.</param>
-internal readonly record struct ShownDifference(double Kelvins)
-{
-    /// <summary>5 °F (2.8 K).</summary>
-    public override string ToString() => FormattableString.Invariant($"{Kelvins * 1.8:0.#} °F ({Kelvins:0.#} K)");
-}

@@ -28,6 +28,9 @@ public abstract class EachContactAspect<TFacet> : Aspect<ThermostatSpec, Thermos
     }
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure => question.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; }
 
     /// <inheritdoc/>

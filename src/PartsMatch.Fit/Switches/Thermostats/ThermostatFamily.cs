@@ -1,6 +1,7 @@
 global using ThermostatNeed = PartsMatch.Fit.Judging.Need<PartsMatch.Fit.Switches.Thermostats.ThermostatSpec, PartsMatch.Fit.Switches.Thermostats.ThermostatSite>;
 
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
 using PartsMatch.Fit.Switches.Thermostats.Proof;
 
 namespace PartsMatch.Fit.Switches.Thermostats;
@@ -13,6 +14,12 @@ public static class ThermostatFamily
     {
         Aspects = ThermostatAspects.All,
         FormerAspects = new Dictionary<string, string?> { ["kindOfLoad"] = null },
+        Pairs =
+        [
+            new("switchingPoint", "differentialSpan", "what is off in the one and in the other adds up where it comes back"),
+            new("switchingPoint", "fanPoints", "fans that start early after a defrost that ended early blow meltwater into the box"),
+            ContactPairs.RunningAndStarting,
+        ],
         Vocabulary = ThermostatVocabulary.All,
         Deduce = ThermostatDeductions.Deduce,
         DeduceSite = ThermostatDeductions.DeduceSite,

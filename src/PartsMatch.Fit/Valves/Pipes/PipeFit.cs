@@ -46,6 +46,9 @@ internal static class PipeFit
     /// <summary>Tube sizes are 1/8 in apart; these are the same (practice), mm.</summary>
     private const double Same = 0.3;
 
+    /// <summary>What a shortfall is in sizes.</summary>
+    public static OwnMeasure Measure { get; } = new("the larger of pipe and connection", "of the smaller", 100, 200, "%") { IsByTimes = true };
+
     /// <summary>The answer about an inlet and an outlet.</summary>
     /// <param name="facet">The part's connections.</param>
     /// <param name="there">The pipes', by the old valve where nobody measured them.</param>

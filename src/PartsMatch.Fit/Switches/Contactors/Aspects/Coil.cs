@@ -11,6 +11,9 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public sealed class Coil() : Aspect<ContactorSpec, ContactorSite, CoilFacet>("Coil", isDeciding: true, ContactorSources.Coil, new(0.6, 0.7, 1.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CoilOnSupply.Measure(ContactorCoils.Window, ContactorCoils.Names);
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["controlVolts", "controlFrequency", "controlCurrent"]) { Besides = ["coilCurrent"] };
 
     /// <inheritdoc/>

@@ -9,6 +9,9 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public sealed class CoilPower() : Aspect<ContactorSpec, ContactorSite, CoilPowerFacet>("Power of the coil", isDeciding: false, CoilSources.Transformer, new(0.4, 0.5, 0.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a coil that takes", "of the VA that its transformer has left", 0, 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVa", "furtherCoils"], ["transformerVa", "otherCoilsVa"]) { Besides = ["coilVolts", "coilFrequency", "coilCurrent", "controlVolts", "controlFrequency", "controlCurrent"] };
 
     /// <inheritdoc/>

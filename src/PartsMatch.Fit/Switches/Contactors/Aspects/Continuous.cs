@@ -13,6 +13,9 @@ public readonly record struct ContinuousFacet(double? Amps);
 public sealed class Continuous() : Aspect<ContactorSpec, ContactorSite, ContinuousFacet>("Motors and heaters together", isDeciding: false, ContactorSources.Continuous, new(0.4, 0.5, 0.4))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a load of", "of what a pole carries all day", 0, 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["continuousAmps"], ["motors", "heaterAmps", "loads"]) { Besides = ["size"] };
 
     /// <inheritdoc/>

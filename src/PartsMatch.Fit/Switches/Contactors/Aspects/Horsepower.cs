@@ -28,6 +28,9 @@ public sealed class Horsepower() : Aspect<ContactorSpec, ContactorSite, Horsepow
     private const double VoltsOff = 0.1;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a motor load", "of the horsepower that it is rated for", 0, 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["threePhaseHorsepower", "singlePhaseHorsepower", "ratedVolts"], ["motorPower", "loadPhase", "loadVolts"]) { Besides = ["loadCurrent"] };
 
     /// <inheritdoc/>

@@ -10,6 +10,9 @@ public sealed class ClockSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSite,
     private static readonly CoilNames Names = new("clock", "clockVolts", "clockFrequency", "clockSupplyVolts", "clockSupplyFrequency") { Connect = DefrostTimerChanges.ConnectClock };
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CoilOnSupply.Measure(TimerCoils.Clock, Names);
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["clockVolts", "clockFrequency"], ["clockSupplyVolts", "clockSupplyFrequency"]);
 
     /// <inheritdoc/>

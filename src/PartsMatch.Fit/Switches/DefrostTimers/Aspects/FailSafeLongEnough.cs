@@ -19,6 +19,9 @@ public sealed class FailSafeLongEnough() : Aspect<DefrostTimerSpec, DefrostTimer
     private const double EasyShare = 0.8;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a fail-safe with", "of its longest to spare", 100 * (1 - EasyShare), 0, "%") { Or = new("a shortest", "over what is needed", 0, 100, "%") };
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["failSafe"], ["minutesNeeded", "minutesAtHeaterVolts"]) { Besides = ["endedThereBy", "heaterOwnVolts", "loadVolts"] };
 
     /// <inheritdoc/>

@@ -10,6 +10,9 @@ public sealed class ReleaseSupplied() : Aspect<DefrostTimerSpec, DefrostTimerSit
     private static readonly CoilNames Names = new("release solenoid", "releaseVolts", "releaseFrequency", "releaseSupplyVolts", "clockSupplyFrequency") { Connect = DefrostTimerChanges.ConnectRelease };
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CoilOnSupply.Measure(TimerCoils.Release, Names);
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["releaseVolts", "releaseFrequency"], ["releaseSupplyVolts", "clockSupplyFrequency"]) { Besides = ["endedThereBy", "endedBy", "clockVolts"] };
 
     /// <inheritdoc/>

@@ -22,6 +22,9 @@ public readonly record struct ThermostatDifferentialFacet(double? Least, double?
 public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, ThermostatDifferentialFacet>("Differential", isDeciding: false, ThermostatSources.Differential, new(0.6, 0.5, 0.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a differential", "off the one wanted", 0, Degrees.Near, "K");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["differential"], ["cutOutNeeded", "cutInNeeded"]) { Besides = ["cutOut", "cutIn", "reset", "isAdjustable", "range", "function", "action", "sidesWired"] };
 
     /// <inheritdoc/>

@@ -7,6 +7,9 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class FanPoints() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Fans' temperatures", isDeciding: true, ThermostatSources.Temperatures, new(2, 0.8, 1))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = TemperatureRule.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["fanCutIn", "fanCutOut"], ["fanCutInNeeded", "fanCutOutNeeded"]) { Besides = ["function"] };
 
     /// <inheritdoc/>

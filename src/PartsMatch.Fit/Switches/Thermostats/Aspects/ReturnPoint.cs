@@ -7,6 +7,9 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Temperature of return", isDeciding: false, ThermostatSources.Temperatures, new(1.2, 0.6, 0.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = TemperatureRule.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["range", "cutIn", "cutOut"], ["cutInNeeded", "cutOutNeeded"]) { Besides = ["sidesWired", "function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
 
     /// <inheritdoc/>

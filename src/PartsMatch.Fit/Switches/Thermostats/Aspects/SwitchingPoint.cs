@@ -11,6 +11,9 @@ namespace PartsMatch.Fit.Switches.Thermostats.Aspects;
 public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, TemperaturesFacet>("Switching temperature", isDeciding: true, ThermostatSources.Temperatures, new(2.5, 0.8, 1.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = TemperatureRule.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["range", "cutOut", "cutIn"], ["cutOutNeeded", "cutInNeeded", "sidesWired"]) { Besides = ["function", "action", "isAdjustable", "differential", "fanCutIn", "fanCutOut", "reset"] };
 
     /// <inheritdoc/>

@@ -63,6 +63,9 @@ public enum LackingBeside
 /// </remarks>
 internal static class TemperatureRule
 {
+    /// <summary>What a shortfall is in degrees.</summary>
+    public static OwnMeasure Measure { get; } = new("a temperature", "off the one wanted", 0, Degrees.Far, "K");
+
     /// <summary>One of the two temperatures of its contacts. What would fail for the way that the old one is only taken to move stays open, unless it fails either way.</summary>
     /// <param name="wanted">Where contacts are to move.</param>
     /// <param name="needed">The temperature of it.</param>

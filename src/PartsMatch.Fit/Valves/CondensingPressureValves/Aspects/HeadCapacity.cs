@@ -18,6 +18,12 @@ public readonly record struct HeadCapacityFacet(double? Watts, int With, double?
 /// </remarks>
 public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadCapacityFacet>("Capacity", isDeciding: true, CondensingPressureValveSources.HeadCapacity, new(0.6, 0.5, 1.5))
 {
+    /// <summary>So many times the load count 1 (practice).</summary>
+    private const double MuchTooLarge = 4;
+
+    /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a capacity", "of the load", 100, 100 * MuchTooLarge, "%") { IsByTimes = true };
+
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["ratedCapacity", "ratedDrop", "ratedAmbient"], ["load", "leastAmbient", "dropAllowed"]) { Besides = ["ratedWith", "refrigerant", "refrigerants"] };
 
@@ -53,8 +59,8 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
             : Finding.Unknown(Side.Site, "load", $"It passes {watts / 1000:0.#} kW at {new ShownPressure(facet.Drop!.Value)} drop; the load is not known.");
     }
 
-    /// <summary>Of two valves that pass the load the one nearer to it holds the head more steadily; four times the load counts 1 (practice).</summary>
-    private static double TooLarge(double watts, double load) => Math.Clamp(Math.Log2(watts / load) / 2, 0, 1);
+    /// <summary>Of two valves that pass the load the one nearer to it holds the head more steadily.</summary>
+    private static double TooLarge(double watts, double load) => Math.Clamp(Math.Log(watts / load, MuchTooLarge), 0, 1);
 
     private static HeadCapacityFacet Of(CondensingPressureValveSpec valve) => new(
         valve.RatedCapacity is { } capacity ? Rounded.To(capacity.Watts, 0) : null,

@@ -21,6 +21,9 @@ public readonly record struct PortsFacet(PipeJoint? Joint, Arrangement? How, dou
 public sealed class PortsByFunction() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, PortsFacet>("Ports", isDeciding: false, CondensingPressureValveSources.Ports, new(1.5, 1, 0.6))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = PipeFit.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["condenserPort", "receiverPort", "dischargePort"], ["condenserPipe", "receiverPipe", "dischargePipe"]) { Besides = ["joint", "lineJoint", "arrangement", "needsArrangement"] };
 
     /// <inheritdoc/>

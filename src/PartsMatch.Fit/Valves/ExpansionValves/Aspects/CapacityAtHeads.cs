@@ -20,6 +20,9 @@ public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValv
     private const double OffOld = 0.1;
 
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a capacity", "under the load", 100 * (1 - LeastShare), 100 * (1 - LeastChecked), "%") { Or = new("one", "over it", 100 * (MostShare - 1), 100 * (MostChecked - 1), "%") };
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["ratedCapacity", "ratedEvaporatingAt", "ratedDrop"], ["load", "condensingLeast", "condensingMost"])
     {
         Besides = ["refrigerant", "evaporatingAt", "subcooling", "lineLoss", "hasDistributor", "distributorLoss", "ratedWith", "ratedLiquidAt", "refrigerants"],

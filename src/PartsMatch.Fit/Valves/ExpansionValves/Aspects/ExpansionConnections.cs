@@ -9,6 +9,9 @@ namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 public sealed class ExpansionConnections() : Aspect<ExpansionValveSpec, ExpansionValveSite, ConnectionsFacet>("Connections", isDeciding: false, ValveSources.Connections, new(1.5, 1, 0.6))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = PipeFit.Measure;
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["joint", "inletSize", "outletSize"], ["lineJoint", "inletLine", "outletLine"]);
 
     /// <inheritdoc/>

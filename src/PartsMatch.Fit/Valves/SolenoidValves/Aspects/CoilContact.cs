@@ -18,6 +18,9 @@ public readonly record struct CoilContactFacet(CoilPowerFacet Coils, double? Inr
 public sealed class CoilContact() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilContactFacet>("Coil's contact", isDeciding: false, SolenoidValveSources.CoilContact, new(0.3, 0.4, 0.3))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = new("a coil load", "of what its contact switches", 0, 100, "%");
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilPower", "coilInrush", "furtherCoils"], ["contactDuty", "contactVa", "contactOtherCoils"])
     {
         Besides = ["contactDirectDuty", "contactInrushVa", "contactAmps", "coilVolts", "coilFrequency", "coilCurrent", "coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"],

@@ -8,6 +8,9 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 public sealed class CoilSupplied() : Aspect<SolenoidValveSpec, SolenoidValveSite, CoilFacet>("Coil", isDeciding: true, SolenoidValveSources.CoilVolts, new(0.8, 0.8, 1.5))
 {
     /// <inheritdoc/>
+    public override OwnMeasure Measure { get; } = CoilOnSupply.Measure(SolenoidCoils.Window, SolenoidCoils.Names);
+
+    /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["coilVolts", "coilFrequency", "furtherCoils"], ["coilSupplyVolts", "coilSupplyFrequency", "coilSupplyCurrent"]) { Besides = ["coilCurrent"] };
 
     /// <inheritdoc/>
