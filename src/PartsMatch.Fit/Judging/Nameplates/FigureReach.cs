@@ -92,9 +92,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         if (gap is "," || Gaps.JoinsFigures(gap)) return true;
         if (gap.Trim() is ",") return plate.Is(at - 1, TokenKind.Number) && FigureText.AreAlike(plate.Slice(at - 1, at), plate.Slice(at, at + 1));
 
-        // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
+        // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure, unless the first has a sign as well, +15 -25. And 1 1/2: one and a half.
         var text = plate.Slice(at, at + 1);
-        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
+        return plate.Is(at - 1, TokenKind.Number) && gap is " " && ((text[0] == '-' && !Gaps.EndsInPlus(plate.Gap(at - 1))) || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
     }
 
     /// <summary>The 1 before the slash of 1 1 / 2, but not that of 230 1 / 4.</summary>

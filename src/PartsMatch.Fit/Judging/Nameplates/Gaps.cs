@@ -28,6 +28,13 @@ internal static class Gaps
     public static bool EndsInPlus(ReadOnlySpan<char> gap) =>
         gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–' or '.');
 
+    /// <summary>Whether a minus that may be the sign of the figure behind it stands free: OPENS - 5 C. On another plate it is a dash.</summary>
+    public static bool EndsInFreeMinus(ReadOnlySpan<char> gap) =>
+        gap.TrimEnd() is [.., var before, '-' or '−' or '–'] && (char.IsWhiteSpace(before) || Characters.Divides(before)) && char.IsWhiteSpace(gap[^1]);
+
+    /// <summary>Whether a plus stands free: OPENS + 5 C.</summary>
+    public static bool EndsInFreePlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) && char.IsWhiteSpace(gap[^1]);
+
     /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign.</summary>
     private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) ? gap.TrimEnd()[..^1] : gap;
 

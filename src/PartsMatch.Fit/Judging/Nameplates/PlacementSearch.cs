@@ -18,6 +18,7 @@ internal sealed class PlacementSearch
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly ContestedFigures contested;
+    private readonly FreeMinus minus;
     private readonly ToleranceSearch tolerances;
     private readonly Lexicon lexicon;
     private readonly List<Placement> simple = [];
@@ -29,6 +30,7 @@ internal sealed class PlacementSearch
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
+        minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
         tolerances = new(plate, lexicon, reader);
@@ -76,7 +78,7 @@ internal sealed class PlacementSearch
         foreach (var label in match.Node.Labels)
         {
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
-            foreach (var found in values.At(match.End, label))
+            foreach (var found in minus.Meant(match.End, label, values.At(match.End, label)))
             {
                 if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
                 AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
