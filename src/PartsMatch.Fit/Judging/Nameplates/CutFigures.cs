@@ -27,17 +27,18 @@ internal static class CutFigures
         int? RestEnd(Placement placement) => EndOfSpan(plate, reader, reach, placement) is { } end && Array.IndexOf(read, true, placement.To, end - placement.To) < 0 ? end : null;
     }
 
-    /// <summary>The end of a second figure that goes on with a label's own, RANGE -30 °C +15 °C or RANGE 20 F 80 F: one of them is no range. Null where none does.</summary>
+    /// <summary>The end of a second figure that goes on with a label's own, RANGE -30 °C +15 °C, RANGE 20 F 80 F or RANGE 80 TO 20 F: one of them is no range. Null where none does.</summary>
     private static int? EndOfSpan(PlateText plate, ValueReader reader, FigureReach reach, Placement placement)
     {
         var at = placement.To;
         if (placement.Stands != LabelStands.Before || at == plate.Count || !plate.SameLine(at)) return null;
-        var second = plate.IsWord(at, "to") || plate.Is(at, TokenKind.Burnt) ? at + 1 : at;
+        var isTo = plate.IsWord(at, "to");
+        var second = isTo || plate.Is(at, TokenKind.Burnt) ? at + 1 : at;
         var goesOn = reach.GoesOn(second);
         foreach (var end in reach.Ends(second))
         {
             var (field, to) = (placement.Values[0].Field, reach.UnitEnd(placement.Values[0].Field, end));
-            if (goesOn) return to ?? end;
+            if (goesOn || (isTo && plate.SameLine(second) && (to is not null || !reach.IsUnitOfAny(end)))) return to ?? end;
             if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && reader.Read(field, $"{plate.Slice(first, at)} to {plate.Slice(second, last)}", null) is not null) return last;
         }
 

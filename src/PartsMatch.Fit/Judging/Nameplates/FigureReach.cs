@@ -64,6 +64,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
     }
 
+    /// <summary>Whether a figure is the second end of a span, the 7.5 of -0.2 TO 7.5 BAR: what stands behind it says nothing of this one alone.</summary>
+    public bool IsSecondEnd(int at) =>
+        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1)
+        && Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
+
     private string? UnitBefore(Field field, int at) =>
         Enumerable.Range(Math.Max(0, at - LongestUnit), Math.Min(LongestUnit, at)).Where(unit => plate.Is(unit - 1, TokenKind.Number) && UnitEnd(field, unit) == at).Select(unit => plate.Slice(unit, at).ToString()).FirstOrDefault();
 

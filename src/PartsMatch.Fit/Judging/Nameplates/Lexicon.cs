@@ -55,6 +55,9 @@ internal sealed class Lexicon
         foreach (var name in vocabulary.Names) AddName(Tree.Add(name));
     }
 
+    /// <summary>The units of what valves and switches are set to, on any family's plates.</summary>
+    public static UnitSet SettingUnits { get; } = new([.. Quantities.QuantityForms.GaugePressure.UnitSpellings, .. Quantities.QuantityForms.Temperature.UnitSpellings]);
+
     /// <summary>The fields.</summary>
     public Shape Shape { get; }
 

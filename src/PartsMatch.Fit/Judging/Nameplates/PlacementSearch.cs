@@ -46,12 +46,14 @@ internal sealed class PlacementSearch
 
         new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
+        new RepeatedFigures(plate, reach).AddTo(simple);
+        new LentSettings(plate, lexicon, matches, reach).TakeFrom(simple);
         contested.Settle(simple);
         past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From)).Select(tolerances.Within)]);
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches, values).All()];
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From) && !(placement.Values.Count > 0 && reach.IsSecondEnd(placement.From))).Select(tolerances.Within)]);
     }
 
     private void AddAt(int from)
@@ -228,5 +230,6 @@ internal sealed class PlacementSearch
         if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
         var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
         if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
+        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.SettingUnits, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
     }
 }
