@@ -15,6 +15,9 @@ internal static class Gaps
     /// <summary>5 MFD / 370 VAC, 7.5UF/440V, 10 MFD, 370 V: what may part two halves of one value.</summary>
     public static bool BetweenHalves(ReadOnlySpan<char> gap) => Only(gap, "/@,-");
 
+    /// <summary>MO/AB, POE: what may part the words of a list.</summary>
+    public static bool InList(ReadOnlySpan<char> gap) => Only(gap, "/,&+");
+
     /// <summary>230 V (Δ) / 400 V (Y): what may part a figure from its mark, or from the next figure.</summary>
     public static bool BesideMark(ReadOnlySpan<char> gap) => Only(gap, "/-–,.:=()");
 
