@@ -39,10 +39,14 @@ internal static class CutFigures
         {
             var (field, to) = (placement.Values[0].Field, reach.UnitEnd(placement.Values[0].Field, end));
             if (goesOn || (isTo && plate.SameLine(second) && (to is not null || !reach.IsUnitOfAny(end)))) return to ?? end;
-            if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && reader.Read(field, $"{plate.Slice(first, at)} to {plate.Slice(second, last)}", null) is not null) return last;
+            if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && IsSpan(field, plate.Slice(first, at), plate.Slice(second, last))) return last;
         }
 
         return null;
+
+        // One that falls, RANGE +15 C -25 C, is no better read by half.
+        bool IsSpan(Field field, ReadOnlySpan<char> first, ReadOnlySpan<char> last) =>
+            reader.Read(field, $"{first} to {last}", null) is not null || (last[0] is '-' or '−' && reader.Read(field, $"{last} to {first}", null) is not null);
 
         int? FigureOf(Placement one, Field field) => Enumerable.Range(one.From, one.To - one.From).Cast<int?>().FirstOrDefault(from => reach.Ends(from!.Value).Exists(end => end == one.To || reach.UnitEnd(field, end) == one.To));
     }

@@ -13,6 +13,8 @@ public sealed class SignsOnPlatesTests
     [InlineData(Thermostat, "RANGE +20 -30 F")]
     [InlineData(Thermostat, "RANGE +20 -20 F")]
     [InlineData(Thermostat, "RANGE + 20 -20 F")]
+    [InlineData(Thermostat, "RANGE +15 C -25 C")]
+    [InlineData(Thermostat, "RANGE +15 TO -25 C")]
     [InlineData(PressureControl, "RANGE +3 -7 BAR")]
     public void Behind_a_figure_with_a_plus_a_minus_is_no_dash_and_a_span_that_falls_is_told(string kind, string plate)
     {

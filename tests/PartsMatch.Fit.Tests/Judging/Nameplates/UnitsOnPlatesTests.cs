@@ -87,6 +87,10 @@ public sealed class UnitsOnPlatesTests
     public void One_that_is_not_the_same_repeats_nothing(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
     [Fact]
+    public void A_figure_with_another_unit_is_told_with_its_own() =>
+        Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");
+
+    [Fact]
     public void A_figure_that_cannot_be_in_the_others_unit_is_told_with_it() =>
         Families.Find(CondensingPressureValve)!.ReadNameplate("SETTING 180 PS 31 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldBe("Setting: “180 BAR” is not from 5 to 600 psi.");
 }
