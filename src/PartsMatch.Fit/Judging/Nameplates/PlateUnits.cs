@@ -68,7 +68,7 @@ internal sealed class PlateUnits
     }
 
     /// <summary>Whether two spellings are one unit: F and °F.</summary>
-    private static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
+    public static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
 
     private static string? Written(Field field, string unit) => field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null;
 }

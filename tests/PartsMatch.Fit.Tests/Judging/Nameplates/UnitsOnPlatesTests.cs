@@ -78,6 +78,9 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "MAX 650 PSI (45 BAR) CUT-OUT 400 PSI (27.6 BAR) CUT-IN 300 PSI (20.7 BAR)", "cutOut=400 psi; cutIn=300 psi; pressureMost=650 psi")]
     [InlineData(Thermostat, "RANGE -30/+50 F (-34/+10 C) DIFF 4 CUT-IN 40", "range=-30 to 50 °F; differential=4 °F; cutIn=40 °F")]
     [InlineData(CondensingPressureValve, "RANGE 100-225 PSI (7-15.5 BAR) SETTING 180", "setting=180 psi; settingLeast=100 psi; settingMost=225 psi")]
+    [InlineData("motor", "1/4 HP (187 W) 1075 RPM 115V", "power=1/4 hp; speed=1075 rpm; voltage=115 V")]
+    [InlineData("motor", "BODY DIA 5.6 IN 142 MM SHAFT 1/2 IN (12.7 MM)", "bodyDiameter=5.6 in; shaftDiameter=1/2 in")]
+    [InlineData("defrostTimer", "FAIL SAFE 30 MIN (0.5 H) RES 40 A", "failSafe=30 min; resistiveAmps=40 A")]
     [InlineData(SolenoidValve, "PS 500 PSI 34.5 BAR MOPD 300", "openingDifferential=300 psi; workingPressure=500 psi")]
     public void A_figure_that_says_the_one_before_it_again_in_another_unit_says_nothing_more(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
 
