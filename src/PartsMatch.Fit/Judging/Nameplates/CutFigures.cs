@@ -27,21 +27,26 @@ internal static class CutFigures
         int? RestEnd(Placement placement) => EndOfSpan(plate, reader, reach, placement) is { } end && Array.IndexOf(read, true, placement.To, end - placement.To) < 0 ? end : null;
     }
 
-    /// <summary>The end of a second figure that goes on with a label's own, RANGE -30 °C +15 °C or RANGE 20 F 80 F: one of them is no range. Null where none does.</summary>
+    /// <summary>The end of a second figure that goes on with a label's own, RANGE -30 °C +15 °C, RANGE 20 F 80 F or RANGE 80 TO 20 F: one of them is no range. Null where none does.</summary>
     private static int? EndOfSpan(PlateText plate, ValueReader reader, FigureReach reach, Placement placement)
     {
         var at = placement.To;
         if (placement.Stands != LabelStands.Before || at == plate.Count || !plate.SameLine(at)) return null;
-        var second = plate.IsWord(at, "to") || plate.Is(at, TokenKind.Burnt) ? at + 1 : at;
+        var isTo = plate.IsWord(at, "to");
+        var second = isTo || plate.Is(at, TokenKind.Burnt) ? at + 1 : at;
         var goesOn = reach.GoesOn(second);
         foreach (var end in reach.Ends(second))
         {
             var (field, to) = (placement.Values[0].Field, reach.UnitEnd(placement.Values[0].Field, end));
-            if (goesOn) return to ?? end;
-            if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && reader.Read(field, $"{plate.Slice(first, at)} to {plate.Slice(second, last)}", null) is not null) return last;
+            if (goesOn || (isTo && plate.SameLine(second) && (to is not null || !reach.IsUnitOfAny(end)))) return to ?? end;
+            if (to is { } last && plate.SameLine(second) && FigureOf(placement, field) is { } first && IsSpan(field, plate.Slice(first, at), plate.Slice(second, last))) return last;
         }
 
         return null;
+
+        // One that falls, RANGE +15 C -25 C, is no better read by half.
+        bool IsSpan(Field field, ReadOnlySpan<char> first, ReadOnlySpan<char> last) =>
+            reader.Read(field, $"{first} to {last}", null) is not null || (last[0] is '-' or '−' && reader.Read(field, $"{last} to {first}", null) is not null);
 
         int? FigureOf(Placement one, Field field) => Enumerable.Range(one.From, one.To - one.From).Cast<int?>().FirstOrDefault(from => reach.Ends(from!.Value).Exists(end => end == one.To || reach.UnitEnd(field, end) == one.To));
     }

@@ -64,6 +64,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
     }
 
+    /// <summary>Whether a figure is the second end of a span, the 7.5 of -0.2 TO 7.5 BAR: what stands behind it says nothing of this one alone.</summary>
+    public bool IsSecondEnd(int at) =>
+        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1)
+        && Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
+
     private string? UnitBefore(Field field, int at) =>
         Enumerable.Range(Math.Max(0, at - LongestUnit), Math.Min(LongestUnit, at)).Where(unit => plate.Is(unit - 1, TokenKind.Number) && UnitEnd(field, unit) == at).Select(unit => plate.Slice(unit, at).ToString()).FirstOrDefault();
 
@@ -92,9 +97,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         if (gap is "," || Gaps.JoinsFigures(gap)) return true;
         if (gap.Trim() is ",") return plate.Is(at - 1, TokenKind.Number) && FigureText.AreAlike(plate.Slice(at - 1, at), plate.Slice(at, at + 1));
 
-        // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure. And 1 1/2: one and a half.
+        // A sloppy span, 208 -230: a minus would make no sense in the middle of a figure, unless the first has a sign as well, +15 -25. And 1 1/2: one and a half.
         var text = plate.Slice(at, at + 1);
-        return plate.Is(at - 1, TokenKind.Number) && gap is " " && (text[0] == '-' || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
+        return plate.Is(at - 1, TokenKind.Number) && gap is " " && ((text[0] == '-' && !Gaps.EndsInPlus(plate.Gap(at - 1))) || (IsFraction(text) && IsWhole(plate.Slice(at - 1, at))) || IsAboveSlash(at));
     }
 
     /// <summary>The 1 before the slash of 1 1 / 2, but not that of 230 1 / 4.</summary>

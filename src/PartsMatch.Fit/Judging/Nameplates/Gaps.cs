@@ -15,6 +15,9 @@ internal static class Gaps
     /// <summary>5 MFD / 370 VAC, 7.5UF/440V, 10 MFD, 370 V: what may part two halves of one value.</summary>
     public static bool BetweenHalves(ReadOnlySpan<char> gap) => Only(gap, "/@,-");
 
+    /// <summary>MO/AB, POE: what may part the words of a list.</summary>
+    public static bool InList(ReadOnlySpan<char> gap) => Only(gap, "/,&+");
+
     /// <summary>230 V (Δ) / 400 V (Y): what may part a figure from its mark, or from the next figure.</summary>
     public static bool BesideMark(ReadOnlySpan<char> gap) => Only(gap, "/-–,.:=()");
 
@@ -27,6 +30,13 @@ internal static class Gaps
     /// <summary>Whether a plus is the sign of the figure behind it: OPENS +2 C, OPENS + 2 C. One that touches what stands before it joins two.</summary>
     public static bool EndsInPlus(ReadOnlySpan<char> gap) =>
         gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–' or '.');
+
+    /// <summary>Whether a minus that may be the sign of the figure behind it stands free: OPENS - 5 C. On another plate it is a dash.</summary>
+    public static bool EndsInFreeMinus(ReadOnlySpan<char> gap) =>
+        gap.TrimEnd() is [.., var before, '-' or '−' or '–'] && (char.IsWhiteSpace(before) || Characters.Divides(before)) && char.IsWhiteSpace(gap[^1]);
+
+    /// <summary>Whether a plus stands free: OPENS + 5 C.</summary>
+    public static bool EndsInFreePlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) && char.IsWhiteSpace(gap[^1]);
 
     /// <summary>OPENS +2 C, -30 / +15 C: what stands before a figure, without a plus that is its sign.</summary>
     private static ReadOnlySpan<char> WithoutPlus(ReadOnlySpan<char> gap) => EndsInPlus(gap) ? gap.TrimEnd()[..^1] : gap;

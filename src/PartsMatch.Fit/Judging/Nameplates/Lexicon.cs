@@ -52,8 +52,11 @@ internal sealed class Lexicon
         foreach (var (label, word) in vocabulary.Alike.SelectMany(label => label.Labels.Select(word => (label, word)))) Tree.Add(word).AlikeTo = FieldOf(label.Field);
         Alike = [.. vocabulary.Alike.Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
-        foreach (var name in vocabulary.Names) AddName(Tree.Add(name));
+        foreach (var name in vocabulary.Names) AddName(name);
     }
+
+    /// <summary>The units of what valves and switches are set to, on any family's plates.</summary>
+    public static UnitSet SettingUnits { get; } = new([.. Quantities.QuantityForms.GaugePressure.UnitSpellings, .. Quantities.QuantityForms.Temperature.UnitSpellings]);
 
     /// <summary>The fields.</summary>
     public Shape Shape { get; }
@@ -173,7 +176,13 @@ internal sealed class Lexicon
         }
     }
 
-    private static void AddName(WordNode node) => (node.IsFiller, node.IsName) = (true, true);
+    /// <summary>VALVE, and VALVE NO.</summary>
+    private void AddName(string name)
+    {
+        var node = Tree.Add(name);
+        (node.IsFiller, node.IsName) = (true, true);
+        Tree.Add($"{name} NO").IsNumbered = true;
+    }
 
     private LabelEntry Entry(PlateLabel label, Field field, string word, string? unit) => new(label, field, unit, word.Count(char.IsLetter) <= LongestSymbol && units[field].Contains(word));
 

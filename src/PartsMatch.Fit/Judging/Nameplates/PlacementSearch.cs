@@ -11,6 +11,9 @@ internal sealed class PlacementSearch
     /// <summary>A unit, an X, a second figure of up to three tokens and its unit, and the same for a third: IN X 1-1/8 IN X 1/4 IN.</summary>
     private const int LongestSecond = 9;
 
+    /// <summary>A shorter one may count contacts: RELAY NO 2.</summary>
+    private const int ShortestNumber = 3;
+
     private readonly PlateText plate;
     private readonly List<Match>[] matches;
     private readonly ValueReader reader;
@@ -18,6 +21,7 @@ internal sealed class PlacementSearch
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly ContestedFigures contested;
+    private readonly FreeMinus minus;
     private readonly ToleranceSearch tolerances;
     private readonly Lexicon lexicon;
     private readonly List<Placement> simple = [];
@@ -29,6 +33,7 @@ internal sealed class PlacementSearch
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
+        minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
         tolerances = new(plate, lexicon, reader);
@@ -44,12 +49,14 @@ internal sealed class PlacementSearch
 
         new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
+        new RepeatedFigures(plate, reach).AddTo(simple);
+        new LentSettings(plate, lexicon, matches, reach).TakeFrom(simple);
         contested.Settle(simple);
         past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches).All()];
-        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From)).Select(tolerances.Within)]);
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches, values).All()];
+        return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From) && !(placement.Values.Count > 0 && reach.IsSecondEnd(placement.From))).Select(tolerances.Within)]);
     }
 
     private void AddAt(int from)
@@ -61,7 +68,7 @@ internal sealed class PlacementSearch
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
             if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
             if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
-            if (node.IsStranger) AddStranger(from, match.End);
+            if (node.IsStranger || (node.IsNumbered && IsNumber(match.End))) AddStranger(from, match.End);
         }
 
         if (tolerances.At(from) is { } share) simple.Add(share);
@@ -76,10 +83,11 @@ internal sealed class PlacementSearch
         foreach (var label in match.Node.Labels)
         {
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
-            foreach (var found in values.At(match.End, label))
+            foreach (var found in minus.Meant(match.End, label, values.At(match.End, label)))
             {
                 if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
                 AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
+                if (label.Field.Form.JoinsSeveral) AddList(label.Field, found.To);
                 if (label.Label.SaidBehind is { } said && found.To < plate.Count && plate.SameLine(found.To)) AddWithWord(label.Field, said, new(from, found.To), found.Text, cost);
             }
         }
@@ -96,6 +104,15 @@ internal sealed class PlacementSearch
 
     /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
     private bool IsLabelEnd(int at, List<Field> fields) => Enumerable.Range(0, at).Any(from => matches[from].Exists(match => match.End == at && match.Node.Labels.Exists(label => fields.Contains(label.Field))));
+
+    /// <summary>OIL: MO/AB, POE: words of one field that follow the one behind its label need no label of their own.</summary>
+    private void AddList(Field field, int from)
+    {
+        for (var at = from; at < plate.Count && plate.SameLine(at) && Gaps.InList(plate.Gap(at)) && Match.Longest(matches, at, node => node.Words.Exists(word => word.Field == field)) is { } next; at = next.End)
+        {
+            simple.Add(new(at, next.End, LabelStands.Nowhere, 0, Value(next.Node.Words.Find(word => word.Field == field)!, at, next.End)));
+        }
+    }
 
     /// <summary>COIL 24 V DC: a word of another field right behind the figure.</summary>
     private void AddWithWord(Field field, NamedText said, Stretch labelled, string text, int cost)
@@ -218,7 +235,14 @@ internal sealed class PlacementSearch
 
     private PlacedValue Value(WordEntry word, int from, int to) => new(word.Field, reader.Read(word.Field, word.Value, null) ?? word.Value, new Stretch(from, to));
 
-    /// <summary>SER 230A, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
+    /// <summary>Whether the number of a part begins with a token: 12345, AX-17, but no figure that has a unit, or a label behind it that reads it.</summary>
+    private bool IsNumber(int at)
+    {
+        if (at == plate.Count || !plate.HasFigures(at) || matches[at].Count > 0) return false;
+        return !plate.Is(at, TokenKind.Number) || (plate.Slice(at, at + 1) is { Length: >= ShortestNumber } figure && !figure.Contains('/') && reach.Ends(at).TrueForAll(end => !reach.IsUnitOfAny(end) && (end == plate.Count || matches[end].TrueForAll(match => match.Node.Labels.TrueForAll(label => values.At(at, label).Count == 0)))));
+    }
+
+    /// <summary>SER 230A, TEST 46 BAR, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
     private void AddStranger(int from, int at)
     {
         if (at == plate.Count || !plate.SameLine(at)) return;
@@ -226,5 +250,6 @@ internal sealed class PlacementSearch
         if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
         var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
         if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
+        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.SettingUnits, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
     }
 }

@@ -50,7 +50,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         if (values.Count == 0) return;
         var given = Quote(run[0].From, run.Max(placement => placement.To));
         var ways = string.Join(" or ", values.Select(value => $"{value.Field.Label} {value.Text}").Distinct().Take(3));
-        complaints.Add(new(ComplaintCode.Ambiguous, values[0].Field.Name, given, $"“{given}” can be read in several ways ({ways}); none is taken. Write the unit or label beside each figure."));
+        complaints.Add(new(ComplaintCode.Ambiguous, values[0].Field.Name, given, $"“{given}” can be read in several ways ({ways}); none is taken. Write the unit, label or sign beside each figure."));
     }
 
     /// <summary>Complains of a label whose figure cannot be, once a field, unless the plate says the field's value elsewhere.</summary>

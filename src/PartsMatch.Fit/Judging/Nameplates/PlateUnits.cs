@@ -41,7 +41,7 @@ internal sealed class PlateUnits
         return figures.Count == 0 || figures.Exists(at => reach.Ends(at).Exists(end => reach.UnitEnd(value.Field, end) is not null)) ? null : new(figures[0], figures[^1] + 1);
     }
 
-    /// <summary>The units beside figures that have a label of one of some fields before or behind them.</summary>
+    /// <summary>The units beside figures that have a label of one of some fields before or behind them, and do not merely repeat another.</summary>
     private static List<(Field Field, string Unit)> Given(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields)
     {
         var given = new List<(Field, string)>();
@@ -52,13 +52,14 @@ internal sealed class PlateUnits
             foreach (var match in lexicon.Tree.At(plate, at).Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
         }
 
+        var repeated = new RepeatedFigures(plate, reach);
         for (var at = 0; at < plate.Count; at++)
         {
             foreach (var end in plate.RunsOn(at) ? [] : reach.Ends(at))
             {
                 foreach (var field in fields)
                 {
-                    if (reach.UnitEnd(field, end) is { } to && plate.SameLine(at) && (labelled[at] || labelled[to])) given.Add((field, plate.Slice(end, to).ToString()));
+                    if (reach.UnitEnd(field, end) is { } to && ((labelled[at] && plate.SameLine(at)) || (labelled[to] && (to == plate.Count || plate.SameLine(to)))) && !fields.Any(other => repeated.Repeats(other, at, to))) given.Add((field, plate.Slice(end, to).ToString()));
                 }
             }
         }
@@ -67,7 +68,7 @@ internal sealed class PlateUnits
     }
 
     /// <summary>Whether two spellings are one unit: F and °F.</summary>
-    private static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
+    public static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
 
     private static string? Written(Field field, string unit) => field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null;
 }

@@ -34,7 +34,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             }
             else if (ToleranceEnd() is { } tolerance)
             {
-                var whole = lexicon.Tolerance is null ? RunEnd(tolerance) : tolerance;
+                var whole = lexicon.Tolerance is null && tolerance != shareEnd ? RunEnd(tolerance) : tolerance;
                 Add(whole == tolerance ? TokenKind.Tolerance : TokenKind.Burnt, whole);
             }
             else if (BurntEnd() is { } burnt)
@@ -64,7 +64,7 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
     private bool IsAtShare()
     {
         if (lexicon.Tolerance is not null) return false;
-        if (text[at] is '±' or '+' or '-' or '−' or '–' && Tolerances.ShareEnd(text.AsSpan(at)) is { } share) shareEnd = at + share;
+        if (Tolerances.SharesEnd(text.AsSpan(at)) is { } share) shareEnd = at + share;
         else if (at != shareEnd) return false;
         return true;
     }
@@ -133,14 +133,11 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         return At(end) is '/' or '-' or '–' && IsFollowedByNoFigure(end + 1) ? end + 1 : null;
     }
 
-    /// <summary>The end of ±5 or +/- 5; null for whatever else, and for a share, ±10 %, unless the family has a field for it: then for everything else.</summary>
+    /// <summary>The end of ±5, +/- 5, ±10 % or +10/-15 %; null for whatever else, and for all but shares where the family has a field for these.</summary>
     private int? ToleranceEnd()
     {
         if (lexicon.Tolerance is not null) return Tolerances.ShareEnd(text.AsSpan(at)) is { } share ? at + share : null;
-        if (text[at] is not ('±' or '+' or '-' or '−' or '–') || Tolerances.End(text.AsSpan(at), IsBehindFigure()) is not { } length) return null;
-        var (end, behind) = (at + length, at + length);
-        while (At(behind) == ' ') behind++;
-        return At(behind) == '%' ? null : end;
+        return (Tolerances.SharesEnd(text.AsSpan(at)) ?? Tolerances.End(text.AsSpan(at), IsBehindFigure())) is { } length ? at + length : null;
     }
 
     /// <summary>Whether a figure, or one with a word or sign that may be its unit, was the last.</summary>

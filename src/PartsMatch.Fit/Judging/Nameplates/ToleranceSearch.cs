@@ -6,21 +6,21 @@ internal sealed class ToleranceSearch(PlateText plate, Lexicon lexicon, ValueRea
     /// <summary>The share that is a token; null when it is none, or can be none of the field.</summary>
     public Placement? At(int at) => Value(at) is { } value ? new(at, at + 1, LabelStands.Nowhere, 0, value) : null;
 
-    /// <summary>A placement with what the shares in it say. What none can be is left over.</summary>
+    /// <summary>A placement with what the shares in it say. What none can be, or what no field holds, is left over.</summary>
     public Placement Within(Placement placement)
     {
-        if (lexicon.Tolerance is not { } field || placement.Values is not [var first, ..] || first.Field == field) return placement;
+        if (placement.Values is not [var first, ..] || first.Field == lexicon.Tolerance) return placement;
         var inside = Enumerable.Range(placement.From, placement.To - placement.From).Where(IsShare).ToList();
         if (inside.Count == 0) return placement;
         return placement with { Values = [.. placement.Values.Select(value => value with { Where = [.. value.Where.SelectMany(stretch => Without(stretch, inside))] }), .. inside.Select(Value).OfType<PlacedValue>()] };
     }
 
-    private bool IsShare(int at) => lexicon.Tolerance is not null && plate.Is(at, TokenKind.Tolerance);
+    private bool IsShare(int at) => plate.Is(at, TokenKind.Tolerance) && plate.Slice(at, at + 1)[^1] == '%';
 
     private PlacedValue? Value(int at)
     {
-        if (!IsShare(at)) return null;
-        return reader.Read(lexicon.Tolerance!, Tolerances.ShareOf(plate.Slice(at, at + 1)), null) is { } text ? new(lexicon.Tolerance!, text, new Stretch(at, at + 1)) : null;
+        if (lexicon.Tolerance is not { } field || !IsShare(at)) return null;
+        return reader.Read(field, Tolerances.ShareOf(plate.Slice(at, at + 1)), null) is { } text ? new(field, text, new Stretch(at, at + 1)) : null;
     }
 
     private static IEnumerable<Stretch> Without(Stretch stretch, List<int> tokens)

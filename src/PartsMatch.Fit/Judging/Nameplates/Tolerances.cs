@@ -10,7 +10,7 @@ internal static class Tolerances
     {
         for (var at = 0; at < text.Length; at++)
         {
-            if (End(text[at..], isBehindFigure: true) is { } end) return new(at, at + end);
+            if ((SharesEnd(text[at..]) ?? End(text[at..], isBehindFigure: true)) is { } end) return new(at, at + end);
         }
 
         return null;
@@ -27,6 +27,19 @@ internal static class Tolerances
     {
         if (FigureEnd(text, SignsEnd(text)) is not { } end) return null;
         var share = AfterSpaces(text, end);
+        return share < text.Length && text[share] == '%' ? share + 1 : null;
+    }
+
+    /// <summary>How long a share with its sign is, or one with a figure for each, that a text begins with: ±10 %, +10/-15 %, -15 % +10 %; null when it begins with none.</summary>
+    public static int? SharesEnd(ReadOnlySpan<char> text)
+    {
+        if (SignEnd(text) is not null) return ShareEnd(text);
+        if (text.IsEmpty || !(text[0] == '+' || IsMinus(text[0])) || FigureEnd(text, 1) is not { } first) return null;
+        var behind = AfterSpaces(text, first);
+        if (behind < text.Length && text[behind] == '%') behind = AfterSpaces(text, behind + 1);
+        if (behind < text.Length && text[behind] is '/' or ',') behind = AfterSpaces(text, behind + 1);
+        if (behind == text.Length || !(text[0] == '+' ? IsMinus(text[behind]) : text[behind] == '+') || FigureEnd(text, behind + 1) is not { } second) return null;
+        var share = AfterSpaces(text, second);
         return share < text.Length && text[share] == '%' ? share + 1 : null;
     }
 

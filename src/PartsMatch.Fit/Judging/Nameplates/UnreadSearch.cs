@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999, RPM 107_. They are complained of, and show which figure is not another label's.</summary>
-internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches)
+internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, ValueSearch values)
 {
     /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
     private const int Worth = 2;
@@ -26,12 +26,14 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches)
         }
     }
 
-    /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one.</summary>
+    /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one; or a figure with the unit of something else, which keeps its label from the figure before it.</summary>
     private Placement? Before(int from)
     {
-        var label = matches[from].LastOrDefault(match => match.Node.Labels.Count > 0);
+        // AT announces nothing by itself.
+        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0));
         if (label.Node is null || !IsFigure(label.End) || !plate.SameLine(label.End)) return null;
         var to = plate.ChunkEnd(label.End);
+        if (label.Node.Labels[0] is var first && values.OthersEnd(label.End, first) is { } unit && Gaps.FromLabel(plate, from, label.End, unit) is 0) return new(from, unit, LabelStands.Before, LessThanRead) { Unread = new(first, new(label.End, unit)) };
         return Gaps.FromLabel(plate, from, label.End, to) is null ? null : Pair(label, new(label.End, to), from, to, LabelStands.Before);
     }
 

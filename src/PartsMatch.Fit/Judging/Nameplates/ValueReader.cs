@@ -51,7 +51,7 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
         if (Plain(field, text) is not { } given) return $"“{typed}” may be one figure or several; write it with a decimal point";
         var meant = units.Meant(unit);
         var tried = meant is null || HasUnit(given) ? given : $"{given} {meant}";
-        return Try(field, tried).Wrong?.Replace($"“{tried}”", meant == unit ? $"“{typed}”" : $"“{typed} {meant}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
+        return Try(field, tried).Wrong?.Replace($"“{tried}”", meant == unit || tried == given ? $"“{typed}”" : $"“{typed} {meant}”", StringComparison.Ordinal) ?? $"“{typed}” is not placed";
     }
 
     private (string? Text, string? Wrong) Try(Field field, string text)

@@ -39,6 +39,9 @@ internal sealed class WordNode
     /// <summary>Whether it announces what no field holds.</summary>
     public bool IsStranger { get; set; }
 
+    /// <summary>Whether it does so before a number of a part only: VALVE NO 12345, but not VALVE NO 24 V.</summary>
+    public bool IsNumbered { get; set; }
+
     /// <summary>The field that figures beside it look like, which are not its own; null for nearly all words.</summary>
     public Field? AlikeTo { get; set; }
 
@@ -55,7 +58,7 @@ internal sealed class WordNode
     public List<MarkEntry> Marks { get; } = [];
 
     /// <summary>Whether a word ends here.</summary>
-    public bool Ends => IsStranger || IsFiller || AlikeTo is not null || Step is not null || Labels.Count + Words.Count + Marks.Count > 0;
+    public bool Ends => IsStranger || IsNumbered || IsFiller || AlikeTo is not null || Step is not null || Labels.Count + Words.Count + Marks.Count > 0;
 }
 
 /// <summary>A word of the vocabulary found in a text.</summary>

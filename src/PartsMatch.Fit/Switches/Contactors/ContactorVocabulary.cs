@@ -44,6 +44,7 @@ public static class ContactorVocabulary
     [
         new("poleCount", "SPST", "1 pole"), new("contactAction", "SPST NO", "normally open"), new("poleCount", "SPST NO", "1 pole"), new("contactAction", "SPST NC", "normally closed"), new("poleCount", "SPST NC", "1 pole"),
         new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
+        new("poleCount", "SPNO SPNC", "2 poles"), new("poleCount", "SPNC SPNO", "2 poles"),
         new("poleCount", "SPDT", "1 pole"), new("contactAction", "SPDT", "change-over"),
         new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"),
         new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),

@@ -55,7 +55,7 @@ public static class PressureControlVocabulary
         Names = ["PRESSURE CONTROL", "PRESSURE SWITCH", "PRESSURE CUTOUT", "PRESSURE SW", "PRESSOSTAT", "CONTROL", "SWITCH", "SW", "SAFETY"],
         Strangers =
         [
-            "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "STYLE", "TYPE", "SET", "FACTORY SET",
+            "MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "TEST", "TEST PRESS", "TEST PRESSURE", "FILE", "FILE NO", "STYLE", "TYPE", "SET", "FACTORY SET",
             "NOT", "NOT FOR", "WITHOUT",
         ],
         Limits =

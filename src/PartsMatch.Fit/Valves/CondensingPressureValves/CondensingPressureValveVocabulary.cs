@@ -38,7 +38,8 @@ public static class CondensingPressureValveVocabulary
         Example = "3-WAY R404A SETTING 180 PSI 5/8 ODF MWP 450 PSI",
         NeverAlone = ["ratedWith"],
         Names = ["HEAD PRESSURE", "HEAD PRESSURE CONTROL", "CONDENSING PRESSURE", "HEAD PRESSURE VALVE", "CONDENSING PRESSURE VALVE", "HEAD PRESS CONTROL", "HEAD PRESS VALVE", "VALVE"],
-        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS"],
+        OnlyAtLabel = ["MO", "AB"],
+        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "TEST", "TEST PRESS", "TEST PRESSURE", "FILE", "TYPE", "CLASS"],
         Limits =
         [
             PlateLimit.Of<Pressure>("setting", "from 5 to 600 psi", setting => Within.Span(setting.Kilopascals, 34, 4140)),

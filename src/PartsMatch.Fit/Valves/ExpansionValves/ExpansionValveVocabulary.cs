@@ -41,9 +41,9 @@ public static class ExpansionValveVocabulary
         UnlessOthers = [new("psi"), new("F")],
         Example = "R404A 1/2 TON EXT EQ 3/8 X 1/2 ODF MOP CHARGE",
         NeverAlone = ["ratedWith"],
-        OnlyAtLabel = ["none", "internal", "external", "LIQUID", "CROSS"],
+        OnlyAtLabel = ["none", "internal", "external", "LIQUID", "CROSS", "MO", "AB"],
         Names = ["EXPANSION VALVE", "THERMOSTATIC EXPANSION VALVE", "TXV", "TEV", "TX VALVE", "VALVE"],
-        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "TYPE", "CLASS", "ORIFICE"],
+        Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "TEST", "TEST PRESS", "TEST PRESSURE", "FILE", "TYPE", "CLASS", "ORIFICE"],
         Limits =
         [
             PlateLimit.Of<CoolingLoad>("ratedCapacity", "from 0.05 to 250 tons", load => Within.Span(load.Watts, 175, 880_000)),

@@ -1,3 +1,5 @@
+using PartsMatch.Fit.Judging;
+
 namespace PartsMatch.Fit.Tests.Judging.Nameplates;
 
 /// <summary>Temperatures and pressures on plates of switches. Expected values are worked by hand: what opens as it falls closes as it rises.</summary>
@@ -78,6 +80,8 @@ public sealed class SettingsOnPlatesTests
     [InlineData(Thermostat, "RANGE -30 + 15 C", "")]
     [InlineData(Thermostat, "RANGE -30 ... +15 °C", "")]
     [InlineData(Thermostat, "RANGE 20 F 80 F", "")]
+    [InlineData(Thermostat, "RANGE 80 TO 20 F", "")]
+    [InlineData(Thermostat, "RANGE 80 F TO 20 F DIFF 4 F", "differential=4 °F")]
     [InlineData(Thermostat, "RANGE 20 80 F DIFF 4 F", "differential=4 °F")]
     [InlineData(Thermostat, "CUT-OUT +2C +8C CUT-IN", "")]
     [InlineData(PressureControl, "RANGE -0.2BAR +7.5BAR", "")]
@@ -107,6 +111,35 @@ public sealed class SettingsOnPlatesTests
     [InlineData(Thermostat, "AUTO RESET 240 V", "reset=automatic; ratedVolts=240 V")]
     [InlineData("condensingPressureValve", "SET@150 PSI HOLDBACK", "arrangement=inlet regulator; setting=150 psi")]
     public void A_label_takes_the_figure_behind_its_sign_and_not_the_next_ones(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(PressureControl, "HIGH PRESSURE 28 BAR CUT-OUT 24 CUT-IN 18", "function=high pressure; cutOut=24 bar; cutIn=18 bar", "28 BAR")]
+    [InlineData(PressureControl, "TEST 500 PSI CUT-OUT 400 CUT-IN 300 PSI", "cutOut=400 psi; cutIn=300 psi", "TEST 500 PSI")]
+    [InlineData(PressureControl, "TEST PRESSURE 500 PSI CUT-OUT 400 PSI CUT-IN 300 PSI", "cutOut=400 psi; cutIn=300 psi", "TEST PRESSURE 500 PSI")]
+    [InlineData(PressureControl, "MAX 42 BAR TEST 46 BAR CUT-OUT 38 CUT-IN 30", "cutOut=38 bar; cutIn=30 bar; pressureMost=42 bar", "TEST 46 BAR")]
+    [InlineData(PressureControl, "LP -0.2 TO 7.5 BAR, CUT-IN 2 CUT-OUT 1 BAR", "function=low pressure; cutOut=1 bar; cutIn=2 bar", "-0.2 TO 7.5 BAR")]
+    [InlineData(PressureControl, "-0.2 TO 7.5 BAR CUT-IN", "", "-0.2 TO 7.5 BAR CUT-IN")]
+    [InlineData(Thermostat, "FAN DELAY 60 C CUT-OUT 5 CUT-IN 2", "function=fan delay; cutOut=5 °C; cutIn=2 °C", "60 C")]
+    [InlineData(Thermostat, "FAN DELAY 60 C CUT-OUT 5 FLA 16 A 240 V", "function=fan delay; cutOut=5 °C; ratedVolts=240 V; fullLoadAmps=16 A", "60 C")]
+    public void A_figure_without_a_label_shifts_none_of_the_settings_behind_it(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+    }
+
+    [Theory]
+    [InlineData("28 BAR CUT-OUT 24 BAR CUT-IN 650 PSI MAX", "cutOut=28 bar; cutIn=24 bar; pressureMost=650 psi")]
+    [InlineData("28 BAR CUT-OUT 24 CUT-IN 16 FLA 240 V", "cutOut=28 bar; cutIn=24 bar; ratedVolts=240 V; fullLoadAmps=16 A")]
+    [InlineData("MAX 42 BAR CUT-OUT 38 CUT-IN 30", "cutOut=38 bar; cutIn=30 bar; pressureMost=42 bar")]
+    public void A_plate_with_its_labels_behind_keeps_its_figures(string plate, string read) => ReadPlate.Whole(PressureControl, plate).ShouldBe(read);
+
+    [Fact]
+    public void Where_every_figure_has_its_unit_and_one_has_no_label_none_is_taken()
+    {
+        var reading = Families.Find(PressureControl)!.ReadNameplate("28 BAR CUT-OUT 24 BAR CUT-IN 18 BAR");
+        reading.Fields.ShouldBeEmpty();
+        reading.Complaints.ShouldHaveSingleItem().Code.ShouldBe(ComplaintCode.Ambiguous);
+    }
 
     [Theory]
     [InlineData("MOP 35 PSI R22", "refrigerants=R-22", "MOP 35 PSI")]

@@ -69,7 +69,15 @@ public sealed class TolerancesOnPlatesTests
     [InlineData("motor", "230V±10% 1~50Hz 0.5A", "voltage=230 V; phase=single-phase; frequency=50 Hz; fullLoadAmps=0.5 A", "±10%")]
     [InlineData("motor", "230V±10%50Hz 0.5A", "voltage=230 V; frequency=50 Hz; fullLoadAmps=0.5 A", "±10%")]
     [InlineData("contactor", "COIL 24V±15% 50/60HZ", "coilVolts=24 V; coilFrequency=50/60 Hz", "±15%")]
-    public void A_share_that_touches_a_figure_is_left_over_without_it(string kind, string plate, string read, string left)
+    [InlineData("contactor", "COIL 230V +10 -15 % 50HZ", "coilVolts=230 V; coilFrequency=50 Hz", "+10 -15 %")]
+    [InlineData("contactor", "COIL 24V +10/-15% 50/60HZ", "coilVolts=24 V; coilFrequency=50/60 Hz", "+10/-15%")]
+    [InlineData("contactor", "COIL 230V~ -15% +10% 50HZ", "coilVolts=230 V; coilFrequency=50 Hz", "-15% +10%")]
+    [InlineData("contactor", "24V ±10% 60HZ COIL 30 FLA 240V", "coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A", "±10%")]
+    [InlineData("solenoidValve", "COIL 24 VAC +10 -15 % 60HZ", "coilVolts=24 V; coilFrequency=60 Hz", "+10 -15 %")]
+    [InlineData("defrostTimer", "CLOCK 230V +10/-15% 50HZ", "clockVolts=230 V; clockFrequency=50 Hz", "+10/-15%")]
+    [InlineData("defrostTimer", "240V ±10% 60 HZ 4 PER DAY", "clockVolts=240 V; clockFrequency=60 Hz; starts=4 a day", "±10%")]
+    [InlineData("motor", "230V +10%/-15% 50HZ 1075 RPM", "speed=1075 rpm; voltage=230 V; frequency=50 Hz", "+10%/-15%")]
+    public void A_share_beside_a_figure_is_left_over_without_it(string kind, string plate, string read, string left)
     {
         ReadPlate.Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);

@@ -49,6 +49,50 @@ public sealed class UnitsOnPlatesTests
         reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("with its unit");
     }
 
+    [Theory]
+    [InlineData(PressureControl, "28 BAR CUT-OUT 24 CUT-IN", "cutOut=28 bar; cutIn=24 bar")]
+    [InlineData(Thermostat, "8 C CUT-IN\n2 CUT-OUT", "cutOut=2 °C; cutIn=8 °C")]
+    public void The_first_figure_of_a_line_says_the_unit_as_well(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    /// <summary>A thermostat has no pressures and a pressure control no temperatures; what stands there is none of their settings.</summary>
+    [Theory]
+    [InlineData(Thermostat, "DIFF 4 F CUT-IN 30 PSI", "differential=4 °F", "CUT-IN 30 PSI")]
+    [InlineData(Thermostat, "DIFF 4 F CUT-IN 2 BAR", "differential=4 °F", "CUT-IN 2 BAR")]
+    [InlineData(PressureControl, "DIFF 10 PSI CUT-OUT 20 F", "differential=10 psi", "CUT-OUT 20 F")]
+    [InlineData(SolenoidValve, "MOPD 300 PSI PS 105 C", "openingDifferential=300 psi", "PS 105 C")]
+    [InlineData(CondensingPressureValve, "3-WAY SET 70 F", "arrangement=three-way", "SET 70 F")]
+    public void A_figure_with_a_unit_that_the_family_does_not_know_is_left_over_and_told(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+        reading.Complaints.ShouldHaveSingleItem();
+    }
+
+    /// <summary>1 bar is 14.504 psi, and °F = 32 + 1.8 °C; plates round what they convert.</summary>
+    [Theory]
+    [InlineData(PressureControl, "RANGE 20-100 PSI (1.4-7 BAR) CUT-IN 30 CUT-OUT 10", "range=20 to 100 psi; cutOut=10 psi; cutIn=30 psi")]
+    [InlineData(PressureControl, "RANGE 20-100 PSI DIFF 40-150 MAX 650 PSI 45 BAR", "range=20 to 100 psi; differential=40 to 150 psi; pressureMost=650 psi")]
+    [InlineData(PressureControl, "MAX 650 PSI/45 BAR CUT-OUT 400", "cutOut=400 psi; pressureMost=650 psi")]
+    [InlineData(PressureControl, "MAX 45 BAR (650 PSI) CUT-OUT 28 BAR (406 PSI) CUT-IN 21", "cutOut=28 bar; cutIn=21 bar; pressureMost=45 bar")]
+    [InlineData(PressureControl, "MAX 650 PSI (45 BAR) CUT-OUT 400 PSI (27.6 BAR) CUT-IN 300 PSI (20.7 BAR)", "cutOut=400 psi; cutIn=300 psi; pressureMost=650 psi")]
+    [InlineData(Thermostat, "RANGE -30/+50 F (-34/+10 C) DIFF 4 CUT-IN 40", "range=-30 to 50 °F; differential=4 °F; cutIn=40 °F")]
+    [InlineData(CondensingPressureValve, "RANGE 100-225 PSI (7-15.5 BAR) SETTING 180", "setting=180 psi; settingLeast=100 psi; settingMost=225 psi")]
+    [InlineData("motor", "1/4 HP (187 W) 1075 RPM 115V", "power=1/4 hp; speed=1075 rpm; voltage=115 V")]
+    [InlineData("motor", "BODY DIA 5.6 IN 142 MM SHAFT 1/2 IN (12.7 MM)", "bodyDiameter=5.6 in; shaftDiameter=1/2 in")]
+    [InlineData("defrostTimer", "FAIL SAFE 30 MIN (0.5 H) RES 40 A", "failSafe=30 min; resistiveAmps=40 A")]
+    [InlineData(SolenoidValve, "PS 500 PSI 34.5 BAR MOPD 300", "openingDifferential=300 psi; workingPressure=500 psi")]
+    public void A_figure_that_says_the_one_before_it_again_in_another_unit_says_nothing_more(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(PressureControl, "RANGE 20-100 PSI (28 BAR) CUT-IN 30", "range=20 to 100 psi")]
+    [InlineData(PressureControl, "MAX 650 PSI 28 BAR CUT-OUT", "cutOut=28 bar; pressureMost=650 psi")]
+    public void One_that_is_not_the_same_repeats_nothing(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
+
+    [Fact]
+    public void A_figure_with_another_unit_is_told_with_its_own() =>
+        Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");
+
     [Fact]
     public void A_figure_that_cannot_be_in_the_others_unit_is_told_with_it() =>
         Families.Find(CondensingPressureValve)!.ReadNameplate("SETTING 180 PS 31 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldBe("Setting: “180 BAR” is not from 5 to 600 psi.");
