@@ -145,28 +145,35 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
         return plate.Gap(end).IsEmpty || (plate.Tokens[end].Length <= LongestSuffix && matches[end].All(match => match.Node.Labels.Count == 0)) ? end + 1 : null;
     }
 
-    /// <summary>1/2 X 4: a figure of the label's field and one of another; a unit behind the second is meant for both.</summary>
+    /// <summary>1/2 X 4, 3/8 ODF X 1/2 ODF: a figure of the label's field and one of another; a unit behind the second is meant for both, and the label that stands behind both may stand behind the first as well.</summary>
     private void AddBy(int from, int end, LabelEntry label, Field other, List<Found> found)
     {
-        var by = reach.UnitEnd(label.Field, end) ?? end;
-        if (!plate.IsBy(by)) return;
+        var behind = reach.UnitEnd(label.Field, end) ?? end;
+        if (ByBehind(behind, label) is not { } by) return;
         foreach (var last in reach.Ends(by + 1))
         {
             var to = reach.UnitEnd(other, last) ?? last;
             var unit = to > last ? plate.Slice(last, to).ToString() : label.Unit;
-            if (reader.Read(label.Field, plate.Slice(from, by), unit) is { } first && reader.Read(other, plate.Slice(by + 1, to), unit) is { } second)
+            if (reader.Read(label.Field, plate.Slice(from, behind), unit) is { } first && reader.Read(other, plate.Slice(by + 1, to), unit) is { } second)
             {
                 var both = new SecondFigure(other, second, by);
                 found.Add(new(to, first, both));
-                if (label.Label.Third is { } third && ThirdEnd(to, label, third, unit) is { } all) found.Add(new(all, first, both, to));
+                if (label.Label.Third is { } third && ByBehind(to, label) is { } next && ThirdEnd(next, label, third, unit) is { } all) found.Add(new(all, first, both, next));
             }
         }
+    }
+
+    /// <summary>The X behind a figure, or behind its label where that is one that stands behind; null when there is none.</summary>
+    private int? ByBehind(int figureEnd, LabelEntry label)
+    {
+        if (plate.IsBy(figureEnd)) return figureEnd;
+        var own = label.Label.OnlyBehind ? Match.Longest(matches, figureEnd, word => word.Labels.Exists(one => one.Label == label.Label))?.End : null;
+        return own is { } by && plate.IsBy(by) ? by : null;
     }
 
     /// <summary>The end of X 1/4 behind 3/8 X 1/2.</summary>
     private int? ThirdEnd(int by, LabelEntry label, PlateThird third, string? unit)
     {
-        if (!plate.IsBy(by)) return null;
         foreach (var end in reach.Ends(by + 1))
         {
             var to = reach.UnitEnd(label.Field, end) ?? end;

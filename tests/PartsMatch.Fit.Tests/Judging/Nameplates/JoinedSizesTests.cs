@@ -52,6 +52,22 @@ public sealed class JoinedSizesTests
     [InlineData("solenoidValve", "1/2 X 1/2 X 1/4 ODF")]
     public void Three_that_are_not_in_that_order_are_not(string kind, string plate) => Fields(kind, plate).ShouldBe("joint=solder");
 
+    /// <summary>Each size with its joint, as plates print them as well.</summary>
+    [Theory]
+    [InlineData("expansionValve", "3/8 ODF X 1/2 ODF", "joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("expansionValve", "3/8 IN SAE X 1/2 IN SAE", "joint=flare; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("expansionValve", "3/8 ODF X 1/2 ODF X 1/4 ODF", "equaliser=external; joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
+    [InlineData("solenoidValve", "3/8\" ODF x 3/8\" ODF", "joint=solder; inletSize=3/8 in; outletSize=3/8 in")]
+    [InlineData("condensingPressureValve", "7/8 ODF X 5/8 ODF", "joint=solder; condenserPort=7/8 in; receiverPort=5/8 in")]
+    public void A_joint_may_stand_behind_each_size(string kind, string plate, string read)
+    {
+        Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Sizes_with_two_kinds_of_joint_are_told_and_not_taken() => Fields("expansionValve", "3/8 SAE X 1/2 ODF").ShouldBe(string.Empty);
+
     /// <summary>An inch sign behind each size, with blanks or without.</summary>
     [Theory]
     [InlineData("solenoidValve", "3/8\" X 1/2\" ODF", "joint=solder; inletSize=3/8 in; outletSize=1/2 in")]
