@@ -169,6 +169,76 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A normally closed contact is closed without power and open with it: that is what the words mean. Of change-over contacts that is so of the side that is wired.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; dropVolts=120 V; legAmps=0 A", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=0 A", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; pullsIn=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")] // it pulled in while it was called for
+    [InlineData("circuitCalls=no; coilVolts=5 V", Conclusion.ReadNext, "dropVolts")] // it pulls none in
+    [InlineData("circuitCalls=no; coilVolts=24 V; dropVolts=120 V", Conclusion.NotThePart, null)] // something feeds it
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=0 A", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=6 A", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=24 V; pullsIn=yes; legAmps=6 A", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=yes; pullsIn=yes; legAmps=6 A", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("dropVolts=120 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("coilVolts=24 V; dropVolts=120 V", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("coilVolts=24 V; dropVolts=120 V; pullsIn=no", Conclusion.PartHasFailed, null)] // neither armature nor pole does as it is to
+    public void Normally_closed_poles_are_closed_without_power_and_open_with_it(string readings, Conclusion conclusion, string? next)
+    {
+        foreach (var (plate, site) in new[] { ("contactAction=normally closed", ""), ("contactAction=change-over", "sidesWired=normally closed"), ("", "sidesWired=normally closed") })
+        {
+            var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {plate}", readings, site);
+            diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+            (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        }
+    }
+
+    /// <summary>Which of two sides is wired tells whether they are to be closed; with both wired one of them always is.</summary>
+    [Theory]
+    [InlineData("", "staysIn=yes", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=6 A", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=normally open", "staysIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=normally open", "circuitCalls=no; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("sidesWired=normally open", "coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=both", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6 A; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)] // of the side that is open
+    public void Change_over_contacts_are_judged_by_the_side_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=change-over", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("contactAction=normally closed")]
+    [InlineData("contactAction=change-over")] // its other side stays unused
+    public void A_new_one_s_normally_closed_poles_are_closed_without_power(string part)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts("contactAction=normally closed"), Named.Texts("loadVolts=240 V"))).Need;
+        var spec = Named.Record<ContactorSpec>($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {part}");
+        Said("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes; dropVolts=0.1 V").ShouldNotContain(ReadingVerdict.Bad);
+        Said("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=240 V").ShouldNotContain(ReadingVerdict.Bad);
+        Said("circuitCalls=no; coilVolts=0 V; dropVolts=240 V").ShouldContain(ReadingVerdict.Bad);
+
+        IEnumerable<ReadingVerdict> Said(string readings) => ContactorFamily.Contactor.AfterSwap(need, spec, Named.Record<ContactorReadings>(readings)).Readings.Select(check => check.Verdict);
+    }
+
     [Theory]
     [InlineData("staysIn=yes; coilVolts=24 V")]
     [InlineData("circuitCalls=no; coilVolts=24 V; pullsIn=yes")]

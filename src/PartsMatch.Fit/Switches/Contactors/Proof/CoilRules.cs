@@ -5,23 +5,33 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck, and one that is out with volts that pull none in is out for want of a call.</remarks>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck, and one that is out with volts that pull none in is out for want of a call. Contacts that are closed without one are looked at then.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.CircuitCalls != false || one.AmpsUnheld is not null) return null;
-        return (one.CannotHold, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false } or { AmpsFlowing: not null }) switch
+        return (one.CannotHold, one.Volts, one is { IsSeenIn: true, StaysIn: not false } or { AmpsWithPower: not null }) switch
         {
+            (false, not null, false) when one is { Action: not ContactAction.NormallyOpen, IsFedEnough: false, Readings.Chatters: not true } => AtRest(one),
             (false, { } volts, false) when one is { IsFedEnough: false, Readings.Chatters: not true } => Ruling.Bad($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out. {volts:0.#} V at its coil pull none in; see what feeds it those all the same, as an electronic switch leaks a few.").NotThePart(),
             (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
             (null, { } volts, _) => MadeFor.Ask(one, Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.")),
             (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
+            (true or null, _, _) when one.Action != ContactAction.NormallyOpen => AtRest(one),
             (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil that hold it in, and was seen in.").ThenRead("staysIn", "There are no volts at its coil that hold it in: do its contacts stay closed?"),
             _ => Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart(),
         };
     }
+
+    /// <summary>What is closed without a call may be open though it should not: that clears no contacts which are to be closed then.</summary>
+    private static Ruling AtRest(ContactorCase one) => one switch
+    {
+        { Action: null } => Ruling.CantTell($"It is not called for; whether the side of its contacts that is wired is to be closed then is not known.").ThenSeeWhichSide(),
+        { Readings: { DropVolts: null, IsBurnt: null } } => Ruling.CantTell($"It is not called for, and its normally closed contacts are to be closed.").ThenRead("dropVolts", "It is not called for: measure the volts across each of its normally closed contacts, which are closed then. Line volts across one are an open contact."),
+        _ => Ruling.NotApplicable($"It is not called for, and its normally closed contacts are to be closed then."),
+    };
 
     private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFedEnough: true, Readings.PullsIn: false } or { IsFed: true, Readings.Chatters: true } ? bad : bad.NotThePart();
 }
@@ -60,7 +70,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
-    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, Readings.StaysIn: not true } ? bad.NotThePart() : bad;
+    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true } ? bad.NotThePart() : bad;
 }
 
 /// <summary>Has the coil its ohms?</summary>
