@@ -266,6 +266,23 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Alternating current does not pull a coil for direct current as it should, and direct current burns one for alternating current: practice.</summary>
+    [Theory]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlFrequency=60 Hz", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=120 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "120 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=24 V; chatters=yes", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilFrequency=60 Hz", "controlCurrent=DC", "coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.NotThePart, "24 V DC at a coil for AC")]
+    [InlineData("coilFrequency=60 Hz", "controlCurrent=DC", "coilVolts=24 V; pullsIn=no; coilOhms=open", Conclusion.PartHasFailed, "open")]
+    [InlineData("coilCurrent=DC", "", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.PartHasFailed, "stuck or broken")]
+    public void A_coil_on_the_other_kind_of_current_has_not_failed_by_not_pulling(string coil, string site, string readings, Conclusion conclusion, string said)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; {coil}", $"circuitCalls=yes; {readings}", site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+        diagnosis.MendFirst.Any(mend => mend.Name == "coilFedWrong").ShouldBe(site.Length > 0);
+    }
+
     [Theory]
     [InlineData("coilVolts=12 V", 1)]
     [InlineData("circuitCalls=yes; coilVolts=12 V", 1)]

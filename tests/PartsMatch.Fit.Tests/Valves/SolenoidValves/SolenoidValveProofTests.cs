@@ -135,6 +135,22 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Alternating current does not pull a coil for direct current as it should, and direct current burns one for alternating current: practice.</summary>
+    [Theory]
+    [InlineData("coilCurrent=DC", "coilSupplyCurrent=AC", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "coilSupplyFrequency=60 Hz", "coilVolts=24 V; magnetPulls=no", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "coilSupplyCurrent=AC", "coilVolts=120 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "120 V AC at a coil for DC")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyCurrent=DC", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V DC at a coil for AC")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyCurrent=DC", "coilVolts=24 V; coilOhms=open", Conclusion.PartHasFailed, "open")]
+    [InlineData("coilCurrent=DC", "", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.PartHasFailed, "the coil is dead")]
+    public void A_magnet_on_the_other_kind_of_current_is_not_dead_by_not_pulling(string coil, string site, string readings, Conclusion conclusion, string said)
+    {
+        var diagnosis = Diagnose($"normalState=NC; coilVolts=24 V; {coil}", $"circuitCalls=yes; {readings}", site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+        diagnosis.MendFirst.Any(mend => mend.Name == "coilVoltsWrong").ShouldBe(site.Length > 0);
+    }
+
     /// <summary>Power holds a normally closed valve open, and a normally open one is shut by it alone: what passes then tells nothing of its seat. Under a tenth of 120 V there is no power (practice), from 102 V (85 %, UFGS 15652A) there is; between them, as electronic switches leak, the magnet tells.</summary>
     [Theory]
     [InlineData("NC", "circuitCalls=no; coilVolts=120 V; passesWhenShut=yes", Conclusion.NotThePart, null)]
@@ -284,9 +300,9 @@ public sealed class SolenoidValveProofTests
         report.Readings.Select(check => (check.Title, check.Verdict)).ShouldBe([("Volts at the coil", ReadingVerdict.Good), ("Magnet", ReadingVerdict.Good), ("Pipe before and behind it", ReadingVerdict.Bad)]);
     }
 
-    private static Diagnosis Diagnose(string plate, string readings)
+    private static Diagnosis Diagnose(string plate, string readings, string site = "")
     {
-        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), []));
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
         need.Complaints.ShouldBeEmpty();
         return SolenoidValveFamily.SolenoidValve.BeforeCondemning(need.Need, Named.Record<SolenoidValveReadings>(readings));
     }

@@ -48,7 +48,7 @@ internal static class MadeFor
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>
-/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few clear it unless it was seen to stay in, or current flows all the same.</remarks>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, or current flows all the same.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
@@ -65,6 +65,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.Coil.Count == 0) return Ruling.CantTell($"{volts:0.#} V at the coil; what it is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate);
         FormattableString limit = $"{new WorkingVolts(one.Coil)}";
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
+        if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
             ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);

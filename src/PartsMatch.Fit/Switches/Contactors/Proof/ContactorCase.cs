@@ -73,10 +73,13 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
-    internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
+    internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.Works(one, volts, Need.Site.ControlCurrent, ContactorCoils.Window));
+
+    /// <summary>Whether its coil is made for the other kind of current than the control circuit has.</summary>
+    internal bool IsOnOtherCurrent => Coil.Any(one => one.IsForOtherThan(Need.Site.ControlCurrent));
 
     /// <summary>Whether its coil has volts enough to pull in, be they too many; null when that is not known.</summary>
-    internal bool? IsFedEnough => IsFed == false && Coil.All(one => Volts > ContactorCoils.Window.Of(one).High) ? true : IsFed;
+    internal bool? IsFedEnough => IsFed == false && !IsOnOtherCurrent && Coil.All(one => Volts > ContactorCoils.Window.Of(one).High) ? true : IsFed;
 
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
     internal double? Carries => Ratings is { Count: > 0 } rows

@@ -19,16 +19,19 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
     /// <summary>The volts that its coil is marked for, or those that one of a new body's coils has which suits the place; null where not given.</summary>
-    internal CoilMade? Coil => (Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts)) is { } there && Coils.Find(coil => CoilOnSupply.FitsVolts(coil, there, SolenoidCoils.Window)) is { High: > 0 } right ? right : Coils is [var first, ..] ? first : null;
+    internal CoilMade? Coil => (Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts)) is { } there && Coils.Find(coil => CoilOnSupply.Works(coil, there, Need.Site.CoilSupplyCurrent, SolenoidCoils.Window)) is { High: > 0 } right ? right : Coils is [var first, ..] ? first : null;
 
     /// <summary>Whether its coil has any volts but stray ones; null where they were not read.</summary>
     internal bool? IsSupplied => Volts is { } volts ? volts > 0 && (Coil is not { } coil || Within.AtLeast(volts, coil.Low * NoSupply)) : null;
 
     /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
-    internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);
+    internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.Works(coil, volts, Need.Site.CoilSupplyCurrent, SolenoidCoils.Window);
 
     /// <summary>Whether it is called for, as far as is known, and its coil has more volts than any of those it is marked for takes: they burn it, and move its magnet as long as it is good.</summary>
-    internal bool IsFedOver => Volts is { } volts && Readings.CircuitCalls != false && Coils.Count > 0 && Coils.TrueForAll(coil => !Within.AtMost(volts, SolenoidCoils.Window.Of(coil).High));
+    internal bool IsFedOver => Volts is { } volts && Readings.CircuitCalls != false && Coils.Count > 0 && !IsOnOtherCurrent && Coils.TrueForAll(coil => !Within.AtMost(volts, SolenoidCoils.Window.Of(coil).High));
+
+    /// <summary>Whether its coil is made for the other kind of current than is there.</summary>
+    internal bool IsOnOtherCurrent => Coil?.IsForOtherThan(Need.Site.CoilSupplyCurrent) == true;
 
     /// <summary>The state in which a coil with power leaves it.</summary>
     internal bool OpensWithPower => State != NormalState.Open;
@@ -70,7 +73,7 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     };
 
     /// <summary>Whether there are volts at its coil that it works at, or more; null where they were not read, or its own are not known.</summary>
-    private bool? HasWorkingVolts => Volts is { } volts && Coil is { } coil ? Within.AtLeast(volts, coil.Low * SolenoidCoils.Window.Least) : null;
+    private bool? HasWorkingVolts => Volts is { } volts && Coil is { } coil ? !IsOnOtherCurrent && Within.AtLeast(volts, coil.Low * SolenoidCoils.Window.Least) : null;
 
     private List<CoilMade> Coils => CoilFacet.Of(Measured.CoilVolts, Measured.CoilCurrent, Measured.CoilFrequency, New?.FurtherCoils) is var facet ? [.. facet.Own, .. facet.Further] : [];
 }

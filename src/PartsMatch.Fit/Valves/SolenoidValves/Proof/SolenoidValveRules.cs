@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -36,7 +37,7 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
-/// <remarks>Too few clear it, but not where it passes and its state is not known: a normally closed one has failed then; nor where a normally open one does not pass, which needs none for that. Too many excuse nothing, and may have burnt its coil.</remarks>
+/// <remarks>Too few, or those of the other kind of current, clear it, but not where it passes and its state is not known: a normally closed one has failed then; nor where a normally open one does not pass, which needs none for that. Too many excuse nothing, and may have burnt its coil.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <inheritdoc/>
@@ -53,6 +54,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
         FormattableString limit = $"{least:0.#} to {most:0.#} V";
         if (one.IsSupplied == false) return Cleared(one, None(volts));
+        if (one is { IsOnOtherCurrent: true, Need.Site.CoilSupplyCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return Within.Span(volts, least, most)
             ? Ruling.Good($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V.", limit)
             : Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit));
