@@ -105,6 +105,30 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Low volts pull a screwdriver and do not lift the valve: under 102 V of 120 V (85 %, UFGS 15652A) nothing that does not pass is its fault, and volts that nobody measured may be low.</summary>
+    [Theory]
+    [InlineData("liquid", "magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=80 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.NotThePart, null)]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=102 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=133 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.PartHasFailed, null)] // too many lift it the better
+    [InlineData("suction", "magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("suction", "circuitCalls=yes; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("suction", "magnetPulls=yes; coilVolts=80 V; passesWhenOpen=no", Conclusion.NotThePart, null)]
+    [InlineData("suction", "magnetPulls=yes; coilVolts=102 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    public void A_magnet_that_pulls_opens_it_only_at_volts_that_it_works_at(string line, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose(Plate, readings, $"line={line}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_coil_s_marking_no_volts_are_known_to_lift_it()
+    {
+        var next = Diagnose("normalState=NC", "coilVolts=16 V; magnetPulls=yes; passesWhenOpen=no", "line=suction").Next;
+        (next?.Side, next?.Field).ShouldBe((Side.Plate, "coilVolts"));
+    }
+
     [Theory]
     [InlineData("passesWhenOpen=yes", ReadingVerdict.Good)]
     [InlineData("passesWhenOpen=no", ReadingVerdict.Bad)]

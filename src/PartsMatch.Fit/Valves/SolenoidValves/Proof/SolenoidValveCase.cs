@@ -39,10 +39,10 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The state in which it is without power; null where not known.</summary>
     internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
 
-    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls, a normally open one without volts, or whose magnet does not pull while nothing calls. Null where that cannot be told, as of one whose state is not known.</summary>
+    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls at volts that it works at, for fewer pull a screwdriver and lift nothing; a normally open one without volts, or whose magnet does not pull while nothing calls. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftOpen => State switch
     {
-        NormalState.Closed when Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
+        NormalState.Closed when HasWorkingVolts == true && Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
         NormalState.Open when IsSupplied == false || Readings is { CircuitCalls: false, MagnetPulls: false } => true,
         _ => null,
     };
