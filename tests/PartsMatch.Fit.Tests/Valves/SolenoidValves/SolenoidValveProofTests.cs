@@ -122,6 +122,22 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A pipe that is colder behind tells of a throttle in a liquid line alone (practice).</summary>
+    [Theory]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; temperatureBefore=150 °F; temperatureBehind=140 °F", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; temperatureBefore=150 °F; temperatureBehind=149 °F", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=0 V; temperatureBefore=95 °F; temperatureBehind=80 °F", Conclusion.ReadNext, "line")] // in a liquid line it has failed, whatever its circuit lacks
+    [InlineData("NO", "circuitCalls=no; coilVolts=0 V; temperatureBefore=95 °F; temperatureBehind=80 °F", Conclusion.ReadNext, "line")]
+    public void A_line_that_is_not_known_is_asked_for_before_its_pipe_tells(string state, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz; normalState={state}", readings, "");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     [Fact]
     public void Without_the_coil_s_marking_no_volts_are_known_to_lift_it()
     {
@@ -319,12 +335,12 @@ public sealed class SolenoidValveProofTests
     [Fact]
     public void A_new_one_is_held_to_its_own_coil_and_never_condemned()
     {
-        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), [])).Need;
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), Named.Texts("line=liquid"))).Need;
         var report = SolenoidValveFamily.SolenoidValve.AfterSwap(need, Named.Record<SolenoidValveSpec>("normalState=NC; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz = QC-120"), Named.Record<SolenoidValveReadings>("coilVolts=118 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=90 °F"));
         report.Readings.Select(check => (check.Title, check.Verdict)).ShouldBe([("Volts at the coil", ReadingVerdict.Good), ("Magnet", ReadingVerdict.Good), ("Pipe before and behind it", ReadingVerdict.Bad)]);
     }
 
-    private static Diagnosis Diagnose(string plate, string readings, string site = "")
+    private static Diagnosis Diagnose(string plate, string readings, string site = "line=liquid")
     {
         var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
         need.Complaints.ShouldBeEmpty();

@@ -47,10 +47,10 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
         _ => null,
     };
 
-    /// <summary>How much colder a liquid line is behind it, K; null where that was not read, and of a line for gas, where it tells nothing.</summary>
+    /// <summary>How much colder the line is behind it, K, if that is not one for gas, where it tells nothing; null where it was not read.</summary>
     internal double? KelvinsLost => Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas ? null : Readings.TemperatureBefore?.DegreesCelsius - Readings.TemperatureBehind?.DegreesCelsius;
 
-    /// <summary>Whether the liquid line is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
+    /// <summary>Whether the line, if it is one for liquid, is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
     internal bool Throttles => KelvinsLost is { } lost && Within.AtLeast(lost, 3 / 1.8);
 
     /// <summary>Whether a normally open one was seen not to pass: it is to without power, so that what its coil lacks excuses nothing, and it is not to be called for.</summary>

@@ -110,21 +110,18 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
 }
 
 /// <summary>Does it pass what it should while it is open?</summary>
-/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open.</remarks>
+/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open. Which line it is in is asked first: of one for gas no pipe tells.</remarks>
 public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", SolenoidValveReadingSources.ValveDropWhenOpen)
 {
+    private const string WhichLine = "See which line it is in, liquid, suction or hot gas: only of a liquid line does the pipe before and behind it tell.";
+
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
         if (one.Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas) return null;
-        if (one.KelvinsLost is not { } drop)
-        {
-            return one.Readings.MagnetPulls == true && one.OpensWithPower && (one.Readings.PassesWhenShut is null || one.New is not null)
-                ? Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind.")
-                : null;
-        }
-
+        if (one.KelvinsLost is not { } drop) return Asked(one);
         FormattableString limit = $"under 3 °F (1.7 K)";
+        if (one.Need.Site.Line is null) return Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it; that tells of a liquid line alone, and which line it is in is not known.", limit).ThenRead("line", WhichLine, Side.Site);
         if (!one.Throttles) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
         var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
         return one switch
@@ -135,6 +132,13 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
             _ => bad,
         };
     }
+
+    private static Ruling? Asked(SolenoidValveCase one) => one switch
+    {
+        { Readings.MagnetPulls: not true } or { OpensWithPower: false } or { Readings.PassesWhenShut: not null, New: null } or { Need.Site.Line: null, Readings.PassesWhenOpen: not null } => null,
+        { Need.Site.Line: null } => Ruling.Read("line", WhichLine, Side.Site),
+        _ => Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind."),
+    };
 }
 
 /// <summary>A normally open valve without its power as what to look at next.</summary>
