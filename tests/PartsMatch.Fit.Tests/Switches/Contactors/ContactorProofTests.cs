@@ -161,7 +161,11 @@ public sealed class ContactorProofTests
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16 A; staysIn=no; dropVolts=0.1 V", Conclusion.ReadNext, "fullLoadAmps")] // by its coil it is in
-    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "legAmps")]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/238 V", Conclusion.NotThePart, null)]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; pullsIn=yes; legAmps=0.3 A; staysIn=no; dropVolts=240/238 V", Conclusion.NotThePart, null)] // it pulled in while it was called for
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=16 A; staysIn=no; dropVolts=240/0.1 V", Conclusion.PartHasFailed, null)]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=16 A; staysIn=no; dropVolts=1 V", Conclusion.PartHasFailed, null)]
     public void What_a_shunt_passes_is_of_no_welded_pole(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings, site);

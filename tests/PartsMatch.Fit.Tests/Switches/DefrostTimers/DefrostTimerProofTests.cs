@@ -62,9 +62,15 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=0 V", Conclusion.NotThePart, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=23.9 V", Conclusion.NotThePart, null)]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=24 V", Conclusion.ReadNext, "commonVolts")]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V", Conclusion.ReadNext, "commonVolts")]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=203.9 V", Conclusion.ReadNext, "commonVolts")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=24 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=203.9 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=yes", Conclusion.NotThePart, null)] // a bad feed
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=no", Conclusion.NotThePart, null)] // stray ones
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=no", Conclusion.NotThePart, null)] // a floating wire may show nearly all of the line's
+    [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V; commonVoltsStand=no", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=yes", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=yes", Conclusion.PartHasFailed, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=204 V", Conclusion.PartHasFailed, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; fanContactOpens=no; commonVolts=120 V", Conclusion.PartHasFailed, null)] // by its fan contact
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
@@ -104,7 +110,7 @@ public sealed class DefrostTimerProofTests
     [InlineData("endedThereBy=temperature", "clockTurns=no; releaseVoltsThere=0 V", "clockVoltsThere")]
     [InlineData(Heaters, "clockTurns=no; heaterContactCloses=no; commonVolts=0 V", "clockVoltsThere")]
     [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V", "commonVolts")]
-    [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V; commonVolts=120 V", "commonVolts")] // stray ones, or a bad feed
+    [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V; commonVolts=120 V", "commonVoltsStand")] // stray ones, or a bad feed
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; releasePulls=no", "releaseVoltsThere")]
     [InlineData(Heaters, "releasePulls=no; heaterContactCloses=no; commonVolts=0 V", "releaseVoltsThere")]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=0 V; releasePulls=no; releaseVoltsThere=0 V", null)]

@@ -64,7 +64,7 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells, as of change-over contacts with both sides wired. That it pulled in with volts says nothing of without.</summary>
     internal bool? IsClosed => Action switch
     {
-        ContactAction.NormallyOpen => IsUnfed && StaysIn != true && AmpsFlowing is null ? false : IsSeenIn,
+        ContactAction.NormallyOpen => IsUnfed && (StaysIn == false || (StaysIn is null && AmpsFlowing is null)) ? false : IsSeenIn,
         ContactAction.NormallyClosed => IsUnfed ? true : Readings.PullsIn is { } pulls ? !pulls : AmpsFlowing is null ? null : true,
         _ => null,
     };

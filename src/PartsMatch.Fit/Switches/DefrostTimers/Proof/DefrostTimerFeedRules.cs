@@ -6,9 +6,13 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one is { Readings.HeaterContactCloses: false, HeaterContactFeed: VoltsAt.None }
-        ? Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart()
-        : null;
+    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.HeaterContactCloses != false ? null : (one.HeaterContactFeed, one.Readings.CommonVoltsStand) switch
+    {
+        (VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (VoltsAt.Wrong, true) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
+        _ => null,
+    };
 }
 
 /// <summary>Has its clock the volts that it is made for?</summary>
