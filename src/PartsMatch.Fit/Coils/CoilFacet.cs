@@ -28,6 +28,9 @@ public readonly record struct CoilMade(double Low, double High, CoilCurrent? Cur
         [.. number],
         null);
 
+    /// <summary>Whether it is made for the other kind of current than is there; not where one of the two is not known.</summary>
+    internal bool IsForOtherThan(CoilCurrent? there) => Current is { } made && there is { } known && made != known;
+
     /// <inheritdoc/>
     public override string ToString() =>
         FormattableString.Invariant($"{(Low < High ? FormattableString.Invariant($"{Low:0.#}-{High:0.#}") : FormattableString.Invariant($"{Low:0.#}"))} V{(Current == CoilCurrent.Direct ? " DC" : Hertz.Count > 0 ? $" {string.Join('/', Hertz.Select(hertz => FormattableString.Invariant($"{hertz:0.##}")))} Hz" : string.Empty)}");
@@ -58,6 +61,17 @@ public readonly record struct CoilPowerFacet(double? Va, CoilFacet Coils)
     /// <summary>Reads a part's fields.</summary>
     internal static CoilPowerFacet Of(ElectricApparentPower? va, Taps? volts, CoilCurrent? current, Figures<Frequency>? frequency, CoilOffers? further) =>
         new(Rounded.Voltamperes(va), CoilFacet.Of(volts, current, frequency, null) with { Further = further is null ? default : [.. further.Select(CoilMade.Powered)] });
+}
+
+/// <summary>Volts at a coil that is made for the other kind of current, in words; formed only when they are shown.</summary>
+/// <param name="Volts">Volts there.</param>
+/// <param name="There">What kind they are.</param>
+internal readonly record struct OtherCurrent(double Volts, CoilCurrent There)
+{
+    /// <inheritdoc/>
+    public override string ToString() => There == CoilCurrent.Direct
+        ? FormattableString.Invariant($"{Volts:0.#} V DC at a coil for AC: direct current burns it")
+        : FormattableString.Invariant($"{Volts:0.#} V AC at a coil for DC: alternating current makes it hum, and does not pull as it should");
 }
 
 /// <summary>The voltages of a coil in words; formed only when they are shown.</summary>

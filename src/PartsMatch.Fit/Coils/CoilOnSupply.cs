@@ -79,6 +79,9 @@ internal static class CoilOnSupply
     /// <param name="names">What it is called.</param>
     public static OwnMeasure Measure(CoilWindow window, CoilNames names) => new("a voltage", $"under its {names.Noun}'s", 0, 100 * (1 - window.Least), "%") { Or = new("one", "over it", 0, 100 * (window.Most - 1), "%") };
 
+    /// <summary>Whether a coil works at volts of a kind, which nothing speaks against where it is not known.</summary>
+    internal static bool Works(CoilMade coil, double volts, CoilCurrent? there, CoilWindow window) => FitsVolts(coil, volts, window) && !coil.IsForOtherThan(there);
+
     /// <summary>Whether a coil takes the volts.</summary>
     internal static bool FitsVolts(CoilMade coil, double volts, CoilWindow window) => window.Of(coil).Holds(volts);
 

@@ -27,7 +27,7 @@ internal readonly record struct CoilSupply(double? Volts, double? Hertz, CoilCur
     /// <summary>Whether a coil is made for the current, and for its frequency; null where that is not known. One for any mains is so only where it is known that no direct current is there.</summary>
     public bool? Suits(CoilMade coil, CoilWindow window)
     {
-        if (coil.Current is { } made && Current is { } there && made != there) return false;
+        if (coil.IsForOtherThan(Current)) return false;
         if (coil.Current == CoilCurrent.Direct) return Current is null ? null : true;
         if (Current == CoilCurrent.Direct || coil.Hertz.Count == 0) return null;
         if (Hertz is { } hertz) return IsFor(coil, hertz, window);

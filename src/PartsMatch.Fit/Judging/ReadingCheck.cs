@@ -57,7 +57,7 @@ public sealed record Ruling
     public static Ruling NotApplicable(FormattableString sentence, FormattableString? limit = null) => Of(ReadingVerdict.NotApplicable, sentence, limit);
 
     /// <summary>There is nothing to judge yet: this is to be read first.</summary>
-    public static Ruling Read(string field, string why) => new(null, string.Empty, null) { Asks = new(field, why) };
+    public static Ruling Read(string field, string why, Side? side = null) => new(null, string.Empty, null) { Asks = new(field, why, side) };
 
     /// <summary>The same, and it follows that the part has failed.</summary>
     public Ruling ThePartHasFailed() => this with { Concludes = Conclusion.PartHasFailed };

@@ -35,7 +35,7 @@ public sealed record ContactorReadings : Readings
     public bool? IsBurnt { get; init; }
 
     /// <summary>Whether it stays in without its coil.</summary>
-    [Field("Stays in", "Whether contacts stay closed though there are no volts at the coil.", Group = Contacts)]
+    [Field("Stays in", "Whether contacts stay closed though there are no volts at the coil, as normally closed ones are to.", Group = Contacts)]
     public bool? StaysIn { get; init; }
 
     /// <summary>Volts across each closed pole.</summary>

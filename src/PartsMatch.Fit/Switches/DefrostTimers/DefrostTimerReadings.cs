@@ -39,6 +39,10 @@ public sealed record DefrostTimerReadings : Readings
     [Field("Volts before the heater contact", "In defrost, at the common that feeds it, against the heaters' other line: with none there its terminal is dead however well it closes.", Group = ByHand, Tool = Tool.Meter, Example = "238 V")]
     public Measured<ElectricPotential>? CommonVolts { get; init; }
 
+    /// <summary>Whether the volts before the heater contact stand under a load.</summary>
+    [Field("Heater contact's feed stands under a lamp", "Whether the volts before the heater contact stay with a lamp for the line's volts across them, or a meter of few ohms: stray ones break down, those of a bad feed stay.", Group = ByHand, Tool = Tool.Meter)]
+    public bool? CommonVoltsStand { get; init; }
+
     /// <summary>Whether the fan contact opens.</summary>
     [Field("Fan contact opens", "By no volts at the fan terminal, in defrost.", Group = ByHand)]
     public bool? FanContactOpens { get; init; }

@@ -24,7 +24,7 @@ internal static class ThermostatSteps
                     ? new(Stage.Mount, "hold the disc flat and tight where the old one sat", "Clean metal under it, leads tied where neither fan nor heater reaches them, and no melting water standing on it.")
                     : new(Stage.Mount, "put the bulb where the old one sat, and lead the capillary where nothing rubs on it", "Coil what is spare with wide bends: a kinked capillary is a dead thermostat. Keep it off the defrost heaters."),
                 new(Stage.Wire, "put each wire back where its mark says", "Never bridge a limit to see whether the rest runs."),
-                new(Stage.StartAndCheck, $"let it move by its own, with a thermometer at its bulb: it is to open{At(need.Site.CutOutNeeded)}, and close{(part.Reset == ContactReset.Manual ? " by its button" : At(need.Site.CutInNeeded))}, within 5 °F (2.8 K)", "A disc is cooled with ice water in a bag and warmed in the hand; the thermometer counts, not the scale."),
+                new(Stage.StartAndCheck, $"let it move by its own, with a thermometer at its bulb: it is to open{At(need.Site.CutOutNeeded)}, and close{(part.Reset == ContactReset.Manual ? " by its button" : At(need.Site.CutInNeeded))}, within 5 °F (2.8 K)", $"Take {Brought(need.Site)}, and put a disc in a bag; the thermometer counts, not the scale."),
                 .. isDefrost ? (Step[])[new(Stage.StartAndCheck, "start a defrost by hand: it is to end by temperature, and the fans are to start once the coil is cold", "Add no refrigerant, and judge nothing by the fans, before they run.")] : [],
                 new(Stage.StartAndCheck, "measure the volts across its closed contacts under load: at most 0.5 V (practice)", null),
                 new(Stage.Record, "write down its number, where it opened and closed by the thermometer, and the date", null),
@@ -39,6 +39,8 @@ internal static class ThermostatSteps
     private static IEnumerable<Caution> FanWords(ThermostatNeed need) => need.Plate.Function == ThermostatFunction.FanDelayAndDefrostEnd || need.Site is not { FanMotors: null, FanVolts: null }
         ? [new(Stage.MakeSafe, "Fans and heaters may hang on two circuits: both are locked, and both are proved dead.")]
         : [];
+
+    private static BulbBrought Brought(ThermostatSite site) => (Degrees.In(site.CutOutNeeded), Degrees.In(site.CutInNeeded)) is ({ } opens, { } closes) ? new(Math.Min(opens, closes), Math.Max(opens, closes)) : default;
 
     private static string At(UnitsNet.Temperature? temperature) => temperature is { } known ? $" at {QuantityForms.Temperature.Write(known)}" : string.Empty;
 }

@@ -161,12 +161,86 @@ public sealed class ContactorProofTests
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16 A; staysIn=no; dropVolts=0.1 V", Conclusion.ReadNext, "fullLoadAmps")] // by its coil it is in
-    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "legAmps")]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/238 V", Conclusion.NotThePart, null)]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; pullsIn=yes; legAmps=0.3 A; staysIn=no; dropVolts=240/238 V", Conclusion.NotThePart, null)] // it pulled in while it was called for
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=16 A; staysIn=no; dropVolts=240/0.1 V", Conclusion.PartHasFailed, null)]
+    [InlineData("shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=16 A; staysIn=no; dropVolts=1 V", Conclusion.PartHasFailed, null)]
     public void What_a_shunt_passes_is_of_no_welded_pole(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", readings, site);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A normally closed contact is closed without power and open with it: that is what the words mean. Of change-over contacts that is so of the side that is wired.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; dropVolts=120 V; legAmps=0 A", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; legAmps=0 A", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; pullsIn=yes", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")] // it pulled in while it was called for
+    [InlineData("circuitCalls=no; coilVolts=5 V", Conclusion.ReadNext, "dropVolts")] // it pulls none in
+    [InlineData("circuitCalls=no; coilVolts=24 V; dropVolts=120 V", Conclusion.NotThePart, null)] // something feeds it
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=0 A", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=6 A", Conclusion.PartHasFailed, null)]
+    [InlineData("coilVolts=24 V; pullsIn=yes; legAmps=6 A", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("circuitCalls=yes; pullsIn=yes; legAmps=6 A", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("dropVolts=120 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("coilVolts=24 V; dropVolts=120 V", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("coilVolts=24 V; dropVolts=120 V; pullsIn=no", Conclusion.PartHasFailed, null)] // neither armature nor pole does as it is to
+    public void Normally_closed_poles_are_closed_without_power_and_open_with_it(string readings, Conclusion conclusion, string? next)
+    {
+        foreach (var (plate, site) in new[] { ("contactAction=normally closed", ""), ("contactAction=change-over", "sidesWired=normally closed"), ("", "sidesWired=normally closed") })
+        {
+            var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {plate}", readings, site);
+            diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+            (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        }
+    }
+
+    /// <summary>Which of two sides is wired tells whether they are to be closed; with both wired one of them always is.</summary>
+    [Theory]
+    [InlineData("", "staysIn=yes", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=6 A", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=normally open", "staysIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=normally open", "circuitCalls=no; coilVolts=0 V", Conclusion.NotThePart, null)]
+    [InlineData("sidesWired=normally open", "coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=both", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6 A; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)] // of the side that is open
+    public void Change_over_contacts_are_judged_by_the_side_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=change-over", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Theory]
+    [InlineData("contactAction=normally closed")]
+    [InlineData("contactAction=change-over")] // its other side stays unused
+    public void A_new_one_s_normally_closed_poles_are_closed_without_power(string part)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(null, Named.Texts("contactAction=normally closed"), Named.Texts("loadVolts=240 V"))).Need;
+        var spec = Named.Record<ContactorSpec>($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {part}");
+        Said("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes; dropVolts=0.1 V").ShouldNotContain(ReadingVerdict.Bad);
+        Said("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=240 V").ShouldNotContain(ReadingVerdict.Bad);
+        Said("circuitCalls=no; coilVolts=0 V; dropVolts=240 V").ShouldContain(ReadingVerdict.Bad);
+
+        IEnumerable<ReadingVerdict> Said(string readings) => ContactorFamily.Contactor.AfterSwap(need, spec, Named.Record<ContactorReadings>(readings)).Readings.Select(check => check.Verdict);
     }
 
     [Theory]
@@ -194,6 +268,23 @@ public sealed class ContactorProofTests
         var diagnosis = Diagnose($"coilVolts=24 V; {coil}", $"staysIn=yes; coilVolts={volts}", site);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Alternating current does not pull a coil for direct current as it should, and direct current burns one for alternating current: practice.</summary>
+    [Theory]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlFrequency=60 Hz", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=120 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "120 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=24 V; chatters=yes", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilFrequency=60 Hz", "controlCurrent=DC", "coilVolts=24 V; pullsIn=no; coilOhms=18 Ω", Conclusion.NotThePart, "24 V DC at a coil for AC")]
+    [InlineData("coilFrequency=60 Hz", "controlCurrent=DC", "coilVolts=24 V; pullsIn=no; coilOhms=open", Conclusion.PartHasFailed, "open")]
+    [InlineData("coilCurrent=DC", "", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.PartHasFailed, "stuck or broken")]
+    public void A_coil_on_the_other_kind_of_current_has_not_failed_by_not_pulling(string coil, string site, string readings, Conclusion conclusion, string said)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; {coil}", $"circuitCalls=yes; {readings}", site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+        diagnosis.MendFirst.Any(mend => mend.Name == "coilFedWrong").ShouldBe(site.Length > 0);
     }
 
     [Theory]

@@ -62,9 +62,15 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=0 V", Conclusion.NotThePart, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=23.9 V", Conclusion.NotThePart, null)]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=24 V", Conclusion.ReadNext, "commonVolts")]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V", Conclusion.ReadNext, "commonVolts")]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=203.9 V", Conclusion.ReadNext, "commonVolts")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=24 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=203.9 V", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=yes", Conclusion.NotThePart, null)] // a bad feed
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=no", Conclusion.NotThePart, null)] // stray ones
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=no", Conclusion.NotThePart, null)] // a floating wire may show nearly all of the line's
+    [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V; commonVoltsStand=no", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=yes", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=yes", Conclusion.PartHasFailed, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=204 V", Conclusion.PartHasFailed, null)]
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; fanContactOpens=no; commonVolts=120 V", Conclusion.PartHasFailed, null)] // by its fan contact
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
@@ -104,7 +110,7 @@ public sealed class DefrostTimerProofTests
     [InlineData("endedThereBy=temperature", "clockTurns=no; releaseVoltsThere=0 V", "clockVoltsThere")]
     [InlineData(Heaters, "clockTurns=no; heaterContactCloses=no; commonVolts=0 V", "clockVoltsThere")]
     [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V", "commonVolts")]
-    [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V; commonVolts=120 V", "commonVolts")] // stray ones, or a bad feed
+    [InlineData(Heaters, "heaterContactCloses=no; clockVoltsThere=0 V; commonVolts=120 V", "commonVoltsStand")] // stray ones, or a bad feed
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; releasePulls=no", "releaseVoltsThere")]
     [InlineData(Heaters, "releasePulls=no; heaterContactCloses=no; commonVolts=0 V", "releaseVoltsThere")]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=0 V; releasePulls=no; releaseVoltsThere=0 V", null)]
@@ -141,12 +147,38 @@ public sealed class DefrostTimerProofTests
         (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, site), Named.Record<DefrostTimerReadings>("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=25 A")).Next?.Field).ShouldBe(next);
 
     [Theory]
-    [InlineData("clockTurns=no; clockVoltsThere=480 V", "clockFedOver")]
-    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=480 V", "releaseFedOver")]
+    [InlineData("clockTurns=no; clockVoltsThere=480 V", "clockFedWrong")]
+    [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=480 V", "releaseFedWrong")]
+    [InlineData("clockTurns=yes; clockVoltsThere=277 V", "clockFedWrong")]
+    [InlineData("clockTurns=yes; clockVoltsThere=200 V", "clockFedWrong")]
+    [InlineData("clockTurns=yes; releasePulls=yes; releaseVoltsThere=277 V", "releaseFedWrong")]
+    [InlineData("clockTurns=yes; clockVoltsThere=264 V; releasePulls=yes; releaseVoltsThere=264 V", null)]
     [InlineData("clockTurns=no; clockVoltsThere=240 V", null)]
     [InlineData("clockTurns=no; clockVoltsThere=120 V", null)]
-    public void Too_many_volts_are_mended_before_a_new_one_burns_too(string readings, string? mend) =>
+    public void Wrong_volts_are_mended_before_a_new_one_burns_or_stops_too(string readings, string? mend) =>
         (DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need($"{Plate}; releaseVolts=240 V", Heaters), Named.Record<DefrostTimerReadings>(readings)).MendFirst.SingleOrDefault()?.Name).ShouldBe(mend);
+
+    /// <summary>A clock runs from 90 to 110 % of its volts, 187.2 to 264 V of 208-240 V, a release from 85 % on: outside them it is mended, though it still does its work.</summary>
+    [Theory]
+    [InlineData("clockVoltsThere=277 V", ReadingVerdict.Bad)]
+    [InlineData("clockVoltsThere=264.1 V", ReadingVerdict.Bad)]
+    [InlineData("clockVoltsThere=264 V", null)]
+    [InlineData("clockVoltsThere=187.2 V", null)]
+    [InlineData("clockVoltsThere=187.1 V", ReadingVerdict.Bad)]
+    [InlineData("releasePulls=yes; releaseVoltsThere=277 V", ReadingVerdict.Bad)]
+    [InlineData("releasePulls=yes; releaseVoltsThere=203.9 V", ReadingVerdict.Bad)]
+    [InlineData("releasePulls=yes; releaseVoltsThere=204 V", null)]
+    public void Wrong_volts_are_told_though_clock_and_release_still_work(string readings, ReadingVerdict? verdict)
+    {
+        const string plate = "clockVolts=208-240 V; clockFrequency=60 Hz; endedBy=temperature; releaseVolts=240 V";
+        var all = $"clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; {readings}";
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, Heaters), Named.Record<DefrostTimerReadings>(all));
+        diagnosis.Conclusion.ShouldBe(verdict is null ? Conclusion.NothingWrongFound : Conclusion.NotThePart, diagnosis.Sentence);
+        Fed(diagnosis.Checks).ShouldBe(verdict);
+        Fed(After(Need(plate, Heaters), plate, all)).ShouldBe(verdict);
+
+        static ReadingVerdict? Fed(IEnumerable<ReadingCheck> checks) => checks.SingleOrDefault(check => check.Title is "Volts at its clock" or "Volts at its release")?.Verdict;
+    }
 
     [Theory]
     [InlineData("16.7 A", 1)]

@@ -189,6 +189,31 @@ public sealed class ThermostatProofTests
         next!.Why.ShouldStartWith(why);
     }
 
+    /// <summary>Ice water stands at 32 °F, and cools no bulb below; ice with salt goes down to about 0 °F, and a hand warms past 80 °F: practice. The fans' contacts are passed by 5 °F.</summary>
+    [Theory]
+    [InlineData("function=box thermostat; cutOut=-10 °F; cutIn=-5 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=-8 °F", "ice with salt", "a hand")]
+    [InlineData("function=fan delay; cutOut=45 °F; cutIn=25 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=44 °F", "ice with salt", "a hand")]
+    [InlineData("function=box thermostat; cutOut=34.9 °F; cutIn=40 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=37 °F", "ice with salt", "a hand")]
+    [InlineData("function=box thermostat; cutOut=35 °F; cutIn=40 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=37 °F", "ice water", "a hand")]
+    [InlineData("function=high limit; cutOut=80 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "a hand")]
+    [InlineData("function=high limit; cutOut=81 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "hot water")]
+    [InlineData("function=fan delay and defrost end; cutIn=55 °F; cutOut=35 °F; fanCutOut=50 °F; fanCutIn=39.9 °F", "areFansClosed=no; bulbTemperature=45 °F", "ice with salt", "a hand")]
+    [InlineData("function=fan delay and defrost end; cutIn=55 °F; cutOut=35 °F; fanCutOut=50 °F; fanCutIn=40.1 °F", "areFansClosed=no; bulbTemperature=45 °F", "ice water", "a hand")]
+    public void A_bulb_is_cooled_and_warmed_with_what_reaches_where_it_moves(string plate, string readings, string cold, string warm)
+    {
+        var why = ThermostatFamily.Thermostat.BeforeCondemning(Need(plate), Named.Record<ThermostatReadings>(readings)).Next!.Why;
+        why.ShouldContain(cold);
+        why.ShouldContain($"{warm} to warm it");
+        (why.Contains("ice water", StringComparison.Ordinal) && why.Contains("ice with salt", StringComparison.Ordinal)).ShouldBeFalse(why);
+    }
+
+    [Theory]
+    [InlineData("cutOutNeeded=-10 °F; cutInNeeded=-5 °F", "Take ice with salt (down to about 0 °F, −18 °C) or the cold coil or box itself to cool it, a hand to warm it")]
+    [InlineData("cutOutNeeded=38 °F; cutInNeeded=42 °F", "Take ice water to cool it, a hand to warm it")]
+    [InlineData("", "Take ice water, or under 35 °F")]
+    public void A_new_one_is_proved_with_what_reaches_where_it_moves(string site, string words) =>
+        NotesCases.Of("thermostat", "function=box thermostat", site, "function=box thermostat; range=-30 to 80 °F; differential=3 °F").Notes.Steps.ShouldContain(step => step.Detail != null && step.Detail.StartsWith(words, StringComparison.Ordinal));
+
     [Fact]
     public void Fans_that_stand_still_beside_closed_contacts_are_something_else() => Before(FanDelay, "", "fansStarted=no; boxIsCold=yes; isClosed=yes; bulbTemperature=10 °F").ShouldBe((Conclusion.NotThePart, null));
 

@@ -105,6 +105,46 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Low volts pull a screwdriver and do not lift the valve: under 102 V of 120 V (85 %, UFGS 15652A) nothing that does not pass is its fault, and volts that nobody measured may be low.</summary>
+    [Theory]
+    [InlineData("liquid", "magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=80 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.NotThePart, null)]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=102 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.PartHasFailed, null)]
+    [InlineData("liquid", "magnetPulls=yes; coilVolts=133 V; temperatureBefore=95 °F; temperatureBehind=85 °F", Conclusion.PartHasFailed, null)] // too many lift it the better
+    [InlineData("suction", "magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("suction", "circuitCalls=yes; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("suction", "magnetPulls=yes; coilVolts=80 V; passesWhenOpen=no", Conclusion.NotThePart, null)]
+    [InlineData("suction", "magnetPulls=yes; coilVolts=102 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    public void A_magnet_that_pulls_opens_it_only_at_volts_that_it_works_at(string line, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose(Plate, readings, $"line={line}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A pipe that is colder behind tells of a throttle in a liquid line alone (practice).</summary>
+    [Theory]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; temperatureBefore=150 °F; temperatureBehind=140 °F", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; temperatureBefore=150 °F; temperatureBehind=149 °F", Conclusion.ReadNext, "line")]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("NC", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=0 V; temperatureBefore=95 °F; temperatureBehind=80 °F", Conclusion.ReadNext, "line")] // in a liquid line it has failed, whatever its circuit lacks
+    [InlineData("NO", "circuitCalls=no; coilVolts=0 V; temperatureBefore=95 °F; temperatureBehind=80 °F", Conclusion.ReadNext, "line")]
+    public void A_line_that_is_not_known_is_asked_for_before_its_pipe_tells(string state, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz; normalState={state}", readings, "");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void Without_the_coil_s_marking_no_volts_are_known_to_lift_it()
+    {
+        var next = Diagnose("normalState=NC", "coilVolts=16 V; magnetPulls=yes; passesWhenOpen=no", "line=suction").Next;
+        (next?.Side, next?.Field).ShouldBe((Side.Plate, "coilVolts"));
+    }
+
     [Theory]
     [InlineData("passesWhenOpen=yes", ReadingVerdict.Good)]
     [InlineData("passesWhenOpen=no", ReadingVerdict.Bad)]
@@ -133,6 +173,22 @@ public sealed class SolenoidValveProofTests
         var diagnosis = Diagnose(Plate, readings);
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Alternating current does not pull a coil for direct current as it should, and direct current burns one for alternating current: practice.</summary>
+    [Theory]
+    [InlineData("coilCurrent=DC", "coilSupplyCurrent=AC", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "coilSupplyFrequency=60 Hz", "coilVolts=24 V; magnetPulls=no", Conclusion.NotThePart, "24 V AC at a coil for DC")]
+    [InlineData("coilCurrent=DC", "coilSupplyCurrent=AC", "coilVolts=120 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "120 V AC at a coil for DC")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyCurrent=DC", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V DC at a coil for AC")]
+    [InlineData("coilFrequency=60 Hz", "coilSupplyCurrent=DC", "coilVolts=24 V; coilOhms=open", Conclusion.PartHasFailed, "open")]
+    [InlineData("coilCurrent=DC", "", "coilVolts=24 V; magnetPulls=no; coilOhms=60 Ω", Conclusion.PartHasFailed, "the coil is dead")]
+    public void A_magnet_on_the_other_kind_of_current_is_not_dead_by_not_pulling(string coil, string site, string readings, Conclusion conclusion, string said)
+    {
+        var diagnosis = Diagnose($"normalState=NC; coilVolts=24 V; {coil}", $"circuitCalls=yes; {readings}", site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        diagnosis.Sentence.ShouldContain(said);
+        diagnosis.MendFirst.Any(mend => mend.Name == "coilVoltsWrong").ShouldBe(site.Length > 0);
     }
 
     /// <summary>Power holds a normally closed valve open, and a normally open one is shut by it alone: what passes then tells nothing of its seat. Under a tenth of 120 V there is no power (practice), from 102 V (85 %, UFGS 15652A) there is; between them, as electronic switches leak, the magnet tells.</summary>
@@ -279,14 +335,14 @@ public sealed class SolenoidValveProofTests
     [Fact]
     public void A_new_one_is_held_to_its_own_coil_and_never_condemned()
     {
-        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), [])).Need;
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), Named.Texts("line=liquid"))).Need;
         var report = SolenoidValveFamily.SolenoidValve.AfterSwap(need, Named.Record<SolenoidValveSpec>("normalState=NC; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz = QC-120"), Named.Record<SolenoidValveReadings>("coilVolts=118 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind=90 °F"));
         report.Readings.Select(check => (check.Title, check.Verdict)).ShouldBe([("Volts at the coil", ReadingVerdict.Good), ("Magnet", ReadingVerdict.Good), ("Pipe before and behind it", ReadingVerdict.Bad)]);
     }
 
-    private static Diagnosis Diagnose(string plate, string readings)
+    private static Diagnosis Diagnose(string plate, string readings, string site = "line=liquid")
     {
-        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), []));
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));
         need.Complaints.ShouldBeEmpty();
         return SolenoidValveFamily.SolenoidValve.BeforeCondemning(need.Need, Named.Record<SolenoidValveReadings>(readings));
     }

@@ -5,23 +5,33 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
 /// <summary>Is it called for at all?</summary>
-/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck, and one that is out with volts that pull none in is out for want of a call.</remarks>
+/// <remarks>Where it is not, nothing is to feed it: what does is looked for first, unless with volts enough it does not pull in either, or chatters with good ones. One that is in without volts that hold it in is welded or stuck, and one that is out with volts that pull none in is out for want of a call. Contacts that are closed without one are looked at then.</remarks>
 public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", ContactorReadingSources.NotCalledFor)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.CircuitCalls != false || one.AmpsUnheld is not null) return null;
-        return (one.CannotHold, one.Volts, one is { IsSeenIn: true, Readings.StaysIn: not false } or { AmpsFlowing: not null }) switch
+        return (one.CannotHold, one.Volts, one is { IsSeenIn: true, StaysIn: not false } or { AmpsWithPower: not null }) switch
         {
+            (false, not null, false) when one is { Action: not ContactAction.NormallyOpen, IsFedEnough: false, Readings.Chatters: not true } => AtRest(one),
             (false, { } volts, false) when one is { IsFedEnough: false, Readings.Chatters: not true } => Ruling.Bad($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out. {volts:0.#} V at its coil pull none in; see what feeds it those all the same, as an electronic switch leaks a few.").NotThePart(),
             (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
             (null, { } volts, _) => MadeFor.Ask(one, Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.")),
             (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
+            (true or null, _, _) when one.Action != ContactAction.NormallyOpen => AtRest(one),
             (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil that hold it in, and was seen in.").ThenRead("staysIn", "There are no volts at its coil that hold it in: do its contacts stay closed?"),
             _ => Ruling.NotApplicable($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out.").NotThePart(),
         };
     }
+
+    /// <summary>What is closed without a call may be open though it should not: that clears no contacts which are to be closed then.</summary>
+    private static Ruling AtRest(ContactorCase one) => one switch
+    {
+        { Action: null } => Ruling.CantTell($"It is not called for; whether the side of its contacts that is wired is to be closed then is not known.").ThenSeeWhichSide(),
+        { Readings: { DropVolts: null, IsBurnt: null } } => Ruling.CantTell($"It is not called for, and its normally closed contacts are to be closed.").ThenRead("dropVolts", "It is not called for: measure the volts across each of its normally closed contacts, which are closed then. Line volts across one are an open contact."),
+        _ => Ruling.NotApplicable($"It is not called for, and its normally closed contacts are to be closed then."),
+    };
 
     private static Ruling Fed(ContactorCase one, Ruling bad) => one is { IsFedEnough: true, Readings.PullsIn: false } or { IsFed: true, Readings.Chatters: true } ? bad : bad.NotThePart();
 }
@@ -38,7 +48,7 @@ internal static class MadeFor
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>
-/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few clear it unless it was seen to stay in, or current flows all the same.</remarks>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, or current flows all the same.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
@@ -55,12 +65,13 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.Coil.Count == 0) return Ruling.CantTell($"{volts:0.#} V at the coil; what it is made for is not known.").ThenRead("coilVolts", "Read the coil's volts off the coil: the volts there are judged by them.", Side.Plate);
         FormattableString limit = $"{new WorkingVolts(one.Coil)}";
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
+        if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
             ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
-    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, Readings.StaysIn: not true } ? bad.NotThePart() : bad;
+    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true } ? bad.NotThePart() : bad;
 }
 
 /// <summary>Has the coil its ohms?</summary>

@@ -16,51 +16,27 @@ public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", Contac
     };
 }
 
-/// <summary>Does it let go?</summary>
-/// <remarks>Under 20 % of its volts one for alternating current must, under 10 % one for direct current (IEC 60947-4-1, from memory).</remarks>
-public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorReadingSources.ContactsWelded)
-{
-    /// <inheritdoc/>
-    public override Ruling? Judge(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
-    {
-        (true, null) when one.Volts is not null => MadeFor.Ask(one, Ruling.CantTell($"There are volts at its coil, and what it is made for is not known: they may hold it in.")),
-        (true, false) when one.Readings.CircuitCalls == false => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("coilVolts", "It stays in, with volts at its coil though nothing calls for it: take off what feeds it, measure them again, and see whether it lets go."),
-        (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("circuitCalls", "It stays in, with volts at its coil: turn the call off, and measure them again. Volts there without a call come from the circuit."),
-        (true, _) when one.Volts is > 0 and var volts => Ruling.Bad($"Its contacts stay closed with {volts:0.#} V at the coil, which hold none in: they are welded, or the armature sticks.").ThePartHasFailed(),
-        (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
-        (_, true) when one.AmpsUnheld is { } amps => Unheld(one, amps),
-        (false, true) when one.Readings.LegAmps is { } amps && amps.Legs.Any(leg => leg.Amperes > 0) => Ruling.Good($"It lets go with its coil off: what flows then flows through the shunt round its pole."),
-        (false, _) => Ruling.Good($"It lets go with its coil off."),
-        _ => null,
-    };
-
-    private static Ruling Unheld(ContactorCase one, double amps) => (one.Readings.StaysIn, one.Need.Site.ShuntFeedsHeat) switch
-    {
-        (null, _) => Ruling.CantTell($"{amps:0.##} A flow, and no volts at its coil hold it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though no volts at its coil hold it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
-        (_, null) => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed: a shunt that heats a crankcase goes round a pole, or they flow past it.").ThenRead("shuntFeedsHeat", FormattableString.Invariant($"{amps:0.##} A flow though no contact stays closed: see whether a shunt goes round one of its poles, to heat a crankcase."), Side.Site),
-        _ => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole: one of these is misread.").ThenRead("legAmps", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: clamp the wires at its load side again, and look at its contacts once more.")),
-    };
-}
-
 /// <summary>How many volts are lost across each closed pole?</summary>
 /// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
 
-    private const double Bad = 1;
+    /// <summary>Over so many a contact is bad.</summary>
+    internal const double Bad = 1;
 
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.DropVolts is not { } drop) return null;
+        if (one is { IsClosed: false, AmpsUnheld: not null }) return null; // told with what flows past it
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
-        if (one.IsIn == false) return Ruling.NotApplicable($"It is not in: what stands across open poles says nothing of their contacts.", limit);
+        if (one is { IsClosed: false, AmpsUnheld: null }) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
         if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
-        if (one is { HasNoCurrent: true, IsIn: null }) return Ruling.NotApplicable($"No current flows, and whether it is in is not known: across open poles the line's volts stand.", limit).ThenRead("pullsIn", "Does it pull in? Line volts across a pole of one that is in are an open contact.");
+        if (one is { HasNoCurrent: true, IsClosed: null }) return Ruling.NotApplicable($"No current flows, and whether its poles are to be closed is not known: across open poles the line's volts stand.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Line volts across a pole of one that is in are an open contact.");
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
-        if (!Within.AtMost(most, Bad) && one.IsIn is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is in is not known.", limit).ThenRead("pullsIn", "Does it pull in? Only closed poles are judged by the volts across them.");
+        if (!Within.AtMost(most, Bad) && one.IsClosed is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is to be closed is not known.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Only closed poles are judged by the volts across them.");
         return Within.AtMost(most, Bad)
             ? LookAt(one, Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit))
             : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
@@ -78,6 +54,7 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
         if (one.Readings.LegAmps is not { } amps) return null;
         var (most, least) = (amps.Legs.Max(leg => leg.Amperes), amps.Legs.Min(leg => leg.Amperes));
         if (one.HasNoCurrent) return None(one);
+        if (one.AmpsThroughOpened is { } through) return Opened(one, through);
         if (least <= 0) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
         if (one.Carries is not { } carries) return Ask(one, Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known."));
         FormattableString limit = $"at most {carries:0.##} A";
@@ -86,11 +63,20 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
             : Ruling.Bad($"{most:0.##} A in the worst leg are over the {carries:0.##} A that a pole carries: what hangs on it takes too much, or it is too small.", limit);
     }
 
-    private static Ruling None(ContactorCase one) => one.IsIn switch
+    private static Ruling None(ContactorCase one) => one.IsClosed switch
     {
-        false => Ruling.NotApplicable($"It is not in: none is to flow through its poles."),
-        null => Ruling.CantTell($"No current flows; whether it is in is not known.").ThenRead("pullsIn", "No current flows: does it pull in, all the way?"),
-        true => AskedAcross(one, Ruling.Bad($"No current flows, though it is in: a pole, a fuse or a line is open, or what hangs on it takes none."), "No current flows though it is in: measure across each closed pole. Line volts across one are an open contact."),
+        false => Ruling.NotApplicable($"Its poles are to be open: none is to flow through them."),
+        null => Ruling.CantTell($"No current flows; whether its poles are to be closed is not known.").ThenSeeWhetherClosed(one, "No current flows: does it pull in, all the way?"),
+        true => AskedAcross(one, Ruling.Bad($"No current flows, though its poles are to be closed: a pole, a fuse or a line is open, or what hangs on it takes none."), "No current flows though its poles are to be closed: measure across each of them. Line volts across one are an open contact."),
+    };
+
+    /// <summary>What flows through normally closed poles while it is in: they are welded, unless it was clamped before it was called for.</summary>
+    private static Ruling Opened(ContactorCase one, double amps) => (one.Readings.CircuitCalls, one.Volts) switch
+    {
+        (null, _) => Ruling.CantTell($"{amps:0.##} A flow, and it was seen to pull in.").ThenRead("circuitCalls", FormattableString.Invariant($"{amps:0.##} A flow through poles that are closed only without power: is it called for while they flow?")),
+        (true, null) => Ruling.CantTell($"{amps:0.##} A flow, and it was seen to pull in.").ThenRead("coilVolts", FormattableString.Invariant($"{amps:0.##} A flow through poles that are closed only without power: measure the volts at its coil while they flow.")),
+        (true, _) when one.IsFedEnough == true => Ruling.Bad($"{amps:0.##} A flow through its normally closed poles though it is in, which is to open them: one is welded.").ThePartHasFailed(),
+        _ => Ruling.CantTell($"{amps:0.##} A flow, and it was seen to pull in; whether they flow while it is in is not known."),
     };
 
     private static Ruling AskedAcross(ContactorCase one, Ruling open, string why) => one.Readings.DropVolts is null ? open.ThenRead("dropVolts", why) : open;

@@ -23,6 +23,12 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>The one the readings were taken at.</summary>
     public ContactorSpec Measured => New ?? Need.Plate;
 
+    /// <summary>What its poles do as the coil pulls in; change over where both sides of them are wired, and null where it is not known which side is.</summary>
+    internal ContactAction? Action => MeasuredPoles.ActionOf(Need, Measured);
+
+    /// <summary>Whether contacts stay closed without power, of those that power alone is to close; null where it was not seen, and where others are wired that are closed without.</summary>
+    internal bool? StaysIn => ClosesWithoutPower ? null : Readings.StaysIn;
+
     /// <summary>The coil that is in it.</summary>
     internal Sequence<CoilMade> Coil => New is null ? ContactorCoils.Own(Need.Plate) : ContactorCoils.Chosen(Need, New);
 
@@ -43,28 +49,37 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Most amps that flow through its poles, A; null when none were read, or none flow. What flows while no pole is closed, with a shunt round one of them, is the shunt's.</summary>
     internal double? AmpsFlowing => !IsTheShunts && Readings.LegAmps?.Legs.Max(leg => leg.Amperes) is > 0 and var most ? most : null;
 
+    /// <summary>The same through poles that power alone is to close: that they flow shows it in.</summary>
+    internal double? AmpsWithPower => ClosesWithoutPower ? null : AmpsFlowing;
+
     /// <summary>The same though nothing holds it in; null as well when something may.</summary>
-    internal double? AmpsUnheld => CannotHold == true ? AmpsFlowing : null;
+    internal double? AmpsUnheld => CannotHold == true ? AmpsWithPower : null;
+
+    /// <summary>The same through normally closed poles that are open by what was read of its coil and armature; null when none do.</summary>
+    internal double? AmpsThroughOpened => Action == ContactAction.NormallyClosed && IsClosed == false ? AmpsFlowing : null;
 
     /// <summary>Whether amps were read, and none flow in any leg.</summary>
     internal bool HasNoCurrent => Readings.LegAmps is not null && AmpsFlowing is null;
 
-    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil, which without a call has no volts unless some were read; null when nothing tells. That it pulled in with volts says nothing of without.</summary>
-    internal bool? IsIn => (CannotHold == true || (Readings.CircuitCalls == false && Volts is null)) && Readings.StaysIn != true && AmpsFlowing is null ? false : IsSeenIn;
-
-    /// <summary>Whether its poles are closed, as somebody saw, or because current flows; null when neither was read.</summary>
-    internal bool? IsSeenIn => Readings switch
+    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells, as of change-over contacts with both sides wired. That it pulled in with volts says nothing of without.</summary>
+    internal bool? IsClosed => Action switch
     {
-        { PullsIn: { } pulls } => pulls,
-        { StaysIn: true } => true,
-        _ => AmpsFlowing is null ? null : true,
+        ContactAction.NormallyOpen => IsUnfed && (StaysIn == false || (StaysIn is null && AmpsFlowing is null)) ? false : IsSeenIn,
+        ContactAction.NormallyClosed => IsUnfed ? true : Readings.PullsIn is { } pulls ? !pulls : AmpsFlowing is null ? null : true,
+        _ => null,
     };
 
+    /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
+    internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
+
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
-    internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.FitsVolts(one, volts, ContactorCoils.Window));
+    internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.Works(one, volts, Need.Site.ControlCurrent, ContactorCoils.Window));
+
+    /// <summary>Whether its coil is made for the other kind of current than the control circuit has.</summary>
+    internal bool IsOnOtherCurrent => Coil.Any(one => one.IsForOtherThan(Need.Site.ControlCurrent));
 
     /// <summary>Whether its coil has volts enough to pull in, be they too many; null when that is not known.</summary>
-    internal bool? IsFedEnough => IsFed == false && Coil.All(one => Volts > ContactorCoils.Window.Of(one).High) ? true : IsFed;
+    internal bool? IsFedEnough => IsFed == false && !IsOnOtherCurrent && Coil.All(one => Volts > ContactorCoils.Window.Of(one).High) ? true : IsFed;
 
     /// <summary>Full-load amps that a pole carries at the volts that it switches, A; null when not known.</summary>
     internal double? Carries => Ratings is { Count: > 0 } rows
@@ -74,7 +89,13 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>The full-load amps that its poles are rated for, of what hangs on them; empty where they are not known.</summary>
     internal Sequence<AmpsAt> Ratings => RatedAmps.Of(Measured.RatedVolts, Measured.AmpsFor(Need.Site.Loads));
 
-    private bool IsTheShunts => CannotHold == true && Readings.StaysIn == false && Need.Site.ShuntFeedsHeat == true;
+    /// <summary>Whether a side of its contacts is wired that is closed without power.</summary>
+    private bool ClosesWithoutPower => Action is ContactAction.NormallyClosed or ContactAction.ChangeOver;
+
+    /// <summary>Whether nothing holds it in: without a call its coil has no volts unless some were read.</summary>
+    private bool IsUnfed => CannotHold == true || (Readings.CircuitCalls == false && Volts is null);
+
+    private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 
     private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

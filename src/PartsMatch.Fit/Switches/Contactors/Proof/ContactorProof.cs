@@ -47,8 +47,16 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
     {
         { New: not null } => null,
         { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
-        { Readings: { PullsIn: null, StaysIn: null }, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
-        { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => Ruling.Read("dropVolts", "It pulls in: measure the volts across each closed pole under load."),
+        { Readings.PullsIn: null, StaysIn: null, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
+        { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => AfterItPulledIn(one),
         _ => null,
+    };
+
+    private static Ruling? AfterItPulledIn(ContactorCase one) => one switch
+    {
+        { Action: null } => Ruling.Read("sidesWired", MeasuredPoles.WhichSide, Side.Site),
+        { Action: ContactAction.NormallyClosed, IsClosed: false, Readings.LegAmps: null } => Ruling.Read("legAmps", "It pulls in, which opens its normally closed poles: clamp each leg while it is in. What flows then flows through a welded one."),
+        { Action: ContactAction.NormallyClosed, IsClosed: false } => Ruling.Read("circuitCalls", "Its normally closed poles are closed without power: turn the call off, and measure the volts at its coil again, and those across each pole."),
+        _ => Ruling.Read("dropVolts", "It pulls in: measure the volts across each closed pole under load."),
     };
 }

@@ -23,11 +23,12 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>Volts before its heater contact, V; null when not read.</summary>
     internal double? BeforeHeaterContact => Readings.CommonVolts?.Legs.Min(leg => leg.Volts);
 
-    /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on. As long as the line was not measured it is taken for the heaters' own volts; what lies between tells nothing then. Null when not read, or when that cannot be told: the clock's volts tell nothing of the heaters', which may hang on another line.</summary>
+    /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on; stray ones that break down under a load are none. As long as the line was not measured it is taken for the heaters' own volts; what lies between tells nothing then. Null when not read, or when that cannot be told: the clock's volts tell nothing of the heaters', which may hang on another line.</summary>
     internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts) switch
     {
         (null, _) => null,
         ( <= 0, _) => VoltsAt.None,
+        _ when Readings.CommonVoltsStand == false => VoltsAt.None,
         (_, null) => null,
         var (there, line) when !Within.AtLeast(there.Value, NoVoltsShare * line.Value) => VoltsAt.None,
         var (there, line) when Within.AtLeast(there.Value, FedShare * line.Value) => VoltsAt.Right,

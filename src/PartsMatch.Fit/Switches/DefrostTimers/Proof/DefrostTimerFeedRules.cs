@@ -6,45 +6,53 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one is { Readings.HeaterContactCloses: false, HeaterContactFeed: VoltsAt.None }
-        ? Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart()
-        : null;
+    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.HeaterContactCloses != false ? null : (one.HeaterContactFeed, one.Readings.CommonVoltsStand) switch
+    {
+        (VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (VoltsAt.Wrong, true) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
+        _ => null,
+    };
 }
 
 /// <summary>Has its clock the volts that it is made for?</summary>
-/// <remarks>Under a tenth of them nothing is there, and under 90 % it need not turn; over 110 % they are mended, and excuse no clock that stands still.</remarks>
+/// <remarks>Under a tenth of them nothing is there, and under 90 % it need not turn; over 110 % they are mended, and excuse no clock that stands still. Wrong ones are told of a clock that turns as well: they stop or burn it later.</remarks>
 public sealed class ClockIsFed() : ReadingRule<DefrostTimerCase>("Volts at its clock", DefrostTimerReadingSources.TimerClock)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one)
     {
-        if (one.Readings is not { ClockVoltsThere: { } read, ClockTurns: not true }) return null;
+        if (one.Readings.ClockVoltsThere is not { } read) return null;
         FormattableString limit = $"from 90 to 110 % of its volts";
-        return DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock) switch
+        return (DefrostTimerCase.Against(read, one.Measured.ClockVolts, TimerCoils.Clock), one.Readings.ClockTurns) switch
         {
-            VoltsAt.None => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
-            VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit).NotThePart(),
-            VoltsAt.Over => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit),
+            (VoltsAt.None, not true) => Ruling.Bad($"There are no volts at its clock: look up the circuit, a fuse or a contact before it.", limit).NotThePart(),
+            (VoltsAt.Wrong, not true) => Wrong().NotThePart(),
+            (VoltsAt.Wrong or VoltsAt.Over, _) => Wrong(),
             _ => null,
         };
+
+        Ruling Wrong() => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a clock for {Deducing.Text(one.Measured.ClockVolts!)}: mend the supply first.", limit);
     }
 }
 
 /// <summary>Has its release solenoid the volts that it is made for?</summary>
-/// <remarks>Under a tenth of them nothing is there, and under 85 % it need not pull; over 110 % they are mended, and excuse none that does not.</remarks>
+/// <remarks>Under a tenth of them nothing is there, and under 85 % it need not pull; over 110 % they are mended, and excuse none that does not. Wrong ones are told of one that pulls as well.</remarks>
 public sealed class ReleaseIsFed() : ReadingRule<DefrostTimerCase>("Volts at its release", DefrostTimerReadingSources.TimerRelease)
 {
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one)
     {
-        if (one is not { Readings: { ReleaseVoltsThere: { } read, ReleasePulls: not true }, EndsByTemperature: not false }) return null;
+        if (one is not { Readings.ReleaseVoltsThere: { } read, EndsByTemperature: not false }) return null;
         FormattableString limit = $"from 85 to 110 % of its volts";
-        return DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release) switch
+        return (DefrostTimerCase.Against(read, one.ReleaseVolts, TimerCoils.Release), one.Readings.ReleasePulls) switch
         {
-            VoltsAt.None => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
-            VoltsAt.Wrong => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit).NotThePart(),
-            VoltsAt.Over => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit),
+            (VoltsAt.None, not true) => Ruling.Bad($"There are no volts at its release: look up the switch on the coil and its wires.", limit).NotThePart(),
+            (VoltsAt.Wrong, not true) => Wrong().NotThePart(),
+            (VoltsAt.Wrong or VoltsAt.Over, _) => Wrong(),
             _ => null,
         };
+
+        Ruling Wrong() => Ruling.Bad($"{read.Legs[0].Volts:0.#} V at a release solenoid for {Deducing.Text(one.ReleaseVolts!)}: mend its circuit first.", limit);
     }
 }

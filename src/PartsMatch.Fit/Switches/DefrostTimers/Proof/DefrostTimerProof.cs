@@ -15,7 +15,7 @@ public static class DefrostTimerProof
     public static Diagnosis Diagnose(DefrostTimerNeed need, DefrostTimerReadings readings)
     {
         var one = new DefrostTimerCase(need, readings);
-        return Diagnosis.Of(Before, one, [.. new[] { FedOver(one, new ClockIsFed(), "clockFedOver"), FedOver(one, new ReleaseIsFed(), "releaseFedOver"), OpenHeater(one) }.OfType<MendFirst>()]);
+        return Diagnosis.Of(Before, one, [.. new[] { FedWrong(one, new ClockIsFed(), "clockFedWrong"), FedWrong(one, new ReleaseIsFed(), "releaseFedWrong"), OpenHeater(one) }.OfType<MendFirst>()]);
     }
 
     /// <summary>Whether the new one defrosts as it should.</summary>
@@ -25,8 +25,8 @@ public static class DefrostTimerProof
         return new([.. After.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
     }
 
-    private static MendFirst? FedOver(DefrostTimerCase one, ReadingRule<DefrostTimerCase> feed, string name) => feed.Judge(one) is { Concludes: null } over
-        ? new(name, over.Sentence, "Mend the supply before a new timer goes in: too many volts burn that one as well.", feed.Source)
+    private static MendFirst? FedWrong(DefrostTimerCase one, ReadingRule<DefrostTimerCase> feed, string name) => feed.Judge(one) is { Concludes: null } wrong
+        ? new(name, wrong.Sentence, "Mend the supply before a new timer goes in: too many volts burn that one as well, and too few stop it.", feed.Source)
         : null;
 
     private static MendFirst? OpenHeater(DefrostTimerCase one) => HeaterAmps.Of(one) is { Share: > 0 and < 1 - HeaterAmps.Off and var share }

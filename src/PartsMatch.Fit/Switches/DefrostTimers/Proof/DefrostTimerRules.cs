@@ -35,9 +35,10 @@ public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heate
     public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed) switch
     {
         (null, _) or (false, VoltsAt.None) => null,
+        (false, VoltsAt.Wrong) when one.Readings.CommonVoltsStand == true => null,
         (true, _) => Ruling.Good($"Its heater contact closes in defrost."),
         (_, VoltsAt.Right) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
-        (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVolts", "Measure the volts before the heater contact again, with a meter of few ohms or a lamp across it: stray volts break down under a load, and those of a bad feed fall."),
+        (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", "Hang a lamp for the line's volts, or a meter of few ohms, on the volts before the heater contact: do they stand? Stray ones break down under a load, those of a bad feed stay."),
         _ when one.Readings.CommonVolts is null => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts.").ThenRead("commonVolts", "Its heater terminal is dead in defrost: measure the volts at the common that feeds the heater contact. With none there it is a fuse or a contact before it."),
         _ => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts; whether those before the contact are more than stray ones is not known.").ThenRead("loadVolts", "Find out what volts the heaters there get: those before the heater contact are told from stray ones by them.", Side.Site),
     };

@@ -48,7 +48,7 @@ internal sealed record AtTemperature
         There = one.There!.Value,
         AskedCutOut = one.AskedCutOut,
         AskedCutIn = one.AskedCutIn,
-        SeeThemMove = open => open.ThenSeeItMove(one.Seen(closed), $"Bring its bulb past where it is to {(closed ? "open" : "close")}, and read the thermometer as it does: ice water to cool it, a hand to warm it."),
+        SeeThemMove = open => open.ThenSeeItMove(one.Seen(closed), $"Bring its bulb past where it is to {(closed ? "open" : "close")}, and read the thermometer as it does: {new BulbBrought(points.OnFall, points.OnRise)}."),
     }.Judge();
 
     /// <summary>What the fans' contacts of a switch with three wires say. Where they moved has no reading of its own: they are looked at again past where they should have.</summary>
@@ -63,7 +63,7 @@ internal sealed record AtTemperature
         There = one.There!.Value,
         AskedCutOut = ("fanCutOutNeeded", Side.Site),
         AskedCutIn = ("fanCutInNeeded", Side.Site),
-        SeeThemMove = open => open.ThenRead("bulbTemperature", $"Bring its bulb more than 5 °F (2.8 K) past where they are to {(closed ? "open" : "close")}, read the thermometer, and see whether they did: ice water to cool it, a hand to warm it."),
+        SeeThemMove = open => open.ThenRead("bulbTemperature", $"Bring its bulb more than 5 °F (2.8 K) past where they are to {(closed ? "open" : "close")}, read the thermometer, and see whether they did: {new BulbBrought(one.Fans.OnFall - Degrees.Near, one.Fans.OnRise + Degrees.Near)}."),
     }.Judge();
 
     private Ruling Judge()

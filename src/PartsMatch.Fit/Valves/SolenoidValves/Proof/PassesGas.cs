@@ -16,6 +16,7 @@ public sealed class PassesGas() : ReadingRule<SolenoidValveCase>("When open", So
         (_, true) => Ruling.Bad($"Its coil leaves it open, and nothing passes: see its arrow, and what it opens against; flush brazing dirt from it."),
         _ when one.State is null => Ruling.CantTell($"It does not pass; whether it is open with power or without is not known.").ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
         _ when !one.OpensWithPower => Ruling.CantTell($"It does not pass, and power shuts a normally open valve.").ThenTakeItsPower(one, "look again whether gas passes"),
+        _ when one.Readings.MagnetPulls == true => Ruling.CantTell($"It does not pass; whether its coil has volts enough to lift it is not known."),
         _ => Ruling.CantTell($"It does not pass; that its coil opens it is not known.").ThenRead("magnetPulls", "Hold a steel screwdriver near the coil's nut while it is called for: only where it is pulled is the valve to be open."),
     };
 

@@ -19,16 +19,19 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     internal double? Volts => Readings.CoilVolts?.Legs[0].Volts;
 
     /// <summary>The volts that its coil is marked for, or those that one of a new body's coils has which suits the place; null where not given.</summary>
-    internal CoilMade? Coil => (Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts)) is { } there && Coils.Find(coil => CoilOnSupply.FitsVolts(coil, there, SolenoidCoils.Window)) is { High: > 0 } right ? right : Coils is [var first, ..] ? first : null;
+    internal CoilMade? Coil => (Volts is > 0 ? Volts : Rounded.Volts(Need.Site.CoilSupplyVolts)) is { } there && Coils.Find(coil => CoilOnSupply.Works(coil, there, Need.Site.CoilSupplyCurrent, SolenoidCoils.Window)) is { High: > 0 } right ? right : Coils is [var first, ..] ? first : null;
 
     /// <summary>Whether its coil has any volts but stray ones; null where they were not read.</summary>
     internal bool? IsSupplied => Volts is { } volts ? volts > 0 && (Coil is not { } coil || Within.AtLeast(volts, coil.Low * NoSupply)) : null;
 
     /// <summary>Whether it is called for, as far as is known, and its coil has the volts that it works at; null where its volts were not read or are not known.</summary>
-    internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.FitsVolts(coil, volts, SolenoidCoils.Window);
+    internal bool? IsFed => Volts is not { } volts || Coil is not { } coil ? null : Readings.CircuitCalls != false && CoilOnSupply.Works(coil, volts, Need.Site.CoilSupplyCurrent, SolenoidCoils.Window);
 
     /// <summary>Whether it is called for, as far as is known, and its coil has more volts than any of those it is marked for takes: they burn it, and move its magnet as long as it is good.</summary>
-    internal bool IsFedOver => Volts is { } volts && Readings.CircuitCalls != false && Coils.Count > 0 && Coils.TrueForAll(coil => !Within.AtMost(volts, SolenoidCoils.Window.Of(coil).High));
+    internal bool IsFedOver => Volts is { } volts && Readings.CircuitCalls != false && Coils.Count > 0 && !IsOnOtherCurrent && Coils.TrueForAll(coil => !Within.AtMost(volts, SolenoidCoils.Window.Of(coil).High));
+
+    /// <summary>Whether its coil is made for the other kind of current than is there.</summary>
+    internal bool IsOnOtherCurrent => Coil?.IsForOtherThan(Need.Site.CoilSupplyCurrent) == true;
 
     /// <summary>The state in which a coil with power leaves it.</summary>
     internal bool OpensWithPower => State != NormalState.Open;
@@ -36,18 +39,18 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     /// <summary>The state in which it is without power; null where not known.</summary>
     internal NormalState? State => Measured.NormalState ?? Need.Site.NeedsState;
 
-    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls, a normally open one without volts, or whose magnet does not pull while nothing calls. Null where that cannot be told, as of one whose state is not known.</summary>
+    /// <summary>Whether its coil leaves it open: a normally closed one that is called for and whose magnet pulls at volts that it works at, for fewer pull a screwdriver and lift nothing; a normally open one without volts, or whose magnet does not pull while nothing calls. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftOpen => State switch
     {
-        NormalState.Closed when Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
+        NormalState.Closed when HasWorkingVolts == true && Readings is { CircuitCalls: not false, MagnetPulls: true } => true,
         NormalState.Open when IsSupplied == false || Readings is { CircuitCalls: false, MagnetPulls: false } => true,
         _ => null,
     };
 
-    /// <summary>How much colder a liquid line is behind it, K; null where that was not read, and of a line for gas, where it tells nothing.</summary>
+    /// <summary>How much colder the line is behind it, K, if that is not one for gas, where it tells nothing; null where it was not read.</summary>
     internal double? KelvinsLost => Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas ? null : Readings.TemperatureBefore?.DegreesCelsius - Readings.TemperatureBehind?.DegreesCelsius;
 
-    /// <summary>Whether the liquid line is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
+    /// <summary>Whether the line, if it is one for liquid, is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
     internal bool Throttles => KelvinsLost is { } lost && Within.AtLeast(lost, 3 / 1.8);
 
     /// <summary>Whether a normally open one was seen not to pass: it is to without power, so that what its coil lacks excuses nothing, and it is not to be called for.</summary>
@@ -70,7 +73,7 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     };
 
     /// <summary>Whether there are volts at its coil that it works at, or more; null where they were not read, or its own are not known.</summary>
-    private bool? HasWorkingVolts => Volts is { } volts && Coil is { } coil ? Within.AtLeast(volts, coil.Low * SolenoidCoils.Window.Least) : null;
+    private bool? HasWorkingVolts => Volts is { } volts && Coil is { } coil ? !IsOnOtherCurrent && Within.AtLeast(volts, coil.Low * SolenoidCoils.Window.Least) : null;
 
     private List<CoilMade> Coils => CoilFacet.Of(Measured.CoilVolts, Measured.CoilCurrent, Measured.CoilFrequency, New?.FurtherCoils) is var facet ? [.. facet.Own, .. facet.Further] : [];
 }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
@@ -36,7 +37,7 @@ public sealed class CoilResistance() : ReadingRule<SolenoidValveCase>("Ohms of t
 }
 
 /// <summary>Are there volts at the coil within its window while it is called for?</summary>
-/// <remarks>Too few clear it, but not where it passes and its state is not known: a normally closed one has failed then; nor where a normally open one does not pass, which needs none for that. Too many excuse nothing, and may have burnt its coil.</remarks>
+/// <remarks>Too few, or those of the other kind of current, clear it, but not where it passes and its state is not known: a normally closed one has failed then; nor where a normally open one does not pass, which needs none for that. Too many excuse nothing, and may have burnt its coil.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the coil", SolenoidValveReadingSources.ValveCoilVolts)
 {
     /// <inheritdoc/>
@@ -53,6 +54,7 @@ public sealed class VoltsAtCoil() : ReadingRule<SolenoidValveCase>("Volts at the
         var (least, most) = (coil.Low * SolenoidCoils.Window.Least, coil.High * SolenoidCoils.Window.Most);
         FormattableString limit = $"{least:0.#} to {most:0.#} V";
         if (one.IsSupplied == false) return Cleared(one, None(volts));
+        if (one is { IsOnOtherCurrent: true, Need.Site.CoilSupplyCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return Within.Span(volts, least, most)
             ? Ruling.Good($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V.", limit)
             : Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil; one for {coil} works from {least:0.#} to {most:0.#} V: mend the supply or fit the right coil.", limit));
@@ -108,21 +110,18 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
 }
 
 /// <summary>Does it pass what it should while it is open?</summary>
-/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open.</remarks>
+/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open. Which line it is in is asked first: of one for gas no pipe tells.</remarks>
 public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", SolenoidValveReadingSources.ValveDropWhenOpen)
 {
+    private const string WhichLine = "See which line it is in, liquid, suction or hot gas: only of a liquid line does the pipe before and behind it tell.";
+
     /// <inheritdoc/>
     public override Ruling? Judge(SolenoidValveCase one)
     {
         if (one.Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas) return null;
-        if (one.KelvinsLost is not { } drop)
-        {
-            return one.Readings.MagnetPulls == true && one.OpensWithPower && (one.Readings.PassesWhenShut is null || one.New is not null)
-                ? Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind.")
-                : null;
-        }
-
+        if (one.KelvinsLost is not { } drop) return Asked(one);
         FormattableString limit = $"under 3 °F (1.7 K)";
+        if (one.Need.Site.Line is null) return Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it; that tells of a liquid line alone, and which line it is in is not known.", limit).ThenRead("line", WhichLine, Side.Site);
         if (!one.Throttles) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
         var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
         return one switch
@@ -133,6 +132,13 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
             _ => bad,
         };
     }
+
+    private static Ruling? Asked(SolenoidValveCase one) => one switch
+    {
+        { Readings.MagnetPulls: not true } or { OpensWithPower: false } or { Readings.PassesWhenShut: not null, New: null } or { Need.Site.Line: null, Readings.PassesWhenOpen: not null } => null,
+        { Need.Site.Line: null } => Ruling.Read("line", WhichLine, Side.Site),
+        _ => Ruling.Read(one.Readings.TemperatureBefore is null ? "temperatureBefore" : "temperatureBehind", "Clamp the pipe before and behind the valve while it is energised: a valve that throttles is colder behind."),
+    };
 }
 
 /// <summary>A normally open valve without its power as what to look at next.</summary>

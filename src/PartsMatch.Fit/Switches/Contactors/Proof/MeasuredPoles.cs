@@ -1,0 +1,34 @@
+using PartsMatch.Fit.Judging;
+
+namespace PartsMatch.Fit.Switches.Contactors.Proof;
+
+/// <summary>What the poles do that the readings were taken at: normally open ones are closed with power, normally closed ones without.</summary>
+internal static class MeasuredPoles
+{
+    /// <summary>How it is asked for which side of change-over contacts is wired.</summary>
+    public const string WhichSide = "See which sides of its change-over contacts have a wire: the normally open one is closed with power, the other without.";
+
+    /// <summary>What they do as the coil pulls in: of change-over contacts the side that is wired, or of new ones in the place of single ones the side that does as those did; change over where both sides are wired, and null where nobody said which. Poles that do not say it close, as most do (practice).</summary>
+    /// <param name="need">The old one and its place.</param>
+    /// <param name="measured">The one the readings were taken at.</param>
+    public static ContactAction? ActionOf(ContactorNeed need, ContactorSpec measured) => measured.ContactAction is ContactAction.NormallyOpen or ContactAction.NormallyClosed
+        ? measured.ContactAction
+        : need.Site.WiredAction ?? (need.Plate.ContactAction == ContactAction.ChangeOver ? null : need.Plate.ContactAction ?? ContactAction.NormallyOpen);
+
+    /// <summary>The same ruling, and it is asked which side of change-over contacts is wired.</summary>
+    /// <param name="open">What is not known.</param>
+    public static Ruling ThenSeeWhichSide(this Ruling open) => open.ThenRead("sidesWired", WhichSide, Side.Site);
+
+    /// <summary>The same ruling, and it is asked for what tells whether the poles are closed; with both sides wired one of them always is.</summary>
+    /// <param name="open">What is not known.</param>
+    /// <param name="one">The case.</param>
+    /// <param name="pullsIn">How it is asked for where power closes them.</param>
+    public static Ruling ThenSeeWhetherClosed(this Ruling open, ContactorCase one, string pullsIn) => one switch
+    {
+        { Action: null } => open.ThenSeeWhichSide(),
+        { Action: ContactAction.ChangeOver } => open,
+        { Action: ContactAction.NormallyOpen } => open.ThenRead("pullsIn", pullsIn),
+        { Volts: null } => open.ThenRead("coilVolts", "Measure the volts at its coil: its normally closed poles are closed only without them."),
+        _ => open.ThenRead("pullsIn", "Does it pull in? That opens its normally closed poles."),
+    };
+}
