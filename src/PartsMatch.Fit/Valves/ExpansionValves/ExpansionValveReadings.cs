@@ -42,6 +42,6 @@ public sealed record ExpansionValveReadings : Readings
     public bool? OpensWhenWarmed { get; init; }
 
     /// <summary>Whether it closes when its bulb is chilled.</summary>
-    [Field("Closes when chilled", "Whether suction pressure falls when the bulb is held in ice water.", Group = Look)]
+    [Field("Closes when chilled", "Whether suction pressure falls when the bulb is held in something well below the pipe it was on: ice water, or dry ice or cold spray where the pipe is colder than 45 °F.", Group = Look)]
     public bool? ClosesWhenChilled { get; init; }
 }

@@ -39,6 +39,17 @@ public sealed class ExpansionValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Ice water stands at 32 °F: it warms a freezer's bulb, which no valve closes on.</summary>
+    [Theory]
+    [InlineData("45 °F", "Hold the bulb in ice water, with")]
+    [InlineData("44.9 °F", "Hold the bulb in dry ice or cold spray, with gloves on")]
+    [InlineData("-10 °F", "Hold the bulb in dry ice or cold spray, with gloves on")]
+    public void A_bulb_is_chilled_by_what_is_colder_than_its_pipe(string bulb, string asks)
+    {
+        var next = Diagnose("refrigerant=R-404A", $"{Good}; superheat=2 °F; bulbTemperature={bulb}").Next!;
+        (next.Field, next.Why.StartsWith(asks, StringComparison.Ordinal)).ShouldBe(("closesWhenChilled", true), next.Why);
+    }
+
     /// <summary>R-134a at 25 psig is −1.85 °C (28.67 °F) at sea level, computed by a second program; a pipe of 38.67 °F is 10 °F over it.</summary>
     [Fact]
     public void Superheat_follows_from_pressure_temperature_and_refrigerant() =>

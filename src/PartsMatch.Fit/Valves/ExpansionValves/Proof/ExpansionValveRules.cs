@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves.Proof;
 
@@ -73,8 +74,16 @@ public sealed class FollowsBulb() : ReadingRule<ExpansionValveCase>("Bulb warmed
         if (one.Superheat is not { } superheat || Within.Span(superheat, BulbSuperheat.Least, BulbSuperheat.Most)) return null;
         return superheat > BulbSuperheat.Most
             ? Ruling.Read("opensWhenWarmed", "Take the bulb off and hold it in a warm hand: suction pressure rises if the valve opens.")
-            : Ruling.Read("closesWhenChilled", "Hold the bulb in ice water, with the compressor watched: suction pressure falls if the valve closes.");
+            : Ruling.Read("closesWhenChilled", $"Hold the bulb in {Chills(one.Readings.BulbTemperature)}, with the compressor watched: suction pressure falls if the valve closes.");
     }
+
+    /// <summary>What a bulb is chilled with: ice water, at 32 °F, closes no valve whose bulb was hardly warmer, and opens that of a freezer (practice).</summary>
+    private static string Chills(Temperature? bulb) => bulb switch
+    {
+        null => "ice water (where its pipe is colder than 45 °F, 7.2 °C, in dry ice or cold spray, with gloves on)",
+        { } pipe when pipe.DegreesFahrenheit >= 45 - 1e-9 => "ice water",
+        _ => "dry ice or cold spray, with gloves on, for ice water is no colder than its pipe",
+    };
 
     private static Ruling Failed(ExpansionValveCase one, Ruling bad) => one.New is null && one.HasWhatItNeeds ? bad.ThePartHasFailed() : bad;
 }
