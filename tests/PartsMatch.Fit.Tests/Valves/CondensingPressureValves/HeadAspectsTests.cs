@@ -42,17 +42,17 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [Theory]
     [InlineData("settingNeeded=180 psi", "setting=190 psi", "Meets")]
     [InlineData("settingNeeded=180 psi", "setting=170 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi", "setting=191 psi", "MeetsWithChanges checkHead")]
-    [InlineData("settingNeeded=180 psi", "setting=169 psi", "Unknown Site leastHead")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi", "MeetsWithChanges checkHead")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "arrangement=three-way; setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi", "setting=191 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("settingNeeded=180 psi", "setting=169 psi; isAdjustable=no", "Unknown Site leastHead")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "arrangement=three-way; setting=159 psi; isAdjustable=no", "Fails")]
     [InlineData("settingNeeded=180 psi; leastHead=170 psi", "setting=170 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "arrangement=three-way; setting=170 psi", "Fails")] // within 10 psi, and yet the expansion valves starve
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "arrangement=three-way; setting=170 psi; isAdjustable=no", "Fails")] // within 10 psi, and yet the expansion valves starve
     [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=180 psi; leastHead=180 psi", "setting=180 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=180 psi", "MeetsWithChanges checkHead")] // what is needed is said to be too little
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=180 psi; isAdjustable=no", "MeetsWithChanges checkHead")] // what is needed is said to be too little
     [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=185 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "arrangement=three-way; setting=179 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "arrangement=three-way; setting=179 psi; isAdjustable=no", "Fails")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")] // 180 psi are near enough
     [InlineData("settingNeeded=191 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
@@ -87,13 +87,17 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
     }
 
-    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed; a fixed one is what it is.</summary>
+    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed, and one of which neither is given may be such a one; a fixed one is what it is.</summary>
     [Theory]
     [InlineData("setting=180 psi; isAdjustable=yes", "Meets")]
     [InlineData("setting=100 psi; isAdjustable=yes", "Unknown Part settingLeast")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi", "Unknown Part settingMost")]
     [InlineData("setting=220 psi; isAdjustable=yes", "Unknown Part settingLeast")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("setting=180 psi", "Meets")]
+    [InlineData("setting=100 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=220 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=100 psi; settingLeast=100 psi", "Unknown Part settingMost")] // an end of a range is that of one that can be set
     [InlineData("setting=220 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
     [InlineData("setting=159 psi; isAdjustable=no", "Fails")]
     public void Whether_it_can_be_set_is_taken_as_it_is_marked(string part, string answer) =>
@@ -138,13 +142,13 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
     [Theory]
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "Meets")]
-    [InlineData("needsArrangement=differential check; settingNeeded=35 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
-    [InlineData("needsArrangement=differential check; settingNeeded=35 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
-    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=differential check; setting=35 psi", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi", "arrangement=differential check; setting=20 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=differential check; setting=35 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "setting=20 psi", "Unknown Part arrangement")]
     [InlineData("settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Unknown Site needsArrangement")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Unknown Site needsArrangement")] // neither says what it is
-    [InlineData("needsArrangement=inlet regulator; settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Unknown Site needsArrangement")] // neither says what it is
+    [InlineData("needsArrangement=inlet regulator; settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Fails")]
     [InlineData("needsArrangement=three-way; settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Fails")]
     public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
