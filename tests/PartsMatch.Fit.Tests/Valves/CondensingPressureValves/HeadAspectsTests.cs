@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Tests.Notes;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
@@ -178,9 +179,14 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("load=20 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
     [InlineData("load=20 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
     [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Fails")]
-    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")]
-    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Fails")]
-    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=0 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Unknown Part ratedCapacity")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
+    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
+    [InlineData("load=40 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Unknown Part ratedCapacity")]
+    [InlineData("load=40.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")] // over twice its rating
+    [InlineData("load=40.01 kW; leastAmbient=0 °F", "", "Fails")]
+    [InlineData("load=40.01 kW", "ratedAmbient=0 °F", "Fails")]
     public void A_rating_holds_down_to_the_ambient_that_it_was_given_for(string site, string ambient, string answer) =>
         Answer("", $"refrigerant=R-404A; {site}", $"ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi; {ambient}").ShouldBe(answer);
 
@@ -190,10 +196,24 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("1 psi", 14.2, "Fails")]
     [InlineData("2 psi", 20, "Meets")]
     [InlineData("4 psi", 20, "Meets")]
-    [InlineData("4 psi", 20.01, "Fails")] // more than its rating is not credited
+    [InlineData("4 psi", 20.01, "Unknown Part ratedCapacity")] // more than its rating is not credited
+    [InlineData("8 psi", 39.9, "Unknown Part ratedCapacity")] // by the root four times the drop passes twice as much
+    [InlineData("8 psi", 40.1, "Fails")]
     [InlineData("0 psi", 0.01, "Fails")]
     public void Where_less_may_be_lost_than_the_drop_of_its_rating_it_passes_less(string allowed, double load, string answer) =>
         Answer("", FormattableString.Invariant($"{There}; dropAllowed={allowed}; load={load} kW"), $"ratedCapacity=20 kW; {Rated}").ShouldBe(answer);
+
+    /// <summary>By the root of the drop, 20 kW at 1 psi are 40 kW at 4 psi: worked by hand.</summary>
+    [Fact]
+    public void One_that_is_the_larger_at_the_same_drop_never_fails_where_a_smaller_one_meets()
+    {
+        const string Place = "refrigerant=R-404A; leastAmbient=30 °F; load=30 kW; dropAllowed=4 psi";
+        Answer("", Place, "ratedCapacity=30 kW; ratedWith=R-404A; ratedDrop=4 psi; ratedAmbient=-20 °F").ShouldBe("Meets");
+        var larger = Judge("", Place, "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=1 psi; ratedAmbient=-20 °F");
+        larger.Verdict.ShouldBe(Verdict.Unknown);
+        larger.Shortfall.ShouldBe(1);
+        larger.Sentence.ShouldContain("at 1 psi (6.9 kPa) drop, and 4 psi (27.6 kPa) may be lost there; the load is");
+    }
 
     [Theory]
     [InlineData("20 kW", "2 psi", "0 °F", "Meets")]
