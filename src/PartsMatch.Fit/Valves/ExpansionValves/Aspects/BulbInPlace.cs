@@ -10,7 +10,7 @@ public readonly record struct BulbSizeFacet(double? Diameter, double? Length);
 
 /// <summary>Does the bulb go where the old one felt the suction pipe?</summary>
 /// <remarks>
-/// One that is strapped on may be of any diameter. One in a well goes in up to its bore, edge included; over 1/16 in thinner, paste fills the well; thicker, it is strapped on instead: both are changes. One that is longer than the room there is a check.
+/// One that is strapped on may be of any diameter. One in a well goes in up to its bore, edge included; over 1/16 in thinner, paste fills the well; thicker, it is strapped on beside it, where the well's depth no longer counts: both are changes. One that is longer than the room there is a check.
 /// Where a well was not measured, one no thicker and no longer than the old one goes in. Where nobody spoke of a well, none is there.
 /// </remarks>
 public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSite, BulbSizeFacet>("Bulb", isDeciding: false, ExpansionValveSources.BulbInPlace, new(0.2, 0.4, 0.3))
@@ -34,7 +34,7 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
             BulbPlace.StrappedOn => Finding.Meets($"Its bulb is strapped on the suction pipe."),
             _ => Finding.Meets($"Nothing says that its bulb goes into a well."),
         };
-        if (held.Verdict == Verdict.Unknown) return held;
+        if (held.Verdict == Verdict.Unknown || (need.Site.BulbPlace == BulbPlace.InWell && held.Changes.Any(one => one.Kind == ExpansionValveChanges.StrapBulbOn))) return held;
         var isOld = need.Site is { BulbRoom: null, BulbPlace: BulbPlace.InWell };
         if ((isOld ? old.Length : Rounded.Millimetres(need.Site.BulbRoom)) is not { } room) return held;
         if (facet.Length is not { } length) return Finding.Unknown(Side.Part, "bulbLength", held.Changes, $"There is room for a bulb of {new Shown(room)}; how long its bulb is is not given.");
