@@ -31,6 +31,10 @@ public sealed class HeadRefrigerantTests : HeadAspectTests<HeadRefrigerant, Head
     [InlineData("refrigerant=R-600a", "refrigerants=R-290", "Unknown Part refrigerants")]
     [InlineData("refrigerant=R-404A", "refrigerants=R-290", "Unknown Part refrigerants")] // one that burns less
     [InlineData("refrigerant=R-717", "refrigerants=R-22", "Fails")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=butt weld", "Meets")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=ODF", "Fails")] // ammonia attacks copper
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=SAE", "Fails")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717", "Unknown Part joint")]
     [InlineData("", "refrigerants=R-404A", "Unknown Site refrigerant")]
     [InlineData("refrigerant=R-404A", "", "Unknown Part refrigerants")]
     public void A_valve_is_used_with_what_it_lists(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);

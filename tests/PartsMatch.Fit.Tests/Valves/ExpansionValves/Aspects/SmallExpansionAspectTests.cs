@@ -17,6 +17,11 @@ public sealed class SameRefrigerantTests : ExpansionAspectTests<SameRefrigerant,
     [InlineData("refrigerants=R-22", "", "refrigerants=R-22", "Meets")]
     [InlineData("", "", "refrigerants=R-22", "Unknown Site refrigerant")]
     [InlineData("", "refrigerant=R-22", "", "Unknown Part refrigerants")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717; joint=butt weld", "Meets")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717; joint=ODF", "Fails")] // ammonia attacks copper
+    [InlineData("", "refrigerant=R-717", "joint=SAE", "Fails")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717", "Unknown Part joint")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-22", "Fails")]
     public void The_refrigerant_is_the_one_it_is_made_for(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
