@@ -37,10 +37,10 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
         if (held.Verdict == Verdict.Unknown || (need.Site.BulbPlace == BulbPlace.InWell && held.Changes.Any(one => one.Kind == ExpansionValveChanges.StrapBulbOn))) return held;
         var isOld = need.Site is { BulbRoom: null, BulbPlace: BulbPlace.InWell };
         if ((isOld ? old.Length : Rounded.Millimetres(need.Site.BulbRoom)) is not { } room) return held;
-        if (facet.Length is not { } length) return Finding.Unknown(Side.Part, "bulbLength", held.Changes, $"There is room for a bulb of {new Shown(room)}; how long its bulb is is not given.");
+        if (facet.Length is not { } length) return Finding.Unknown(Side.Part, "bulbLength", held.Changes, $"There is room for a bulb of {new Shown(room)}; the length of its bulb is not given.");
         if (Within.AtMost(length, room)) return held;
         return isOld
-            ? Finding.Unknown(Side.Site, "bulbRoom", held.Changes, $"Its bulb is {new Shown(length)} long, the old one {new Shown(room)}; how deep the well is is not known.")
+            ? Finding.Unknown(Side.Site, "bulbRoom", held.Changes, $"Its bulb is {new Shown(length)} long, the old one {new Shown(room)}; the depth of the well is not known.")
             : held.With([.. held.Changes, new(ExpansionValveChanges.CheckBulbRoom, $"find room for its bulb, {new Shown(length)} long, where there is {new Shown(room)}")]).Then($"It is {new Shown(length)} long, and there is room for {new Shown(room)}.");
     }
 
@@ -50,7 +50,7 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
 
     private static Finding InWell(double? diameter, double? bore, double? old)
     {
-        if (diameter is not { } thick) return Finding.Unknown(Side.Part, "bulbDiameter", $"The bulb goes into a well; how thick its bulb is is not given.");
+        if (diameter is not { } thick) return Finding.Unknown(Side.Part, "bulbDiameter", $"The bulb goes into a well; the thickness of its bulb is not given.");
         if (bore is null && !(old is { } was && Within.AtMost(thick, was))) return Finding.Unknown(Side.Site, "wellBore", $"The bulb goes into a well; its bulb is {new Shown(thick)} thick, and the well's bore is not known.");
         var wide = bore ?? old!.Value;
         var sentence = bore is null ? (FormattableString)$"Its bulb is {new Shown(thick)} thick; the old one in the well was {new Shown(wide)}." : $"Its bulb is {new Shown(thick)} thick; the well's bore is {new Shown(wide)}.";

@@ -112,6 +112,11 @@ public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualis
     [InlineData("", "", "equalisesOff=none", "Meets")]
     [InlineData("equalisesOff=bleed port", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
     public void Pressures_come_together_where_they_have_to(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("equalisesOff=none", "this one does not; whether")]
+    [InlineData("", "this one is not said to; whether")]
+    public void One_that_has_no_way_is_not_said_to_be_unmarked(string part, string said) => Judge("equalisesOff=bleed port", "", part).Sentence.ShouldContain(said);
 }
 
 /// <summary>A capillary reaches its bulb's place: practice.</summary>
