@@ -37,6 +37,15 @@ public sealed class ConnectionsTests : SolenoidAspectTests<Connections, Connecti
     public void What_is_to_be_fitted_is_in_the_kit_with_its_sizes() =>
         Judge("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=1/2 in").Changes.Single().Kit.Select(item => item.What)
             .ShouldBe(["reducing coupling, 3/8 in (9.53 mm) to 1/2 in (12.7 mm)", "reducing coupling, 1/2 in (12.7 mm) to 3/8 in (9.53 mm)"]);
+
+    [Theory]
+    [InlineData("flare", "flare", "flare reducer, ")]
+    [InlineData("pipe thread", "pipe thread", "threaded reducing bushing, ")]
+    [InlineData("butt weld", "butt weld", "butt-welding reducer, ")]
+    [InlineData("ODF", "flare", "reducing coupling, ")] // in the cut pipe, with a flare of the valve's size on it
+    public void A_reducer_is_of_the_kind_of_its_joint(string before, string joint, string item) =>
+        Judge($"joint={before}; inletSize=3/8 in; outletSize=3/8 in", "", $"joint={joint}; inletSize=1/2 in; outletSize=3/8 in").Changes.Single(one => one.Kind == PipeChanges.FitReducers).Kit
+            .ShouldHaveSingleItem().What.ShouldBe($"{item}3/8 in (9.53 mm) to 1/2 in (12.7 mm)");
 }
 
 /// <summary>A one-way valve is lifted by pressure from behind: practice.</summary>
