@@ -158,6 +158,12 @@ public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, Co
     public void Another_coil_that_goes_in_is_judged_as_unmarked(string site, string part, string? supply, string answer) =>
         Answer("", supply is null ? site : $"{site}; coilSupplyVolts={supply}; coilSupplyFrequency=60 Hz", $"{part}; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").ShouldBe(answer);
 
+    /// <summary>A valve marked for ordinary places alone is not marked for the place, and its other coil is not marked "too".</summary>
+    [Fact]
+    public void Nothing_is_said_of_what_the_valve_is_marked_for_where_another_coil_goes_in() =>
+        Judge("", "hazard=A2L; coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "hazards=ordinary places; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").Changes.ShouldHaveSingleItem().Text
+            .ShouldBe("see that the coil for 120 V 60 Hz that goes in is marked for the place: the valve's mark is that of the coil that comes on it");
+
     [Fact]
     public void Where_the_old_one_was_marked_another_coil_that_goes_in_is_asked_for_its_mark_too() =>
         Answer("hazards=C1D2", "coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "hazards=C1D2; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").ShouldBe("Unknown Site hazard");
