@@ -236,6 +236,12 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
         Answer(Bare, "", $"ratedCapacity=20 kW; {Rated}").ShouldBe("Unknown Site load");
     }
 
+    [Theory]
+    [InlineData("ratedDrop=2 psi; ratedAmbient=0 °F", "without its refrigerant.")]
+    [InlineData("ratedWith=R-404A; ratedAmbient=0 °F", "without the drop of pressure that it is for.")]
+    [InlineData("ratedWith=R-404A; ratedDrop=2 psi", "without how cold it may be outside for that.")]
+    public void The_condition_that_lacks_is_named_alone(string conditions, string said) => Judge("", "", $"ratedCapacity=20 kW; {conditions}").Sentence.ShouldEndWith(said);
+
     [Fact]
     public void What_it_passes_at_the_drop_allowed_and_down_to_where_is_said() =>
         Judge("", $"{There}; dropAllowed=1 psi; load=10 kW", $"ratedCapacity=20 kW; {Rated}").Sentence.ShouldBe("It passes 20 kW at 2 psi (13.8 kPa) drop, and 14.1 kW at the 1 psi (6.9 kPa) that may be lost there; the load is 10 kW. That is given down to −17.8 °C (0 °F) outside; the least there is −17.8 °C (0 °F).");

@@ -38,7 +38,7 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
     public override Finding Judge(HeadNeed need, HeadCapacityFacet facet)
     {
         if (facet.Watts is not { } watts) return Finding.Unknown(Side.Part, "ratedCapacity", $"Its capacity is not given.");
-        if (facet.With < 0 || facet.Drop is not > 0) return Finding.Unknown(Side.Part, facet.With < 0 ? "ratedWith" : "ratedDrop", $"Its capacity of {watts / 1000:0.#} kW is given without its conditions.");
+        if (facet.With < 0 || facet.Drop is not > 0) return Finding.Unknown(Side.Part, facet.With < 0 ? "ratedWith" : "ratedDrop", $"Its capacity of {watts / 1000:0.#} kW is given without {(facet.With < 0 ? "its refrigerant" : "the drop of pressure that it is for")}.");
         if (need.Site.Load?.Watts is not { } load) return AgainstOld(need, facet, watts);
         if (need.Site.Refrigerant is not { } there) return Finding.Unknown(Side.Site, "refrigerant", $"Its capacity is {watts / 1000:0.#} kW; the refrigerant there is not known.");
         if (RefrigerantList.PlaceOf(there) != facet.With) return Finding.Unknown(Side.Part, "ratedWith", $"Its capacity is given for another refrigerant than {there.Name}.");
@@ -64,7 +64,7 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
 
     private static Finding AgainstOld(HeadNeed need, HeadCapacityFacet facet, double watts)
     {
-        if (facet.Ambient is null) return Finding.Unknown(Side.Part, "ratedAmbient", $"Its capacity of {watts / 1000:0.#} kW is given without its conditions.");
+        if (facet.Ambient is null) return Finding.Unknown(Side.Part, "ratedAmbient", $"Its capacity of {watts / 1000:0.#} kW is given without how cold it may be outside for that.");
         var old = need.Once(static need => Of(need.Plate));
         return old.Watts is { } before && Within.AtLeast(watts, before) && old.With == facet.With && facet.Drop <= old.Drop && facet.Ambient <= old.Ambient
             ? Finding.Meets($"It passes {watts / 1000:0.#} kW, no less than the old one's {before / 1000:0.#} kW, at conditions that are no kinder.") with { Shortfall = TooLarge(watts, before) }
