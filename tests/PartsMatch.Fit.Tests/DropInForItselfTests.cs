@@ -84,6 +84,7 @@ public sealed class DropInForItselfTests
         new("controlVolts", Midpoint(contactor.CoilVolts![0])),
         new("hazard", "none"),
         new("shuntFeedsHeat", "no"),
+        new("isInterlocked", "no"),
     ]);
 
     [Fact]
@@ -93,6 +94,7 @@ public sealed class DropInForItselfTests
         new("loads", "compressor"),
         new("motors", FormattableString.Invariant($"{contactor.FullLoadAmps![0].Amperes}/{contactor.LockedRotorAmps![0].Amperes} A")),
         new("loadVolts", QuantityForms.Volts.Write(contactor.RatedVolts![0])),
+        new("isInterlocked", "no"),
     ]);
 
     [Fact]

@@ -25,7 +25,7 @@ internal readonly record struct CoilTransformer(double? Most, bool IsLeft, strin
         if (Most is { } most)
         {
             var margin = new Margin(most - va, "VA");
-            FormattableString sentence = $"{coil} takes {va:0.#} VA; the transformer has {most:0.#} VA{(IsLeft ? " left" : " in all")}.";
+            FormattableString sentence = $"{coil} takes {va:0.#} VA; {new Has(most, IsLeft)}.";
             if (!Within.AtMost(va, most)) return Finding.Fails(margin, sentence);
             if (IsLeft) return Finding.Meets(sentence) with { Margin = margin, Shortfall = va / most };
         }
@@ -37,6 +37,13 @@ internal readonly record struct CoilTransformer(double? Most, bool IsLeft, strin
     }
 
     private static bool IsOfLine(CoilSupply supply) => (supply.Volts ?? (supply.Old.Count > 0 ? supply.Old.Min(coil => coil.Low) : null)) is >= LineVolts;
+
+    private readonly record struct Has(double Most, bool IsLeft)
+    {
+        public override string ToString() => Most < 0
+            ? FormattableString.Invariant($"the transformer has nothing left: all else on it takes {-Most:0.#} VA more than it gives")
+            : FormattableString.Invariant($"the transformer has {Most:0.#} VA{(IsLeft ? " left" : " in all")}");
+    }
 
     private readonly record struct Before(double? Va)
     {

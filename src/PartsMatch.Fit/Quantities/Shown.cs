@@ -26,12 +26,35 @@ internal readonly record struct Shown(double Millimetres)
     }
 }
 
-/// <summary>An air temperature in a sentence, in °C and °F; formed only when the sentence is shown.</summary>
+/// <summary>The temperature of air round a motor in a sentence, in °C and °F as motors are marked; formed only when the sentence is shown.</summary>
 /// <param name="Celsius">The temperature, as a facet holds it.</param>
 internal readonly record struct ShownAir(double Celsius)
 {
     /// <summary>60 °C (140 °F).</summary>
     public override string ToString() => FormattableString.Invariant($"{Celsius:0.#;−0.#;0} °C ({(Celsius * 1.8) + 32:0;−0;0} °F)");
+}
+
+/// <summary>A temperature in a sentence, in °F and °C; formed only when the sentence is shown.</summary>
+/// <param name="Celsius">As a facet holds it.</param>
+internal readonly record struct ShownTemperature(double Celsius)
+{
+    /// <summary>55 °F (12.8 °C).</summary>
+    public override string ToString() => FormattableString.Invariant($"{(Celsius * 1.8) + 32:0.#;−0.#;0} °F ({Celsius:0.#;−0.#;0} °C)");
+}
+
+/// <summary>A refrigerating capacity or a load in a sentence, in tons and kW; formed only when the sentence is shown.</summary>
+/// <param name="Watts">As a facet holds it.</param>
+internal readonly record struct ShownCapacity(double Watts)
+{
+    /// <summary>12 000 Btu/h in watts, as <see cref="CoolingLoad"/> has it.</summary>
+    private const double WattsATon = 3516.85;
+
+    /// <summary>2 tons (7.03 kW), 1 ton (3.52 kW).</summary>
+    public override string ToString()
+    {
+        var tons = Math.Round(Watts / WattsATon, 2);
+        return FormattableString.Invariant($"{tons:0.##} {(tons.Equals(1) ? "ton" : "tons")} ({Watts / 1000:0.##} kW)");
+    }
 }
 
 /// <summary>A difference of temperatures in a sentence, in °F and K; formed only when the sentence is shown.</summary>

@@ -30,6 +30,11 @@ public sealed class ContactorNotesTests
             .Any(step => step.Stage < Stage.StartAndCheck && step.Words.Contains("the other must not go in", StringComparison.Ordinal)).ShouldBe(tried);
 
     [Fact]
+    public void An_interlock_is_in_the_kit_where_the_old_one_is_interlocked() =>
+        NotesCases.Of("contactor", NotesCases.With(Old, "poleCount", "3P"), "isInterlocked=yes", NotesCases.With(Old, "poleCount", "3P") + "; hasInterlock=yes").Notes.Kit
+            .ShouldContain(item => item.What.Contains("mechanical interlock", StringComparison.Ordinal));
+
+    [Fact]
     public void Three_lines_keep_their_order() =>
         NotesCases.Of("contactor", NotesCases.With(Old, "poleCount", "3P"), "", NotesCases.With(Old, "poleCount", "3P")).Notes.Steps
             .ShouldContain(step => step.Words.Contains("the three lines in their order", StringComparison.Ordinal));

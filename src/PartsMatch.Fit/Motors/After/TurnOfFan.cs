@@ -17,6 +17,6 @@ public sealed class TurnOfFan() : ReadingRule<SwapCase>("Turn", MotorReadingSour
         (null, true, FanKind.Propeller) => Ruling.Good($"The propeller's air goes the right way, so it turns the right way."),
         (null, false, FanKind.Propeller) => Ruling.Bad($"The propeller's air goes the wrong way: it turns backwards; reverse it by its plug or leads."),
         (null, false, null) => Ruling.CantTell($"The air goes the wrong way: a propeller that turns backwards does that. Look at the shaft."),
-        _ => Ruling.CantTell($"The air goes the right way, which proves the turn of a propeller and nothing for a blower wheel; which of the two it is is not known."),
+        _ => Ruling.CantTell($"The air goes the right way, which proves the turn of a propeller and nothing for a blower wheel; whether it is the one or the other is not known."),
     };
 }

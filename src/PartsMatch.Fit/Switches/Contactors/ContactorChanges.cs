@@ -55,6 +55,13 @@ public static class ContactorChanges
         HowTo = "Snap or screw the block on before it is mounted, and try by hand that it moves with the armature.",
     };
 
+    /// <summary>Bring its interlock.</summary>
+    public static ChangeKind BringInterlock { get; } = new("bringInterlock", 0.1, IsCheck: true)
+    {
+        Stage = Stage.Bench,
+        HowTo = "See before leaving whether the lever is on it. One of another maker or size seldom joins the second contactor: it takes the lever made for the two.",
+    };
+
     /// <summary>Fit its mount.</summary>
     public static ChangeKind FitMount { get; } = new("fitMount", 0.4)
     {

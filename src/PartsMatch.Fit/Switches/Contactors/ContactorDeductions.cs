@@ -66,7 +66,8 @@ public static class ContactorDeductions
     private static IEnumerable<Deduction> AsTheOldOne(ContactorSpec plate)
     {
         if (plate.PoleCount is { } poles) yield return new(Side.Site, "linesSwitched", Deducing.Text(Poles.Switched(poles)), "the old one's poles", ["poleCount"], ContactSources.AsTheOldOne);
-        if (plate.HasInterlock is { } interlocked) yield return new(Side.Site, "isInterlocked", Deducing.Text(interlocked), "the old one's interlock", ["hasInterlock"], ContactSources.AsTheOldOne);
+        // One that has or takes an interlock may have none on.
+        if (plate.HasInterlock == false) yield return new(Side.Site, "isInterlocked", Deducing.Text(false), "the old one takes no interlock", ["hasInterlock"], ContactSources.AsTheOldOne);
         if (plate.CoilCurrent is { } current) yield return new(Side.Site, "controlCurrent", Deducing.Text(current), "the old coil's", ["coilCurrent"], ContactSources.AsTheOldOne);
         if (plate.CoilFrequency is { Count: 1 } only) yield return new(Side.Site, "controlFrequency", Deducing.Text(only[0]), "the only frequency on the old coil", ["coilFrequency"], ContactSources.AsTheOldOne);
     }

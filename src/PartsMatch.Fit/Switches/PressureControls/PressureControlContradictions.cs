@@ -12,7 +12,7 @@ public static class PressureControlContradictions
     public static IReadOnlyList<Contradiction> Find(PressureControlSpec plate) => [.. ContactAgreement.OfRatings(plate), .. FunctionAndAction(plate), .. WrongWayRound(plate), .. BesideItsDifferential(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
-    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. OverItsPressure(plate, site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
+    public static IReadOnlyList<Contradiction> AtTheSite(PressureControlSpec plate, PressureControlSite site) => [.. ContactAgreement.OfLoads(plate, site, "control"), .. Needed(plate, site), .. NeededWrongWayRound(plate, site), .. OverItsPressure(plate, site), .. ReliefOfNone(site), .. ContactsDo.Rule.Disagreement(plate.Action, site.Wired, PressureControlSources.Action)];
 
     private static IEnumerable<Contradiction> FunctionAndAction(PressureControlSpec plate)
     {
@@ -61,5 +61,10 @@ public static class PressureControlContradictions
     {
         if (Settings.In(plate.PressureMost) is not { } bore || Settings.In(site.TestPressure) is not { } tested || Within.AtLeast(bore, tested)) yield break;
         yield return new(["pressureMost"], $"The old one bore {Deducing.Text(plate.PressureMost!.Value)}, and its side is tested at {Deducing.Text(site.TestPressure!.Value)}: it was a wrong one, or one of the two is misread.", PressureControlSources.WorkingPressure) { SiteFields = ["testPressure"] };
+    }
+
+    private static IEnumerable<Contradiction> ReliefOfNone(PressureControlSite site)
+    {
+        if (site is { HasRelief: false, ReliefSetting: { } set }) yield return new([], $"Its side is said to have no relief valve, and one set to {Deducing.Text(set)}: the setting is judged by.", PressureControlSources.HighSetting) { SiteFields = ["hasRelief", "reliefSetting"] };
     }
 }

@@ -38,6 +38,10 @@ public sealed record PressureControlSite : ContactSite
     [Field("Design pressure", "On the unit's plate, of the side that it sits on.", Group = Circuit, Example = "450 psi")]
     public Pressure? DesignPressure { get; init; }
 
+    /// <summary>Whether that side has a relief valve.</summary>
+    [Field("Relief valve there", "Whether that side has a relief valve: small equipment often has none, or a fusible plug instead, and then the design pressure alone limits.", Group = Circuit)]
+    public bool? HasRelief { get; init; }
+
     /// <summary>Setting of the relief valve.</summary>
     [Field("Relief's setting", "Marked on the relief valve of that side.", Group = Circuit, Example = "450 psi")]
     public Pressure? ReliefSetting { get; init; }

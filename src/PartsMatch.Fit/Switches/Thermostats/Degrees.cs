@@ -31,11 +31,3 @@ internal static class Degrees
     /// <summary>Whether two temperatures are known, and over 5 °F off.</summary>
     public static bool AreOthers(Temperature? one, Temperature? other) => In(one) is { } has && In(other) is { } needed && !AreNear(has, needed);
 }
-
-/// <summary>A temperature in a sentence, in °F and °C; formed only when the sentence is shown.</summary>
-/// <param name="Celsius">As a facet holds it.</param>
-internal readonly record struct ShownTemperature(double Celsius)
-{
-    /// <summary>55 °F (12.8 °C).</summary>
-    public override string ToString() => FormattableString.Invariant($"{(Celsius * 1.8) + 32:0.#;−0.#;0} °F ({Celsius:0.#;−0.#;0} °C)");
-}

@@ -5,6 +5,9 @@ namespace PartsMatch.Fit.Valves.ExpansionValves;
 /// <summary>Where the rules for expansion valves come from.</summary>
 public static class ExpansionValveSources
 {
+    /// <summary>The refrigerant that a charge belongs to; copper alloys and ammonia.</summary>
+    public static Source SameRefrigerant { get; } = new("An expansion valve's bulb has the pressures of its refrigerant: the same, or another valve; ammonia attacks copper and its alloys", SourceStatus.Practice);
+
     /// <summary>Refrigerant and charge of an expansion valve.</summary>
     public static Source SameCharge { get; } = new("An expansion valve's charge belongs to its refrigerant and range: the same, or another valve", SourceStatus.Practice);
 

@@ -17,7 +17,7 @@ public static class PipeChanges
     public static ChangeKind FitReducers { get; } = new("fitReducers", 0.6)
     {
         Stage = Stage.Mount,
-        HowTo = "Couplings of copper or steel as the pipe is; the valve's cup is never bored or drawn to another size. A smaller valve than the line is usual, a larger one than the line is a reason to check its capacity.",
+        HowTo = "Couplings of copper or steel as the pipe is, and on a flare a reducer with flares; neither cup nor flare is bored or drawn to another size. A smaller valve than the line is usual, a larger one than the line is a reason to check its capacity.",
     };
 
     /// <summary>Another kind of joint than was there.</summary>
@@ -75,8 +75,8 @@ internal static class PipeFit
             changes.Add(new(PipeChanges.FitReducers, $"fit {(off.Count > 1 ? "reducers" : "a reducer")}: {new Listed(ends, AtPipes: false)} at the valve, {new Listed(ends, AtPipes: true)} at the pipes")
             {
                 Kit = [.. off.Select(end => end.IsOutlet
-                    ? new KitItem($"reducing coupling, {new Shown(end.Valve!.Value)} to {new Shown(end.Pipe!.Value)}")
-                    : new($"reducing coupling, {new Shown(end.Pipe!.Value)} to {new Shown(end.Valve!.Value)}"))],
+                    ? new KitItem($"{Reducer(made, jointThere)}, {new Shown(end.Valve!.Value)} to {new Shown(end.Pipe!.Value)}")
+                    : new($"{Reducer(made, jointThere)}, {new Shown(end.Pipe!.Value)} to {new Shown(end.Valve!.Value)}"))],
             });
         }
 
@@ -89,6 +89,15 @@ internal static class PipeFit
 
     /// <summary>How far apart two sizes are: 1 where one is twice the other, up or down. A reducer of a size or two is everyday work, beyond that the valve was made for another flow (practice).</summary>
     private static double Apart(double valve, double pipe) => Math.Abs(Math.Log2(valve / pipe));
+
+    /// <summary>What goes between two sizes. Where the joint becomes another the pipe is cut, and the reducer goes into it.</summary>
+    private static string Reducer(PipeJoint joint, PipeJoint? jointThere) => joint != (jointThere ?? joint) ? "reducing coupling" : joint switch
+    {
+        PipeJoint.Flare => "flare reducer",
+        PipeJoint.PipeThread => "threaded reducing bushing",
+        PipeJoint.ButtWeld => "butt-welding reducer",
+        _ => "reducing coupling",
+    };
 
     private static IReadOnlyList<KitItem> KitFor(PipeJoint joint, IReadOnlyList<PipeEnd> ends) => joint switch
     {

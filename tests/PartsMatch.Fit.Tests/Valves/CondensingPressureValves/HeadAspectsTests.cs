@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Tests.Notes;
 using PartsMatch.Fit.Valves;
 using PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
@@ -30,6 +31,10 @@ public sealed class HeadRefrigerantTests : HeadAspectTests<HeadRefrigerant, Head
     [InlineData("refrigerant=R-600a", "refrigerants=R-290", "Unknown Part refrigerants")]
     [InlineData("refrigerant=R-404A", "refrigerants=R-290", "Unknown Part refrigerants")] // one that burns less
     [InlineData("refrigerant=R-717", "refrigerants=R-22", "Fails")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=butt weld", "Meets")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=ODF", "Fails")] // ammonia attacks copper
+    [InlineData("refrigerant=R-717", "refrigerants=R-717; joint=SAE", "Fails")]
+    [InlineData("refrigerant=R-717", "refrigerants=R-717", "Unknown Part joint")]
     [InlineData("", "refrigerants=R-404A", "Unknown Site refrigerant")]
     [InlineData("refrigerant=R-404A", "", "Unknown Part refrigerants")]
     public void A_valve_is_used_with_what_it_lists(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
@@ -42,17 +47,17 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [Theory]
     [InlineData("settingNeeded=180 psi", "setting=190 psi", "Meets")]
     [InlineData("settingNeeded=180 psi", "setting=170 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi", "setting=191 psi", "MeetsWithChanges checkHead")]
-    [InlineData("settingNeeded=180 psi", "setting=169 psi", "Unknown Site leastHead")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi", "MeetsWithChanges checkHead")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "arrangement=three-way; setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi", "setting=191 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("settingNeeded=180 psi", "setting=169 psi; isAdjustable=no", "Unknown Site leastHead")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=160 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "arrangement=three-way; setting=159 psi; isAdjustable=no", "Fails")]
     [InlineData("settingNeeded=180 psi; leastHead=170 psi", "setting=170 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "arrangement=three-way; setting=170 psi", "Fails")] // within 10 psi, and yet the expansion valves starve
+    [InlineData("settingNeeded=180 psi; leastHead=171 psi", "arrangement=three-way; setting=170 psi; isAdjustable=no", "Fails")] // within 10 psi, and yet the expansion valves starve
     [InlineData("settingNeeded=180 psi; leastHead=171 psi", "setting=170 psi; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=180 psi; leastHead=180 psi", "setting=180 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=180 psi", "MeetsWithChanges checkHead")] // what is needed is said to be too little
+    [InlineData("settingNeeded=180 psi; leastHead=181 psi", "arrangement=three-way; setting=180 psi; isAdjustable=no", "MeetsWithChanges checkHead")] // what is needed is said to be too little
     [InlineData("settingNeeded=180 psi; leastHead=185 psi", "setting=185 psi", "Meets")]
-    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "arrangement=three-way; setting=179 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=185 psi", "arrangement=three-way; setting=179 psi; isAdjustable=no", "Fails")]
     [InlineData("settingNeeded=180 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")]
     [InlineData("settingNeeded=181 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "MeetsWithChanges setPressure")] // 180 psi are near enough
     [InlineData("settingNeeded=191 psi", "setting=100 psi; settingLeast=100 psi; settingMost=180 psi", "Unknown Site leastHead")]
@@ -87,13 +92,17 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
     }
 
-    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed; a fixed one is what it is.</summary>
+    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed, and one of which neither is given may be such a one; a fixed one is what it is.</summary>
     [Theory]
     [InlineData("setting=180 psi; isAdjustable=yes", "Meets")]
     [InlineData("setting=100 psi; isAdjustable=yes", "Unknown Part settingLeast")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi", "Unknown Part settingMost")]
     [InlineData("setting=220 psi; isAdjustable=yes", "Unknown Part settingLeast")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("setting=180 psi", "Meets")]
+    [InlineData("setting=100 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=220 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=100 psi; settingLeast=100 psi", "Unknown Part settingMost")] // an end of a range is that of one that can be set
     [InlineData("setting=220 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
     [InlineData("setting=159 psi; isAdjustable=no", "Fails")]
     public void Whether_it_can_be_set_is_taken_as_it_is_marked(string part, string answer) =>
@@ -138,13 +147,13 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
     [Theory]
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "Meets")]
-    [InlineData("needsArrangement=differential check; settingNeeded=35 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
-    [InlineData("needsArrangement=differential check; settingNeeded=35 psi", "arrangement=differential check; setting=20 psi", "MeetsWithChanges checkHead")]
-    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=differential check; setting=35 psi", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=35 psi", "arrangement=differential check; setting=20 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=differential check; setting=35 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "setting=20 psi", "Unknown Part arrangement")]
     [InlineData("settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Unknown Site needsArrangement")]
-    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Unknown Site needsArrangement")] // neither says what it is
-    [InlineData("needsArrangement=inlet regulator; settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi", "Fails")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Unknown Site needsArrangement")] // neither says what it is
+    [InlineData("needsArrangement=inlet regulator; settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Fails")]
     [InlineData("needsArrangement=three-way; settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Fails")]
     public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 }
@@ -174,9 +183,14 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("load=20 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
     [InlineData("load=20 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
     [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=1 °F", "Fails")]
-    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")]
-    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Fails")]
-    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=0 °F", "Fails")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Unknown Part ratedCapacity")]
+    [InlineData("load=20.01 kW; leastAmbient=0 °F", "", "Unknown Part ratedAmbient")]
+    [InlineData("load=20.01 kW", "ratedAmbient=0 °F", "Unknown Site leastAmbient")]
+    [InlineData("load=40 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Unknown Part ratedCapacity")]
+    [InlineData("load=40.01 kW; leastAmbient=0 °F", "ratedAmbient=-1 °F", "Fails")] // over twice its rating
+    [InlineData("load=40.01 kW; leastAmbient=0 °F", "", "Fails")]
+    [InlineData("load=40.01 kW", "ratedAmbient=0 °F", "Fails")]
     public void A_rating_holds_down_to_the_ambient_that_it_was_given_for(string site, string ambient, string answer) =>
         Answer("", $"refrigerant=R-404A; {site}", $"ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=2 psi; {ambient}").ShouldBe(answer);
 
@@ -186,10 +200,24 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
     [InlineData("1 psi", 14.2, "Fails")]
     [InlineData("2 psi", 20, "Meets")]
     [InlineData("4 psi", 20, "Meets")]
-    [InlineData("4 psi", 20.01, "Fails")] // more than its rating is not credited
+    [InlineData("4 psi", 20.01, "Unknown Part ratedCapacity")] // more than its rating is not credited
+    [InlineData("8 psi", 39.9, "Unknown Part ratedCapacity")] // by the root four times the drop passes twice as much
+    [InlineData("8 psi", 40.1, "Fails")]
     [InlineData("0 psi", 0.01, "Fails")]
     public void Where_less_may_be_lost_than_the_drop_of_its_rating_it_passes_less(string allowed, double load, string answer) =>
         Answer("", FormattableString.Invariant($"{There}; dropAllowed={allowed}; load={load} kW"), $"ratedCapacity=20 kW; {Rated}").ShouldBe(answer);
+
+    /// <summary>By the root of the drop, 20 kW at 1 psi are 40 kW at 4 psi: worked by hand.</summary>
+    [Fact]
+    public void One_that_is_the_larger_at_the_same_drop_never_fails_where_a_smaller_one_meets()
+    {
+        const string Place = "refrigerant=R-404A; leastAmbient=30 °F; load=30 kW; dropAllowed=4 psi";
+        Answer("", Place, "ratedCapacity=30 kW; ratedWith=R-404A; ratedDrop=4 psi; ratedAmbient=-20 °F").ShouldBe("Meets");
+        var larger = Judge("", Place, "ratedCapacity=20 kW; ratedWith=R-404A; ratedDrop=1 psi; ratedAmbient=-20 °F");
+        larger.Verdict.ShouldBe(Verdict.Unknown);
+        larger.Shortfall.ShouldBe(1);
+        larger.Sentence.ShouldContain("at 1 psi (6.9 kPa) drop, and 4 psi (27.6 kPa) may be lost there; the load is");
+    }
 
     [Theory]
     [InlineData("20 kW", "2 psi", "0 °F", "Meets")]
@@ -208,13 +236,19 @@ public sealed class HeadCapacityTests : HeadAspectTests<HeadCapacity, HeadCapaci
         Answer(Bare, "", $"ratedCapacity=20 kW; {Rated}").ShouldBe("Unknown Site load");
     }
 
+    [Theory]
+    [InlineData("ratedDrop=2 psi; ratedAmbient=0 °F", "without its refrigerant.")]
+    [InlineData("ratedWith=R-404A; ratedAmbient=0 °F", "without the drop of pressure that it is for.")]
+    [InlineData("ratedWith=R-404A; ratedDrop=2 psi", "without how cold it may be outside for that.")]
+    public void The_condition_that_lacks_is_named_alone(string conditions, string said) => Judge("", "", $"ratedCapacity=20 kW; {conditions}").Sentence.ShouldEndWith(said);
+
     [Fact]
     public void What_it_passes_at_the_drop_allowed_and_down_to_where_is_said() =>
-        Judge("", $"{There}; dropAllowed=1 psi; load=10 kW", $"ratedCapacity=20 kW; {Rated}").Sentence.ShouldBe("It passes 20 kW at 2 psi (13.8 kPa) drop, and 14.1 kW at the 1 psi (6.9 kPa) that may be lost there; the load is 10 kW. That is given down to −17.8 °C (0 °F) outside; the least there is −17.8 °C (0 °F).");
+        Judge("", $"{There}; dropAllowed=1 psi; load=10 kW", $"ratedCapacity=20 kW; {Rated}").Sentence.ShouldBe("It passes 5.69 tons (20 kW) at 2 psi (13.8 kPa) drop, and 4.02 tons (14.14 kW) at the 1 psi (6.9 kPa) that may be lost there; the load is 2.84 tons (10 kW). That is given down to 0 °F (−17.8 °C) outside; the least there is 0 °F (−17.8 °C).");
 
     [Fact]
     public void The_notes_say_for_how_cold_a_place_it_is_charged() =>
-        NotesCases.Of("condensingPressureValve", string.Empty, "needsArrangement=three-way; leastAmbient=0 °F", string.Empty).Notes.Steps.ShouldContain(step => step.Words.Contains("what floods the condenser at the least ambient, −17.8 °C (0 °F)", StringComparison.Ordinal));
+        NotesCases.Of("condensingPressureValve", string.Empty, "needsArrangement=three-way; leastAmbient=0 °F", string.Empty).Notes.Steps.ShouldContain(step => step.Words.Contains("what floods the condenser at the least ambient, 0 °F (−17.8 °C)", StringComparison.Ordinal));
 
     /// <summary>Practice: half of log2 of the ratio, so that four times the load counts 1.</summary>
     [Theory]

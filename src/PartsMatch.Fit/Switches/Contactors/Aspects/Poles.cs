@@ -24,7 +24,7 @@ public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("
     public override Finding Judge(ContactorNeed need, PolesFacet facet)
     {
         if (need.Site.LinesSwitched is not { } lines) return Finding.Unknown(Side.Plate, "poleCount", $"How many lines are switched is not known.");
-        if (facet.Count is not { } has) return Finding.Unknown(Side.Part, "poleCount", $"{lines} lines are switched; the part's poles are not known.");
+        if (facet.Count is not { } has) return Finding.Unknown(Side.Part, "poleCount", $"{Lines(lines)} switched; the part's poles are not known.");
         if (Switched(has) < lines) return Finding.Fails(new Margin(Switched(has) - lines, "poles"), $"{Lines(lines)} switched; it has {new Spelt<PoleCount>(has)}.");
         var hadShunt = lines == 1 && (need.Plate.PoleCount == PoleCount.OneAndShunt || need is { Plate.PoleCount: null, Site.ShuntFeedsHeat: true });
         return hadShunt && has != PoleCount.OneAndShunt ? WithoutShunt(need, has) : Spare(lines, has);

@@ -10,13 +10,13 @@ namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 public readonly record struct HighSettingFacet(double? Highest, bool? IsAdjustable, double? CutOut);
 
 /// <summary>Does a high-pressure control open before the design pressure, and well before the relief valve?</summary>
-/// <remarks>At most the design pressure and 90 % of the relief's setting, edges included. One that cannot be set is judged by its own cut-out, any other by the one that it is to be set to; where one of the two is not known it may be the lower one. One that can be set beyond gets a stop: a change. Only of high-pressure controls.</remarks>
+/// <remarks>At most the design pressure and 90 % of the relief's setting, edges included. One that cannot be set is judged by its own cut-out, any other by the one that it is to be set to; where one of the two is not known it may be the lower one. Where no relief valve is there, the design pressure alone limits. One that can be set beyond gets a stop: a change. Only of high-pressure controls.</remarks>
 public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlSite, HighSettingFacet>("High-pressure limit", isDeciding: false, PressureControlSources.HighSetting, new(0.4, 0.5, 0.4))
 {
     private const double ReliefShare = 0.9;
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["range", "cutOut", "function"], ["cutOutNeeded", "designPressure", "reliefSetting"]) { Besides = ["isAdjustable", "differential"] };
+    public override LookedAt Fields { get; } = new(["range", "cutOut", "function"], ["cutOutNeeded", "designPressure", "reliefSetting"]) { Besides = ["hasRelief", "isAdjustable", "differential"] };
 
     /// <inheritdoc/>
     public override HighSettingFacet Read(PressureControlSpec part) => new(part.Range?.Kilopascals.High, part.IsAdjustable, Settings.In(part.CutOut));
@@ -29,9 +29,9 @@ public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlS
         var (design, relief) = (Settings.In(need.Site.DesignPressure), Settings.In(need.Site.ReliefSetting * ReliefShare));
         if (Limit.Of(design, relief) is not { } most) return Finding.Unknown(Side.Site, "designPressure", $"The design pressure of the high side, and the relief's setting, are not known.");
         var found = Judge(need, facet, design, most);
-        return relief is not null || found.Verdict is not (Verdict.Meets or Verdict.MeetsWithChanges)
+        return relief is not null || need.Site.HasRelief == false || found.Verdict is not (Verdict.Meets or Verdict.MeetsWithChanges)
             ? found
-            : Finding.Unknown(Side.Site, "reliefSetting", found.Changes, $"{most}; the relief valve's setting, of which it is to open at no more than 90 %, is not known.");
+            : Finding.Unknown(Side.Site, "reliefSetting", found.Changes, $"{most}; the relief valve's setting, of which it is to open at no more than 90 %, is not known{(need.Site.HasRelief is null ? ", nor whether there is such a valve" : string.Empty)}.");
     }
 
     private static Finding Judge(PressureControlNeed need, HighSettingFacet facet, double? design, Limit most)

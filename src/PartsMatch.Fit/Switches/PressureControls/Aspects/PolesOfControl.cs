@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.PressureControls.Aspects;
 
@@ -24,7 +25,7 @@ public sealed class PolesOfControl() : Aspect<PressureControlSpec, PressureContr
         (null, { } count) => Finding.Meets($"It has {count} poles, as many as any such control."),
         (1, null) => Finding.Meets($"The old one had one pole, and none has fewer."),
         ({ } old, null) => Finding.Unknown(Side.Part, "poles", $"The old one had {old}; this one's poles are not known."),
-        ({ } old, { } count) when count >= old => Finding.Meets($"The old one had {old} poles, it has {count}."),
-        ({ } old, { } count) => Finding.Fails(new Margin(count - old, "poles"), $"The old one had {old} poles, it has {count}."),
+        ({ } old, { } count) when count >= old => Finding.Meets($"The old one had {new PoleWords(old)}, it has {count}."),
+        ({ } old, { } count) => Finding.Fails(new Margin(count - old, "poles"), $"The old one had {new PoleWords(old)}, it has {count}."),
     };
 }

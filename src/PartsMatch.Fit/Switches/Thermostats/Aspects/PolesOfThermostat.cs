@@ -30,7 +30,7 @@ public sealed class PolesOfThermostat() : Aspect<ThermostatSpec, ThermostatSite,
     {
         (1, null) => Finding.Meets($"The old one had one pole, and none has fewer."),
         (var old, null) => Finding.Unknown(Side.Part, "poles", $"The old one had {old}; this one's poles are not known."),
-        (var old, { } count) when count >= old => Finding.Meets($"It has {count} of the {old} poles of the old one.") with { Shortfall = count > old ? 0.5 : 0 },
-        (var old, { } count) => Finding.Fails(new Margin(count - old, "poles"), $"It has {count} of the {old} poles of the old one."),
+        (var old, { } count) when count >= old => Finding.Meets($"The old one had {new PoleWords(old)}, it has {count}.") with { Shortfall = count > old ? 0.5 : 0 },
+        (var old, { } count) => Finding.Fails(new Margin(count - old, "poles"), $"The old one had {new PoleWords(old)}, it has {count}."),
     };
 }

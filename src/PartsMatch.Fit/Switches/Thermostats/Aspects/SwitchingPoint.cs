@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
 namespace PartsMatch.Fit.Switches.Thermostats.Aspects;

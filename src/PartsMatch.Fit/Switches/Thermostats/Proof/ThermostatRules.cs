@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 using UnitsNet;
 

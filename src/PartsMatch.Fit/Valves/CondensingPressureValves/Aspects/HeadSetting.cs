@@ -7,14 +7,15 @@ namespace PartsMatch.Fit.Valves.CondensingPressureValves.Aspects;
 /// <param name="Holds">What it comes set to, kPa gauge; null where not given.</param>
 /// <param name="Least">Lowest setting, kPa; null of a fixed one.</param>
 /// <param name="Most">Highest setting, kPa; null of a fixed one.</param>
-/// <param name="LacksRange">Whether it can be set, and an end of its range is not given.</param>
+/// <param name="CanBeSet">Whether it can be set; null where not given.</param>
 /// <param name="IsDifference">Whether these are differences that open it, not heads that it holds; null where its arrangement is not given.</param>
-public readonly record struct SettingFacet(double? Holds, double? Least, double? Most, bool LacksRange, bool? IsDifference);
+public readonly record struct SettingFacet(double? Holds, double? Least, double? Most, bool? CanBeSet, bool? IsDifference);
 
 /// <summary>Does the valve hold the pressure that is needed?</summary>
 /// <remarks>
 /// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, and no lower than the expansion valves need where its range allows that, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
 /// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
+/// Of one that is further off and may be settable it is asked whether it can be set, and from where to where.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
@@ -41,11 +42,16 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
 
         var leastHead = Rounded.Kilopascal(need.Site.LeastHead);
         if (SetThere(facet, needed, leastHead) is not { } set) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
-        if (facet.LacksRange && !(IsNear(set, needed) && !Starves(facet, set, leastHead))) return Finding.Unknown(Side.Part, facet.Least is null ? "settingLeast" : "settingMost", $"It comes set to {new ShownPressure(set)} and can be set anew; from where to where is not given, and {new ShownPressure(needed)} are needed.");
+        if (facet is not ({ CanBeSet: false } or { Least: not null, Most: not null }) && !(IsNear(set, needed) && !Starves(facet, set, leastHead))) return Anew(facet, set, needed);
         if (set.Equals(facet.Holds)) return At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
         var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set from {new ShownPressure(facet.Least!.Value)} to {new ShownPressure(facet.Most!.Value)}.");
         return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
     }
+
+    /// <summary>The answer about one that comes set otherwise than is needed, and may be set to it for all that is given.</summary>
+    private static Finding Anew(SettingFacet facet, double set, double needed) => facet.CanBeSet == true
+        ? Finding.Unknown(Side.Part, facet.Least is null ? "settingLeast" : "settingMost", $"It comes set to {new ShownPressure(set)} and can be set anew; from where to where is not given, and {new ShownPressure(needed)} are needed.")
+        : Finding.Unknown(Side.Part, "isAdjustable", $"It comes set to {new ShownPressure(set)}, and {new ShownPressure(needed)} are needed; whether it can be set anew is not given.");
 
     /// <summary>The answer about what it is set to, kPa, with what it does in words.</summary>
     private static Finding At(HeadNeed need, SettingFacet facet, double set, double needed, double? leastHead, string does)
@@ -95,7 +101,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     private static SettingFacet Facet(CondensingPressureValveSpec part)
     {
         var (least, most) = part.CanBeSet == false ? (null, null) : (Rounded.Kilopascal(part.SettingLeast), Rounded.Kilopascal(part.SettingMost));
-        return new(Rounded.Kilopascal(part.Setting), least, most, part.IsAdjustable == true && (least is null || most is null), OpensAtDifference(part.Arrangement));
+        return new(Rounded.Kilopascal(part.Setting), least, most, part.CanBeSet, OpensAtDifference(part.Arrangement));
     }
 
     private static bool? OpensAtDifference(Arrangement? arrangement) => arrangement is { } how ? how == Arrangement.DifferentialCheck : null;

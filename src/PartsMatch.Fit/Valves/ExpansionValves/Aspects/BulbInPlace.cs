@@ -10,7 +10,7 @@ public readonly record struct BulbSizeFacet(double? Diameter, double? Length);
 
 /// <summary>Does the bulb go where the old one felt the suction pipe?</summary>
 /// <remarks>
-/// One that is strapped on may be of any diameter. One in a well goes in up to its bore, edge included; over 1/16 in thinner, paste fills the well; thicker, it is strapped on instead: both are changes. One that is longer than the room there is a check.
+/// One that is strapped on may be of any diameter. One in a well goes in up to its bore, edge included; over 1/16 in thinner, paste fills the well; thicker, it is strapped on beside it, where the well's depth no longer counts: both are changes. One that is longer than the room there is a check.
 /// Where a well was not measured, one no thicker and no longer than the old one goes in. Where nobody spoke of a well, none is there.
 /// </remarks>
 public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSite, BulbSizeFacet>("Bulb", isDeciding: false, ExpansionValveSources.BulbInPlace, new(0.2, 0.4, 0.3))
@@ -34,13 +34,13 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
             BulbPlace.StrappedOn => Finding.Meets($"Its bulb is strapped on the suction pipe."),
             _ => Finding.Meets($"Nothing says that its bulb goes into a well."),
         };
-        if (held.Verdict == Verdict.Unknown) return held;
+        if (held.Verdict == Verdict.Unknown || (need.Site.BulbPlace == BulbPlace.InWell && held.Changes.Any(one => one.Kind == ExpansionValveChanges.StrapBulbOn))) return held;
         var isOld = need.Site is { BulbRoom: null, BulbPlace: BulbPlace.InWell };
         if ((isOld ? old.Length : Rounded.Millimetres(need.Site.BulbRoom)) is not { } room) return held;
-        if (facet.Length is not { } length) return Finding.Unknown(Side.Part, "bulbLength", held.Changes, $"There is room for a bulb of {new Shown(room)}; how long its bulb is is not given.");
+        if (facet.Length is not { } length) return Finding.Unknown(Side.Part, "bulbLength", held.Changes, $"There is room for a bulb of {new Shown(room)}; the length of its bulb is not given.");
         if (Within.AtMost(length, room)) return held;
         return isOld
-            ? Finding.Unknown(Side.Site, "bulbRoom", held.Changes, $"Its bulb is {new Shown(length)} long, the old one {new Shown(room)}; how deep the well is is not known.")
+            ? Finding.Unknown(Side.Site, "bulbRoom", held.Changes, $"Its bulb is {new Shown(length)} long, the old one {new Shown(room)}; the depth of the well is not known.")
             : held.With([.. held.Changes, new(ExpansionValveChanges.CheckBulbRoom, $"find room for its bulb, {new Shown(length)} long, where there is {new Shown(room)}")]).Then($"It is {new Shown(length)} long, and there is room for {new Shown(room)}.");
     }
 
@@ -50,7 +50,7 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
 
     private static Finding InWell(double? diameter, double? bore, double? old)
     {
-        if (diameter is not { } thick) return Finding.Unknown(Side.Part, "bulbDiameter", $"The bulb goes into a well; how thick its bulb is is not given.");
+        if (diameter is not { } thick) return Finding.Unknown(Side.Part, "bulbDiameter", $"The bulb goes into a well; the thickness of its bulb is not given.");
         if (bore is null && !(old is { } was && Within.AtMost(thick, was))) return Finding.Unknown(Side.Site, "wellBore", $"The bulb goes into a well; its bulb is {new Shown(thick)} thick, and the well's bore is not known.");
         var wide = bore ?? old!.Value;
         var sentence = bore is null ? (FormattableString)$"Its bulb is {new Shown(thick)} thick; the old one in the well was {new Shown(wide)}." : $"Its bulb is {new Shown(thick)} thick; the well's bore is {new Shown(wide)}.";

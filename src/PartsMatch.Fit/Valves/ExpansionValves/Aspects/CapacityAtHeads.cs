@@ -39,7 +39,7 @@ public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValv
         if (need.Site.Load?.Watts is not { } load || heads is null) return AgainstOld(need, facet, need.Site.Load is null ? "load" : missing);
         var refrigerant = need.Site.Refrigerant!;
         if (!Refrigerants.All[facet.With].HasStates) return Finding.Unknown(Side.Part, "ratedWith", $"It is rated with {Refrigerants.All[facet.With].Name}, of which nothing can be computed here: size it by its maker's tables.");
-        if (heads[0].Drop <= 0) return Finding.Fails($"At {new ShownAir(heads[0].Condensing)} condensing nothing drives refrigerant through any valve: the losses are larger than the difference of pressures.");
+        if (heads[0].Drop <= 0) return Finding.Fails($"At {new ShownTemperature(heads[0].Condensing)} condensing nothing drives refrigerant through any valve: the losses are larger than the difference of pressures.");
         if (ExpansionCapacity.Watts(facet, refrigerant, heads[0]) is not { } least || ExpansionCapacity.Watts(facet, refrigerant, heads[1]) is not { } most) return Finding.Unknown(Side.Site, "condensingMost", $"Its capacity cannot be computed at these temperatures.");
         var shares = Band.Around(least / load, most / load);
         var sentence = new Words(least, most, load, heads, shares);
@@ -57,32 +57,26 @@ public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValv
         var old = need.Once(static need => RatingFacet.Of(need.Plate));
         var bare = Uncomputable.Of(need.Site.Refrigerant);
         var missing = bare is null ? unread : "refrigerant";
-        if (bare is not null && old.Watts is null) return Finding.Unknown(Side.Site, missing, $"It is rated {new Tons(facet.Watts!.Value)}; what a load asks for {bare}.");
+        if (bare is not null && old.Watts is null) return Finding.Unknown(Side.Site, missing, $"It is rated {new ShownCapacity(facet.Watts!.Value)}; what a load asks for {bare}.");
         if (old.Missing is not null || old with { Watts = null } != facet with { Watts = null })
         {
             return Finding.Unknown(Side.Site, missing, bare is null
-                ? (FormattableString)$"It is rated {new Tons(facet.Watts!.Value)}; the load or a condition there is not known."
-                : $"It is rated {new Tons(facet.Watts!.Value)}, the old one is not known to be at the same conditions; what a load asks for {bare}.");
+                ? (FormattableString)$"It is rated {new ShownCapacity(facet.Watts!.Value)}; the load or a condition there is not known."
+                : $"It is rated {new ShownCapacity(facet.Watts!.Value)}, the old one is not known to be at the same conditions; what a load asks for {bare}.");
         }
 
         var off = Math.Abs((facet.Watts!.Value / old.Watts!.Value) - 1);
-        if (Within.AtMost(off, OffOld)) return Finding.Meets($"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: within {OffOld * 100} %.") with { Shortfall = off / OffOld };
+        if (Within.AtMost(off, OffOld)) return Finding.Meets($"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: within {OffOld * 100} %.") with { Shortfall = off / OffOld };
         return Finding.Unknown(Side.Site, missing, bare is null
-            ? (FormattableString)$"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, so the load has to be known."
-            : $"It is rated {new Tons(facet.Watts.Value)}, the old one {new Tons(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, and what a load asks for {bare}.") with
+            ? (FormattableString)$"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, so the load has to be known."
+            : $"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, and what a load asks for {bare}.") with
         { Shortfall = 1 };
-    }
-
-    /// <summary>A capacity in words; formed only when it is shown.</summary>
-    private readonly record struct Tons(double Watts)
-    {
-        public override string ToString() => FormattableString.Invariant($"{Watts / 3516.85:0.##} tons ({Watts / 1000:0.##} kW)");
     }
 
     /// <summary>Capacities at both heads; formed only when they are shown.</summary>
     private readonly record struct Words(double Least, double Most, double Load, IReadOnlyList<Head> Heads, Band Shares)
     {
         public override string ToString() => FormattableString.Invariant(
-            $"It passes {Least / 1000:0.0} kW at {new ShownAir(Heads[0].Condensing)} condensing and {Most / 1000:0.0} kW at {new ShownAir(Heads[1].Condensing)}, {Shares.Low * 100:0} to {Shares.High * 100:0} % of the load of {Load / 1000:0.0} kW");
+            $"It passes {new ShownCapacity(Least)} at {new ShownTemperature(Heads[0].Condensing)} condensing and {new ShownCapacity(Most)} at {new ShownTemperature(Heads[1].Condensing)}, {Shares.Low * 100:0} to {Shares.High * 100:0} % of the load of {new ShownCapacity(Load)}");
     }
 }

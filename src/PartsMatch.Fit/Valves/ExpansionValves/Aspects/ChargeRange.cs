@@ -27,12 +27,12 @@ public sealed class ChargeRange() : Aspect<ExpansionValveSpec, ExpansionValveSit
     public override Finding Judge(ExpansionNeed need, ChargeRangeFacet facet)
     {
         if (Rounded.Celsius(need.Site.EvaporatingAt) is not { } evaporating) return Finding.Unknown(Side.Site, "evaporatingAt", $"The evaporating temperature there is not known.");
-        if (facet.Least is { } coldest && !Within.AtLeast(evaporating, coldest)) return Finding.Fails(new(evaporating - coldest, "K"), $"Evaporating at {new ShownAir(evaporating)} is colder than the {new ShownAir(coldest)} that its charge goes down to.");
-        if (facet.Most is { } warmest && !Within.AtMost(evaporating, warmest)) return Finding.Fails(new(warmest - evaporating, "K"), $"Evaporating at {new ShownAir(evaporating)} is warmer than the {new ShownAir(warmest)} that its charge goes up to.");
-        if (facet.Limit is { } limit && !Within.AtLeast(limit, evaporating + Room - Rounded.OffBy(2))) return Finding.Fails(new(limit - evaporating - Room, "K"), $"Its limit at {new ShownAir(limit)} lies less than 5 °F (2.8 K) over evaporating at {new ShownAir(evaporating)}: it would starve the coil.");
+        if (facet.Least is { } coldest && !Within.AtLeast(evaporating, coldest)) return Finding.Fails(new(evaporating - coldest, "K"), $"Evaporating at {new ShownTemperature(evaporating)} is colder than the {new ShownTemperature(coldest)} that its charge goes down to.");
+        if (facet.Most is { } warmest && !Within.AtMost(evaporating, warmest)) return Finding.Fails(new(warmest - evaporating, "K"), $"Evaporating at {new ShownTemperature(evaporating)} is warmer than the {new ShownTemperature(warmest)} that its charge goes up to.");
+        if (facet.Limit is { } limit && !Within.AtLeast(limit, evaporating + Room - Rounded.OffBy(2))) return Finding.Fails(new(limit - evaporating - Room, "K"), $"Its limit at {new ShownTemperature(limit)} lies less than 5 °F (2.8 K) over evaporating at {new ShownTemperature(evaporating)}: it would starve the coil.");
         if (facet.Least is null || facet.Most is null) return Finding.Unknown(Side.Part, facet.Least is null ? "evaporatingLeast" : "evaporatingMost", $"The range of its charge is not given.");
         if (facet is { IsLimited: true, Limit: null }) return Finding.Unknown(Side.Part, "limitsAt", $"Its charge limits the pressure; at what is not given.");
-        FormattableString sentence = $"Evaporating at {new ShownAir(evaporating)} lies inside {new ShownAir(facet.Least.Value)} to {new ShownAir(facet.Most.Value)}{(facet.Limit is { } at ? $", and its limit is {new ShownAir(at)}" : string.Empty)}.";
+        FormattableString sentence = $"Evaporating at {new ShownTemperature(evaporating)} lies inside {new ShownTemperature(facet.Least.Value)} to {new ShownTemperature(facet.Most.Value)}{(facet.Limit is { } at ? $", and its limit is {new ShownTemperature(at)}" : string.Empty)}.";
         return need.Plate.LimitsAt is not null && facet.Limit is null
             ? Finding.MeetsWith([new(ExpansionValveChanges.CheckWarmStart, $"see that the compressor bears a warm start: the old valve limited the pressure, this one does not")], sentence)
             : Finding.Meets(sentence);

@@ -24,7 +24,7 @@ public sealed class OffTimeEqualising() : Aspect<ExpansionValveSpec, ExpansionVa
         (false, _) => Finding.Meets($"The compressor starts against the difference of pressures."),
         (true, OffTimeWay.None) => Finding.Fails($"The compressor starts only once the pressures have come together; with neither a bleed port nor another way they do not."),
         (true, _) => Finding.Unknown(Side.Part, "equalisesOff", $"The compressor starts only once the pressures have come together; whether this one lets them is not given."),
-        (null, _) when need.Plate.EqualisesOff is OffTimeWay.BleedPort or OffTimeWay.Quick => Finding.Unknown(Side.Site, "lowStartingTorque", $"The old valve let the pressures come together while it was off, this one is not said to; whether the compressor needs it is not known."),
+        (null, _) when need.Plate.EqualisesOff is OffTimeWay.BleedPort or OffTimeWay.Quick => Finding.Unknown(Side.Site, "lowStartingTorque", $"The old valve let the pressures come together while it was off, this one {(facet.By is null ? "is not said to" : "does not")}; whether the compressor needs it is not known."),
         _ => Finding.Meets($"Nothing says that the compressor needs the pressures to come together."),
     };
 }

@@ -38,7 +38,7 @@ public sealed class HazardousPlace() : Aspect<SolenoidValveSpec, SolenoidValveSi
             var found = IgnitionRule.Judge(Marks(need.Plate), coil.IsOwn ? facet.Marks : Unmarked, need.Site.Hazard, need.Site.Refrigerant);
             return coil.IsOwn || facet.Marks == Unmarked ? found : found.Verdict switch
             {
-                Verdict.MeetsWithChanges => found.With([new(IgnitionChanges.CheckListing, $"see that the coil for {coil.Coil[0]} that goes in is marked for the place, too: the valve's mark is that of the coil that comes on it")]),
+                Verdict.MeetsWithChanges => found.With([new(IgnitionChanges.CheckListing, $"see that the coil for {coil.Coil[0]} that goes in is marked for the place: the valve's mark is that of the coil that comes on it")]),
                 Verdict.Unknown => found.Then($"The coil for {coil.Coil[0]} goes in, and the valve's mark is that of the coil that comes on it."),
                 _ => found,
             };

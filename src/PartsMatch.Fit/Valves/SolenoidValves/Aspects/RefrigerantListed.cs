@@ -15,8 +15,6 @@ public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, B
 /// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name; one that burns more readily than all that are listed fails. Ammonia with brass or copper fails whatever is listed.</remarks>
 public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListedFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
 {
-    private const string Ammonia = "R-717";
-
     /// <inheritdoc/>
     public override LookedAt Fields { get; } = new(["refrigerants", "body"], ["refrigerant"]) { Besides = ["joint"] };
 
@@ -25,20 +23,20 @@ public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValv
         part.Refrigerants is not null,
         part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)],
         part.Body,
-        part.Joint is { } joint ? joint is PipeJoint.Solder or PipeJoint.Flare : null);
+        Ammonia.HasCopper(part.Joint));
 
     /// <inheritdoc/>
     public override Finding Judge(SolenoidNeed need, ListedFacet facet)
     {
         if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
-        if (refrigerant.Name == Ammonia)
-        {
-            if (facet.Body == BodyMaterial.Brass) return Finding.Fails($"R-717 (ammonia) attacks brass, and its body is of brass.");
-            if (facet.HasCopperJoints == true) return Finding.Fails($"R-717 (ammonia) attacks copper, and its joints are for copper tube.");
-            if (facet.Body is null) return Finding.Unknown(Side.Part, "body", $"R-717 (ammonia) attacks brass; what its body is made of is not given.");
-            if (facet.HasCopperJoints is null) return Finding.Unknown(Side.Part, "joint", $"R-717 (ammonia) attacks copper; whether its joints are for copper tube is not given.");
-        }
-
-        return ListedRefrigerants.Judge(facet.IsListed, facet.Listed, refrigerant);
+        var listed = ListedRefrigerants.Judge(facet.IsListed, facet.Listed, refrigerant);
+        return Ammonia.AtJoints(Ammonia.Is(refrigerant) ? AtBody(listed, facet.Body) : listed, refrigerant, facet.HasCopperJoints);
     }
+
+    private static Finding AtBody(Finding listed, BodyMaterial? body) => body switch
+    {
+        BodyMaterial.Brass => Finding.Fails($"R-717 (ammonia) attacks brass, and its body is of brass."),
+        null => Finding.Unknown(Side.Part, "body", $"R-717 (ammonia) attacks brass; what its body is made of is not given.").OrWorse(listed),
+        _ => listed,
+    };
 }

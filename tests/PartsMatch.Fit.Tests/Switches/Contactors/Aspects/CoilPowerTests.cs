@@ -46,6 +46,11 @@ public sealed class CoilPowerTests : ContactorAspectTests<CoilPower, CoilPowerFa
     public void The_sentence_names_the_coil_that_goes_in() =>
         Judge("", $"{Left}; controlVolts=24 V; controlFrequency=60 Hz", Body).Sentence.ShouldBe("Its coil for 24 V 60 Hz takes 15 VA; the transformer has 14 VA left.");
 
+    /// <summary>30 − 20 = 10 VA, worked by hand.</summary>
+    [Fact]
+    public void A_transformer_that_is_overloaded_already_is_said_to_be() =>
+        Judge("", "transformerVa=20 VA; otherCoilsVa=30 VA", "coilVa=8 VA").Sentence.ShouldEndWith("takes 8 VA; the transformer has nothing left: all else on it takes 10 VA more than it gives.");
+
     [Theory]
     [InlineData("coilVolts=24 V; coilFrequency=60 Hz; coilVa=15 VA", Body, "Meets")] // no more than the old one took
     [InlineData("coilVolts=24 V; coilFrequency=60 Hz; coilVa=14 VA", Body, "Unknown Site transformerVa")]

@@ -7,15 +7,18 @@ namespace PartsMatch.Fit.Tests.Switches.Contactors.Aspects;
 public sealed class InterlockTests : ContactorAspectTests<Interlock, InterlockFacet>
 {
     [Theory]
-    [InlineData("hasInterlock=yes", "hasInterlock=yes", "Meets")]
-    [InlineData("hasInterlock=yes", "hasInterlock=no", "Fails")]
-    [InlineData("hasInterlock=yes", "", "Unknown Part hasInterlock")]
+    [InlineData("hasInterlock=yes", "hasInterlock=yes", "Unknown Site isInterlocked")]
+    [InlineData("hasInterlock=yes", "hasInterlock=no", "Unknown Site isInterlocked")]
+    [InlineData("hasInterlock=yes", "", "Unknown Site isInterlocked")]
     [InlineData("hasInterlock=no", "hasInterlock=no", "Meets")]
+    [InlineData("hasInterlock=no", "", "Meets")]
     [InlineData("", "hasInterlock=no", "Meets")]
-    public void It_stays(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+    public void An_old_one_that_takes_an_interlock_may_have_none_on(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 
     [Theory]
-    [InlineData("", "isInterlocked=yes", "hasInterlock=yes", "Meets")]
+    [InlineData("", "isInterlocked=yes", "hasInterlock=yes", "MeetsWithChanges bringInterlock")]
+    [InlineData("hasInterlock=yes", "isInterlocked=yes", "hasInterlock=yes", "MeetsWithChanges bringInterlock")]
+    [InlineData("hasInterlock=yes", "isInterlocked=yes", "hasInterlock=no", "Fails")]
     [InlineData("", "isInterlocked=yes", "hasInterlock=no", "Fails")]
     [InlineData("", "isInterlocked=yes", "", "Unknown Part hasInterlock")]
     [InlineData("", "isInterlocked=no", "hasInterlock=no", "Meets")]
@@ -27,7 +30,7 @@ public sealed class InterlockTests : ContactorAspectTests<Interlock, InterlockFa
     [Theory]
     [InlineData("poleCount=3 poles", "hasInterlock=no", "Unknown Site isInterlocked")]
     [InlineData("poleCount=3 poles", "", "Unknown Site isInterlocked")]
-    [InlineData("poleCount=3 poles", "hasInterlock=yes", "Meets")] // right either way
+    [InlineData("poleCount=3 poles", "hasInterlock=yes", "Unknown Site isInterlocked")] // where it is, the lever is brought
     [InlineData("poleCount=2 poles", "hasInterlock=no", "Meets")]
     [InlineData("poleCount=3 poles; hasInterlock=no", "hasInterlock=no", "Meets")]
     public void Of_three_lines_it_is_asked(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);

@@ -21,6 +21,23 @@ public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, H
     public void It_opens_before_design_and_relief(string cutOut, string site, string part, string answer) =>
         Answer("function=high pressure", $"cutOutNeeded={cutOut}; {site}", part).ShouldBe(answer);
 
+    /// <summary>No relief valve limits nothing; a setting that stands beside "none" is judged by.</summary>
+    [Theory]
+    [InlineData("450 psi", "range=100 to 450 psi", "Meets")]
+    [InlineData("400 psi", "range=100 to 450.1 psi", "MeetsWithChanges fitStop")]
+    [InlineData("450.1 psi", "range=100 to 450 psi", "Fails")]
+    [InlineData("450 psi; reliefSetting=450 psi", "range=100 to 450 psi", "Fails")] // 0.9 x 450 = 405 psi
+    public void Where_no_relief_valve_is_the_design_pressure_alone_limits(string cutOut, string part, string answer) =>
+        Answer("function=high pressure", $"designPressure=450 psi; hasRelief=no; cutOutNeeded={cutOut}", part).ShouldBe(answer);
+
+    [Fact]
+    public void A_relief_valve_that_is_there_is_asked_for_its_setting() =>
+        Answer("function=high pressure", "designPressure=450 psi; hasRelief=yes; cutOutNeeded=400 psi", "range=100 to 450 psi").ShouldBe("Unknown Site reliefSetting");
+
+    [Fact]
+    public void No_relief_valve_with_a_setting_is_a_contradiction() =>
+        Families.Find("pressureControl")!.ReadNeed(new(null, [], [new("hasRelief", "no"), new("reliefSetting", "450 psi")])).Contradictions.ShouldHaveSingleItem().Sentence.ShouldContain("no relief valve");
+
     /// <summary>The limit that binds is named, and no other: one that is not known binds nothing.</summary>
     [Theory]
     [InlineData("designPressure=390 psi", "390 psi (2689 kPa) is the most, by the design pressure")]

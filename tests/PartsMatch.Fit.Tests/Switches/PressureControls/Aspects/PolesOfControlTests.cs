@@ -16,4 +16,9 @@ public sealed class PolesOfControlTests : PressureControlAspectTests<PolesOfCont
     [InlineData("poles=2", "", "Unknown Part poles")]
     [InlineData("poles=1", "", "Meets")]
     public void There_are_as_many(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("poles=1", "poles=1", "The old one had 1 pole, it has 1.")]
+    [InlineData("poles=2", "poles=1", "The old one had 2 poles, it has 1.")]
+    public void One_is_a_pole_and_two_are_poles(string plate, string part, string sentence) => Judge(plate, "", part).Sentence.ShouldBe(sentence);
 }

@@ -18,7 +18,7 @@ public sealed class PolesOfThermostatTests : ThermostatAspectTests<PolesOfThermo
     public void As_many_poles_as_the_old_one(string plate, string part, string answer) => Answer(plate, "", part).ShouldBe(answer);
 
     [Theory]
-    [InlineData("function=box thermostat", "It has 1 of the 1 poles of the old one. The old one's are not marked: one is taken, as most have no more.")]
-    [InlineData("function=box thermostat; poles=1", "It has 1 of the 1 poles of the old one.")]
+    [InlineData("function=box thermostat", "The old one had 1 pole, it has 1. The old one's are not marked: one is taken, as most have no more.")]
+    [InlineData("function=box thermostat; poles=1", "The old one had 1 pole, it has 1.")]
     public void A_pole_that_was_taken_is_told(string plate, string sentence) => Judge(plate, "", "poles=1").Sentence.ShouldBe(sentence);
 }

@@ -27,6 +27,8 @@ public sealed class BulbInPlaceTests : ExpansionAspectTests<BulbInPlace, BulbSiz
     [InlineData("bulbRoom=3-1/2 in", "", "Unknown Part bulbLength")]
     [InlineData("wellBore=5/8 in; bulbRoom=3-1/2 in", "bulbDiameter=1/2 in; bulbLength=4 in", "MeetsWithChanges fillWell checkBulbRoom")]
     [InlineData("bulbPlace=in a well; bulbRoom=3-1/2 in", "bulbDiameter=1/2 in; bulbLength=4 in", "Unknown Site wellBore")]
+    [InlineData("wellBore=1/2 in; bulbRoom=3-1/2 in", "bulbDiameter=3/4 in; bulbLength=4 in", "MeetsWithChanges strapBulbOn")] // beside the well, whose depth says nothing of the pipe
+    [InlineData("wellBore=1/2 in; bulbRoom=3-1/2 in", "bulbDiameter=3/4 in", "MeetsWithChanges strapBulbOn")]
     public void A_bulb_has_room(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
 
     [Theory]
@@ -37,6 +39,10 @@ public sealed class BulbInPlaceTests : ExpansionAspectTests<BulbInPlace, BulbSiz
     [InlineData("bulbDiameter=1/2 in; bulbLength=3 in", "bulbDiameter=1/2 in; bulbLength=3-1/2 in", "Unknown Site bulbRoom")]
     [InlineData("bulbDiameter=1/2 in; bulbLength=3 in", "bulbDiameter=1/2 in", "Unknown Part bulbLength")]
     public void What_goes_into_an_unmeasured_well_is_told_by_the_old_bulb(string plate, string part, string answer) => Answer(plate, "bulbPlace=in a well", part).ShouldBe(answer);
+
+    [Fact]
+    public void A_bulb_strapped_on_beside_its_well_is_not_measured_by_the_old_one_in_it() =>
+        Answer("bulbDiameter=1/2 in; bulbLength=3 in", "bulbPlace=in a well; wellBore=1/2 in", "bulbDiameter=3/4 in; bulbLength=4 in").ShouldBe("MeetsWithChanges strapBulbOn");
 
     [Fact]
     public void A_bulb_too_thick_for_its_well_is_a_contradiction_of_the_old_one_and_so_is_a_well_under_straps()

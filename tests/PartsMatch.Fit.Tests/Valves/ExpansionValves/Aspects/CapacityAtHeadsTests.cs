@@ -37,6 +37,12 @@ public sealed class CapacityAtHeadsTests : ExpansionAspectTests<CapacityAtHeads,
     public void At_its_rating_its_rated_capacity_is_held_against_the_load(double ofLoad, string answer) =>
         Answer("", FormattableString.Invariant($"{AtRating}; lineLoss=0 psi; load=10 kW"), FormattableString.Invariant($"{Rated}; ratedDrop={FullDrop:0.0} kPa; ratedCapacity={10 * ofLoad:0.000} kW")).ShouldBe(answer);
 
+    /// <summary>10 kW ÷ 3.51685 kW a ton = 2.84 tons, 43.3 °C × 1.8 + 32 = 109.9 °F: worked by hand.</summary>
+    [Fact]
+    public void Capacities_are_told_in_tons_and_temperatures_in_degrees_Fahrenheit_first() =>
+        Judge("", $"{AtRating}; lineLoss=0 psi; load=10 kW", FormattableString.Invariant($"{Rated}; ratedDrop={FullDrop:0.0} kPa; ratedCapacity=12 kW")).Sentence
+            .ShouldSatisfyAllConditions(said => said.ShouldContain(" at 109.9 °F (43.3 °C) condensing and "), said => said.ShouldContain(" % of the load of 2.84 tons (10 kW)"));
+
     /// <summary>At the very conditions of its rating it passes that and nothing else: edges belong to the milder side, and 1 W of 10 kW beyond them is beyond.</summary>
     [Theory]
     [InlineData(10_000, "Meets")]

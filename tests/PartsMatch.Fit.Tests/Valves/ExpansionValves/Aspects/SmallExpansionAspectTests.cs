@@ -17,6 +17,11 @@ public sealed class SameRefrigerantTests : ExpansionAspectTests<SameRefrigerant,
     [InlineData("refrigerants=R-22", "", "refrigerants=R-22", "Meets")]
     [InlineData("", "", "refrigerants=R-22", "Unknown Site refrigerant")]
     [InlineData("", "refrigerant=R-22", "", "Unknown Part refrigerants")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717; joint=butt weld", "Meets")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717; joint=ODF", "Fails")] // ammonia attacks copper
+    [InlineData("", "refrigerant=R-717", "joint=SAE", "Fails")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-717", "Unknown Part joint")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-22", "Fails")]
     public void The_refrigerant_is_the_one_it_is_made_for(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
@@ -107,6 +112,11 @@ public sealed class OffTimeEqualisingTests : ExpansionAspectTests<OffTimeEqualis
     [InlineData("", "", "equalisesOff=none", "Meets")]
     [InlineData("equalisesOff=bleed port", "", "equalisesOff=none", "Unknown Site lowStartingTorque")]
     public void Pressures_come_together_where_they_have_to(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    [Theory]
+    [InlineData("equalisesOff=none", "this one does not; whether")]
+    [InlineData("", "this one is not said to; whether")]
+    public void One_that_has_no_way_is_not_said_to_be_unmarked(string part, string said) => Judge("equalisesOff=bleed port", "", part).Sentence.ShouldContain(said);
 }
 
 /// <summary>A capillary reaches its bulb's place: practice.</summary>

@@ -25,6 +25,7 @@ public sealed class RefrigerantListedTests : SolenoidAspectTests<RefrigerantList
     [InlineData("", "refrigerant=R-600a", "refrigerants=R-290; body=steel; joint=butt weld", "Unknown Part refrigerants")]
     [InlineData("", "refrigerant=R-404A", "refrigerants=R-290; body=steel; joint=butt weld", "Unknown Part refrigerants")] // one that burns less
     [InlineData("", "refrigerant=R-717", "refrigerants=R-22; body=steel; joint=butt weld", "Fails")]
+    [InlineData("", "refrigerant=R-717", "refrigerants=R-22", "Fails")] // whatever body and joints are made of
     [InlineData("", "refrigerant=R-744", "refrigerants=R-744; body=brass; joint=ODF", "Meets")]
     public void A_valve_is_used_with_what_it_lists(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }

@@ -37,6 +37,15 @@ public sealed class ConnectionsTests : SolenoidAspectTests<Connections, Connecti
     public void What_is_to_be_fitted_is_in_the_kit_with_its_sizes() =>
         Judge("joint=ODF; inletSize=3/8 in", "", "joint=ODF; inletSize=1/2 in").Changes.Single().Kit.Select(item => item.What)
             .ShouldBe(["reducing coupling, 3/8 in (9.53 mm) to 1/2 in (12.7 mm)", "reducing coupling, 1/2 in (12.7 mm) to 3/8 in (9.53 mm)"]);
+
+    [Theory]
+    [InlineData("flare", "flare", "flare reducer, ")]
+    [InlineData("pipe thread", "pipe thread", "threaded reducing bushing, ")]
+    [InlineData("butt weld", "butt weld", "butt-welding reducer, ")]
+    [InlineData("ODF", "flare", "reducing coupling, ")] // in the cut pipe, with a flare of the valve's size on it
+    public void A_reducer_is_of_the_kind_of_its_joint(string before, string joint, string item) =>
+        Judge($"joint={before}; inletSize=3/8 in; outletSize=3/8 in", "", $"joint={joint}; inletSize=1/2 in; outletSize=3/8 in").Changes.Single(one => one.Kind == PipeChanges.FitReducers).Kit
+            .ShouldHaveSingleItem().What.ShouldBe($"{item}3/8 in (9.53 mm) to 1/2 in (12.7 mm)");
 }
 
 /// <summary>A one-way valve is lifted by pressure from behind: practice.</summary>
@@ -148,6 +157,12 @@ public sealed class HazardousPlaceTests : SolenoidAspectTests<HazardousPlace, Co
     [InlineData("hazard=A2L", "hazards=A2L", null, "Meets")]
     public void Another_coil_that_goes_in_is_judged_as_unmarked(string site, string part, string? supply, string answer) =>
         Answer("", supply is null ? site : $"{site}; coilSupplyVolts={supply}; coilSupplyFrequency=60 Hz", $"{part}; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").ShouldBe(answer);
+
+    /// <summary>A valve marked for ordinary places alone is not marked for the place, and its other coil is not marked "too".</summary>
+    [Fact]
+    public void Nothing_is_said_of_what_the_valve_is_marked_for_where_another_coil_goes_in() =>
+        Judge("", "hazard=A2L; coilSupplyVolts=120 V; coilSupplyFrequency=60 Hz", "hazards=ordinary places; coilVolts=24 V; coilFrequency=60 Hz; furtherCoils=120 V 60 Hz 10 VA = QC-120").Changes.ShouldHaveSingleItem().Text
+            .ShouldBe("see that the coil for 120 V 60 Hz that goes in is marked for the place: the valve's mark is that of the coil that comes on it");
 
     [Fact]
     public void Where_the_old_one_was_marked_another_coil_that_goes_in_is_asked_for_its_mark_too() =>
