@@ -16,7 +16,8 @@ namespace PartsMatch.Benchmarks.Unknowns;
 internal static class UnknownsCommand
 {
     private const int Listed = 20;
-    private const int Rounds = 5;
+    private const int WarmingUp = 30;
+    private const int Rounds = 11;
 
     public static Command Make(IAnsiConsole console)
     {
@@ -56,8 +57,8 @@ internal static class UnknownsCommand
 
     private static void Times(IAnsiConsole console, HiddenFields drawn, Catalogue catalogue, Weights weights, int most, TimeSpan bruteForce)
     {
-        var (first, completing, again, full) = (Longest(), Longest(), Longest(), Longest());
-        for (var round = 0; round <= Rounds; round++)
+        var (first, completing, again, full) = (Rows(), Rows(), Rows(), Rows());
+        for (var round = -WarmingUp; round < Rounds; round++)
         {
             foreach (var (at, need) in drawn.Needs.Index())
             {
@@ -72,8 +73,9 @@ internal static class UnknownsCommand
                 var rankedAgain = Stopwatch.GetTimestamp();
                 Ranker.Rank(catalogue, weights, new(known, null, Listed, null));
                 var rankedFull = Stopwatch.GetTimestamp();
-                (first[at], completing[at]) = (Math.Min(first[at], ranked - start), Math.Min(completing[at], completed - start));
-                (again[at], full[at]) = (Math.Min(again[at], rankedAgain - ranked), Math.Min(full[at], rankedFull - rankedAgain));
+                if (round < 0) continue;
+                (first[at][round], completing[at][round]) = (ranked - start, completed - start);
+                (again[at][round], full[at][round]) = (rankedAgain - ranked, rankedFull - rankedAgain);
             }
         }
 
@@ -81,18 +83,20 @@ internal static class UnknownsCommand
             console,
             ["ms a query, the first 20", "median", "99 of 100", "most"],
             [Spread("a need with unknowns, first answer", first), Spread("– of which completing it", completing), Spread("the same asked again", again), Spread("the need with nothing hidden", full)]);
-        console.WriteLine(Invariant($"Of every need the least of {Rounds + 1} rounds. Brute force took {bruteForce.TotalMilliseconds / drawn.Needs.Count:#,0} ms a need for {2 * Listed} parts, {bruteForce.TotalSeconds * Stopwatch.Frequency / first.Sum():#,0} times as long as the whole list."));
+        console.WriteLine(Invariant($"Of every need the median of {Rounds} rounds, after {WarmingUp} to warm up. Brute force took {bruteForce.TotalMilliseconds / drawn.Needs.Count:#,0} ms a need for {2 * Listed} parts, {bruteForce.TotalSeconds * Stopwatch.Frequency / first.Sum(Median):#,0} times as long as the whole list."));
 
-        long[] Longest() => [.. drawn.Needs.Select(_ => long.MaxValue)];
+        long[][] Rows() => [.. drawn.Needs.Select(_ => new long[Rounds])];
     }
 
-    private static string[] Spread(string name, long[] ticks)
+    private static string[] Spread(string name, long[][] ticks)
     {
-        var sorted = ticks.Order().ToList();
+        var sorted = ticks.Select(Median).Order().ToList();
         return [name, Of(0.5), Of(0.99), Of(1)];
 
         string Of(double share) => (1e3 * sorted[Math.Min(sorted.Count - 1, (int)(share * sorted.Count))] / Stopwatch.Frequency).ToString("0.000", CultureInfo.InvariantCulture);
     }
+
+    private static long Median(long[] rounds) => rounds.Order().ElementAt(rounds.Length / 2);
 
     private static string[] Row(string name, ToldAgainst told) => [name, Whole(told.Count), Figure(told.MeanError), Figure(told.WorstError)];
 
