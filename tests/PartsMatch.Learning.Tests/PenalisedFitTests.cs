@@ -50,6 +50,21 @@ public sealed class PenalisedFitTests
         examples.Max(example => Math.Abs(Drawn.ChanceOf(example.LogOdds(ours)) - Drawn.ChanceOf(example.LogOdds(theirs)))).ShouldBeLessThan(0.01);
     }
 
+    /// <summary>As another machine's arithmetic might have it: every figure off by some of its last bits, and the sums in another order.</summary>
+    [Theory]
+    [InlineData(200, 1)]
+    [InlineData(5_000, 2)]
+    public void Figures_that_differ_in_their_last_bits_move_no_probability_by_a_millionth(int count, int seed)
+    {
+        var (examples, random) = (Drawn.Of(Truth, count, seed), new Random(seed));
+        List<Example> elsewhere = [.. examples.Select(example => example with { Values = [.. example.Values.Select(value => value * (1 + (1e-14 * random.Next(-5, 6))))] }).Reverse()];
+        var prior = new Prior([1, 1, 1, 1, 1, 1], [4, 4, 4, 4, 4, 4]);
+
+        var (here, there) = (Fit(examples, prior), Fit(elsewhere, prior));
+
+        examples.Max(example => Math.Abs(Drawn.ChanceOf(example.LogOdds(here)) - Drawn.ChanceOf(example.LogOdds(there)))).ShouldBeLessThan(1e-6);
+    }
+
     [Fact]
     public void Of_many_examples_the_costs_are_those_that_they_were_drawn_from()
     {
