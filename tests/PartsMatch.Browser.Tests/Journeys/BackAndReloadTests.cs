@@ -43,14 +43,14 @@ public sealed class BackAndReloadTests(Site site)
         await visitor.GoAsync("/");
         await ShouldLoadAgainAsync("What failed?");
         await visitor.Field("text").FillAsync(Job.Plate);
-        await visitor.PressAsync("Read it");
+        await visitor.ArriveByAsync(() => visitor.PressAsync("Read it"));
         await ShouldLoadAgainAsync("What failed?");
         (await visitor.Field("plate.power").InputValueAsync()).ShouldBe("1/4 hp");
-        await visitor.PressAsync("Find parts that fit");
+        await visitor.ArriveByAsync(() => visitor.PressAsync("Find parts that fit"));
         await ShouldLoadAgainAsync("Parts that fit");
-        await visitor.PressAsync("SI");
+        await visitor.ArriveByAsync(() => visitor.PressAsync("SI"));
         await ShouldLoadAgainAsync("Parts that fit");
-        await page.Locator(".parts h3 a").First.ClickAsync();
+        await visitor.ArriveByAsync(() => page.Locator(".parts h3 a").First.ClickAsync());
         await ShouldLoadAgainAsync(await visitor.HeadingAsync());
 
         async Task ShouldLoadAgainAsync(string heading)

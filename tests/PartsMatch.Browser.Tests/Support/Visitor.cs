@@ -44,6 +44,18 @@ public sealed class Visitor
 
     public Task PressAsync(string button) => Page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
 
+    /// <summary>Takes a step that leads to another page, and waits until it is loaded: a page that is still being left cannot be loaded again.</summary>
+    public async Task ArriveByAsync(Func<Task> step)
+    {
+        var loaded = new TaskCompletionSource();
+        Page.Load += Loaded;
+        await step();
+        await loaded.Task;
+        Page.Load -= Loaded;
+
+        void Loaded(object? sender, IPage page) => loaded.TrySetResult();
+    }
+
     /// <summary>At the page that asks for a key.</summary>
     public async Task SignInAsync(string key)
     {
