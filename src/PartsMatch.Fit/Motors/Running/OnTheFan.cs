@@ -85,6 +85,9 @@ public sealed record OnTheFan
     /// <summary>Whether either may be on volts to neutral that nobody measured, since it does not take those between lines.</summary>
     public bool MayBeOnNeutral { get; private init; }
 
+    /// <summary>The field of the old motor's plate without which volts or amps that were measured do not tell how heavy the fan is; null where none lacks.</summary>
+    public string? OldLacks { get; private init; }
+
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. cases.Select(figure)]);
 
@@ -104,6 +107,7 @@ public sealed record OnTheFan
             Rating = (RatedSupply.ServiceFactorCounts(need, news[0]) ? news[0].ServiceFactor : 1) * derating,
             IsDerated = derating < 1,
             MayBeOnNeutral = MayBeOnNeutralOf(need, olds[0].Rated, RunningFacet.OfOld(need)) || MayBeOnNeutralOf(need, news[0], part),
+            OldLacks = need.Plate.Voltage is null ? "voltage" : need.Site.MeasuredAmps is not null && !olds[0].Fan.IsMeasured ? "fullLoadAmps" : null,
         }, null);
     }
 
@@ -118,7 +122,7 @@ public sealed record OnTheFan
         var olds = OldOnFan.OnLower(need)[pair.OldRow];
         if (olds.Length == 0) return null;
         var news = New.OnLower(part, part.Lower[row], SupplyVolts.HertzOf(need));
-        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated, MayBeOnNeutral = MayBeOnNeutral };
+        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated, MayBeOnNeutral = MayBeOnNeutral, OldLacks = OldLacks };
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
