@@ -21,8 +21,8 @@ internal static class PossibleTypes
             : Finding.Unknown(Side.Plate, "type", $"Whether it is strong enough for the fan depends on the old motor's type, which the plate does not tell.") with { Shortfall = ofBands.Shortfall, Margin = ofBands.Margin };
     }
 
-    /// <summary>The same need with each type that its phases and capacitor leave; none where the type is known.</summary>
-    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. MotorKinds.Possible(need.Plate).Select(type => With(need, type))]);
+    /// <summary>The same need with each type that its plate leaves; none where the type is known.</summary>
+    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. TypeFigures.Possible(need.Plate).Select(type => With(need, type))]);
 
     private static MotorNeed With(MotorNeed need, MotorType type)
     {

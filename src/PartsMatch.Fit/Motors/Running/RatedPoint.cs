@@ -149,11 +149,8 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     }
 
     /// <summary>Where power and amps both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.</summary>
-    private static Band HighSpeedWatts(RunningFacet motor, double watts)
-    {
-        var byPower = AtShaft(motor, watts);
-        return motor.Meaning != PowerMeaning.Output && motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
-    }
+    private static Band HighSpeedWatts(RunningFacet motor, double watts) =>
+        (motor is { Meaning: not PowerMeaning.Output, WattsByAmps: { } byAmps } ? ShaftByAmps.And(byAmps, watts, motor.Meaning, EfficiencyOf(motor)) : null) ?? AtShaft(motor, watts);
 
     /// <summary>What a power on its plate comes to at the shaft, W: a band where it is, or may be, what the motor takes.</summary>
     /// <param name="motor">The motor.</param>
@@ -161,11 +158,13 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     public static Band AtShaft(RunningFacet motor, double watts)
     {
         if (motor.Meaning == PowerMeaning.Output) return Band.Exactly(watts);
-        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
+        var efficiency = EfficiencyOf(motor);
         return motor.Meaning switch
         {
             PowerMeaning.Input => efficiency * watts,
             _ => new(efficiency.Low * watts, watts),
         };
     }
+
+    private static Band EfficiencyOf(RunningFacet motor) => TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
 }
