@@ -44,7 +44,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         if (SetThere(facet, needed, leastHead) is not { } set) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
         if (facet is not ({ CanBeSet: false } or { Least: not null, Most: not null }) && !(IsNear(set, needed) && !Starves(facet, set, leastHead))) return Anew(facet, set, needed);
         if (set.Equals(facet.Holds)) return At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
-        var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set from {new ShownPressure(facet.Least!.Value)} to {new ShownPressure(facet.Most!.Value)}.");
+        var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set {ShownRange.Set(new ShownPressure(facet.Least!.Value), new ShownPressure(facet.Most!.Value))}.");
         return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
     }
 
