@@ -15,13 +15,24 @@ public abstract record Readings;
 /// <remarks>Needs are equal when plate and site are; a changed copy remembers nothing of what follows from another need.</remarks>
 public sealed record Need(Spec Plate, Site Site)
 {
-    private Need(Need other) => (Plate, Site, Memory) = (other.Plate, other.Site, new());
+    private Need(Need other) => (Plate, Site, PlateAsRead, Memory) = (other.Plate, other.Site, other.PlateAsRead, new());
+
+    /// <summary>What the old part was, with what could be deduced.</summary>
+    public Spec Plate
+    {
+        get;
+        init => (field, PlateAsRead) = (value, null);
+    }
+    = Plate;
 
     /// <summary>What was worked out of it.</summary>
     internal NeedMemory Memory { get; } = new();
 
     /// <summary>What was worked out of its plate alone, where others have the same one: that of a catalogue entry. Null elsewhere, and of a changed copy.</summary>
     internal NeedMemory? PlateMemory { get; init; }
+
+    /// <summary>The plate before anything was deduced from it; null where it was not read, and of a copy with another plate.</summary>
+    internal Spec? PlateAsRead { get; init; }
 
     /// <inheritdoc/>
     public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site);
@@ -46,16 +57,19 @@ public readonly struct Need<TSpec, TSite>
     public Need(TSpec plate, TSite site)
     {
         (Plate, Site, memory) = (plate, site, new());
-        plateMemory = memory;
+        (PlateAsRead, plateMemory) = (plate, memory);
     }
 
-    internal Need(Need need) => (Plate, Site, memory, plateMemory) = ((TSpec)need.Plate, (TSite)need.Site, need.Memory, need.PlateMemory ?? need.Memory);
+    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, plateMemory) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.PlateMemory ?? need.Memory);
 
     /// <summary>What the old part was.</summary>
     public TSpec Plate { get; }
 
     /// <summary>What the new one will meet.</summary>
     public TSite Site { get; }
+
+    /// <summary>The old part before anything was deduced, for what a deduction takes for granted; with it where that is not known.</summary>
+    public TSpec PlateAsRead { get; }
 
     /// <summary>What follows from the need alone, whatever the part: worked out when it is first asked for, and remembered, since a query judges hundreds of facets for one need.</summary>
     /// <param name="work">Works it out of the need and nothing else; a static lambda or method, by which it is found again.</param>

@@ -21,19 +21,20 @@ internal static class TypeFigures
         yield return new(["type", .. fields], $"{subject} does not go with {string.Join(", ", figures.Skip(1).DefaultIfEmpty("phases and capacitor"))}, whichever type of motor it is.", TypeBands.Likely(spec).Source);
     }
 
-    /// <summary>The types that a motor whose plate names none may be by its phases, its capacitor and all its figures; without these where they leave none, which is a contradiction.</summary>
-    public static IReadOnlyList<MotorType> Possible(MotorSpec spec)
+    /// <summary>The plate with each type that it may be by its phases, its capacitor and all its figures, and what follows then; without these figures where they leave none, which is a contradiction. None where the plate names its type.</summary>
+    /// <param name="asRead">Before anything was deduced: what is taken of a motor whose type is not known may not hold for each.</param>
+    public static IEnumerable<MotorSpec> Possible(MotorSpec asRead)
     {
-        var all = ByType(spec);
+        var all = ByType(asRead);
         var left = all.FindAll(one => one.Found.Count == 0);
-        return [.. (left.Count > 0 ? left : all).Select(one => one.Type)];
+        return (left.Count > 0 ? left : all).Select(one => one.Spec);
     }
 
     /// <summary>What contradicts each type that the motor may be, beyond what contradicts every one of them; none where its type is known.</summary>
-    private static List<(MotorType Type, List<Contradiction> Found)> ByType(MotorSpec spec)
+    private static List<(MotorSpec Spec, List<Contradiction> Found)> ByType(MotorSpec spec)
     {
         var rules = Array.FindAll(Rules, rule => !rule(spec).Any());
-        return [.. MotorKinds.Possible(spec).Select(type => (type, rules.SelectMany(rule => rule(spec with { Type = type })).ToList()))];
+        return [.. MotorKinds.Possible(spec).Select(type => MotorDeductions.Deduce(spec with { Type = type }).Spec).Select(typed => (typed, rules.SelectMany(rule => rule(typed)).ToList()))];
     }
 
     /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone, and so is more at the shaft than their watts.</summary>

@@ -22,11 +22,5 @@ internal static class PossibleTypes
     }
 
     /// <summary>The same need with each type that its plate leaves; none where the type is known.</summary>
-    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. TypeFigures.Possible(need.Plate).Select(type => With(need, type))]);
-
-    private static MotorNeed With(MotorNeed need, MotorType type)
-    {
-        var plate = MotorDeductions.Deduce(need.Plate with { Type = type }).Spec;
-        return new(plate, MotorDeductions.DeduceSite(plate, need.Site).Site);
-    }
+    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. TypeFigures.Possible(need.PlateAsRead).Select(plate => new MotorNeed(plate, MotorDeductions.DeduceSite(plate, need.Site).Site))]);
 }

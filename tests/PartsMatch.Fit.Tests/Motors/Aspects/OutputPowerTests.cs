@@ -241,4 +241,20 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
         Unknown(Side.Site, "measuredSpeed", plate: old, site: there, part: part);
         Fails(plate: $"{old}; efficiency=27 %", site: there, part: part);
     }
+
+    // From memory: an electronically commutated motor gives 0.60 to 0.85 of what it takes, and its plate may say either; 0.60 · 370 = 222 W. 370 of 545 W that volts, amps and power factor come to are at the shaft.
+    [Theory]
+    [InlineData("phase=3; power=370 W", 210, "Fails")]
+    [InlineData("phase=3; power=370 W", 250, "Unknown type")]
+    [InlineData("phase=3; power=370 W", 360, "Meets")]
+    [InlineData("phase=3; power=370 W; type=ECM", 250, "Unknown powerMeaning")]
+    [InlineData("phase=3; power=370 W; type=three-phase induction", 250, "Fails")]
+    [InlineData("phase=3; power=370 W; powerMeaning=output", 250, "Fails")]
+    [InlineData("phase=3; power=370 W; voltage=400 V; fullLoadAmps=1.05 A; powerFactor=0.75", 250, "Fails")]
+    [InlineData("phase=3; power=1/2 hp", 250, "Fails")]
+    public void The_watts_of_three_phases_are_at_the_shaft_unless_the_motor_may_be_electronically_commutated(string plate, double watts, string answer)
+    {
+        var finding = Judge(plate: plate, part: FormattableString.Invariant($"power={watts} W; powerMeaning=output"));
+        string.Join(' ', [finding.Verdict.ToString(), .. finding.Missing.Select(one => one.Field)]).ShouldBe(answer);
+    }
 }
