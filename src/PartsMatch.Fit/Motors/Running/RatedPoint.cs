@@ -66,13 +66,12 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (lower is not { Rpm: > 0 and var rpm, Watts: > 0 and var watts }) return [];
         var slower = this with { Rpm = rpm, ShaftWatts = AtShaft(motor, watts) };
         if (SynchronousRpm is null) return [slower];
-        var hertz = HertzAt(motor, Rpm, supplyHertz);
-        var own = PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null;
-        double?[] possible = motor.Means switch
+        var own = HertzAt(motor, Rpm, supplyHertz).Select(hertz => PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null);
+        IEnumerable<double?> possible = motor.Means switch
         {
             SpeedMeans.TappedWinding => [SynchronousRpm],
-            SpeedMeans.SeparateWindings => [own],
-            _ => [SynchronousRpm, own],
+            SpeedMeans.SeparateWindings => own,
+            _ => [SynchronousRpm, .. own],
         };
         return [.. possible.OfType<double>().Where(synchronous => synchronous > rpm).Distinct().Select(synchronous => slower with { SynchronousRpm = synchronous })];
     }
@@ -112,28 +111,27 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
     }
 
-    /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves, else of the plate's where it is below them; none where nothing is.</summary>
+    /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves: on the supply, or at the frequencies of its plate where it is not theirs there. Else of the plate's poles where it is below them; none where nothing is.</summary>
     private static double?[] SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        var hertz = HertzAt(motor, rpm, supplyHertz);
-        if (double.IsNaN(hertz)) return [];
-        IReadOnlyList<int> counts = motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
-        if (counts.Count == 0 && motor.Poles is { } only) counts = [only];
-        return [.. counts.Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
+        var there = HertzAt(motor, rpm, supplyHertz);
+        if (Of(there, Fitting) is { Length: > 0 } fitting) return fitting;
+        if (supplyHertz is not null && Of(HertzAt(motor, rpm, null), Fitting) is { Length: > 0 } elsewhere) return elsewhere;
+        return motor.Poles is { } only ? Of(there, _ => [only]) : [];
+
+        IReadOnlyList<int> Fitting(double hertz) => motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
+        double?[] Of(Sequence<double> frequencies, Func<double, IReadOnlyList<int>> counts) =>
+            [.. frequencies.SelectMany(hertz => counts(hertz).Select(poles => PoleCounts.Synchronous(poles, hertz))).Where(synchronous => synchronous > rpm).Distinct().Cast<double?>()];
     }
 
-    /// <summary>The frequency at which a motor is rated for a speed, the supply's where it is one of several, or else the supply's, Hz; NaN when neither is known.</summary>
-    private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
+    /// <summary>The frequencies at which a motor may be rated for a speed, Hz: those that the supply's is taken for, else all of its plate's, else the supply's; none when none is known.</summary>
+    private static Sequence<double> HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        var rated = double.NaN;
-        foreach (var point in motor.Rpm.AsSpan())
-        {
-            if (!point.Value.Equals(rpm) || double.IsNaN(point.Hertz)) continue;
-            if (supplyHertz is { } supply && SupplyWindows.TakesFrequency(point.Hertz, supply)) return point.Hertz;
-            if (double.IsNaN(rated)) rated = point.Hertz;
-        }
-
-        return double.IsNaN(rated) ? supplyHertz ?? double.NaN : rated;
+        double[] rated = [.. motor.Rpm.Where(point => point.Value.Equals(rpm) && !double.IsNaN(point.Hertz)).Select(point => point.Hertz)];
+        if (supplyHertz is not { } supply) return [.. rated];
+        if (rated.Length == 0) return [supply];
+        double[] taken = [.. rated.Where(hertz => SupplyWindows.TakesFrequency(hertz, supply))];
+        return [.. taken.Length > 0 ? taken : rated];
     }
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
