@@ -12,6 +12,14 @@ public static class PowerBalance
     /// <summary>An efficiency on the plate and output over input are the same within so much, as a ratio (practice: figures are rounded).</summary>
     private const double SameEfficiency = 1.05;
 
+    /// <summary>Beside what it takes the plate gives what comes out, unless both are the same figure.</summary>
+    public static IEnumerable<Deduction> MeaningBesideInput(MotorSpec spec)
+    {
+        if (Shares(spec).Select(MeaningOf).Distinct().ToList() is not [{ } meaning]) yield break;
+        var because = meaning == PowerMeaning.Input ? "the plate gives the same watts as what it takes" : "the plate gives more watts for what it takes";
+        yield return new(Side.Plate, "powerMeaning", Deducing.Text(meaning), because, ["power", "inputPower"], MotorSources.LineWatts);
+    }
+
     /// <summary>Watts that are V·A·cos φ are from the line; watts that are less by as much as the type wastes are at the shaft. Of two voltages beside one figure of amps only one is its own: what is neither at the other is no matter.</summary>
     public static IEnumerable<Deduction> Meaning(MotorSpec spec)
     {
@@ -69,6 +77,13 @@ public static class PowerBalance
                 yield return new(["power", "inputPower", "efficiency"], FormattableString.Invariant($"{share.Out} of {share.In} is an efficiency of {share.Value * 100:0} %, but the plate says {Deducing.Text(read)}."), MotorSources.Efficiency);
             }
         }
+    }
+
+    /// <summary>Two figures of what it takes that are not the same.</summary>
+    public static IEnumerable<Contradiction> InTwice(MotorSpec spec)
+    {
+        if (spec.PowerMeaning != PowerMeaning.Input || !Shares(spec with { PowerMeaning = null }).Exists(share => MeaningOf(share) != PowerMeaning.Input)) yield break;
+        yield return new(["power", "powerMeaning", "inputPower"], $"{Deducing.Text(spec.Power!)} is said to be from the line, but {Deducing.Text(spec.InputPower!)} is what it takes: one of the two may be what comes out.", MotorSources.LineWatts);
     }
 
     /// <summary>An efficiency that no motor of the type has, unless power in and out have said so.</summary>
@@ -141,6 +156,10 @@ public static class PowerBalance
         PowerMeaning.Output => (TypeBands.Likely(spec).PossibleEfficiency * line).Holds(watts),
         _ => false,
     };
+
+    /// <summary>What a power is beside what the motor takes; null for more than that.</summary>
+    private static PowerMeaning? MeaningOf(Share share) =>
+        Within.Ratio(share.Value, 1, 1 + LineWatts.Rounding) ? PowerMeaning.Input : share.IsPossible ? PowerMeaning.Output : null;
 
     /// <summary>Output over input of each row; none where the plate's power is itself the input, or the counts differ.</summary>
     private static List<Share> Shares(MotorSpec spec)

@@ -34,7 +34,15 @@ internal static class TypeFigures
     private static List<(MotorSpec Spec, List<Contradiction> Found)> ByType(MotorSpec spec)
     {
         var rules = Array.FindAll(Rules, rule => !rule(spec).Any());
-        return [.. MotorKinds.Possible(spec).Select(type => MotorDeductions.Deduce(spec with { Type = type }).Spec).Select(typed => (typed, rules.SelectMany(rule => rule(typed)).ToList()))];
+        var meaning = MotorDeductions.Deduce(spec).Spec.PowerMeaning;
+        return [.. MotorKinds.Possible(spec).Select(type => Typed(spec, type, meaning)).Select(typed => (typed, rules.SelectMany(rule => rule(typed)).ToList()))];
+    }
+
+    /// <summary>What its watts mean by the type alone is not taken: the plate may yet say otherwise.</summary>
+    private static MotorSpec Typed(MotorSpec spec, MotorType type, PowerMeaning? meaning)
+    {
+        var typed = MotorDeductions.Deduce(spec with { Type = type }).Spec;
+        return typed.PowerMeaning == meaning ? typed : typed with { PowerMeaning = null };
     }
 
     /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone, and so is more at the shaft than their watts.</summary>

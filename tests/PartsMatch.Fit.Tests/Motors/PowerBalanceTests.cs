@@ -131,4 +131,17 @@ public sealed class PowerBalanceTests
     [InlineData("power=90/60 W; powerMeaning=output; inputPower=180/130 W; speed=1400/900 rpm", null)]
     [InlineData("power=90 W; powerMeaning=output", null)]
     public void Efficiency_is_output_over_input(string plate, string? efficiency) => Deduced(plate, "efficiency").ShouldBe(efficiency);
+
+    [Theory]
+    [InlineData("power=90 W; inputPower=180 W", "output")]
+    [InlineData("power=171.5 W; inputPower=180 W", "input")] // 5 % under is 171.4
+    [InlineData("power=171 W; inputPower=180 W", "output")]
+    [InlineData("power=180 W; inputPower=90 W", null)]
+    public void A_power_beside_what_the_motor_takes_is_what_comes_out_unless_it_is_the_same_figure(string plate, string? meaning) => Deduced(plate, "powerMeaning").ShouldBe(meaning);
+
+    [Theory]
+    [InlineData("power=423 W; powerMeaning=input; inputPower=571 W", true)]
+    [InlineData("power=560 W; powerMeaning=input; inputPower=571 W", false)] // 2 % under
+    public void Two_figures_of_what_a_motor_takes_contradict_each_other_where_they_differ(string plate, bool isNamed) =>
+        Need(plate).Contradictions.Select(one => string.Join(", ", one.Fields)).ShouldBe(isNamed ? ["power, powerMeaning, inputPower"] : []);
 }

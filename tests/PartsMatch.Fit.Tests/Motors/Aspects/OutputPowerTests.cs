@@ -252,6 +252,8 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
     [InlineData("phase=3; power=370 W; powerMeaning=output", 250, "Fails")]
     [InlineData("phase=3; power=370 W; voltage=400 V; fullLoadAmps=1.05 A; powerFactor=0.75", 250, "Fails")]
     [InlineData("phase=3; power=1/2 hp", 250, "Fails")]
+    [InlineData("power=370 W; efficiency=97 %", 250, "Unknown powerMeaning")] // of three phases, as far as the efficiency tells, and from the line if the plate says so
+    [InlineData("power=370 W; efficiency=97 %; powerMeaning=input", 250, "Unknown power")]
     public void The_watts_of_three_phases_are_at_the_shaft_unless_the_motor_may_be_electronically_commutated(string plate, double watts, string answer)
     {
         var finding = Judge(plate: plate, part: FormattableString.Invariant($"power={watts} W; powerMeaning=output"));
