@@ -33,6 +33,7 @@ internal static class TypeFigures
     /// <summary>What contradicts each type that the motor may be, beyond what contradicts every one of them; none where its type is known.</summary>
     private static List<(MotorSpec Spec, List<Contradiction> Found)> ByType(MotorSpec spec)
     {
+        if (spec.Type is not null) return [];
         var rules = Array.FindAll(Rules, rule => !rule(spec).Any());
         var meaning = MotorDeductions.Deduce(spec).Spec.PowerMeaning;
         return [.. MotorKinds.Possible(spec).Select(type => Typed(spec, type, meaning)).Select(typed => (typed, rules.SelectMany(rule => rule(typed)).ToList()))];

@@ -32,8 +32,8 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var points = new List<RatedPoint>(speeds.Count * powers.Count);
         foreach (var rpm in speeds.AsSpan())
         {
-            double?[] fields = isElectronic ? [null] : SynchronousOf(motor, rpm, hertz);
-            if (fields.Length == 0) return ([], "poles");
+            List<double?> fields = isElectronic ? [null] : SynchronousOf(motor, rpm, hertz);
+            if (fields.Count == 0) return ([], "poles");
             foreach (var synchronous in fields)
             {
                 foreach (var watts in powers.AsSpan())
@@ -112,26 +112,45 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     }
 
     /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves: on the supply, or at the frequencies of its plate where it is not theirs there. Else of the plate's poles where it is below them; none where nothing is.</summary>
-    private static double?[] SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
+    private static List<double?> SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        var there = HertzAt(motor, rpm, supplyHertz);
-        if (Of(there, Fitting) is { Length: > 0 } fitting) return fitting;
-        if (supplyHertz is not null && Of(HertzAt(motor, rpm, null), Fitting) is { Length: > 0 } elsewhere) return elsewhere;
-        return motor.Poles is { } only ? Of(there, _ => [only]) : [];
+        var found = Fitting(motor, rpm, supplyHertz);
+        if (found.Count == 0 && supplyHertz is not null) found = Fitting(motor, rpm, null);
+        if (found.Count > 0 || motor.Poles is not { } only) return found;
+        foreach (var hertz in HertzAt(motor, rpm, supplyHertz)) Add(found, rpm, only, hertz);
+        return found;
+    }
 
-        IReadOnlyList<int> Fitting(double hertz) => motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
-        double?[] Of(Sequence<double> frequencies, Func<double, IReadOnlyList<int>> counts) =>
-            [.. frequencies.SelectMany(hertz => counts(hertz).Select(poles => PoleCounts.Synchronous(poles, hertz))).Where(synchronous => synchronous > rpm).Distinct().Cast<double?>()];
+    private static List<double?> Fitting(RunningFacet motor, double rpm, double? supplyHertz)
+    {
+        var found = new List<double?>(2);
+        foreach (var hertz in HertzAt(motor, rpm, supplyHertz))
+        {
+            IReadOnlyList<int> counts = motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
+            foreach (var poles in counts) Add(found, rpm, poles, hertz);
+        }
+
+        return found;
+    }
+
+    private static void Add(List<double?> found, double rpm, int poles, double hertz)
+    {
+        var synchronous = PoleCounts.Synchronous(poles, hertz);
+        if (synchronous > rpm && !found.Contains(synchronous)) found.Add(synchronous);
     }
 
     /// <summary>The frequencies at which a motor may be rated for a speed, Hz: those that the supply's is taken for, else all of its plate's, else the supply's; none when none is known.</summary>
-    private static Sequence<double> HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
+    private static List<double> HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
     {
-        double[] rated = [.. motor.Rpm.Where(point => point.Value.Equals(rpm) && !double.IsNaN(point.Hertz)).Select(point => point.Hertz)];
-        if (supplyHertz is not { } supply) return [.. rated];
-        if (rated.Length == 0) return [supply];
-        double[] taken = [.. rated.Where(hertz => SupplyWindows.TakesFrequency(hertz, supply))];
-        return [.. taken.Length > 0 ? taken : rated];
+        var (rated, taken) = (new List<double>(2), new List<double>(2));
+        foreach (var point in motor.Rpm.AsSpan())
+        {
+            if (!point.Value.Equals(rpm) || double.IsNaN(point.Hertz)) continue;
+            rated.Add(point.Hertz);
+            if (supplyHertz is { } there && SupplyWindows.TakesFrequency(point.Hertz, there)) taken.Add(point.Hertz);
+        }
+
+        return taken.Count > 0 ? taken : rated.Count > 0 || supplyHertz is not { } own ? rated : [own];
     }
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
