@@ -10,7 +10,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     internal const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfFrequency, SpeedOfPoles, StarDeltaOfVolts, PowerBalance.OfAmps, PowerBalance.InTwice, TypeFigures.Contradictions, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfFrequency, SpeedOfPoles, StarDeltaOfVolts, LineBalance.OfAmps, PowerBalance.InTwice, TypeFigures.Contradictions, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];

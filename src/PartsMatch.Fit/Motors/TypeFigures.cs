@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Motors;
 /// <summary>What the figures of a plate say of its motor's type: the bands of efficiency and power factor of each type leave them room, or do not.</summary>
 internal static class TypeFigures
 {
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [PowerBalance.OverPowerFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfAmps, PowerOfFactor];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [LineBalance.OverPowerFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfAmps, PowerOfFactor];
 
     /// <summary>Figures that the type, or no type that the motor may be, has room for: each by itself, and then all together.</summary>
     public static IEnumerable<Contradiction> Contradictions(MotorSpec spec)
@@ -49,7 +49,7 @@ internal static class TypeFigures
     /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone, and so is more at the shaft than their watts.</summary>
     private static IEnumerable<Contradiction> PowerOfAmps(MotorSpec spec)
     {
-        if (ShaftByAmps.Of(spec) is not { } shaft || PowerBalance.OfAmps(spec).Any() || (spec.PowerMeaning == PowerMeaning.Output && PowerBalance.OverPowerFactor(spec).Any())) yield break;
+        if (ShaftByAmps.Of(spec) is not { } shaft || LineBalance.OfAmps(spec).Any() || (spec.PowerMeaning == PowerMeaning.Output && LineBalance.OverPowerFactor(spec).Any())) yield break;
         var type = TypeBands.Likely(spec);
         foreach (var (_, watts) in HighSpeed.Watts(spec))
         {
@@ -64,7 +64,7 @@ internal static class TypeFigures
 
     /// <summary>The power factor is doubted only where power goes with volts and amps without it.</summary>
     private static IEnumerable<Contradiction> PowerOfFactor(MotorSpec spec) =>
-        PowerBalance.OfAmps(spec).Any() || PowerBalance.OverPowerFactor(spec).Any() || PowerOfAmps(spec).Any() ? [] : PowerBalance.OfPowerFactor(spec);
+        LineBalance.OfAmps(spec).Any() || LineBalance.OverPowerFactor(spec).Any() || PowerOfAmps(spec).Any() ? [] : LineBalance.OfPowerFactor(spec);
 
     private static string Meant(MotorSpec spec) => spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," };
 }

@@ -32,7 +32,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var points = new List<RatedPoint>(speeds.Count * powers.Count);
         foreach (var rpm in speeds.AsSpan())
         {
-            List<double?> fields = isElectronic ? [null] : SynchronousOf(motor, rpm, hertz);
+            List<double?> fields = isElectronic ? [null] : SynchronousSpeeds.Of(motor, rpm, hertz);
             if (fields.Count == 0) return ([], "poles");
             foreach (var synchronous in fields)
             {
@@ -66,7 +66,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (lower is not { Rpm: > 0 and var rpm, Watts: > 0 and var watts }) return [];
         var slower = this with { Rpm = rpm, ShaftWatts = AtShaft(motor, watts) };
         if (SynchronousRpm is null) return [slower];
-        var own = HertzAt(motor, Rpm, supplyHertz).Select(hertz => PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null);
+        var own = SynchronousSpeeds.HertzAt(motor, Rpm, supplyHertz).Select(hertz => PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null);
         IEnumerable<double?> possible = motor.Means switch
         {
             SpeedMeans.TappedWinding => [SynchronousRpm],
@@ -109,48 +109,6 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var stalls = line is { } torque ? rpm < torque.BreakdownRpm - 1e-6 : load > breakdown;
         var speed = rpm / Rpm;
         return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
-    }
-
-    /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves: on the supply, or at the frequencies of its plate where it is not theirs there. Else of the plate's poles where it is below them; none where nothing is.</summary>
-    private static List<double?> SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
-    {
-        var found = Fitting(motor, rpm, supplyHertz);
-        if (found.Count == 0 && supplyHertz is not null) found = Fitting(motor, rpm, null);
-        if (found.Count > 0 || motor.Poles is not { } only) return found;
-        foreach (var hertz in HertzAt(motor, rpm, supplyHertz)) Add(found, rpm, only, hertz);
-        return found;
-    }
-
-    private static List<double?> Fitting(RunningFacet motor, double rpm, double? supplyHertz)
-    {
-        var found = new List<double?>(2);
-        foreach (var hertz in HertzAt(motor, rpm, supplyHertz))
-        {
-            IReadOnlyList<int> counts = motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
-            foreach (var poles in counts) Add(found, rpm, poles, hertz);
-        }
-
-        return found;
-    }
-
-    private static void Add(List<double?> found, double rpm, int poles, double hertz)
-    {
-        var synchronous = PoleCounts.Synchronous(poles, hertz);
-        if (synchronous > rpm && !found.Contains(synchronous)) found.Add(synchronous);
-    }
-
-    /// <summary>The frequencies at which a motor may be rated for a speed, Hz: those that the supply's is taken for, else all of its plate's, else the supply's; none when none is known.</summary>
-    private static List<double> HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
-    {
-        var (rated, taken) = (new List<double>(2), new List<double>(2));
-        foreach (var point in motor.Rpm.AsSpan())
-        {
-            if (!point.Value.Equals(rpm) || double.IsNaN(point.Hertz)) continue;
-            rated.Add(point.Hertz);
-            if (supplyHertz is { } there && SupplyWindows.TakesFrequency(point.Hertz, there)) taken.Add(point.Hertz);
-        }
-
-        return taken.Count > 0 ? taken : rated.Count > 0 || supplyHertz is not { } own ? rated : [own];
     }
 
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
