@@ -107,7 +107,7 @@ public static class Ranker
         var sheet = family.Judge(need, spec);
         if (completions.IsNone) return Explained.Of(sheet, weights, number);
         var deduced = family.Deduce(spec).Spec;
-        var answers = family.Aspects.Select((aspect, index) => completions.Answer(aspect, index, aspect.FacetOf(deduced), weights));
+        var answers = family.Aspects.Select((aspect, index) => new CompletedAnswer(completions, weights, aspect, index, aspect.FacetOf(deduced)));
         return Explained.Of(sheet, [.. answers], completions, weights, number);
     }
 

@@ -32,7 +32,7 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     public override bool AsksBeyondGist(MotorNeed need) => IsFanMeasured(need);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, JudgeOf(need, facet), typed => JudgeOf(typed, facet));
+    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, facet, JudgeOf);
 
     private static Finding JudgeOf(MotorNeed need, RunningFacet facet)
     {

@@ -41,7 +41,10 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
     public override Finding Judge(MotorNeed need, RunningCurrentFacet facet) =>
         facet.FullLoad.Rows.Count == 0
             ? Finding.Unknown(Side.Part, "fullLoadAmps", $"The part's full-load amps are not given.")
-            : facet.FullLoad.Connections.ForPhases(phases => EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases)));
+            : facet.FullLoad.Connections.ForPhases((need, facet), static (phases, of) => Judge(of.need, of.facet, phases));
+
+    private static Finding Judge(MotorNeed need, RunningCurrentFacet facet, Phases phases) =>
+        EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases));
 
     /// <summary>Each lower speed has a contact and wire of its own, which carried the old motor's amps there.</summary>
     private static List<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)

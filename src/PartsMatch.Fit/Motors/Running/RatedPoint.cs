@@ -117,9 +117,22 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     {
         var hertz = HertzAt(motor, rpm, supplyHertz);
         if (double.IsNaN(hertz)) return [];
-        IReadOnlyList<int> counts = motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz) ? [read] : PoleCounts.Of(rpm, hertz);
-        if (counts.Count == 0 && motor.Poles is { } only) counts = [only];
-        return [.. counts.Select(poles => PoleCounts.Synchronous(poles, hertz)).Where(synchronous => synchronous > rpm).Cast<double?>()];
+        if (motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz)) return Above(rpm, hertz, [read]);
+        var counts = PoleCounts.Of(rpm, hertz);
+        return Above(rpm, hertz, counts.Count == 0 && motor.Poles is { } only ? [only] : counts.AsSpan());
+    }
+
+    /// <summary>The synchronous speeds of pole counts that lie above a speed.</summary>
+    private static double?[] Above(double rpm, double hertz, ReadOnlySpan<int> poles)
+    {
+        var all = new double?[poles.Length];
+        var count = 0;
+        foreach (var one in poles)
+        {
+            if (PoleCounts.Synchronous(one, hertz) is var synchronous && synchronous > rpm) all[count++] = synchronous;
+        }
+
+        return count == all.Length ? all : all[..count];
     }
 
     /// <summary>The frequency at which a motor is rated for a speed, the supply's where it is one of several, or else the supply's, Hz; NaN when neither is known.</summary>
@@ -145,7 +158,9 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
         var powers = HighSpeed.At(motor.Watts, supplyHertz);
         if (powers.Count == 1) return [HighSpeedWatts(motor, powers[0])];
-        return [.. powers.Select(watts => HighSpeedWatts(motor, watts))];
+        var possible = new Band[powers.Count];
+        for (var power = 0; power < possible.Length; power++) possible[power] = HighSpeedWatts(motor, powers[power]);
+        return Sequence.Of<Band>(possible);
     }
 
     /// <summary>Where power and amps both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.</summary>
