@@ -10,7 +10,14 @@ internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, b
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
-internal sealed record WordEntry(Field Field, string Value);
+internal sealed record WordEntry(Field Field, string Value)
+{
+    /// <summary>The field behind whose labels and words it counts by itself; null where it counts anywhere.</summary>
+    public Field? OnlyBehind { get; init; }
+
+    /// <summary>The field beside whose label it does not count; null where it always does.</summary>
+    public Field? NeverBeside { get; init; }
+}
 
 /// <summary>A mark of one of two connections.</summary>
 /// <param name="Marks">What the vocabulary says of the two.</param>
