@@ -186,6 +186,11 @@ public sealed class ContactorProofTests
     [InlineData("circuitCalls=no; pullsIn=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")] // it pulled in while it was called for
     [InlineData("circuitCalls=no; coilVolts=5 V", Conclusion.ReadNext, "dropVolts")] // it pulls none in
+    [InlineData("circuitCalls=no; dropVolts=120 V", Conclusion.ReadNext, "coilVolts")] // what sticks may feed it, and opens its poles rightly
+    [InlineData("circuitCalls=no; dropVolts=120 V; legAmps=0 A", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; pullsIn=yes; dropVolts=120 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; pullsIn=no; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
     [InlineData("circuitCalls=no; coilVolts=24 V; dropVolts=120 V", Conclusion.NotThePart, null)] // something feeds it
     [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)]
@@ -271,6 +276,7 @@ public sealed class ContactorProofTests
     }
 
     /// <summary>Alternating current does not pull a coil for direct current as it should, and direct current burns one for alternating current: practice.</summary>
+        Said("circuitCalls=no; dropVolts=240 V").ShouldNotContain(ReadingVerdict.Bad);
     [Theory]
     [InlineData("coilCurrent=DC", "controlCurrent=AC", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
     [InlineData("coilCurrent=DC", "controlFrequency=60 Hz", "coilVolts=24 V; pullsIn=no; coilOhms=60 Ω", Conclusion.NotThePart, "24 V AC at a coil for DC")]
