@@ -69,6 +69,9 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
         _ => null,
     };
 
+    /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
+    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && Readings.DropVolts?.Legs.Min(leg => leg.Volts) is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
+
     /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
 
@@ -94,6 +97,11 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
 
     /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
     private bool IsUnfed => CannotHold == true || (Readings.CircuitCalls == false && Volts is null);
+
+    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, or asks for the coil's volts first.</summary>
+    private bool ShowsWeld => Action == ContactAction.NormallyClosed
+        ? Readings.LegAmps is not null || Readings.CircuitCalls == false
+        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true);
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 
