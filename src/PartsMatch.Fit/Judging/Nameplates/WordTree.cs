@@ -83,6 +83,15 @@ internal readonly record struct Match(int End, WordNode Node)
 
         return null;
     }
+
+    /// <summary>The words that end right before a token, with the tokens that they begin with.</summary>
+    public static List<(int From, Match Word)> Ending(List<Match>[] matches, int at) => [.. Enumerable.Range(0, at).SelectMany(from => matches[from].FindAll(match => match.End == at).Select(match => (from, match)))];
+
+    /// <summary>Whether the word announces a field.</summary>
+    public bool Announces(Field field) => Node.Labels.Exists(label => label.Field == field);
+
+    /// <summary>Whether it is a value of a field.</summary>
+    public bool IsValueOf(Field field) => Node.Words.Exists(word => word.Field == field);
 }
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>

@@ -51,6 +51,7 @@ public static class ContactorVocabulary
         new("poleCount", "3PDT", "3 poles"), new("contactAction", "3PDT", "change-over"),
         new("contactAction", "NORMALLY OPEN", "normally open") { NeverBeside = "auxiliaries" }, new("contactAction", "NORMALLY CLOSED", "normally closed") { NeverBeside = "auxiliaries" },
         new("contactAction", "N.O.", "normally open") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C.", "normally closed") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
+        new("contactAction", "N.O. N.C.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C. N.O.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {

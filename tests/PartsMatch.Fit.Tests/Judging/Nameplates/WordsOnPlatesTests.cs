@@ -49,6 +49,9 @@ public sealed class WordsOnPlatesTests
     [InlineData("DPST NC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("DPNC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("2 POLE NORMALLY OPEN AUX 1 NC COIL 24V", "poleCount=2 poles; contactAction=normally open; auxiliaries=1 NC; coilVolts=24 V")]
+    [InlineData("RELAY NO/NC COIL 24V", "contactAction=change-over; coilVolts=24 V")] // both: which is wired is asked
+    [InlineData("2 POLE N.C. + N.O. COIL 24V", "poleCount=2 poles; contactAction=change-over; coilVolts=24 V")]
+    [InlineData("3P NC CONTACTS COIL 24V", "poleCount=3 poles; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("1 NC AUX 2 POLE NO COIL 24V", "poleCount=2 poles; contactAction=normally open; auxiliaries=1 NC; coilVolts=24 V")]
     public void What_poles_do_is_read_beside_them(string plate, string read) => ReadPlate.Whole(Contactor, plate).ShouldBe(read);
 
@@ -57,6 +60,8 @@ public sealed class WordsOnPlatesTests
     [InlineData("3P NC AUX COIL 24V", "NC AUX")]
     [InlineData("3P AUX NORMALLY CLOSED COIL 24V", "AUX NORMALLY CLOSED")]
     [InlineData("3P NORMALLY CLOSED AUX CONTACT COIL 24V", "NORMALLY CLOSED AUX CONTACT")]
+    [InlineData("3P AUX CONTACTS NC COIL 24V", "AUX CONTACTS NC")]
+    [InlineData("3P AUX NO/NC COIL 24V", "AUX NO/NC")]
     [InlineData("3 POLE 1 NC COIL 24V", "1 NC")]
     [InlineData("3P 1 NORMALLY CLOSED COIL 24V", "1 NORMALLY CLOSED")]
     [InlineData("3 POLE NO 12345 COIL 24V", "NO 12345")]
@@ -65,6 +70,10 @@ public sealed class WordsOnPlatesTests
         ReadPlate.Fields(Contactor, plate).ShouldBe("poleCount=3 poles; coilVolts=24 V");
         Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
     }
+
+    /// <summary>Behind SPDT they are what its terminals are marked with.</summary>
+    [Fact]
+    public void What_terminals_of_change_over_contacts_are_called_contradicts_nothing() => ReadPlate.Fields(Contactor, "RELAY SPDT NO NC COM COIL 24V").ShouldBe("poleCount=1 pole; contactAction=change-over; coilVolts=24 V");
 
     [Theory]
     [InlineData("solenoidValve", "R22 MO", "refrigerants=R-22", "MO")]
