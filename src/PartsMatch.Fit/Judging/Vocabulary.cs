@@ -70,7 +70,14 @@ public sealed record PlateThird(string Figure, NamedText Says);
 /// <param name="Field">The field's name.</param>
 /// <param name="Word">The word or words as plates print them; a space in it may be a space, a dash, a slash, a full stop or nothing on the plate.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
-public sealed record PlateWord(string Field, string Word, string Value);
+public sealed record PlateWord(string Field, string Word, string Value)
+{
+    /// <summary>A field right behind a label or word of which, or behind what the part is called, the word counts by itself: the NC of 2 POLE NC. Null where it counts anywhere.</summary>
+    public string? OnlyBehind { get; init; }
+
+    /// <summary>A field beside whose label, that has no value of its own, the word does not count, nor behind a bare figure, which counts that field's: the NC of 3P NC AUX and of 3P 1 NC. Null where it always does.</summary>
+    public string? NeverBeside { get; init; }
+}
 
 /// <summary>A second figure that belongs to a field's value: the volts beside a capacitor's µF. It is not taken for the volts of the supply.</summary>
 /// <param name="Field">The field's name; its form reads the value with the second figure and its unit behind it.</param>

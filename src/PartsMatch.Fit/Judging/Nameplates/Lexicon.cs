@@ -199,11 +199,11 @@ internal sealed class Lexicon
 
     private void AddWords(Vocabulary vocabulary)
     {
-        foreach (var (name, word, value) in vocabulary.Words)
+        foreach (var word in vocabulary.Words)
         {
-            var entry = new WordEntry(FieldOf(name), value);
-            if (!entry.Field.Form.ReadAny(value).IsRead) throw new InvalidOperationException($"“{value}” is no value of {name}.");
-            var node = Tree.Add(word);
+            var entry = new WordEntry(FieldOf(word.Field), word.Value) { OnlyBehind = word.OnlyBehind is { } behind ? FieldOf(behind) : null, NeverBeside = word.NeverBeside is { } beside ? FieldOf(beside) : null };
+            if (!entry.Field.Form.ReadAny(word.Value).IsRead) throw new InvalidOperationException($"“{word.Value}” is no value of {word.Field}.");
+            var node = Tree.Add(word.Word);
             node.Words.Add(entry);
             node.Free.Add(entry);
         }

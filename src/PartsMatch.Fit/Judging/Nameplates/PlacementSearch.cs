@@ -20,6 +20,7 @@ internal sealed class PlacementSearch
     private readonly FigureReach reach;
     private readonly ValueSearch values;
     private readonly PastSearch past;
+    private readonly FreeWords free;
     private readonly ContestedFigures contested;
     private readonly FreeMinus minus;
     private readonly ToleranceSearch tolerances;
@@ -33,6 +34,7 @@ internal sealed class PlacementSearch
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
         values = new(plate, lexicon, matches, reader, reach);
+        free = new(plate, matches, values);
         minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
@@ -66,7 +68,7 @@ internal sealed class PlacementSearch
             var node = match.Node;
             if (node.Labels.Count > 0) AddLabelFirst(from, match);
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
-            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
+            if (node.Free.Count > 0) AddFree(from, match);
             if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
             if (node.IsStranger || (node.IsNumbered && IsNumber(match.End))) AddStranger(from, match.End);
         }
@@ -75,6 +77,13 @@ internal sealed class PlacementSearch
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
+    }
+
+    /// <summary>TEAO, 48Y, SPDT; not the NO of 1 POLE NO 12345, which is a number's.</summary>
+    private void AddFree(int from, Match match)
+    {
+        if (plate.IsWord(from, "NO") && IsNumber(match.End)) return;
+        if (free.Said(from, match) is { Count: > 0 } said) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. said.Select(word => Value(word, from, match.End))]));
     }
 
     /// <summary>RPM 1075, INS B, SHAFT 1/2 X 4.</summary>

@@ -43,10 +43,13 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
         {
             foreach (var word in match.Node.Words)
             {
-                if (word.Field == field && reader.Read(field, word.Value, null) is { } text) found.Add(new(match.End, text));
+                if (word.Field == field && !IsOthers(from, word) && reader.Read(field, word.Value, null) is { } text) found.Add(new(match.End, text));
             }
         }
     }
+
+    /// <summary>The NC of AUX CONTACTS NC, of which CONTACTS is no label by itself.</summary>
+    private bool IsOthers(int from, WordEntry word) => word.NeverBeside is { } other && Match.Ending(matches, from).Exists(before => before.Word.Announces(other));
 
     /// <summary>FR S56C: a letter that touches the figure.</summary>
     private void AddPrefixed(int from, Field field, List<Found> found)

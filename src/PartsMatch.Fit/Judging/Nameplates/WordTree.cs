@@ -10,7 +10,14 @@ internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, b
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
-internal sealed record WordEntry(Field Field, string Value);
+internal sealed record WordEntry(Field Field, string Value)
+{
+    /// <summary>The field behind whose labels and words it counts by itself; null where it counts anywhere.</summary>
+    public Field? OnlyBehind { get; init; }
+
+    /// <summary>The field beside whose label it does not count; null where it always does.</summary>
+    public Field? NeverBeside { get; init; }
+}
 
 /// <summary>A mark of one of two connections.</summary>
 /// <param name="Marks">What the vocabulary says of the two.</param>
@@ -76,6 +83,15 @@ internal readonly record struct Match(int End, WordNode Node)
 
         return null;
     }
+
+    /// <summary>The words that end right before a token, with the tokens that they begin with.</summary>
+    public static List<(int From, Match Word)> Ending(List<Match>[] matches, int at) => [.. Enumerable.Range(0, at).SelectMany(from => matches[from].FindAll(match => match.End == at).Select(match => (from, match)))];
+
+    /// <summary>Whether the word announces a field.</summary>
+    public bool Announces(Field field) => Node.Labels.Exists(label => label.Field == field);
+
+    /// <summary>Whether it is a value of a field.</summary>
+    public bool IsValueOf(Field field) => Node.Words.Exists(word => word.Field == field);
 }
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>

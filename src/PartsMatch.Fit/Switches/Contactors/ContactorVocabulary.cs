@@ -42,13 +42,16 @@ public static class ContactorVocabulary
         new("terminals", "TERMINALS", "TERM", "TERMS"),
     ],
     [
-        new("poleCount", "SPST", "1 pole"), new("contactAction", "SPST NO", "normally open"), new("poleCount", "SPST NO", "1 pole"), new("contactAction", "SPST NC", "normally closed"), new("poleCount", "SPST NC", "1 pole"),
-        new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
-        new("poleCount", "SPNO SPNC", "2 poles"), new("poleCount", "SPNC SPNO", "2 poles"),
+        new("poleCount", "SPST", "1 pole"), new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
+        // One closes and one opens, so that neither stands for both.
+        new("poleCount", "SPNO SPNC", "2 poles"), new("contactAction", "SPNO SPNC", "change-over"), new("poleCount", "SPNC SPNO", "2 poles"), new("contactAction", "SPNC SPNO", "change-over"),
         new("poleCount", "SPDT", "1 pole"), new("contactAction", "SPDT", "change-over"),
-        new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"),
+        new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"), new("poleCount", "DPNC", "2 poles"), new("contactAction", "DPNC", "normally closed"),
         new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),
         new("poleCount", "3PDT", "3 poles"), new("contactAction", "3PDT", "change-over"),
+        new("contactAction", "NORMALLY OPEN", "normally open") { NeverBeside = "auxiliaries" }, new("contactAction", "NORMALLY CLOSED", "normally closed") { NeverBeside = "auxiliaries" },
+        new("contactAction", "N.O.", "normally open") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C.", "normally closed") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
+        new("contactAction", "N.O. N.C.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C. N.O.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
