@@ -113,6 +113,6 @@ public static class Ranker
 
     private static void Demand(Family family, Weights weights)
     {
-        if (family.Kind != weights.Kind) throw new ArgumentException($"These weights are for {weights.Kind}, not for {family.Kind}.", nameof(weights));
+        if (family != weights.Family) throw new ArgumentException($"These weights are for {weights.Kind}, not for {family.Kind}.", nameof(weights));
     }
 }

@@ -44,7 +44,7 @@ public sealed class Weights
 
     private Weights(Family family, WeightsGiven given)
     {
-        (Kind, Origin, MadeOn, Intercept, Training) = (family.Kind, given.Origin, given.MadeOn, given.Intercept, given.Training);
+        (Family, Origin, MadeOn, Intercept, Training) = (family, given.Origin, given.MadeOn, given.Intercept, given.Training);
         byAspect = family.Aspects.ToDictionary(aspect => aspect, aspect => given.Aspects.GetValueOrDefault(aspect.Name) ?? HandSetOf(aspect));
         Aspects = byAspect.ToDictionary(one => one.Key.Name, one => one.Value);
         Pairs = [.. family.Pairs.Select(pair => new PairCost(pair, IndexOf(pair.One), IndexOf(pair.Other), given.Pairs.GetValueOrDefault(pair.Name)))];
@@ -58,7 +58,10 @@ public sealed class Weights
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
-    public string Kind { get; }
+    public string Kind => Family.Kind;
+
+    /// <summary>The family that they weigh.</summary>
+    internal Family Family { get; }
 
     /// <summary>Where they come from.</summary>
     public WeightsOrigin Origin { get; }
@@ -104,7 +107,7 @@ public sealed class Weights
     /// <summary>What an aspect costs by hand.</summary>
     public static AspectCost HandSetOf(Aspect aspect) => new(aspect.DefaultWeight.Shortfall, aspect.DefaultWeight.Effort, aspect.DefaultWeight.Unknown);
 
-    /// <summary>What a finding about one of the family's aspects takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
+    /// <summary>What a finding about an aspect of this very family takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
     public Score Contribution(Aspect aspect, Finding finding) =>
         finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect]);
 

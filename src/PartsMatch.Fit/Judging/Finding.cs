@@ -39,6 +39,7 @@ public sealed record Finding
     public Verdict Verdict { get; private init; }
 
     /// <summary>Why, in one sentence that names the limit.</summary>
+    /// <exception cref="InvalidOperationException">It was judged unread (<see cref="Aspect.JudgeUnread"/>), and has none.</exception>
     public string Sentence => Reason.ToString();
 
     /// <summary>0 where nobody would give it a thought, 1 at the limit.</summary>
@@ -73,7 +74,7 @@ public sealed record Finding
 
     /// <summary>The same answer with a further sentence behind it: what it rests on.</summary>
     /// <param name="further">The sentence.</param>
-    public Finding Then(FormattableString further) => this with { Reason = $"{Reason} {new Formed(further)}" };
+    public Finding Then(Reason further) => this with { Reason = $"{Reason} {further}" };
 
     /// <summary>The same answer, where what is missing stands in other fields.</summary>
     /// <param name="field">The field that each stands in.</param>
@@ -82,6 +83,9 @@ public sealed record Finding
     /// <summary>The less favourable of this answer and another: by verdict, and where that is the same by shortfall.</summary>
     /// <param name="other">The other one.</param>
     public Finding OrWorse(Finding other) => other.Verdict > Verdict || (other.Verdict == Verdict && other.Shortfall > Shortfall) ? other : this;
+
+    /// <inheritdoc/>
+    public override string ToString() => Reason.IsGiven ? $"{Verdict}: {Reason}" : $"{Verdict}, judged unread";
 
     /// <summary>The part meets the aspect as it is.</summary>
     public static Finding Meets(Reason sentence) => new(Verdict.Meets, sentence);
@@ -101,12 +105,6 @@ public sealed record Finding
 
     /// <summary>The part does not meet the aspect, by so much.</summary>
     public static Finding Fails(Margin by, Reason sentence) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = by };
-
-    /// <summary>A sentence beside another.</summary>
-    private sealed record Formed(FormattableString Sentence)
-    {
-        public override string ToString() => FormattableString.Invariant(Sentence);
-    }
 
     /// <summary>A sentence inside another: it starts without its capital.</summary>
     private sealed record Clause(Reason Sentence)

@@ -28,8 +28,8 @@ public readonly struct Reason
 
     private Reason(FormattableString sentence) => this.sentence = sentence;
 
-    /// <summary>One that was put together elsewhere.</summary>
-    public static implicit operator Reason(FormattableString sentence) => new(sentence);
+    /// <summary>One that was put together before.</summary>
+    public static implicit operator Reason(FormattableString sentence) => areUnread ? default : new(sentence);
 
     /// <summary>Takes a fixed part of the sentence.</summary>
     public void AppendLiteral(string text) => pieces!.Add(new(text, null));
@@ -39,6 +39,9 @@ public readonly struct Reason
 
     /// <summary>Takes a value and how it is to be written.</summary>
     public void AppendFormatted<T>(T value, string? format) => pieces!.Add(new(value, format));
+
+    /// <summary>Whether there is a sentence to read.</summary>
+    internal bool IsGiven => pieces is not null || sentence is not null;
 
     /// <summary>The sentence, formed invariantly.</summary>
     /// <exception cref="InvalidOperationException">It was judged unread (<see cref="Aspect.JudgeUnread"/>).</exception>
@@ -51,21 +54,20 @@ public readonly struct Reason
         return formed.ToStringAndClear();
     }
 
-    /// <summary>Until it is disposed of, reasons that are given on this thread are left out.</summary>
-    internal static LeftOut LeaveOut() => new(areUnread);
+    /// <summary>Until it is disposed of, nobody reads the reasons that are given on this thread.</summary>
+    internal static Reading Unread() => new(areUnread: true);
+
+    /// <summary>Until it is disposed of, reasons that are given on this thread are gathered: for what is remembered, and may be read by somebody else.</summary>
+    internal static Reading Read() => new(areUnread: false);
 
     private readonly record struct Piece(object? Value, string? Format);
 
-    /// <summary>While it lives, nobody reads reasons.</summary>
-    internal readonly ref struct LeftOut
+    /// <summary>While it lives, reasons are read, or they are not; then all is as it was before.</summary>
+    internal readonly ref struct Reading
     {
         private readonly bool before;
 
-        public LeftOut(bool before)
-        {
-            this.before = before;
-            areUnread = true;
-        }
+        public Reading(bool areUnread) => (before, Reason.areUnread) = (Reason.areUnread, areUnread);
 
         public void Dispose() => areUnread = before;
     }

@@ -61,8 +61,9 @@ public static class HighSpeed
             foreach (var frequency in row.Frequencies) points.Add(new(Rounded.To(frequency.Hertz, 2), value));
         }
 
-        // Without a frequency they hold as they stand where they may be one speed at 50 and 60 Hz; else the greatest of a frequency counts.
         if (points.Count < 2) return [.. points];
+
+        // Without a frequency they hold as they stand where they may be one speed at 50 and 60 Hz; else the greatest of a frequency counts.
         return spec.Frequency is null && MayBeByFrequency(spec)
             ? [.. points.Distinct()]
             : [.. points.GroupBy(point => point.Hertz).OrderBy(same => same.Key).Select(same => new AtFrequency(same.Key, same.Max(point => point.Value)))];

@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>The best so many parts seen so far, by a key.</summary>
-/// <remarks>They are kept in order: what is looked at best first comes in order but for a few, and mostly goes behind all others.</remarks>
+/// <remarks>They are kept in order: a search that looks at the likeliest first offers them nearly so, and walks by row keep only a few.</remarks>
 /// <typeparam name="TKey">What they are sorted by.</typeparam>
 /// <param name="most">How many are kept, at least 1.</param>
 /// <param name="bestFirst">The order.</param>
@@ -34,12 +34,12 @@ internal sealed class BestParts<TKey>(int most, IComparer<TKey> bestFirst)
     {
         if (!Admits(key)) return;
         if (IsFull) inOrder.RemoveAt(inOrder.Count - 1);
-        inOrder.Insert(inOrder.Count == 0 || !IsBetter(key, inOrder.Count - 1) ? inOrder.Count : FirstWorse(key), (place, key));
+        inOrder.Insert(FirstWorse(key), (place, key));
     }
 
     private int FirstWorse(TKey key)
     {
-        var (from, to) = (0, inOrder.Count - 1);
+        var (from, to) = (0, inOrder.Count);
         while (from < to)
         {
             var middle = (from + to) / 2;

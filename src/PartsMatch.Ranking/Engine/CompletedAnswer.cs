@@ -8,9 +8,10 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswer
 {
     private readonly Completions completions;
-    private readonly Weights weights;
-    private readonly Aspect? aspect;
-    private readonly object? facet;
+
+    /// <summary>What is judged; none where the answer for all completions was known from the start.</summary>
+    private readonly (Aspect Aspect, object Facet, Weights Weights)? asked;
+
     private readonly ulong[] groups = [];
     private readonly double[] shortfalls = [];
     private long[]? contributions;
@@ -26,17 +27,16 @@ internal sealed class CompletedAnswer
     /// <param name="facet">The facet.</param>
     public CompletedAnswer(Completions completions, Weights weights, Aspect aspect, int index, object facet)
     {
-        (this.completions, this.weights, this.aspect, this.facet, groups) = (completions, weights, aspect, facet, completions.GroupsByAspect[index]);
+        (this.completions, asked, groups) = (completions, (aspect, facet, weights), completions.GroupsByAspect[index]);
         if (weights.IsPaired(index)) shortfalls = new double[groups.Length];
     }
 
-    /// <summary>The same for all completions, whose shortfall nobody asks for.</summary>
+    /// <summary>What holds for all completions alike, and has no shortfall that anybody asks for.</summary>
     /// <param name="completions">The completions.</param>
-    /// <param name="weights">What shortcomings cost.</param>
-    /// <param name="answer">What holds for all of them.</param>
-    public CompletedAnswer(Completions completions, Weights weights, Answer answer)
+    /// <param name="answer">What holds.</param>
+    public CompletedAnswer(Completions completions, Answer answer)
     {
-        (this.completions, this.weights) = (completions, weights);
+        this.completions = completions;
         Take(completions.Everything, answer.Fit != PartFit.DoesntFit, answer.Contribution.Millionths);
     }
 
@@ -59,7 +59,8 @@ internal sealed class CompletedAnswer
 
     private void Judge(int completion)
     {
-        var finding = aspect!.JudgeUnread(completions.All[completion].Need, facet!);
+        var (aspect, facet, weights) = asked!.Value;
+        var finding = aspect.JudgeUnread(completions.All[completion].Need, facet);
         var group = groups[completion];
         Take(group, finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths);
         if (shortfalls.Length == 0) return;

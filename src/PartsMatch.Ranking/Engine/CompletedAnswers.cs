@@ -7,7 +7,7 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
     private readonly ByFacet<CompletedAnswer> known = new(catalogue);
-    private readonly CompletedAnswer takesNothing = new(completions, weights, default(Answer));
+    private readonly CompletedAnswer takesNothing = new(completions, default);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -48,6 +48,6 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
         var index = catalogue.Questions.IndexOf(question);
         if (weights.IsPaired(index) || !completions.AreAlikeFor(index)) return new(completions, weights, catalogue.Questions.AspectOf(question), index, catalogue.Facets[question][code]);
         var answer = byNeed.At(question, code);
-        return answer is { Fit: not PartFit.DoesntFit, Contribution.Millionths: 0 } ? takesNothing : new(completions, weights, answer);
+        return answer is { Fit: not PartFit.DoesntFit, Contribution.Millionths: 0 } ? takesNothing : new(completions, answer);
     }
 }

@@ -33,6 +33,7 @@ public sealed class UnreadFindingTests
                 var facet = aspect.FacetOf(part);
                 var (unread, read) = (aspect.JudgeUnread(judged, facet), aspect.Judge(need, facet));
                 Told(unread).ShouldBe(Told(read), aspect.Name);
+                Should.Throw<InvalidOperationException>(() => unread.Sentence, aspect.Name);
                 aspect.Judge(judged, facet).Sentence.ShouldBe(read.Sentence, aspect.Name);
             }
         }));
@@ -41,7 +42,7 @@ public sealed class UnreadFindingTests
     [Fact]
     public void No_finding_is_kept_for_good_since_it_may_have_been_judged_unread() =>
         typeof(Finding).Assembly.GetTypes()
-            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
+            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly | (type.IsSubclassOf(typeof(Aspect)) ? BindingFlags.Instance : BindingFlags.Default)))
             .Where(field => Holds(field.FieldType))
             .Select(field => $"{field.DeclaringType}.{field.Name}")
             .ShouldBeEmpty();
@@ -73,6 +74,24 @@ public sealed class UnreadFindingTests
         Should.Throw<InvalidOperationException>(() => aspect.JudgeUnread(need, aspect.FacetOf(new MotorSpec())).Sentence);
         Should.Throw<InvalidCastException>(() => aspect.JudgeUnread(need, "no facet of it"));
         aspect.Judge(need, aspect.FacetOf(new MotorSpec())).Sentence.ShouldEndWith(".");
+    }
+
+    [Fact]
+    public void What_is_remembered_of_a_need_has_its_sentences_though_it_was_first_asked_unread()
+    {
+        var need = new Need<MotorSpec, MotorSite>(new(), new());
+        Func<Need<MotorSpec, MotorSite>, Finding> work = static _ => Finding.Meets($"It is kept.");
+        using (Reason.Unread()) need.Once(work);
+        need.Once(work).Sentence.ShouldBe("It is kept.");
+    }
+
+    [Fact]
+    public void A_finding_can_be_printed_whether_it_was_judged_unread_or_not()
+    {
+        var (aspect, need) = (MotorFamily.Motor.Aspects[0], new Need(new MotorSpec(), new MotorSite()));
+        var facet = aspect.FacetOf(new MotorSpec());
+        aspect.Judge(need, facet).ToString().ShouldBe($"{Verdict.Unknown}: {aspect.Judge(need, facet).Sentence}");
+        aspect.JudgeUnread(need, facet).ToString().ShouldBe($"{Verdict.Unknown}, judged unread");
     }
 
     private static string Told(Finding finding) => string.Join('\n',

@@ -77,7 +77,7 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
         List<Change> changes = [];
         if (old is { } before && !before.IsNotExceededBy(amps.Most)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A; the old motor took {before}"));
         if (SetOverload(need, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
-        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {new DeviceLoad(tightest, amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
+        return Finding.MeetsWith(changes, tightest is null ? (Reason)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {new DeviceLoad(tightest, amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
         {
             Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old?.Shortfall(amps.Most) ?? 0),
             Margin = new(tightest is null ? (old!.Value.Amps * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),

@@ -87,7 +87,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private static Finding With(Finding finding, CircuitDevice device, AmpsThere amps) =>
         finding with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") };
 
-    private static FormattableString Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
+    private static Reason Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
         $"It starts with {new DeviceLoad(device, amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
 
     private static string How(StartingBasis basis) => basis switch

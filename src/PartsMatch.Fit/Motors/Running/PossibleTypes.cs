@@ -22,6 +22,7 @@ internal static class PossibleTypes
             : Finding.Unknown(Side.Plate, "type", $"Whether it is strong enough for the fan depends on the old motor's type, which the plate does not tell.") with { Shortfall = ofBands.Shortfall, Margin = ofBands.Margin };
     }
 
+    /// <summary>By itself, since its capture would be made for every judgement, and most need no types.</summary>
     private static bool FailsBeside(MotorNeed[] all, RunningFacet part, Func<MotorNeed, RunningFacet, Finding> judge) => Array.TrueForAll(all, one => judge(one, part).Verdict == Verdict.Fails);
 
     /// <summary>The same need with each type that its phases and capacitor leave; none where the type is known.</summary>

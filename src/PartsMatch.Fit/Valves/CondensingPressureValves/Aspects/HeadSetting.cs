@@ -51,7 +51,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         var asItComes = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
         if (asItComes.Verdict == Verdict.Meets || facet is { CanBeSet: false } or { Least: not null, Most: not null }) return asItComes;
         if (asItComes.Verdict != Verdict.MeetsWithChanges) return Anew(facet, set, needed, leastHead);
-        return asItComes.Then(facet.CanBeSet == true ? $"How far it can be set anew is not given." : (FormattableString)$"Whether it can be set anew is not given.");
+        return asItComes.Then(facet.CanBeSet == true ? $"How far it can be set anew is not given." : (Reason)$"Whether it can be set anew is not given.");
     }
 
     /// <summary>The answer about one that comes set too low, and may be set higher for all that is given.</summary>
