@@ -15,6 +15,9 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
+    /// <summary>Whether the words count only before their figure: AUTO RESET 300 PSI, but not CUT-OUT 400 PSI AUTO RESET.</summary>
+    public bool OnlyBefore { get; init; }
+
     /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps or horsepower. Empty when they do anywhere.</summary>
     public IReadOnlyList<string> BareBehind { get; init; } = [];
 

@@ -66,7 +66,7 @@ internal sealed class PlacementSearch
             var node = match.Node;
             if (node.Labels.Count > 0) AddLabelFirst(from, match);
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
-            if (node.Free.Count > 0) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
+            if (node.Free.Count > 0 && !AnnouncesFigure(from, match)) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. node.Free.Select(word => Value(word, from, match.End))]));
             if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
             if (node.IsStranger || (node.IsNumbered && IsNumber(match.End))) AddStranger(from, match.End);
         }
@@ -92,6 +92,10 @@ internal sealed class PlacementSearch
             }
         }
     }
+
+    /// <summary>Whether a word ends in the label of the figure right behind it, and the rest of it says as much: HIGH PRESSURE CUT-OUT 400 PSI.</summary>
+    private bool AnnouncesFigure(int from, Match match) => match.LastLabels(matches, from).Any(last =>
+        HasFigureBehind(match.End, last.Label.Field) && (match.Node.Labels.Count > 0 || matches[from].Exists(head => head.End == last.From && head.Node.Free.Exists(word => match.Node.Free.Exists(one => one.Field == word.Field)))));
 
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
     private bool MayBeBare(PlateLabel label, int from, int to)
@@ -148,7 +152,7 @@ internal sealed class PlacementSearch
                 foreach (var match in matches[at])
                 {
                     if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                    foreach (var label in match.Node.Labels)
+                    foreach (var label in match.Node.Labels.Where(label => !label.Label.OnlyBefore))
                     {
                         // 40 °C AMB: the unit stands before the label; 1380 1/min: the label is the end of the unit.
                         var unit = at > end ? reach.UnitEnd(label.Field, end) : null;

@@ -29,8 +29,8 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, Value
     /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one; or a figure with the unit of something else, which keeps its label from the figure before it.</summary>
     private Placement? Before(int from)
     {
-        // AT announces nothing by itself.
-        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0));
+        // AT announces nothing by itself, and of HP CUT-OUT [burnt] only the last words do.
+        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0 && match.LastLabels(matches, from).All(last => last.Label.Field != one.Field)));
         if (label.Node is null || !IsFigure(label.End) || !plate.SameLine(label.End)) return null;
         var to = plate.ChunkEnd(label.End);
         if (label.Node.Labels[0] is var first && values.OthersEnd(label.End, first) is { } unit && Gaps.FromLabel(plate, from, label.End, unit) is 0) return new(from, unit, LabelStands.Before, LessThanRead) { Unread = new(first, new(label.End, unit)) };
@@ -43,15 +43,17 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, Value
         var end = plate.ChunkEnd(from);
         for (var at = from + 1; at < end; at++)
         {
-            var last = matches[at].LastOrDefault(match => match.Node.Labels.Count > 0 && match.End == end);
+            var last = matches[at].LastOrDefault(match => IsBehind(match) && match.End == end);
             if (last.Node is not null) return Pair(last, new(from, at), from, end, LabelStands.Behind);
         }
 
         if (end == plate.Count || !plate.SameLine(end)) return null;
-        var label = matches[end].LastOrDefault(match => match.Node.Labels.Count > 0);
+        var label = matches[end].LastOrDefault(IsBehind);
         if (label.Node is null || (label.End < plate.Count && !plate.BeginsChunk(label.End)) || Gaps.ToLabel(plate, from, end, label.End) is null) return null;
         return Pair(label, new(from, end), from, label.End, LabelStands.Behind);
     }
+
+    private static bool IsBehind(Match match) => match.Node.Labels.Exists(label => !label.Label.OnlyBefore);
 
     private bool IsFigure(int at) => plate.Is(at, TokenKind.Number) || plate.Is(at, TokenKind.Burnt);
 
