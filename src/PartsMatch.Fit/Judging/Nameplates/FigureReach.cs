@@ -54,6 +54,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
     public bool IsBare(int from, int to) => Ends(from).Contains(to);
 
+    /// <summary>Where a figure without a unit begins that ends right before a token, from another on; null when none does.</summary>
+    public int? BareBefore(int from, int at) => Enumerable.Range(from, at - from).Cast<int?>().FirstOrDefault(figure => IsBare(figure!.Value, at));
+
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
 

@@ -49,7 +49,9 @@ internal sealed class PlacementSearch
 
         new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
-        new RepeatedFigures(plate, reach).AddTo(simple);
+        var repeated = new RepeatedFigures(plate, reach);
+        repeated.AddTo(simple);
+        new BareFigures(plate, lexicon, reader, reach, repeated).Settle(simple);
         new LentSettings(plate, lexicon, matches, reach).TakeFrom(simple);
         contested.Settle(simple);
         past.YieldBehind();

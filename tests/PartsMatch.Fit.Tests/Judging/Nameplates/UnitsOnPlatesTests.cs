@@ -89,6 +89,41 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "MAX 650 PSI 28 BAR CUT-OUT", "cutOut=28 bar; pressureMost=650 psi")]
     public void One_that_is_not_the_same_repeats_nothing(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
+    /// <summary>55 °F is 12.8 °C, 35 °F 1.7 °C, 10 psi 0.69 bar, 400 psi 27.6 bar, 300 psi 20.7 bar.</summary>
+    [Theory]
+    [InlineData(Thermostat, "DEFROST END OPENS 55 (13 C) CLOSES 35 (2 C)", "function=defrost end; cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "OPENS 55 (+13 C) CLOSES 35 (+2 C) DIFF 20", "differential=20 °F; cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "RANGE -30/+50 (-34/+10 C) CUT-IN 35 (2 C)", "range=-30 to 50 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) CLOSES 2 (35 F)", "cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "RANGE -30/+15 C OPENS 13 (55 F)", "range=-30 to 15 °C; cutOut=13 °C")]
+    [InlineData(Thermostat, "55 (13 C) OPENS 35 (2 C) CLOSES", "cutOut=13 °C; cutIn=2 °C")]
+    [InlineData(PressureControl, "LOW PRESSURE CUT-OUT 10 (0.7 BAR) CUT-IN 30 (2.1 BAR)", "function=low pressure; cutOut=10 psi; cutIn=30 psi")]
+    [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 400 (28 BAR) CUT-IN 300 (21 BAR) AUTO RESET", "function=high pressure; reset=automatic; cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(PressureControl, "RANGE 20-100 (1.4-7 BAR) DIFF 10 (0.7 BAR)", "range=20 to 100 psi; differential=10 psi")]
+    [InlineData(PressureControl, "CUT-OUT 400 [28 BAR] CUT-IN 300 [21 BAR]", "cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(SolenoidValve, "MOPD 300 (21 BAR) PS 500 (34.5 BAR)", "openingDifferential=300 psi; workingPressure=500 psi")]
+    [InlineData(ExpansionValve, "MOP 55 (13 C) R-22", "refrigerants=R-22; limitsAt=55 °F")]
+    [InlineData(CondensingPressureValve, "RANGE 100-225 (7-15.5 BAR) SETTING 180 (12.4 BAR)", "setting=180 psi; settingLeast=100 psi; settingMost=225 psi")]
+    [InlineData("motor", "HP 1/4 (187 W) RPM 1075 BODY DIA 5.6 (142 MM)", "power=1/4 hp; speed=1075 rpm; bodyDiameter=5.6 in")]
+    public void A_figure_in_brackets_is_what_the_one_before_it_comes_to(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(PressureControl, "CUT-OUT 400 (20 BAR) CUT-IN 300 (21 BAR)", "cutIn=300 psi", "CUT-OUT 400 (20 BAR)")]
+    [InlineData(Thermostat, "OPENS 55 (20 C) CLOSES 35 (2 C)", "cutIn=35 °F", "OPENS 55 (20 C)")]
+    public void Where_the_two_do_not_agree_neither_is_taken(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+        reading.Complaints.ShouldHaveSingleItem();
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "CUT-OUT 35 (DIFF 4 F)", "differential=4 °F; cutOut=35 °F")]
+    [InlineData(Thermostat, "CUT-OUT 35 (4 F DIFF)", "differential=4 °F; cutOut=35 °F")]
+    [InlineData(Thermostat, "RES 10 (6 A) 250 V", "ratedVolts=250 V; fullLoadAmps=6 A; resistiveAmps=10 A")]
+    public void Other_figures_in_brackets_are_their_own(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
+
     [Fact]
     public void A_figure_with_another_unit_is_told_with_its_own() =>
         Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");
