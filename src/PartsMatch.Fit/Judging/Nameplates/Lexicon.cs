@@ -55,8 +55,8 @@ internal sealed class Lexicon
         foreach (var name in vocabulary.Names) AddName(name);
     }
 
-    /// <summary>The units of what valves and switches are set to, on any family's plates.</summary>
-    public static UnitSet SettingUnits { get; } = new([.. Quantities.QuantityForms.GaugePressure.UnitSpellings, .. Quantities.QuantityForms.Temperature.UnitSpellings]);
+    /// <summary>The units of what valves and switches are set to, on any family's plates, and inches, as some write those of a vacuum.</summary>
+    public static UnitSet SettingUnits { get; } = new([.. Quantities.QuantityForms.GaugePressure.UnitSpellings, .. Quantities.QuantityForms.Temperature.UnitSpellings, Quantities.QuantityForms.Length.Us.Symbol, .. Quantities.QuantityForms.Length.Us.Spellings]);
 
     /// <summary>The fields.</summary>
     public Shape Shape { get; }

@@ -94,7 +94,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     private int? SecondEnd(int unit, Field field)
     {
         var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
-        if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(plate.Gap(unit)))) return null;
+        if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(Gaps.WithoutStop(plate.Gap(unit))))) return null;
         return reach.Ends(next).Select(last => reach.UnitEnd(field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
     }
 
