@@ -55,7 +55,15 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     public bool IsBare(int from, int to) => Ends(from).Contains(to);
 
     /// <summary>Where a figure without a unit begins that ends right before a token, from another on; null when none does.</summary>
-    public int? BareBefore(int from, int at) => Enumerable.Range(from, at - from).Cast<int?>().FirstOrDefault(figure => IsBare(figure!.Value, at));
+    public int? BareBefore(int from, int at)
+    {
+        for (var figure = Math.Max(from, at - (2 * MostPieces)); figure < at; figure++)
+        {
+            if (IsBare(figure, at)) return figure;
+        }
+
+        return null;
+    }
 
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);

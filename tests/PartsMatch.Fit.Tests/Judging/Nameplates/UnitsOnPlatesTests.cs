@@ -124,6 +124,14 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "RES 10 (6 A) 250 V", "ratedVolts=250 V; fullLoadAmps=6 A; resistiveAmps=10 A")]
     public void Other_figures_in_brackets_are_their_own(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
+    [Theory]
+    [InlineData(ExpansionValve, "R-22 2 TON -40/+10 F", "refrigerants=R-22; ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "2 TONS -20 F", "ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "R-22 1 1/2 TON -40/+10 F", "refrigerants=R-22; ratedCapacity=1-1/2 tons")]
+    [InlineData(CondensingPressureValve, "5 TON 180 PSI THREE WAY", "arrangement=three-way; ratedCapacity=5 tons")]
+    [InlineData("defrostTimer", "30 MIN 55 F", "failSafe=30 min")]
+    public void A_unit_behind_its_figure_announces_no_figure_of_another_kind_behind_it(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
+
     [Fact]
     public void A_figure_with_another_unit_is_told_with_its_own() =>
         Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");
