@@ -78,7 +78,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             var whole = behind is { } stands ? Figure(from, stands, label, null) : null;
 
             // FAIL SAFE 1.5 HR: no unit is meant but the one that stands there.
-            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare || IsNextLabel(end, behind, label))) found.Add(new(end, bare));
             if (behind is { } unit)
             {
                 if (whole is not null) found.Add(new(unit, whole));
@@ -89,6 +89,11 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
         }
     }
+
+    /// <summary>HP 1/2 KW 0.37: whether what stands behind a figure is a unit of another one's that is announced as this one is by its own.</summary>
+    private bool IsNextLabel(int end, int? behind, LabelEntry label) =>
+        behind is { } unit && !PlateUnits.AreOne(label.Field, label.Unit!, plate.Slice(end, unit).ToString())
+        && matches[end].Exists(match => match.End == unit && match.Node.Labels.Exists(next => next.Field == label.Field && next.Label == label.Label && At(unit, next).Count > 0));
 
     /// <summary>115 V / 230 V, 20 F TO 80 F: where a second figure ends, with its unit, behind the unit of the first; null when none stands there.</summary>
     private int? SecondEnd(int unit, Field field)

@@ -132,6 +132,30 @@ public sealed class UnitsOnPlatesTests
     [InlineData("defrostTimer", "30 MIN 55 F", "failSafe=30 min")]
     public void A_unit_behind_its_figure_announces_no_figure_of_another_kind_behind_it(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
+    /// <summary>1 hp is 746 W, 1/4 hp 186.5 W, sold as 0.18 kW; a ton is 3.517 kW: 7.03 kW are 2 tons, and 0.44 kW, to one digit 0.4, an eighth.</summary>
+    [Theory]
+    [InlineData("motor", "HP 1/2 KW 0.37 RPM 1140 VOLTS 460 PH 3", "power=1/2 hp; speed=1140 rpm; voltage=460 V; phase=three-phase")]
+    [InlineData("motor", "HP 1/2 W 373", "power=1/2 hp")]
+    [InlineData("motor", "KW 0.25 HP 1/3", "power=0.25 kW")]
+    [InlineData("motor", "HP 1/2 RPM 1140 KW 0.37", "power=1/2 hp; speed=1140 rpm")]
+    [InlineData("motor", "HP 1/2 0.37 KW RPM 1140", "power=1/2 hp; speed=1140 rpm")]
+    [InlineData("motor", "1/4 HP 0.18 KW 1075 RPM", "power=1/4 hp; speed=1075 rpm")]
+    [InlineData("motor", "0.18 KW (1/4 HP) 1075 RPM", "power=0.18 kW; speed=1075 rpm")]
+    [InlineData(ExpansionValve, "TONS 2 KW 7 R-22", "refrigerants=R-22; ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/2 TON (1.8 KW)", "refrigerants=R-134a; ratedCapacity=1/2 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/4 TON (0.9 KW)", "refrigerants=R-134a; ratedCapacity=1/4 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/8 TON (0.4 KW)", "refrigerants=R-134a; ratedCapacity=1/8 tons")]
+    public void One_figure_in_two_units_is_one_wherever_they_stand(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData("motor", "HP 1/2 KW 0.5")]
+    [InlineData("motor", "HP 1/2 RPM 1140 KW 0.33")]
+    [InlineData("motor", "1/2 HP 0.33 KW")]
+    [InlineData(ExpansionValve, "1 TON (3 KW)")]
+    [InlineData(ExpansionValve, "1 TON KW 3")]
+    public void Two_figures_that_do_not_come_to_the_same_contradict_each_other(string kind, string plate) =>
+        Families.Find(kind)!.ReadNameplate(plate).Contradictions.ShouldHaveSingleItem();
+
     [Fact]
     public void A_figure_with_another_unit_is_told_with_its_own() =>
         Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");
