@@ -11,7 +11,7 @@ internal sealed class PlacementSearch
     /// <summary>A unit, an X, a second figure of up to three tokens and its unit, and the same for a third: IN X 1-1/8 IN X 1/4 IN.</summary>
     private const int LongestSecond = 9;
 
-    /// <summary>A shorter one may count contacts: RELAY NO 2.</summary>
+    /// <summary>A shorter one may count contacts where plates have such counts: RELAY NO 2.</summary>
     private const int ShortestNumber = 3;
 
     private readonly PlateText plate;
@@ -245,7 +245,7 @@ internal sealed class PlacementSearch
     private bool IsNumber(int at)
     {
         if (at == plate.Count || !plate.HasFigures(at) || matches[at].Count > 0) return false;
-        return !plate.Is(at, TokenKind.Number) || (plate.Slice(at, at + 1) is { Length: >= ShortestNumber } figure && !figure.Contains('/') && reach.Ends(at).TrueForAll(end => !reach.IsUnitOfAny(end) && (end == plate.Count || matches[end].TrueForAll(match => match.Node.Labels.TrueForAll(label => values.At(at, label).Count == 0)))));
+        return !plate.Is(at, TokenKind.Number) || (plate.Slice(at, at + 1) is var figure && (figure.Length >= ShortestNumber || !lexicon.Knows($"{figure}NO")) && !figure.Contains('/') && reach.Ends(at).TrueForAll(end => !reach.IsUnitOfAny(end) && (end == plate.Count || matches[end].TrueForAll(match => match.Node.Labels.TrueForAll(label => values.At(at, label).Count == 0)))));
     }
 
     /// <summary>SER 230A, TEST 46 BAR, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
