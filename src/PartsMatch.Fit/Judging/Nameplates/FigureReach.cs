@@ -90,6 +90,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
         at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
 
+    /// <summary>Whether a figure with one of some units ends right before a token: 125 VA.</summary>
+    public bool StandsBehind(int at, IEnumerable<string> units) => at < plate.Count && plate.SameLine(at) && plate.Is(at - 2, TokenKind.Number) && units.Any(unit => plate.IsWord(at - 1, unit));
+
     /// <summary>The token behind ±5 F, TOL 6 % or 6 % TOL; null when none begins with a token.</summary>
     private int? ToleranceEnd(int at)
     {

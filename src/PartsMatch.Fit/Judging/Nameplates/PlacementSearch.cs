@@ -105,7 +105,7 @@ internal sealed class PlacementSearch
         if (label.BareBehind.Count == 0) return true;
         if (reach.IsUnitOfAny(to) || from == 0 || !plate.SameLine(from)) return false;
         List<Field> fields = [.. label.BareBehind.Select(lexicon.FieldOf)];
-        return reach.StandsBefore(simple, from, fields) || label.BareBehindUnits.Any(unit => !lexicon.Knows(unit) && plate.IsWord(from - 1, unit) && plate.Is(from - 2, TokenKind.Number)) || IsLabelEnd(from, fields);
+        return reach.StandsBefore(simple, from, fields) || reach.StandsBehind(from, lexicon.UnitsRatedAt[lexicon.FieldOf(label.Field)]) || IsLabelEnd(from, fields);
     }
 
     /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
@@ -256,6 +256,6 @@ internal sealed class PlacementSearch
         if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
         var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
         if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
-        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.SettingUnits, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
+        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.UnitsOfAny, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
     }
 }

@@ -135,11 +135,11 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
     /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F, nor is CUT-IN 30 PSI on a thermostat, that has no pressures.</summary>
     private bool HasOthersUnit(int end, LabelEntry label) =>
-        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(Lexicon.SettingUnits, end) is not null);
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(Lexicon.UnitsOfAny, end) is not null);
 
     /// <summary>The token behind a figure that has the unit of a setting of another kind at a label, the 30 PSI of CUT-IN 30 PSI on a thermostat; null when none does.</summary>
     public int? OthersEnd(int at, LabelEntry label) =>
-        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(Lexicon.SettingUnits, end)).LastOrDefault(end => end is not null);
+        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(Lexicon.UnitsOfAny, end)).LastOrDefault(end => end is not null);
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)

@@ -42,8 +42,8 @@ internal sealed class WordNode
     /// <summary>Whether it does so before a number of a part only: VALVE NO 12345, but not VALVE NO 24 V.</summary>
     public bool IsNumbered { get; set; }
 
-    /// <summary>The field that figures beside it look like, which are not its own; null for nearly all words.</summary>
-    public Field? AlikeTo { get; set; }
+    /// <summary>The field that figures beside it look like, which are not its own, with what the vocabulary says of it; null for nearly all words.</summary>
+    public LabelEntry? AlikeTo { get; set; }
 
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
