@@ -11,6 +11,9 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     private const double Share = 0.02;
     private const double ShareOfSizes = 0.04;
 
+    /// <summary>No plate rounds by more, however few digits it has: 0.4 for 0.44, but not 1 for 0.75; practice.</summary>
+    private const double MostOfDigit = 0.125;
+
     /// <summary>Adds to the placements those that are longer by such a figure.</summary>
     public void AddTo(List<Placement> placements) =>
         placements.AddRange(placements.FindAll(one => one is { Stands: not LabelStands.Nowhere, Values.Count: > 0 }).Select(Extended).OfType<Placement>().ToList());
@@ -71,7 +74,7 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
         {
             if (char.IsAsciiDigit(figure[at]) && TradeNumber.TryRead(figure.AsSpan(at), field.Form.TakesFractions, signed: false, out var number, out var length))
             {
-                var digit = number.Denominator > 0 ? 0 : Math.Pow(10, -DigitsBehindPoint(figure.AsSpan(at, length))) / 2;
+                var digit = number.Denominator > 0 ? 0 : Math.Min(Math.Pow(10, -DigitsBehindPoint(figure.AsSpan(at, length))) / 2, number.Double * MostOfDigit);
                 moved.Append(TradeNumber.Write(number.Double + (sign * Math.Max(digit, number.Double * (field.Form.TakesFractions ? ShareOfSizes : Share)))));
                 at += length;
             }

@@ -149,6 +149,7 @@ public sealed class UnitsOnPlatesTests
 
     [Theory]
     [InlineData("motor", "HP 1/2 KW 0.5")]
+    [InlineData("motor", "HP 1 KW 1")]
     [InlineData("motor", "HP 1/2 RPM 1140 KW 0.33")]
     [InlineData("motor", "1/2 HP 0.33 KW")]
     [InlineData(ExpansionValve, "1 TON (3 KW)")]
