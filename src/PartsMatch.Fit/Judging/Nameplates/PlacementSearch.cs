@@ -18,6 +18,7 @@ internal sealed class PlacementSearch
     private readonly List<Match>[] matches;
     private readonly ValueReader reader;
     private readonly FigureReach reach;
+    private readonly RepeatedFigures repeated;
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly ContestedFigures contested;
@@ -32,7 +33,8 @@ internal sealed class PlacementSearch
         (this.plate, this.lexicon, this.reader) = (plate, lexicon, reader);
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
-        values = new(plate, lexicon, matches, reader, reach);
+        repeated = new(plate, reach);
+        values = new(plate, lexicon, matches, reader, reach, repeated);
         minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
@@ -49,10 +51,9 @@ internal sealed class PlacementSearch
 
         new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
-        var repeated = new RepeatedFigures(plate, reach);
         repeated.AddTo(simple);
         new BareFigures(plate, lexicon, reader, reach, repeated).Settle(simple);
-        new LentSettings(plate, lexicon, matches, reach).TakeFrom(simple);
+        new LentSettings(plate, lexicon, matches, reach, repeated).TakeFrom(simple);
         contested.Settle(simple);
         past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);

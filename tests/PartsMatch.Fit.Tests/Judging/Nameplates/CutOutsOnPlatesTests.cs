@@ -17,6 +17,7 @@ public sealed class CutOutsOnPlatesTests
     [InlineData("HI PRESS CUT OUT 400 AUTO RESET 300 PSI", "function=high pressure; reset=automatic; cutOut=400 psi; cutIn=300 psi")]
     [InlineData("HP CUT-OUT 400 PSI", "function=high pressure; cutOut=400 psi")]
     [InlineData("HP CUT OUT 400 CUT IN 300 PSI", "function=high pressure; cutOut=400 psi; cutIn=300 psi")]
+    [InlineData("CUT-OUT 400 HP CONTROL CUT-IN 300", "function=high pressure; cutOut=400 psi; cutIn=300 psi")]
     [InlineData("LP CUT-OUT 10 PSI CUT-IN 30", "function=low pressure; cutOut=10 psi; cutIn=30 psi")]
     [InlineData("HIGH PRESSURE CUT-OUT RANGE 100-400 PSI", "function=high pressure; range=100 to 400 psi")]
     [InlineData("HP CUT-OUT FLA 16 240 V", "function=high pressure; ratedVolts=240 V; fullLoadAmps=16 A")]

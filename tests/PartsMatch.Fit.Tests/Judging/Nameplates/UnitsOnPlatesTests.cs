@@ -99,6 +99,8 @@ public sealed class UnitsOnPlatesTests
     [InlineData(Thermostat, "55 (13 C) OPENS 35 (2 C) CLOSES", "cutOut=13 °C; cutIn=2 °C")]
     [InlineData(PressureControl, "LOW PRESSURE CUT-OUT 10 (0.7 BAR) CUT-IN 30 (2.1 BAR)", "function=low pressure; cutOut=10 psi; cutIn=30 psi")]
     [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 400 (28 BAR) CUT-IN 300 (21 BAR) AUTO RESET", "function=high pressure; reset=automatic; cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 400 (28 BAR) AUTO RESET 300 (20.7 BAR) DIFF 100 PSI", "function=high pressure; reset=automatic; differential=100 psi; cutOut=400 psi; cutIn=20.7 bar")]
+    [InlineData(Thermostat, "HIGH LIMIT AUTO RESET 38 (3 C) OPENS 62", "function=high limit; reset=automatic; cutOut=62 °F; cutIn=3 °C")]
     [InlineData(PressureControl, "RANGE 20-100 (1.4-7 BAR) DIFF 10 (0.7 BAR)", "range=20 to 100 psi; differential=10 psi")]
     [InlineData(PressureControl, "CUT-OUT 400 [28 BAR] CUT-IN 300 [21 BAR]", "cutOut=400 psi; cutIn=300 psi")]
     [InlineData(SolenoidValve, "MOPD 300 (21 BAR) PS 500 (34.5 BAR)", "openingDifferential=300 psi; workingPressure=500 psi")]
@@ -117,6 +119,10 @@ public sealed class UnitsOnPlatesTests
         reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
         reading.Complaints.ShouldHaveSingleItem();
     }
+
+    [Fact]
+    public void Without_a_label_it_shifts_no_setting_behind_it() =>
+        ReadPlate.Fields(PressureControl, "HIGH PRESSURE 420 (29 BAR) CUT-OUT 400 CUT-IN 300").ShouldBe("function=high pressure; cutOut=400 psi; cutIn=300 psi");
 
     [Theory]
     [InlineData(Thermostat, "CUT-OUT 35 (DIFF 4 F)", "differential=4 °F; cutOut=35 °F")]
