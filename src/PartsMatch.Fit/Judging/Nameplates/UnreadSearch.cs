@@ -29,8 +29,8 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, Value
     /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one; or a figure with the unit of something else, which keeps its label from the figure before it.</summary>
     private Placement? Before(int from)
     {
-        // AT announces nothing by itself, and of HP CUT-OUT [burnt] only the last words do.
-        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0 && match.LastLabels(matches, from).All(last => last.Label.Field != one.Field)));
+        // AT announces nothing by itself, ODF nothing behind it, and of HP CUT-OUT [burnt] only the last words do.
+        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0 && !one.Label.OnlyBehind && match.LastLabels(matches, from).All(last => last.Label.Field != one.Field)));
         if (label.Node is null || !IsFigure(label.End) || !plate.SameLine(label.End)) return null;
         var to = plate.ChunkEnd(label.End);
         if (label.Node.Labels[0] is var first && !IsUnit(from, label.End, first.Field) && values.OthersEnd(label.End, first) is { } unit && Gaps.FromLabel(plate, from, label.End, unit) is 0) return new(from, unit, LabelStands.Before, LessThanRead) { Unread = new(first, new(label.End, unit)) };

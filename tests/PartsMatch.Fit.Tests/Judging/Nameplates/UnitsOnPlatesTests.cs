@@ -135,6 +135,7 @@ public sealed class UnitsOnPlatesTests
     [InlineData(ExpansionValve, "2 TONS -20 F", "ratedCapacity=2 tons")]
     [InlineData(ExpansionValve, "R-22 1 1/2 TON -40/+10 F", "refrigerants=R-22; ratedCapacity=1-1/2 tons")]
     [InlineData(CondensingPressureValve, "5 TON 180 PSI THREE WAY", "arrangement=three-way; ratedCapacity=5 tons")]
+    [InlineData(CondensingPressureValve, "2 TONS 5/8 ODF -20 F R-404A", "refrigerants=R-404A; ratedCapacity=2 tons; joint=solder; condenserPort=5/8 in")]
     [InlineData("defrostTimer", "30 MIN 55 F", "failSafe=30 min")]
     public void A_unit_behind_its_figure_announces_no_figure_of_another_kind_behind_it(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
