@@ -43,7 +43,7 @@ public sealed class FeatureColumns
         row.Clear();
         for (var aspect = 0; aspect < family.Aspects.Count; aspect++)
         {
-            var finding = family.Aspects[aspect].Judge(outcome.Need, facets[aspect]);
+            var finding = family.Aspects[aspect].JudgeUnread(outcome.Need, facets[aspect]);
             if (finding.Verdict == Verdict.Fails) return null;
             var features = Features.Of(family.Aspects[aspect], finding);
             if (features.OpenReading > 0) return null;

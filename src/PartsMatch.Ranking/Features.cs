@@ -15,12 +15,17 @@ public readonly record struct Features(double Shortfall, double Effort, int Part
     public const double MostShortfall = 2;
 
     /// <summary>The features of a finding.</summary>
-    /// <remarks>It is asked as often as a facet is judged: no enumerator.</remarks>
-    public static Features Of(Aspect aspect, Finding finding) => new(
-        Math.Clamp(finding.Shortfall, 0, MostShortfall),
-        EffortOf(finding.Changes),
-        Lacks(finding.Missing, ofPart: true) ? 1 : 0,
-        aspect.IsDeciding && Lacks(finding.Missing, ofPart: false) ? aspect.OpenReadingPenalty : 0);
+    /// <remarks>It is asked as often as a facet is judged: no enumerator, and nothing is looked for where there is none. What meets as it is asks for no change, and only an unknown lacks something.</remarks>
+    public static Features Of(Aspect aspect, Finding finding)
+    {
+        var shortfall = Math.Clamp(finding.Shortfall, 0, MostShortfall);
+        var isUnknown = finding.Verdict == Verdict.Unknown;
+        return new(
+            shortfall,
+            isUnknown || finding.Verdict == Verdict.MeetsWithChanges ? EffortOf(finding.Changes) : 0,
+            isUnknown && Lacks(finding.Missing, ofPart: true) ? 1 : 0,
+            isUnknown && aspect.IsDeciding && Lacks(finding.Missing, ofPart: false) ? aspect.OpenReadingPenalty : 0);
+    }
 
     /// <summary>What they take from the score.</summary>
     /// <param name="cost">What each feature costs; the open reading's cost is fixed.</param>

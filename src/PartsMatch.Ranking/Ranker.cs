@@ -85,7 +85,7 @@ public static class Ranker
             var best = new BestParts<MissKey>(first - misses.Count, MissKey.BestFirst);
             var walk = new MissesWalk(catalogue, answers, failures, left, best);
             catalogue.Walk(ref walk);
-            misses.AddRange(best.Taken().Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights, catalogue.NumberAt(one.Place)))));
+            misses.AddRange(best.All.Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights, catalogue.NumberAt(one.Place)))));
         }
 
         return misses;
@@ -107,12 +107,12 @@ public static class Ranker
         var sheet = family.Judge(need, spec);
         if (completions.IsNone) return Explained.Of(sheet, weights, number);
         var deduced = family.Deduce(spec).Spec;
-        var answers = family.Aspects.Select((aspect, index) => completions.Answer(aspect, index, aspect.FacetOf(deduced), weights));
+        var answers = family.Aspects.Select((aspect, index) => new CompletedAnswer(completions, weights, aspect, index, aspect.FacetOf(deduced)));
         return Explained.Of(sheet, [.. answers], completions, weights, number);
     }
 
     private static void Demand(Family family, Weights weights)
     {
-        if (family.Kind != weights.Kind) throw new ArgumentException($"These weights are for {weights.Kind}, not for {family.Kind}.", nameof(weights));
+        if (family != weights.Family) throw new ArgumentException($"These weights are for {weights.Kind}, not for {family.Kind}.", nameof(weights));
     }
 }

@@ -33,19 +33,22 @@ public sealed class Weights
     /// <summary>A weight lies between 0 and this: at it, a hundredth of a shortfall costs more than an open reading.</summary>
     public const double MostWeight = 100;
 
-    private readonly Dictionary<string, AspectCost> byAspect;
+    private readonly Dictionary<Aspect, AspectCost> byAspect;
 
     /// <summary>A step of scores, in millionths, for which the percent at its better end is kept: about a thirtieth of a unit.</summary>
     private const int StepBits = 15;
 
+    private readonly bool[] arePaired;
     private readonly Score[] leastScores;
     private readonly byte[] percentFrom;
 
     private Weights(Family family, WeightsGiven given)
     {
-        (Kind, Origin, MadeOn, Intercept, Training) = (family.Kind, given.Origin, given.MadeOn, given.Intercept, given.Training);
-        byAspect = family.Aspects.ToDictionary(aspect => aspect.Name, aspect => given.Aspects.GetValueOrDefault(aspect.Name) ?? HandSetOf(aspect));
+        (Family, Origin, MadeOn, Intercept, Training) = (family, given.Origin, given.MadeOn, given.Intercept, given.Training);
+        byAspect = family.Aspects.ToDictionary(aspect => aspect, aspect => given.Aspects.GetValueOrDefault(aspect.Name) ?? HandSetOf(aspect));
+        Aspects = byAspect.ToDictionary(one => one.Key.Name, one => one.Value);
         Pairs = [.. family.Pairs.Select(pair => new PairCost(pair, IndexOf(pair.One), IndexOf(pair.Other), given.Pairs.GetValueOrDefault(pair.Name)))];
+        arePaired = [.. family.Aspects.Select((_, aspect) => Pairs.Any(pair => pair.Cost > 0 && (pair.One == aspect || pair.Other == aspect)))];
         Records = given.Records;
         Id = IdOf(this);
         leastScores = [.. Enumerable.Range(0, 100).Select(FindLeastScoreOf)];
@@ -55,7 +58,10 @@ public sealed class Weights
     }
 
     /// <summary>The kind of the family that they weigh.</summary>
-    public string Kind { get; }
+    public string Kind => Family.Kind;
+
+    /// <summary>The family that they weigh.</summary>
+    internal Family Family { get; }
 
     /// <summary>Where they come from.</summary>
     public WeightsOrigin Origin { get; }
@@ -73,7 +79,7 @@ public sealed class Weights
     public double Intercept { get; }
 
     /// <summary>What every aspect of the family costs, by the aspect's name.</summary>
-    public IReadOnlyDictionary<string, AspectCost> Aspects => byAspect;
+    public IReadOnlyDictionary<string, AspectCost> Aspects { get; }
 
     /// <summary>What the family's pairs of aspects cost besides, those that cost nothing too.</summary>
     public IReadOnlyList<PairCost> Pairs { get; }
@@ -101,9 +107,9 @@ public sealed class Weights
     /// <summary>What an aspect costs by hand.</summary>
     public static AspectCost HandSetOf(Aspect aspect) => new(aspect.DefaultWeight.Shortfall, aspect.DefaultWeight.Effort, aspect.DefaultWeight.Unknown);
 
-    /// <summary>What a finding takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
+    /// <summary>What a finding about an aspect of this very family takes from the score. A failed aspect takes nothing: it is a gate, and no sum opens it.</summary>
     public Score Contribution(Aspect aspect, Finding finding) =>
-        finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect.Name]);
+        finding.Verdict == Verdict.Fails ? Score.Zero : Features.Of(aspect, finding).Under(byAspect[aspect]);
 
     /// <summary>What the record of the part with this number takes from the score; nothing of one that has none.</summary>
     public Score RecordOf(string number) => Records.TryGetValue(number, out var cost) ? Score.Less(cost) : Score.Zero;
@@ -112,10 +118,10 @@ public sealed class Weights
     public Likelihood LikelihoodOf(Score score) => Shown(PercentOf(score));
 
     /// <summary>Whether a part's score hangs on more than what each aspect takes by itself.</summary>
-    internal bool HasPartTerms => Records.Count > 0 || Pairs.Any(pair => pair.Cost > 0);
+    internal bool HasPartTerms => Records.Count > 0 || arePaired.Contains(true);
 
     /// <summary>Whether an aspect, by its place in the family's order, is in a pair that costs anything.</summary>
-    internal bool IsPaired(int aspect) => Pairs.Any(pair => pair.Cost > 0 && (pair.One == aspect || pair.Other == aspect));
+    internal bool IsPaired(int aspect) => arePaired[aspect];
 
     internal Likelihood Shown(int percent, int machines = 0) => new(percent, IsHandSet, machines) { IsOfInvented = Training is { Invented: > 0 } };
 

@@ -105,22 +105,24 @@ internal static class CoilOnSupply
     private static Finding On(Sequence<CoilMade> own, CoilSupply supply, CoilWindow window, CoilNames names)
     {
         var right = supply.Volts is { } volts ? own.First(coil => FitsVolts(coil, volts, window)) : (CoilMade?)null;
-        var found = right is { } coil ? OnVolts(coil, supply.Volts!.Value, window, names)
+        var found = right is { } coil ? OnVolts(coil, supply, supply.Volts!.Value, window, names)
             : Finding.Meets($"Its {names.Noun}, {new ListedCoils(own)}, takes all that the old one's, {new ListedCoils(supply.Old)}, could be fed.") with { Shortfall = supply.Old.Max(old => Math.Max(Shortfall(own, old.Low, window), Shortfall(own, old.High, window))) };
         if (names.Connect is null || own.Count < 2) return found;
         return found.With([new(names.Connect, right is { } one ? $"connect its {names.Noun} for {one}" : (FormattableString)$"connect its {names.Noun} for the volts there, which are to be measured")]);
     }
 
-    private static Finding OnVolts(CoilMade coil, double volts, CoilWindow window, CoilNames names)
+    private static Finding OnVolts(CoilMade coil, CoilSupply supply, double volts, CoilWindow window, CoilNames names)
     {
         var takes = window.Of(coil);
-        return Finding.Meets($"{volts:0.#} V there; its {names.Noun}, {coil}, takes {takes.Low:0.#} to {takes.High:0.#} V.") with
+        return Finding.Meets($"{volts:0.#} V there{AsMarked(supply)}; its {names.Noun}, {coil}, takes {takes.Low:0.#} to {takes.High:0.#} V.") with
         {
             Shortfall = Shortfall([coil], volts, window),
             Margin = new(Math.Min(volts - takes.Low, takes.High - volts), "V"),
             CautionWords = Within.AtMost(volts, coil.High * window.Easy) ? null : (FormattableString)$"At {volts:0.#} V its {names.Noun} runs hotter than at the {coil.High * window.Easy:0.#} V it is meant for: it lasts less long.",
         };
     }
+
+    private static string AsMarked(CoilSupply supply) => supply.AreAsMarked ? ", as the old one's is marked" : string.Empty;
 
     /// <summary>0 at its marked volts, 1 at the limit, of the voltage that takes them best.</summary>
     private static double Shortfall(Sequence<CoilMade> coils, double volts, CoilWindow window)
@@ -166,7 +168,7 @@ internal static class CoilOnSupply
         if (supply.Volts is not { } volts) return Finding.Fails($"Its {names.Noun}, {new ListedCoils(own)}, takes nothing that the old one's, {new ListedCoils(supply.Old)}, could be fed{new NoOther(names.Change)}.");
         var nearest = own.MinBy(coil => Shortfall([coil], volts, window));
         var takes = window.Of(nearest);
-        return Finding.Fails(new(volts < nearest.Low ? volts - takes.Low : takes.High - volts, "V"), $"{volts:0.#} V there; its {names.Noun}, {nearest}, takes {takes.Low:0.#} to {takes.High:0.#} V{new NoOther(names.Change)}.");
+        return Finding.Fails(new(volts < nearest.Low ? volts - takes.Low : takes.High - volts, "V"), $"{volts:0.#} V there{AsMarked(supply)}; its {names.Noun}, {nearest}, takes {takes.Low:0.#} to {takes.High:0.#} V{new NoOther(names.Change)}.");
     }
 
     /// <summary>That no other one goes on; formed only when it is shown, and only where another one could.</summary>

@@ -10,6 +10,9 @@ namespace PartsMatch.Fit.Coils;
 /// <param name="Old">The voltages of the old one's coil; empty where they are not known.</param>
 internal readonly record struct CoilSupply(double? Volts, double? Hertz, CoilCurrent? Current, Sequence<CoilMade> Old)
 {
+    /// <summary>Whether the volts are those that the old one is marked for, by which they may have been taken.</summary>
+    public bool AreAsMarked { get; init; }
+
     /// <summary>The mains of the world, Hz: a coil for both takes any.</summary>
     private static readonly double[] Mains = [50, 60];
 

@@ -25,7 +25,7 @@ internal readonly record struct CoilTransformer(double? Most, bool IsLeft, strin
         if (Most is { } most)
         {
             var margin = new Margin(most - va, "VA");
-            FormattableString sentence = $"{coil} takes {va:0.#} VA; {new Has(most, IsLeft)}.";
+            Reason sentence = $"{coil} takes {va:0.#} VA; {new Has(most, IsLeft)}.";
             if (!Within.AtMost(va, most)) return Finding.Fails(margin, sentence);
             if (IsLeft) return Finding.Meets(sentence) with { Margin = margin, Shortfall = va / most };
         }

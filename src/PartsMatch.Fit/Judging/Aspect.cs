@@ -61,6 +61,13 @@ public abstract class Aspect(string title, bool isDeciding, Source source, Aspec
 
     /// <summary>Judges a facet against a need.</summary>
     public abstract Finding Judge(Need need, object facet);
+
+    /// <summary>The same for a caller who does not read the sentence: the finding has none, and is otherwise the same.</summary>
+    public Finding JudgeUnread(Need need, object facet)
+    {
+        using var unread = Reason.Unread();
+        return Judge(need, facet);
+    }
 }
 
 /// <summary>One question about whether a part does a job: pure, stateless, blind to other aspects' findings.</summary>

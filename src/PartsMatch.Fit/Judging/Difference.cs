@@ -9,7 +9,7 @@ namespace PartsMatch.Fit.Judging;
 /// <param name="Old">With the old part; null where only the ratio can be told.</param>
 /// <param name="New">With the new part; null where only the ratio can be told.</param>
 /// <param name="Ratio">New over old; null where it means nothing.</param>
-/// <param name="Assumptions">What it rests on, sentence by sentence.</param>
+/// <param name="Assumptions">What it rests on, each in a few words without a stop, which lists put themselves.</param>
 public sealed record Difference(string Name, string Title, string Unit, Band? Old, Band? New, Band? Ratio, IReadOnlyList<string> Assumptions)
 {
     /// <summary>The same estimate in the units that were chosen; a ratio is the same in all.</summary>

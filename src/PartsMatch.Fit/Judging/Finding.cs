@@ -33,13 +33,14 @@ public sealed record Missing(Side Side, string Field);
 /// </remarks>
 public sealed record Finding
 {
-    private Finding(Verdict verdict, FormattableString sentence) => (Verdict, Reason) = (verdict, sentence);
+    private Finding(Verdict verdict, Reason sentence) => (Verdict, Reason) = (verdict, sentence);
 
     /// <summary>The answer.</summary>
     public Verdict Verdict { get; private init; }
 
     /// <summary>Why, in one sentence that names the limit.</summary>
-    public string Sentence => FormattableString.Invariant(Reason);
+    /// <exception cref="InvalidOperationException">It was judged unread (<see cref="Aspect.JudgeUnread"/>), and has none.</exception>
+    public string Sentence => Reason.ToString();
 
     /// <summary>0 where nobody would give it a thought, 1 at the limit.</summary>
     public double Shortfall { get; init; }
@@ -62,7 +63,7 @@ public sealed record Finding
     /// <summary>The stage of the job at which the caution matters.</summary>
     public Stage CautionAt { get; init; } = Stage.StartAndCheck;
 
-    private FormattableString Reason { get; init; }
+    private Reason Reason { get; init; }
 
     /// <summary>The same answer where it meets, once these changes are made.</summary>
     public Finding With(IReadOnlyList<Change> changes) => this with { Verdict = changes.Count == 0 ? Verdict.Meets : Verdict.MeetsWithChanges, Changes = changes };
@@ -73,7 +74,7 @@ public sealed record Finding
 
     /// <summary>The same answer with a further sentence behind it: what it rests on.</summary>
     /// <param name="further">The sentence.</param>
-    public Finding Then(FormattableString further) => this with { Reason = $"{new Formed(Reason)} {new Formed(further)}" };
+    public Finding Then(Reason further) => this with { Reason = $"{Reason} {further}" };
 
     /// <summary>The same answer, where what is missing stands in other fields.</summary>
     /// <param name="field">The field that each stands in.</param>
@@ -83,34 +84,31 @@ public sealed record Finding
     /// <param name="other">The other one.</param>
     public Finding OrWorse(Finding other) => other.Verdict > Verdict || (other.Verdict == Verdict && other.Shortfall > Shortfall) ? other : this;
 
+    /// <inheritdoc/>
+    public override string ToString() => Reason.IsGiven ? $"{Verdict}: {Reason}" : $"{Verdict}, judged unread";
+
     /// <summary>The part meets the aspect as it is.</summary>
-    public static Finding Meets(FormattableString sentence) => new(Verdict.Meets, sentence);
+    public static Finding Meets(Reason sentence) => new(Verdict.Meets, sentence);
 
     /// <summary>The part meets the aspect once the changes are made; with none it simply meets it.</summary>
-    public static Finding MeetsWith(IReadOnlyList<Change> changes, FormattableString sentence) =>
+    public static Finding MeetsWith(IReadOnlyList<Change> changes, Reason sentence) =>
         changes.Count == 0 ? Meets(sentence) : new(Verdict.MeetsWithChanges, sentence) { Changes = changes };
 
     /// <summary>A field is missing, and its possible values give different answers.</summary>
-    public static Finding Unknown(Side side, string field, FormattableString sentence) => new(Verdict.Unknown, sentence) { Missing = [new(side, field)] };
+    public static Finding Unknown(Side side, string field, Reason sentence) => new(Verdict.Unknown, sentence) { Missing = [new(side, field)] };
 
     /// <summary>The same, where what is known already tells the change or check that most likely follows: nobody shall have to ask again before hearing of it.</summary>
-    public static Finding Unknown(Side side, string field, IReadOnlyList<Change> likely, FormattableString sentence) => Unknown(side, field, sentence) with { Changes = likely };
+    public static Finding Unknown(Side side, string field, IReadOnlyList<Change> likely, Reason sentence) => Unknown(side, field, sentence) with { Changes = likely };
 
     /// <summary>The part does not meet the aspect.</summary>
-    public static Finding Fails(FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };
+    public static Finding Fails(Reason sentence) => new(Verdict.Fails, sentence) { Shortfall = 1 };
 
     /// <summary>The part does not meet the aspect, by so much.</summary>
-    public static Finding Fails(Margin by, FormattableString sentence) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = by };
-
-    /// <summary>A sentence beside another.</summary>
-    private sealed record Formed(FormattableString Sentence)
-    {
-        public override string ToString() => FormattableString.Invariant(Sentence);
-    }
+    public static Finding Fails(Margin by, Reason sentence) => new(Verdict.Fails, sentence) { Shortfall = 1, Margin = by };
 
     /// <summary>A sentence inside another: it starts without its capital.</summary>
-    private sealed record Clause(FormattableString Sentence)
+    private sealed record Clause(Reason Sentence)
     {
-        public override string ToString() => InSentence.Of(FormattableString.Invariant(Sentence));
+        public override string ToString() => InSentence.Of(Sentence.ToString());
     }
 }

@@ -19,6 +19,8 @@ internal sealed class NeedMemory
             if (ReferenceEquals(one.Work, work)) return Unsafe.As<Remembered<T>>(one).Value;
         }
 
+        // Somebody else may read what is remembered.
+        using var read = Reason.Read();
         return Add(ref place, work, work(need));
     }
 

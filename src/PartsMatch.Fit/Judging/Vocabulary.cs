@@ -15,6 +15,12 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
+    /// <summary>Whether the words count only before their figure: AUTO RESET 300 PSI, but not CUT-OUT 400 PSI AUTO RESET.</summary>
+    public bool OnlyBefore { get; init; }
+
+    /// <summary>Whether the words stand behind their figure as often as before it, where no field holds it: 33 VA INRUSH, INRUSH 33 VA.</summary>
+    public bool OnEitherSide { get; init; }
+
     /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps or horsepower. Empty when they do anywhere.</summary>
     public IReadOnlyList<string> BareBehind { get; init; } = [];
 
@@ -70,7 +76,14 @@ public sealed record PlateThird(string Figure, NamedText Says);
 /// <param name="Field">The field's name.</param>
 /// <param name="Word">The word or words as plates print them; a space in it may be a space, a dash, a slash, a full stop or nothing on the plate.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
-public sealed record PlateWord(string Field, string Word, string Value);
+public sealed record PlateWord(string Field, string Word, string Value)
+{
+    /// <summary>A field right behind a label or word of which, or behind what the part is called, the word counts by itself: the NC of 2 POLE NC. Null where it counts anywhere.</summary>
+    public string? OnlyBehind { get; init; }
+
+    /// <summary>A field beside whose label, that has no value of its own, the word does not count, nor behind a bare figure, which counts that field's: the NC of 3P NC AUX and of 3P 1 NC. Null where it always does.</summary>
+    public string? NeverBeside { get; init; }
+}
 
 /// <summary>A second figure that belongs to a field's value: the volts beside a capacitor's µF. It is not taken for the volts of the supply.</summary>
 /// <param name="Field">The field's name; its form reads the value with the second figure and its unit behind it.</param>

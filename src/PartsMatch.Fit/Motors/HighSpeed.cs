@@ -53,17 +53,19 @@ public static class HighSpeed
 
     private static Sequence<AtFrequency> Points(MotorSpec spec, Func<RatedSpeed, double?> figure)
     {
-        var rows = RatedSpeeds.Of(spec).Select(row => (row.Frequencies, Figure: figure(row))).Where(row => row.Figure is not null).ToList();
-        if (rows.Count == 0) return default;
-        if (spec.Frequency is null)
+        List<AtFrequency> points = [];
+        foreach (var row in RatedSpeeds.Of(spec))
         {
-            var all = rows.Select(row => row.Figure!.Value).Distinct().ToList();
-            return [.. (MayBeByFrequency(spec) ? all : [all.Max()]).Select(value => new AtFrequency(double.NaN, value))];
+            if (figure(row) is not { } value) continue;
+            if (row.Frequencies.Count == 0) points.Add(new(double.NaN, value));
+            foreach (var frequency in row.Frequencies) points.Add(new(Rounded.To(frequency.Hertz, 2), value));
         }
 
-        return [.. rows.SelectMany(row => row.Frequencies.Select(frequency => (Hertz: Rounded.To(frequency.Hertz, 2), row.Figure)))
-            .GroupBy(pair => pair.Hertz)
-            .OrderBy(group => group.Key)
-            .Select(group => new AtFrequency(group.Key, group.Max(pair => pair.Figure!.Value)))];
+        if (points.Count < 2) return [.. points];
+
+        // Without a frequency they hold as they stand where they may be one speed at 50 and 60 Hz; else the greatest of a frequency counts.
+        return spec.Frequency is null && MayBeByFrequency(spec)
+            ? [.. points.Distinct()]
+            : [.. points.GroupBy(point => point.Hertz).OrderBy(same => same.Key).Select(same => new AtFrequency(same.Key, same.Max(point => point.Value)))];
     }
 }

@@ -33,13 +33,22 @@ public readonly record struct MotorAmps(TapsFacet Connections, Sequence<AmpsRow>
     /// <summary>Any amps that follow from a rating row.</summary>
     public static MotorAmps Of(MotorSpec spec, Func<Rating, Spread<ElectricCurrent>?> amps)
     {
-        var rows =
-            from rating in Ratings.Of(spec).Rows
-            let both = amps(rating)
-            where both is not null
-            from hertz in rating.Frequencies.Select(frequency => Rounded.To(frequency.Hertz, 2)).DefaultIfEmpty(double.NaN)
-            group both.Value by (Tap: rating.Volts is { } volts ? VoltTap.Of(volts) : (VoltTap?)null, Hertz: hertz) into same
-            select new AmpsRow(same.Key.Tap, same.Key.Hertz, Rounded.To(same.Max(one => one.First.Amperes), 3), Rounded.To(same.Max(one => one.Last.Amperes), 3));
+        List<AmpsRow> rows = [];
+        foreach (var rating in Ratings.Of(spec).Rows)
+        {
+            if (amps(rating) is not { } both) continue;
+            var row = new AmpsRow(rating.Volts is { } volts ? VoltTap.Of(volts) : null, double.NaN, Rounded.To(both.First.Amperes, 3), Rounded.To(both.Last.Amperes, 3));
+            if (rating.Frequencies.Count == 0) Add(row);
+            foreach (var frequency in rating.Frequencies) Add(row with { Hertz = Rounded.To(frequency.Hertz, 2) });
+        }
+
         return new(TapsFacet.Of(spec), [.. rows]);
+
+        void Add(AmpsRow row)
+        {
+            var known = rows.FindIndex(one => one.Tap == row.Tap && one.Hertz.Equals(row.Hertz));
+            if (known < 0) rows.Add(row);
+            else rows[known] = row with { AtLow = Math.Max(row.AtLow, rows[known].AtLow), AtHigh = Math.Max(row.AtHigh, rows[known].AtHigh) };
+        }
     }
 }

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors;
@@ -19,7 +20,17 @@ public static class PoleCounts
     /// <summary>Pole counts whose full-load speed this can be; empty when it can be none.</summary>
     /// <param name="rpm">Full-load speed, in rpm.</param>
     /// <param name="hertz">Frequency, in Hz.</param>
-    public static IReadOnlyList<int> Of(double rpm, double hertz) => [.. All.Where(poles => Fits(rpm, poles, hertz))];
+    public static Sequence<int> Of(double rpm, double hertz)
+    {
+        Span<int> counts = stackalloc int[Wound.Length];
+        var count = 0;
+        foreach (var poles in Wound)
+        {
+            if (Fits(rpm, poles, hertz)) counts[count++] = poles;
+        }
+
+        return Sequence.Of<int>(counts[..count]);
+    }
 
     /// <summary>The least of them; null when it can be none.</summary>
     /// <param name="rpm">Full-load speed, in rpm.</param>

@@ -19,7 +19,7 @@ internal static class ValvePressure
         if (facet.Most is not { } most) return Finding.Unknown(Side.Part, "workingPressure", $"The pressure that its body may hold is not given.");
         if (designed is { } design)
         {
-            FormattableString sentence = $"Its body may hold {new ShownPressure(most)}; its side is designed for {new ShownPressure(design)}.";
+            Reason sentence = $"Its body may hold {new ShownPressure(most)}; its side is designed for {new ShownPressure(design)}.";
             return (Within.AtLeast(most, design) ? Finding.Meets(sentence) : Finding.Fails(sentence)) with { Margin = new(most - design, "kPa") };
         }
 

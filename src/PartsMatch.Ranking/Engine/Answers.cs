@@ -76,14 +76,15 @@ internal sealed class Answers : IDisposable
     }
 
     /// <summary>All findings about the part in a place, in the family's order.</summary>
-    public FitSheet SheetOf(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, FindingOf(index, catalogue.CodeAt(place, index))))]);
+    public FitSheet SheetOf(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, aspect.Judge(need, catalogue.Facets[index][catalogue.CodeAt(place, index)])))]);
 
     /// <summary>Leaves its room to the thread's next query; sheets may still be asked for.</summary>
     public void Dispose() => judged.Dispose();
 
     private Answer Judge(int question, int code)
     {
-        var (aspect, finding) = (questions.AspectOf(question), FindingOf(question, code));
+        var aspect = questions.AspectOf(question);
+        var finding = aspect.JudgeUnread(need, catalogue.Facets[question][code]);
         if (isPaired[questions.IndexOf(question)]) shortfalls.Add((question, code), finding.Shortfall);
         return new(FitSheet.FitOf(finding.Verdict, aspect.IsDeciding), weights?.Contribution(aspect, finding) ?? Score.Zero);
     }
@@ -94,6 +95,4 @@ internal sealed class Answers : IDisposable
         var (question, code) = AskedOf(aspect, place);
         return At(question, code).Fit == PartFit.DoesntFit ? null : shortfalls[(question, code)];
     }
-
-    private Finding FindingOf(int question, int code) => questions.AspectOf(question).Judge(need, catalogue.Facets[question][code]);
 }

@@ -1,18 +1,44 @@
 using System.Numerics;
+using PartsMatch.Fit.Judging;
+using PartsMatch.Ranking.Unknowns;
 
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>What a facet means for a need with unknowns: judged once for each group of completions that its aspect cannot tell apart, and only for those that somebody asks about.</summary>
-/// <param name="judge">Tells of a completion whether the facet passes it, what it takes from the score, in millionths, and how far it falls short.</param>
-/// <param name="groups">Which completions are judged alike.</param>
-/// <param name="isPaired">Whether anybody will ask how far it falls short.</param>
-internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution, double Shortfall)> judge, int[] groups, bool isPaired)
+internal sealed class CompletedAnswer
 {
-    private readonly double[] shortfalls = isPaired ? new double[groups.Length] : [];
+    private readonly Completions completions;
+
+    /// <summary>What is judged; none where the answer for all completions was known from the start.</summary>
+    private readonly (Aspect Aspect, object Facet, Weights Weights)? asked;
+
+    private readonly ulong[] groups = [];
+    private readonly double[] shortfalls = [];
     private long[]? contributions;
     private ulong judged;
     private ulong passing;
     private ulong taking;
+
+    /// <summary>Nothing is judged yet.</summary>
+    /// <param name="completions">The completions.</param>
+    /// <param name="weights">What shortcomings cost.</param>
+    /// <param name="aspect">The aspect.</param>
+    /// <param name="index">Its place in the family's order.</param>
+    /// <param name="facet">The facet.</param>
+    public CompletedAnswer(Completions completions, Weights weights, Aspect aspect, int index, object facet)
+    {
+        (this.completions, asked, groups) = (completions, (aspect, facet, weights), completions.GroupsByAspect[index]);
+        if (weights.IsPaired(index)) shortfalls = new double[groups.Length];
+    }
+
+    /// <summary>What holds for all completions alike, and has no shortfall that anybody asks for.</summary>
+    /// <param name="completions">The completions.</param>
+    /// <param name="answer">What holds.</param>
+    public CompletedAnswer(Completions completions, Answer answer)
+    {
+        this.completions = completions;
+        Take(completions.Everything, answer.Fit != PartFit.DoesntFit, answer.Contribution.Millionths);
+    }
 
     /// <summary>Which of some completions the facet passes.</summary>
     /// <param name="asked">A bit for every completion that is asked about.</param>
@@ -33,22 +59,23 @@ internal sealed class CompletedAnswer(Func<int, (bool Passes, long Contribution,
 
     private void Judge(int completion)
     {
-        var (passes, contribution, shortfall) = judge(completion);
+        var (aspect, facet, weights) = asked!.Value;
+        var finding = aspect.JudgeUnread(completions.All[completion].Need, facet);
+        var group = groups[completion];
+        Take(group, finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths);
+        if (shortfalls.Length == 0) return;
+        for (var left = group; left != 0; left &= left - 1) shortfalls[BitOperations.TrailingZeroCount(left)] = finding.Shortfall;
+    }
+
+    private void Take(ulong group, bool passes, long contribution)
+    {
+        judged |= group;
+        if (passes) passing |= group;
 
         // Most facets take nothing from any.
-        if (contribution != 0) contributions ??= new long[groups.Length];
-        for (var other = completion; other < groups.Length; other++)
-        {
-            if (groups[other] != groups[completion]) continue;
-            judged |= 1UL << other;
-            if (passes) passing |= 1UL << other;
-            if (contribution != 0)
-            {
-                taking |= 1UL << other;
-                contributions![other] = contribution;
-            }
-
-            if (isPaired) shortfalls[other] = shortfall;
-        }
+        if (contribution == 0) return;
+        taking |= group;
+        contributions ??= new long[completions.All.Count];
+        for (var left = group; left != 0; left &= left - 1) contributions[BitOperations.TrailingZeroCount(left)] = contribution;
     }
 }

@@ -7,7 +7,7 @@ namespace PartsMatch.Ranking.Engine;
 internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Completions completions, Weights weights)
 {
     private readonly ByFacet<CompletedAnswer> known = new(catalogue);
-    private readonly CompletedAnswer takesNothing = new(_ => (true, 0, 0), new int[completions.All.Count], isPaired: false);
+    private readonly CompletedAnswer takesNothing = new(completions, default);
 
     /// <summary>The catalogue whose facets they are about.</summary>
     public Catalogue Catalogue => catalogue;
@@ -46,8 +46,8 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
     private CompletedAnswer Asked(int question, int code)
     {
         var index = catalogue.Questions.IndexOf(question);
-        if (weights.IsPaired(index) || !completions.AreAlikeFor(index)) return completions.Answer(catalogue.Questions.AspectOf(question), index, catalogue.Facets[question][code], weights);
+        if (weights.IsPaired(index) || !completions.AreAlikeFor(index)) return new(completions, weights, catalogue.Questions.AspectOf(question), index, catalogue.Facets[question][code]);
         var answer = byNeed.At(question, code);
-        return answer is { Fit: not PartFit.DoesntFit, Contribution.Millionths: 0 } ? takesNothing : new(_ => (answer.Fit != PartFit.DoesntFit, answer.Contribution.Millionths, 0), completions.GroupsByAspect[index], isPaired: false);
+        return answer is { Fit: not PartFit.DoesntFit, Contribution.Millionths: 0 } ? takesNothing : new(completions, answer);
     }
 }

@@ -48,7 +48,7 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
             }
         }
 
-        return found.Taken();
+        return found.All;
     }
 
     /// <summary>Gathers the parts that begin with a prefix and may show as much as it does; what shows less waits.</summary>

@@ -8,14 +8,14 @@ namespace PartsMatch.Ranking.Engine;
 /// <param name="turnedAway">Of every aspect, how many of 1,000 parts it turns away; 0 while nobody knows.</param>
 internal sealed class Questions(Family family, IReadOnlyList<int> turnedAway)
 {
-    private readonly IReadOnlyList<Aspect> aspects = family.Aspects;
+    private readonly Aspect[] aspects = [.. family.Aspects];
     private readonly int[] withGist = [.. family.Aspects.Index().Where(one => one.Item.HasGist).Select(one => one.Index)];
 
     /// <summary>The family.</summary>
     public Family Family => family;
 
     /// <summary>How many there are.</summary>
-    public int Count => aspects.Count + withGist.Length;
+    public int Count => aspects.Length + withGist.Length;
 
     /// <summary>Of every aspect, how many of 1,000 parts it turns away.</summary>
     public IReadOnlyList<int> TurnedAway => turnedAway;
@@ -30,7 +30,7 @@ internal sealed class Questions(Family family, IReadOnlyList<int> turnedAway)
     public Aspect AspectOf(int question) => aspects[IndexOf(question)];
 
     /// <summary>The place of a question's aspect among the family's.</summary>
-    public int IndexOf(int question) => question < aspects.Count ? question : withGist[question - aspects.Count];
+    public int IndexOf(int question) => question < aspects.Length ? question : withGist[question - aspects.Length];
 
     /// <summary>In which order rows are to be sorted by them: those that decide first, and last, whatever they are, those with very many facets.</summary>
     /// <param name="facets">How many distinct facets there are for each.</param>
@@ -45,18 +45,18 @@ internal sealed class Questions(Family family, IReadOnlyList<int> turnedAway)
     public object Read(int question, Spec part)
     {
         var (aspect, facet) = (AspectOf(question), AspectOf(question).FacetOf(part));
-        return question < aspects.Count ? facet : aspect.GistOf(facet);
+        return question < aspects.Length ? facet : aspect.GistOf(facet);
     }
 
     /// <summary>Of every aspect the question by which a need's queries judge it.</summary>
     /// <param name="needs">The need, and what it may be in full.</param>
     public int[] AskedFor(IReadOnlyList<Need> needs)
     {
-        int[] asked = [.. Enumerable.Range(0, aspects.Count)];
+        int[] asked = [.. Enumerable.Range(0, aspects.Length)];
         for (var gist = 0; gist < withGist.Length; gist++)
         {
             var aspect = withGist[gist];
-            if (!needs.Any(aspects[aspect].AsksBeyondGist)) asked[aspect] = aspects.Count + gist;
+            if (!needs.Any(aspects[aspect].AsksBeyondGist)) asked[aspect] = aspects.Length + gist;
         }
 
         return asked;

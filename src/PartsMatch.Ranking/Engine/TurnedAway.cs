@@ -25,7 +25,7 @@ internal static class TurnedAway
         return [.. family.Aspects.AsParallel().AsOrdered().Select(aspect =>
         {
             List<object> facets = [.. deduced.Select(aspect.FacetOf)];
-            return 1000 * needs.Sum(need => facets.Count(facet => IsTurnedAway(aspect, aspect.Judge(need, facet)))) / Math.Max(1, needs.Count * facets.Count);
+            return 1000 * needs.Sum(need => facets.Count(facet => IsTurnedAway(aspect, aspect.JudgeUnread(need, facet)))) / Math.Max(1, needs.Count * facets.Count);
         })];
     }
 

@@ -54,7 +54,7 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
         var chosenKinds = Enumerable.Range(0, completions.All.Count)
             .SelectMany(index => alike.Keys.Where(bits => (bits >> index & 1) == 1).OrderByDescending(BitOperations.PopCount).ThenBy(bits => bits).Take(MostKinds)).ToHashSet();
         isChoice |= chosenKinds.Count < alike.Count;
-        List<(ulong Passing, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].Taken()).Select(one => (answers.PassingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
+        List<(ulong Passing, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].All).Select(one => (answers.PassingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
         List<int> counts = [.. completions.All.Select(completion => completion.Weight)];
         var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Passing)], counts, (int)Math.Ceiling((atLeast * completions.Weight) - 1e-9));
         var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Passing))).OrderByDescending(part => part.Share);

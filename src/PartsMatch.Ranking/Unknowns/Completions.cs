@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Ranking.Engine;
@@ -17,7 +18,7 @@ public sealed class Completions
     private readonly IReadOnlyList<bool> areAlike;
     private CompletedAnswers? answers;
 
-    private Completions(IReadOnlyList<Completion> all, IReadOnlyList<int> open, IReadOnlyList<int[]> groupsByAspect, IReadOnlyList<bool> areAlike, Nearness? nearness)
+    private Completions(IReadOnlyList<Completion> all, IReadOnlyList<int> open, IReadOnlyList<ulong[]> groupsByAspect, IReadOnlyList<bool> areAlike, Nearness? nearness)
     {
         (All, Open, GroupsByAspect, this.areAlike, this.nearness) = (all, open, groupsByAspect, areAlike, nearness);
         Machines = nearness?.Weights.Count(weight => weight > 0) ?? 0;
@@ -57,8 +58,8 @@ public sealed class Completions
     /// <summary>The places of the fields that the need leaves open and some aspect reads, the most telling first.</summary>
     internal IReadOnlyList<int> Open { get; }
 
-    /// <summary>Of every aspect and completion: which completions the aspect cannot tell apart carry the same number, from 0 on.</summary>
-    internal IReadOnlyList<int[]> GroupsByAspect { get; }
+    /// <summary>Of every aspect and completion, a bit for each completion that the aspect cannot tell from it.</summary>
+    internal IReadOnlyList<ulong[]> GroupsByAspect { get; }
 
     /// <summary>Whether an aspect, by its place in the family's order, cannot tell any completion from the need itself: it looks at nothing open.</summary>
     internal bool AreAlikeFor(int aspect) => areAlike[aspect];
@@ -66,16 +67,6 @@ public sealed class Completions
     /// <summary>What is found out about a catalogue; list, next readings and carry set share it.</summary>
     internal CompletedAnswers AnswersIn(Catalogue catalogue, Weights weights, Need need) =>
         answers is { } known && known.Catalogue == catalogue && known.Weights == weights ? known : answers = new(catalogue, new(catalogue, need, weights, [.. All.Select(completion => completion.Need)]), this, weights);
-
-    /// <summary>What a facet means for the completions.</summary>
-    internal CompletedAnswer Answer(Aspect aspect, int index, object facet, Weights weights) => new(
-        completion =>
-        {
-            var finding = aspect.Judge(All[completion].Need, facet);
-            return (finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths, finding.Shortfall);
-        },
-        GroupsByAspect[index],
-        weights.IsPaired(index));
 
     /// <summary>Completes a need.</summary>
     /// <param name="family">The family.</param>
@@ -119,45 +110,44 @@ public sealed class Completions
         for (var machine = 0; machine < weights.Length; machine++)
         {
             if (weights[machine] == 0) continue;
-            if (seen.TryAdd(machine, all.Count)) all.Add(new(machine, weights[machine]));
-            else CollectionsMarshal.AsSpan(all)[seen[machine]].Weight += weights[machine];
+            ref var at = ref CollectionsMarshal.GetValueRefOrAddDefault(seen, machine, out var isKnown);
+            if (isKnown) CollectionsMarshal.AsSpan(all)[at].Weight += weights[machine];
+            else
+            {
+                at = all.Count;
+                all.Add(new(machine, weights[machine]));
+            }
         }
 
         return all;
     }
 
-    private static int[] Groups(List<Completion> all, List<int> fields)
+    private static ulong[] Groups(List<Completion> all, List<int> fields)
     {
-        var groups = new int[all.Count];
-        if (fields.Count == 0) return groups;
-        var numbers = new Dictionary<int[], int>(new SameCodes(fields));
-        for (var index = 0; index < groups.Length; index++)
+        var groups = new ulong[all.Count];
+        for (var one = 0; one < groups.Length; one++)
         {
-            if (!numbers.TryGetValue(all[index].Codes, out groups[index])) numbers.Add(all[index].Codes, groups[index] = numbers.Count);
+            if (groups[one] != 0) continue;
+            var group = 0UL;
+            for (var other = one; other < groups.Length; other++)
+            {
+                if (SayTheSame(all[one].Codes, all[other].Codes, fields)) group |= 1UL << other;
+            }
+
+            for (var left = group; left != 0; left &= left - 1) groups[BitOperations.TrailingZeroCount(left)] = group;
         }
 
         return groups;
     }
 
-    /// <summary>Completions are the same when they say the same in some fields.</summary>
-    private sealed class SameCodes(List<int> fields) : IEqualityComparer<int[]>
+    private static bool SayTheSame(int[] one, int[] other, List<int> fields)
     {
-        public bool Equals(int[]? one, int[]? other)
+        foreach (var at in fields)
         {
-            foreach (var at in fields)
-            {
-                if (one![at] != other![at]) return false;
-            }
-
-            return true;
+            if (one[at] != other[at]) return false;
         }
 
-        public int GetHashCode(int[] codes)
-        {
-            var hash = 0;
-            foreach (var at in fields) hash = (hash * 31) + codes[at];
-            return hash;
-        }
+        return true;
     }
 }
 

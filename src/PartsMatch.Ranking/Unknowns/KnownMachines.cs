@@ -139,7 +139,7 @@ public sealed class KnownMachines
     {
         var asked = codes.Deciding.Where(one => Array.Exists(one.Plate, field => field.Get(need.Plate) is null)).ToList();
         if (asked.Count == 0) return false;
-        return asked.Exists(one => one.Aspect.Judge(need, one.Aspect.FacetOf(need.Plate)).Verdict == Verdict.Unknown);
+        return asked.Exists(one => one.Aspect.JudgeUnread(need, one.Aspect.FacetOf(need.Plate)).Verdict == Verdict.Unknown);
     }
 
     private Completions Completed(Need need, MachineTable all, int most) => Completions.Of(family, need, codes, all, Known(need), most);

@@ -34,7 +34,15 @@ internal sealed class MachineTable
             foreach (var column in columns) Take(column);
         }
 
-        public bool Equals(int one, int other) => Array.TrueForAll(columns, column => column[one] == column[other]);
+        public bool Equals(int one, int other)
+        {
+            foreach (var column in columns)
+            {
+                if (column[one] != column[other]) return false;
+            }
+
+            return true;
+        }
 
         public int GetHashCode(int machine) => hashes[machine];
 

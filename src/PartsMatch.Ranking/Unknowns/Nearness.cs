@@ -43,8 +43,8 @@ internal sealed class Nearness
         var apart = new int[machines.All.Length];
         foreach (var field in known)
         {
-            var (codes, counted) = (machines.Column(field.Telling.At), field.Counted);
-            for (var machine = 0; machine < apart.Length; machine++) apart[machine] += counted[codes[machine]];
+            var (codes, of, times) = (machines.Column(field.Telling.At), field.Apart, field.Telling.IsDeciding ? DecidingCounts : 1);
+            for (var machine = 0; machine < apart.Length; machine++) apart[machine] += times * of[codes[machine]];
         }
 
         // How many machines lie so much further off than the nearest tells of any reach as how many they count.
@@ -106,8 +106,4 @@ internal sealed class Nearness
 /// <summary>A field of which something is known.</summary>
 /// <param name="Telling">The field.</param>
 /// <param name="Apart">Of every code, how far from what is known it lies, in hundredths of a step.</param>
-internal sealed record KnownField(TellingField Telling, int[] Apart)
-{
-    /// <summary>The same as often as the field counts.</summary>
-    public int[] Counted { get; } = Telling.IsDeciding ? [.. Apart.Select(apart => Nearness.DecidingCounts * apart)] : Apart;
-}
+internal sealed record KnownField(TellingField Telling, int[] Apart);

@@ -46,9 +46,9 @@ internal sealed record JudgingCost(Aspect Aspect, int Facets, double Nanoseconds
         public static Lap Of(Aspect aspect, Need need, object[] facets)
         {
             var start = Stopwatch.GetTimestamp();
-            aspect.Judge(need, facets[0]);
+            aspect.JudgeUnread(need, facets[0]);
             var (began, held) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
-            for (var facet = 1; facet < facets.Length; facet++) aspect.Judge(need, facets[facet]);
+            for (var facet = 1; facet < facets.Length; facet++) aspect.JudgeUnread(need, facets[facet]);
             var (ended, holds) = (Stopwatch.GetTimestamp(), GC.GetAllocatedBytesForCurrentThread());
             return new(began - start, ended - began, holds - held);
         }

@@ -58,7 +58,7 @@ public sealed class Capacitance() : Aspect<CapacitorSpec, CapacitorSite, Section
         _ => (facet.First, null),
     };
 
-    private static FormattableString Words(Asked asked, double first, double one, double? other, double percent) => (asked.Second, other) switch
+    private static Reason Words(Asked asked, double first, double one, double? other, double percent) => (asked.Second, other) switch
     {
         ({ } second, { } two) => $"The motors ask for {first} and {second} µF, within {percent} %; it has {one} and {two} µF.",
         (null, { } two) => $"The motor asks for {first} µF within {percent} %; its sections have {one} and {two} µF.",

@@ -10,7 +10,14 @@ internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, b
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
 /// <param name="Value">The value as the field's form reads it.</param>
-internal sealed record WordEntry(Field Field, string Value);
+internal sealed record WordEntry(Field Field, string Value)
+{
+    /// <summary>The field behind whose labels and words it counts by itself; null where it counts anywhere.</summary>
+    public Field? OnlyBehind { get; init; }
+
+    /// <summary>The field beside whose label it does not count; null where it always does.</summary>
+    public Field? NeverBeside { get; init; }
+}
 
 /// <summary>A mark of one of two connections.</summary>
 /// <param name="Marks">What the vocabulary says of the two.</param>
@@ -42,8 +49,8 @@ internal sealed class WordNode
     /// <summary>Whether it does so before a number of a part only: VALVE NO 12345, but not VALVE NO 24 V.</summary>
     public bool IsNumbered { get; set; }
 
-    /// <summary>The field that figures beside it look like, which are not its own; null for nearly all words.</summary>
-    public Field? AlikeTo { get; set; }
+    /// <summary>The field that figures beside it look like, which are not its own, with what the vocabulary says of it; null for nearly all words.</summary>
+    public LabelEntry? AlikeTo { get; set; }
 
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
@@ -66,6 +73,18 @@ internal sealed class WordNode
 /// <param name="Node">What it means.</param>
 internal readonly record struct Match(int End, WordNode Node)
 {
+    /// <summary>The shorter labels that a word that begins with a token ends in: CUT-OUT of HIGH PRESSURE CUT-OUT.</summary>
+    public IEnumerable<(int From, LabelEntry Label)> LastLabels(List<Match>[] matches, int from)
+    {
+        for (var at = from + 1; at < End; at++)
+        {
+            foreach (var match in matches[at])
+            {
+                foreach (var label in match.End == End ? match.Node.Labels : []) yield return (at, label);
+            }
+        }
+    }
+
     /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
     public static Match? Longest(List<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
     {
@@ -76,6 +95,15 @@ internal readonly record struct Match(int End, WordNode Node)
 
         return null;
     }
+
+    /// <summary>The words that end right before a token, with the tokens that they begin with.</summary>
+    public static List<(int From, Match Word)> Ending(List<Match>[] matches, int at) => [.. Enumerable.Range(0, at).SelectMany(from => matches[from].FindAll(match => match.End == at).Select(match => (from, match)))];
+
+    /// <summary>Whether the word announces a field.</summary>
+    public bool Announces(Field field) => Node.Labels.Exists(label => label.Field == field);
+
+    /// <summary>Whether it is a value of a field.</summary>
+    public bool IsValueOf(Field field) => Node.Words.Exists(word => word.Field == field);
 }
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>

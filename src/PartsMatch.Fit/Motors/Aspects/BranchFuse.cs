@@ -34,14 +34,15 @@ public sealed class BranchFuse() : Aspect<MotorSpec, MotorSite, BranchFuseFacet>
     public override Finding Judge(MotorNeed need, BranchFuseFacet facet)
     {
         if (facet.Amps.Rows.Count == 0) return Finding.Unknown(Side.Part, "fullLoadAmps", $"The part's full-load amps are not given.");
-        var taps = facet.Amps.Connections.Taps;
-        return facet.Amps.Connections.ForPhases(phases =>
-        {
-            var amps = AmpsThere.Of(facet.Amps, need, phases, taps);
-            return need.Once(static need => need.Site.Fuse is { } fuse ? Rounded.To(fuse.Amperes, 2) : (double?)null) is { } fuse
-                ? OnFuse(need, facet, phases, amps, fuse)
-                : Unnamed(facet, amps.Most, Old(need, facet, amps));
-        });
+        return facet.Amps.Connections.ForPhases((need, facet), static (phases, of) => Judge(of.need, of.facet, phases));
+    }
+
+    private static Finding Judge(MotorNeed need, BranchFuseFacet facet, Phases phases)
+    {
+        var amps = AmpsThere.Of(facet.Amps, need, phases, facet.Amps.Connections.Taps);
+        return need.Once(static need => need.Site.Fuse is { } fuse ? Rounded.To(fuse.Amperes, 2) : (double?)null) is { } fuse
+            ? OnFuse(need, facet, phases, amps, fuse)
+            : Unnamed(facet, amps.Most, Old(need, facet, amps));
     }
 
     private static Finding Unnamed(BranchFuseFacet facet, double amps, OldAmps? old) => old switch

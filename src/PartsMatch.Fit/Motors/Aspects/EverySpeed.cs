@@ -11,19 +11,34 @@ internal static class EverySpeed
     public static Finding Of(Finding high, IReadOnlyCollection<Finding> lower)
     {
         if (lower.Count == 0) return high;
-        Finding[] all = [high, .. lower];
-        if (all.Where(one => one.Verdict == Verdict.Fails).MaxBy(one => one.Shortfall) is { } failing) return failing;
-        if (Array.Find(all, one => one.Verdict == Verdict.Unknown) is { } open) return open;
-        return all.MaxBy(one => one.Shortfall)!.With(Different(all));
+        var worst = high;
+        foreach (var one in lower)
+        {
+            var (rank, before) = (Rank(one), Rank(worst));
+            if (rank > before || (rank == before && one.Verdict != Verdict.Unknown && one.Shortfall > worst.Shortfall)) worst = one;
+        }
+
+        return worst.Verdict is Verdict.Fails or Verdict.Unknown ? worst : worst.With(Different([high, .. lower]));
     }
 
+    /// <summary>A failure is worse than an unknown, and that than whatever passes.</summary>
+    private static int Rank(Finding one) => one.Verdict switch
+    {
+        Verdict.Fails => 2,
+        Verdict.Unknown => 1,
+        _ => 0,
+    };
+
     /// <summary>What all of them ask for, each once. Words are formed only where two ask for changes of one kind.</summary>
-    private static List<Change> Different(Finding[] all)
+    private static List<Change> Different(ReadOnlySpan<Finding> all)
     {
         List<Change> changes = [];
-        foreach (var change in all.SelectMany(one => one.Changes))
+        foreach (var one in all)
         {
-            if (!changes.Exists(one => one.Kind == change.Kind && one.Text == change.Text)) changes.Add(change);
+            foreach (var change in one.Changes)
+            {
+                if (!changes.Exists(other => other.Kind == change.Kind && other.Text == change.Text)) changes.Add(change);
+            }
         }
 
         return changes;

@@ -21,7 +21,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
     public override RunningFacet Read(MotorSpec part) => RunningFacet.Of(part);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, JudgeOf(need, facet), typed => JudgeOf(typed, facet));
+    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, facet, JudgeOf);
 
     private static Finding JudgeOf(MotorNeed need, RunningFacet facet)
     {

@@ -49,7 +49,7 @@ internal static class LowerSpeedMatch
             return Finding.MeetsWith(isTapForWinding ? [check] : [], $"On {name}: {rated:0} rpm, and the old motor ran at {old:0} rpm; {old * (1 - HighSpeedMatch.Same):0} to {old * (1 + HighSpeedMatch.Same):0} rpm is the same.") with { Shortfall = shortfall, Margin = margin };
         }
 
-        FormattableString sentence = $"On {name}: {rated:0} rpm in place of {old:0} rpm is {off * 100:0.0} % off, and 5 % is the limit.";
+        Reason sentence = $"On {name}: {rated:0} rpm in place of {old:0} rpm is {off * 100:0.0} % off, and 5 % is the limit.";
         if (need.Site.BladeStays == false || MayVary(facet.Means) || MayVary(need.Plate.SpeedMeans)) return Finding.MeetsWith([check], $"On {name}: {rated:0} rpm in place of {old:0} rpm is more than 5 % off: what the fan comes to there is to be seen.") with { Shortfall = 1, Margin = margin };
         var finding = need.Plate.SpeedMeans is null ? Finding.Unknown(Side.Plate, "speedMeans", sentence)
             : facet.Means is null ? Finding.Unknown(Side.Part, "speedMeans", sentence)

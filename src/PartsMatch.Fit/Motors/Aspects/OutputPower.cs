@@ -32,7 +32,7 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     public override bool AsksBeyondGist(MotorNeed need) => IsFanMeasured(need);
 
     /// <inheritdoc/>
-    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, JudgeOf(need, facet), typed => JudgeOf(typed, facet));
+    public override Finding Judge(MotorNeed need, RunningFacet facet) => PossibleTypes.Sure(need, facet, JudgeOf);
 
     private static Finding JudgeOf(MotorNeed need, RunningFacet facet)
     {
@@ -114,8 +114,8 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
     private static Finding AtLeastAsMuch(SpeedPair? lower, double old, double watts)
     {
         var steps = HorsepowerSeries.StepsUp(old, watts);
-        FormattableString sentence = steps == 0
-            ? (FormattableString)$"It gives {new RatedWatts(watts)}, the old motor gave {new RatedWatts(old)}; up to {HorsepowerSeries.SameRating * 100:0} % less counts as the same."
+        Reason sentence = steps == 0
+            ? (Reason)$"It gives {new RatedWatts(watts)}, the old motor gave {new RatedWatts(old)}; up to {HorsepowerSeries.SameRating * 100:0} % less counts as the same."
             : $"{new RatedWatts(watts)} is {steps} standard size{(steps == 1 ? string.Empty : "s")} over the old {new RatedWatts(old)}; one is ordinary.";
         Change[] changes = steps > 1 ? [new(SupplyChanges.CheckOversize, $"check that circuit, mount and low speed suit {new RatedWatts(watts)}{new OnSpeed(lower)} in place of {new RatedWatts(old)}")] : [];
 

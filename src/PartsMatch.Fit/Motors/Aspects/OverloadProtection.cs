@@ -35,7 +35,7 @@ public sealed class OverloadProtection() : Aspect<MotorSpec, MotorSite, Protecti
         _ => BySelf(need, $"It has a thermal protector.", $"How its thermal protector resets is not given, and the old one's was reset by hand: it may restart without warning."),
     };
 
-    private static Finding BySelf(MotorNeed need, FormattableString sentence, FormattableString caution) =>
+    private static Finding BySelf(MotorNeed need, Reason sentence, FormattableString caution) =>
         need.Plate.Protection == Protection.Manual ? Finding.Meets(sentence) with { CautionWords = caution, Shortfall = RestartsUnexpected } : Finding.Meets(sentence);
 
     private static Finding InCircuit(MotorSite site) => (site.OverloadInCircuit ?? (site.OverloadSetting is null ? null : true)) switch

@@ -78,7 +78,7 @@ public sealed class Rotation() : Aspect<MotorSpec, MotorSite, TurnFacet>("Rotati
     }
 
     /// <summary>A turn that was set is proved after the start, and not by the air alone.</summary>
-    private static Finding Set(MotorNeed need, Change change, FormattableString sentence) => Finding.MeetsWith([change], sentence) with
+    private static Finding Set(MotorNeed need, Change change, Reason sentence) => Finding.MeetsWith([change], sentence) with
     {
         CautionWords = need.Site.FanKind switch
         {

@@ -41,7 +41,10 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
     public override Finding Judge(MotorNeed need, RunningCurrentFacet facet) =>
         facet.FullLoad.Rows.Count == 0
             ? Finding.Unknown(Side.Part, "fullLoadAmps", $"The part's full-load amps are not given.")
-            : facet.FullLoad.Connections.ForPhases(phases => EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases)));
+            : facet.FullLoad.Connections.ForPhases((need, facet), static (phases, of) => Judge(of.need, of.facet, phases));
+
+    private static Finding Judge(MotorNeed need, RunningCurrentFacet facet, Phases phases) =>
+        EverySpeed.Of(Judge(need, facet, AmpsThere.Of(facet.FullLoad, need, phases, facet.FullLoad.Connections.Taps)), Lower(need, facet, phases));
 
     /// <summary>Each lower speed has a contact and wire of its own, which carried the old motor's amps there.</summary>
     private static List<Finding> Lower(MotorNeed need, RunningCurrentFacet facet, Phases phases)
@@ -74,7 +77,7 @@ public sealed class RunningCurrent() : Aspect<MotorSpec, MotorSite, RunningCurre
         List<Change> changes = [];
         if (old is { } before && !before.IsNotExceededBy(amps.Most)) changes.Add(new(CircuitChanges.CheckCircuit, $"see that wire, fuse and contact suit {amps.Most:0.##} A; the old motor took {before}"));
         if (SetOverload(need, amps.Most, old, facet.ServiceFactor) is { } set) changes.Add(set);
-        return Finding.MeetsWith(changes, tightest is null ? (FormattableString)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {new DeviceLoad(tightest, amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
+        return Finding.MeetsWith(changes, tightest is null ? (Reason)$"It takes {amps.Most:0.##} A, and the old motor took {old}; up to 5 % more counts as the same." : $"It takes {new DeviceLoad(tightest, amps.Most)}; the {tightest.Name} carries {tightest.Carries:0.##} A.") with
         {
             Shortfall = Math.Max(tightest?.Shortfall(amps.Most) ?? 0, old?.Shortfall(amps.Most) ?? 0),
             Margin = new(tightest is null ? (old!.Value.Amps * OldAmps.Same) - amps.Most : tightest.Carries - tightest.Others - amps.Most, "A"),

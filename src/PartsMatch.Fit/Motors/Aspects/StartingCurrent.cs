@@ -56,7 +56,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     public override Finding Judge(MotorNeed need, StartingCurrentFacet facet) =>
         facet.LockedRotor.Rows.Count == 0
             ? Finding.Unknown(Side.Part, "lockedRotorAmps", $"The part's locked-rotor amps are not given, and neither a code letter nor full-load amps tell them.")
-            : facet.LockedRotor.Connections.ForPhases(phases => Judge(need, facet, AmpsThere.Of(facet.LockedRotor, need, phases, facet.LockedRotor.Connections.Taps)));
+            : facet.LockedRotor.Connections.ForPhases((need, facet), static (phases, of) => Judge(of.need, of.facet, AmpsThere.Of(of.facet.LockedRotor, of.need, phases, of.facet.LockedRotor.Connections.Taps)));
 
     private static Finding Judge(MotorNeed need, StartingCurrentFacet facet, AmpsThere amps)
     {
@@ -87,7 +87,7 @@ public sealed class StartingCurrent() : Aspect<MotorSpec, MotorSite, StartingCur
     private static Finding With(Finding finding, CircuitDevice device, AmpsThere amps) =>
         finding with { Shortfall = device.Shortfall(amps.Most), Margin = new(device.Carries - device.Others - amps.Most, "A") };
 
-    private static FormattableString Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
+    private static Reason Sentence(StartingCurrentFacet facet, CircuitDevice device, AmpsThere amps) =>
         $"It starts with {new DeviceLoad(device, amps.Most)}, {How(facet.Basis)}; the {device.Name} stands {device.Carries:0.#} A{(device.IsMarked ? string.Empty : ", taken as 6 times its full-load amps")}.";
 
     private static string How(StartingBasis basis) => basis switch

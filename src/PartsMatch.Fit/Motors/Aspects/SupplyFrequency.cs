@@ -56,7 +56,7 @@ public sealed class SupplyFrequency() : Aspect<MotorSpec, MotorSite, FrequencyFa
         }
 
         var off = SupplyWindows.FrequencyOff(nearest, hertz);
-        FormattableString sentence = $"The supply is {hertz:0.##} Hz; rated for {facet}, it takes {nearest * (1 - Off):0.##} to {nearest * (1 + Off):0.##} Hz.";
+        Reason sentence = $"The supply is {hertz:0.##} Hz; rated for {facet}, it takes {nearest * (1 - Off):0.##} to {nearest * (1 + Off):0.##} Hz.";
         return (SupplyWindows.TakesFrequency(nearest, hertz) ? Finding.Meets(sentence) : Finding.Fails(sentence)) with
         {
             Shortfall = SupplyWindows.Shortfall(off, SupplyWindows.EasyFrequencyOff, Off),

@@ -29,7 +29,7 @@ public sealed class SupplyVoltage() : Aspect<MotorSpec, MotorSite, SupplyVoltage
     public override Finding Judge(MotorNeed need, SupplyVoltageFacet facet) =>
         facet.Connections.Taps.Count == 0
             ? Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.")
-            : facet.Connections.ForPhases(phases => Judge(need, facet, phases));
+            : facet.Connections.ForPhases((need, facet), static (phases, of) => Judge(of.need, of.facet, phases));
 
     private static Finding Judge(MotorNeed need, SupplyVoltageFacet facet, Phases phases)
     {

@@ -34,7 +34,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
         if (frequencyOff is { } off && !Within.AtMost(off, SupplyWindows.MostFrequencyOff)) return Finding.Meets($"The frequency is {off * 100:0.0} % off, beyond its own limit of 5 %, which decides by itself.");
         if (frequencyOff is < 1e-9) return Finding.Meets($"At the rated frequency the volts alone decide: up to 10 %.");
         if (facet.Connections.Taps.Count == 0) return Finding.Unknown(Side.Part, "voltage", $"The part's voltage is not given.");
-        return facet.Connections.ForPhases(phases => Judge(need, facet, phases, frequencyOff));
+        return facet.Connections.ForPhases((need, facet, frequencyOff), static (phases, of) => Judge(of.need, of.facet, phases, of.frequencyOff));
     }
 
     private static Finding Judge(MotorNeed need, VoltageAndFrequencyFacet facet, Phases phases, double? frequencyOff)
@@ -61,7 +61,7 @@ public sealed class VoltageAndFrequency() : Aspect<MotorSpec, MotorSite, Voltage
             : Finding.Unknown(Side.Site, "supplyFrequency", $"The volts are {voltsOff.Value * 100:0.0} % off, which leaves {(Most - voltsOff.Value) * 100:0.0} % for the frequency: measure it.");
     }
 
-    private static Finding Sum(Func<FormattableString, Finding> verdict, double volts, double frequency, MotorNeed need, VoltageAndFrequencyFacet facet)
+    private static Finding Sum(Func<Reason, Finding> verdict, double volts, double frequency, MotorNeed need, VoltageAndFrequencyFacet facet)
     {
         var sum = volts + frequency;
         return verdict($"Volts {volts * 100:0.0} % and frequency {frequency * 100:0.0} % off are {sum * 100:0.0} % together; the limit is 10 %{Zone(volts, frequency, need, facet)}.") with

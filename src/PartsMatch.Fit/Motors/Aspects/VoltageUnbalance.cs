@@ -15,8 +15,6 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
 
     private const double Most = 5;
 
-    private static readonly Finding OnOnePhase = Finding.Meets($"A single-phase motor sees one voltage: there is nothing to be out of balance.");
-
     /// <inheritdoc/>
     public override OwnMeasure Measure { get; } = new("a supply", "out of balance", Easy, Most, "%");
 
@@ -31,11 +29,13 @@ public sealed class VoltageUnbalance() : Aspect<MotorSpec, MotorSite, PhaseFacet
     {
         return facet.Phases switch
         {
-            Phases.Single => OnOnePhase,
-            Phases.Three => need.Once(OnThreePhases),
-            _ => OneVerdict.Of([OnOnePhase, need.Once(OnThreePhases)], () => Finding.Unknown(Side.Part, "phase", $"Whether the part is three-phase, and so minds unbalance, is not given.")),
+            Phases.Single => OnOnePhase(),
+            Phases.Three => OnThreePhases(need),
+            _ => OneVerdict.Of([OnOnePhase(), OnThreePhases(need)], () => Finding.Unknown(Side.Part, "phase", $"Whether the part is three-phase, and so minds unbalance, is not given.")),
         };
     }
+
+    private static Finding OnOnePhase() => Finding.Meets($"A single-phase motor sees one voltage: there is nothing to be out of balance.");
 
     private static Finding OnThreePhases(MotorNeed need)
     {

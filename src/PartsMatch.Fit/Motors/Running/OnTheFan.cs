@@ -68,7 +68,18 @@ public sealed record OnTheFan
     public bool MayBePulledDown => cases.Exists(one => one.NewLoading > Limit && one.NewShare < 1);
 
     /// <summary>Whether every case leaves the new motor within its limit, or no harder worked than the old one was.</summary>
-    public bool Carries => cases.TrueForAll(IsCarried);
+    public bool Carries
+    {
+        get
+        {
+            foreach (var one in cases)
+            {
+                if (!IsCarried(one)) return false;
+            }
+
+            return true;
+        }
+    }
 
     /// <summary>Whether a case does.</summary>
     public bool MayCarry => cases.Exists(IsCarried);

@@ -32,9 +32,9 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var points = new List<RatedPoint>(speeds.Count * powers.Count);
         foreach (var rpm in speeds.AsSpan())
         {
-            List<double?> fields = isElectronic ? [null] : SynchronousSpeeds.Of(motor, rpm, hertz);
+            Sequence<double> fields = isElectronic ? [double.NaN] : SynchronousSpeeds.Of(motor, rpm, hertz);
             if (fields.Count == 0) return ([], "poles");
-            foreach (var synchronous in fields)
+            foreach (var synchronous in fields.AsSpan())
             {
                 foreach (var watts in powers.AsSpan())
                 {
@@ -42,7 +42,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
                         choice?.Tap,
                         choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
                         rpm,
-                        synchronous,
+                        isElectronic ? null : synchronous,
                         watts,
                         motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
                         motor.ServiceFactor ?? 1));
@@ -120,7 +120,9 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (motor.Watts.Count == 0) return motor.WattsByAmps is { } byAmps ? [byAmps] : [];
         var powers = HighSpeed.At(motor.Watts, supplyHertz);
         if (powers.Count == 1) return [HighSpeedWatts(motor, powers[0])];
-        return [.. powers.Select(watts => HighSpeedWatts(motor, watts))];
+        var possible = new Band[powers.Count];
+        for (var power = 0; power < possible.Length; power++) possible[power] = HighSpeedWatts(motor, powers[power]);
+        return Sequence.Of<Band>(possible);
     }
 
     /// <summary>Where power and amps both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.</summary>

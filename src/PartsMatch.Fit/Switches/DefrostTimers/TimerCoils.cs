@@ -17,5 +17,10 @@ internal static class TimerCoils
     public static CoilFacet Of(Taps? volts, Figures<Frequency>? hertz) => CoilFacet.Of(volts, CoilCurrent.Alternating, hertz, null);
 
     /// <summary>What feeds one: what was measured, or else all that the old one was marked for.</summary>
-    public static CoilSupply Feed(ElectricPotential? volts, Frequency? hertz, Taps? old, Figures<Frequency>? oldHertz) => new(Rounded.Volts(volts), Rounded.Hertz(hertz), CoilCurrent.Alternating, Of(old, oldHertz).Own);
+    public static CoilSupply Feed(ElectricPotential? volts, Frequency? hertz, Taps? old, Figures<Frequency>? oldHertz)
+    {
+        var marked = Of(old, oldHertz).Own;
+        var there = Rounded.Volts(volts);
+        return new(there, Rounded.Hertz(hertz), CoilCurrent.Alternating, marked) { AreAsMarked = marked.Count == 1 && marked[0].Low.Equals(there) && marked[0].High.Equals(there) };
+    }
 }

@@ -11,6 +11,7 @@ public sealed class WordsOnPlatesTests
     [InlineData(SolenoidValve, "VALVE NO 12345 COIL 24V 60HZ", "coilVolts=24 V; coilFrequency=60 Hz", "NO 12345")]
     [InlineData(SolenoidValve, "VALVE NO. 12345 24V 60HZ", "coilVolts=24 V; coilFrequency=60 Hz", "NO. 12345")]
     [InlineData(SolenoidValve, "VALVE NO AX-17 NC", "normalState=normally closed", "NO AX-17")]
+    [InlineData(SolenoidValve, "VALVE NO 5 NC 24V", "normalState=normally closed; coilVolts=24 V", "NO 5")]
     [InlineData(Contactor, "CONTACTOR NO 12345 COIL 24V", "coilVolts=24 V", "NO 12345")]
     public void NO_between_what_a_part_is_called_and_its_number_opens_nothing(string kind, string plate, string read, string left)
     {
@@ -25,16 +26,55 @@ public sealed class WordsOnPlatesTests
     [InlineData("VALVE NO 120/60", "normalState=normally open; coilVolts=120 V; coilFrequency=60 Hz")]
     public void Before_anything_else_it_says_normally_open(string plate, string read) => ReadPlate.Whole(SolenoidValve, plate).ShouldBe(read);
 
-    /// <summary>One contact of each: two poles, of which neither action is both's.</summary>
+    /// <summary>One contact of each: two poles, of which neither action is both's, as of change-over contacts neither side is.</summary>
     [Theory]
     [InlineData("SPNO-SPNC COIL 24V")]
     [InlineData("SPNO/SPNC COIL 24V")]
     [InlineData("SPNC SPNO COIL 24V")]
-    public void One_contact_of_each_kind_is_no_contradiction(string plate)
+    [InlineData("SPNO + SPNC COIL 24V")]
+    public void One_contact_of_each_kind_is_no_contradiction_and_neither_of_the_two(string plate) =>
+        ReadPlate.Whole(Contactor, plate).ShouldBe("poleCount=2 poles; contactAction=change-over; coilVolts=24 V");
+
+    /// <summary>Behind what it is called, or its poles, the short words say what its poles do, and the long ones do anywhere.</summary>
+    [Theory]
+    [InlineData("RELAY 1 POLE NORMALLY CLOSED COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("1 POLE NORMALLY OPEN RELAY COIL 24V", "poleCount=1 pole; contactAction=normally open; coilVolts=24 V")]
+    [InlineData("RELAY, COIL 24V, 1 POLE, NORMALLY CLOSED", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY 1 POLE N.C. COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY, 1 POLE, N.C., COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("2P NC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY NC 24V COIL", "contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY N.O. 24V COIL", "contactAction=normally open; coilVolts=24 V")]
+    [InlineData("RELAY NO 1 POLE 24V COIL", "poleCount=1 pole; contactAction=normally open; coilVolts=24 V")]
+    [InlineData("SPST-NC COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("DPST NC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("DPNC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("2 POLE NORMALLY OPEN AUX 1 NC COIL 24V", "poleCount=2 poles; contactAction=normally open; auxiliaries=1 NC; coilVolts=24 V")]
+    [InlineData("RELAY NO/NC COIL 24V", "contactAction=change-over; coilVolts=24 V")] // both: which is wired is asked
+    [InlineData("2 POLE N.C. + N.O. COIL 24V", "poleCount=2 poles; contactAction=change-over; coilVolts=24 V")]
+    [InlineData("3P NC CONTACTS COIL 24V", "poleCount=3 poles; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("1 NC AUX 2 POLE NO COIL 24V", "poleCount=2 poles; contactAction=normally open; auxiliaries=1 NC; coilVolts=24 V")]
+    public void What_poles_do_is_read_beside_them(string plate, string read) => ReadPlate.Whole(Contactor, plate).ShouldBe(read);
+
+    /// <summary>Beside AUX, or counted, they are auxiliary contacts; before a number NO is that number's.</summary>
+    [Theory]
+    [InlineData("3P NC AUX COIL 24V", "NC AUX")]
+    [InlineData("3P AUX NORMALLY CLOSED COIL 24V", "AUX NORMALLY CLOSED")]
+    [InlineData("3P NORMALLY CLOSED AUX CONTACT COIL 24V", "NORMALLY CLOSED AUX CONTACT")]
+    [InlineData("3P AUX CONTACTS NC COIL 24V", "AUX CONTACTS NC")]
+    [InlineData("3P AUX NO/NC COIL 24V", "AUX NO/NC")]
+    [InlineData("3 POLE 1 NC COIL 24V", "1 NC")]
+    [InlineData("3P 1 NORMALLY CLOSED COIL 24V", "1 NORMALLY CLOSED")]
+    [InlineData("3 POLE NO 12345 COIL 24V", "NO 12345")]
+    public void What_auxiliary_contacts_do_says_nothing_of_poles(string plate, string left)
     {
-        ReadPlate.Whole(Contactor, plate).ShouldBe("poleCount=2 poles; coilVolts=24 V");
-        Families.Find(Contactor)!.ReadNameplate(plate).Contradictions.ShouldBeEmpty();
+        ReadPlate.Fields(Contactor, plate).ShouldBe("poleCount=3 poles; coilVolts=24 V");
+        Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
     }
+
+    /// <summary>Behind SPDT they are what its terminals are marked with.</summary>
+    [Fact]
+    public void What_terminals_of_change_over_contacts_are_called_contradicts_nothing() => ReadPlate.Fields(Contactor, "RELAY SPDT NO NC COM COIL 24V").ShouldBe("poleCount=1 pole; contactAction=change-over; coilVolts=24 V");
 
     [Theory]
     [InlineData("solenoidValve", "R22 MO", "refrigerants=R-22", "MO")]

@@ -186,6 +186,11 @@ public sealed class ContactorProofTests
     [InlineData("circuitCalls=no; pullsIn=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("circuitCalls=no; coilVolts=0 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")] // it pulled in while it was called for
     [InlineData("circuitCalls=no; coilVolts=5 V", Conclusion.ReadNext, "dropVolts")] // it pulls none in
+    [InlineData("circuitCalls=no; dropVolts=120 V", Conclusion.ReadNext, "coilVolts")] // what sticks may feed it, and opens its poles rightly
+    [InlineData("circuitCalls=no; dropVolts=120 V; legAmps=0 A", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; pullsIn=yes; dropVolts=120 V", Conclusion.ReadNext, "coilVolts")]
+    [InlineData("circuitCalls=no; pullsIn=no; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
     [InlineData("circuitCalls=no; coilVolts=24 V; dropVolts=120 V", Conclusion.NotThePart, null)] // something feeds it
     [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)]
@@ -229,6 +234,38 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>Across an open pole the line's volts stand, across a welded one hardly any; but hardly any stand across a good one, too, behind which another open pole cuts off the load: practice. So they neither clear it nor condemn it.</summary>
+    [Theory]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=1.01/240 V", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=no; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; pullsIn=no; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; legAmps=0/0 A", Conclusion.ReadNext, "staysIn")] // the other pole stops all of it
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1.01 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=6 A", Conclusion.PartHasFailed, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=0 A", Conclusion.NothingWrongFound, null)]
+    public void Hardly_any_volts_across_a_pole_that_is_to_be_open_clear_no_welded_one(string plate, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {plate}", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    [Fact]
+    public void After_the_swap_they_are_told()
+    {
+        var check = ContactorFamily.Contactor.AfterSwap(ContactorFamily.Contactor.ReadNeed(new(null, [], [])).Need, Named.Record<ContactorSpec>("coilVolts=24 V; coilFrequency=60 Hz"), Named.Record<ContactorReadings>("circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V")).Readings.Single(one => one.Title == "Volts across each pole");
+        check.Verdict.ShouldBe(ReadingVerdict.CantTell);
+        check.Sentence.ShouldBe("0.1 V stand across a pole that is to be open: across an open one the line's volts stand, across a welded one hardly any, or across one behind which the load is cut off.");
+    }
+
     [Theory]
     [InlineData("contactAction=normally closed")]
     [InlineData("contactAction=change-over")] // its other side stays unused
@@ -239,6 +276,7 @@ public sealed class ContactorProofTests
         Said("circuitCalls=no; coilVolts=0 V; legAmps=6 A; staysIn=yes; dropVolts=0.1 V").ShouldNotContain(ReadingVerdict.Bad);
         Said("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=240 V").ShouldNotContain(ReadingVerdict.Bad);
         Said("circuitCalls=no; coilVolts=0 V; dropVolts=240 V").ShouldContain(ReadingVerdict.Bad);
+        Said("circuitCalls=no; dropVolts=240 V").ShouldNotContain(ReadingVerdict.Bad);
 
         IEnumerable<ReadingVerdict> Said(string readings) => ContactorFamily.Contactor.AfterSwap(need, spec, Named.Record<ContactorReadings>(readings)).Readings.Select(check => check.Verdict);
     }

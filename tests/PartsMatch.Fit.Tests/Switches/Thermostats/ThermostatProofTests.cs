@@ -189,7 +189,7 @@ public sealed class ThermostatProofTests
         next!.Why.ShouldStartWith(why);
     }
 
-    /// <summary>Ice water stands at 32 °F, and cools no bulb below; ice with salt goes down to about 0 °F, and a hand warms past 80 °F: practice. The fans' contacts are passed by 5 °F.</summary>
+    /// <summary>Ice water stands at 32 °F, and cools no bulb below; ice with salt goes down to about 0 °F, a hand warms past 80 °F, and hot water to 200 °F, a little under boiling: practice. The fans' contacts are passed by 5 °F.</summary>
     [Theory]
     [InlineData("function=box thermostat; cutOut=-10 °F; cutIn=-5 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=-8 °F", "ice with salt", "a hand")]
     [InlineData("function=fan delay; cutOut=45 °F; cutIn=25 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=44 °F", "ice with salt", "a hand")]
@@ -197,6 +197,8 @@ public sealed class ThermostatProofTests
     [InlineData("function=box thermostat; cutOut=35 °F; cutIn=40 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=37 °F", "ice water", "a hand")]
     [InlineData("function=high limit; cutOut=80 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "a hand")]
     [InlineData("function=high limit; cutOut=81 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "hot water")]
+    [InlineData("function=high limit; cutOut=200 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "hot water")]
+    [InlineData("function=high limit; cutOut=201 °F; cutIn=60 °F; isAdjustable=no", "isClosed=yes; bulbTemperature=70 °F", "ice water", "a heat gun or hot oil")]
     [InlineData("function=fan delay and defrost end; cutIn=55 °F; cutOut=35 °F; fanCutOut=50 °F; fanCutIn=39.9 °F", "areFansClosed=no; bulbTemperature=45 °F", "ice with salt", "a hand")]
     [InlineData("function=fan delay and defrost end; cutIn=55 °F; cutOut=35 °F; fanCutOut=50 °F; fanCutIn=40.1 °F", "areFansClosed=no; bulbTemperature=45 °F", "ice water", "a hand")]
     public void A_bulb_is_cooled_and_warmed_with_what_reaches_where_it_moves(string plate, string readings, string cold, string warm)

@@ -92,21 +92,45 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         Judge("", There, $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
     }
 
-    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed, and one of which neither is given may be such a one; a fixed one is what it is.</summary>
+    /// <summary>One that is marked to be set, and of which no range is given, may come to what is needed, and one of which neither is given may be such a one; a fixed one is what it is. One that does as it comes, or is a check then, comes to no worse by being set; of one that is too low the highest setting decides.</summary>
     [Theory]
     [InlineData("setting=180 psi; isAdjustable=yes", "Meets")]
-    [InlineData("setting=100 psi; isAdjustable=yes", "Unknown Part settingLeast")]
+    [InlineData("setting=100 psi; isAdjustable=yes", "Unknown Part settingMost")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi", "Unknown Part settingMost")]
-    [InlineData("setting=220 psi; isAdjustable=yes", "Unknown Part settingLeast")]
+    [InlineData("setting=100 psi; isAdjustable=yes; settingMost=120 psi", "Fails")] // wherever its range begins
+    [InlineData("setting=100 psi; isAdjustable=yes; settingMost=159 psi", "Fails")]
+    [InlineData("setting=100 psi; isAdjustable=yes; settingMost=160 psi", "MeetsWithChanges setPressure checkHead")]
+    [InlineData("setting=100 psi; isAdjustable=yes; settingMost=225 psi", "MeetsWithChanges setPressure")]
+    [InlineData("isAdjustable=yes; settingMost=120 psi", "Fails")]
+    [InlineData("isAdjustable=yes; settingMost=225 psi", "Unknown Part setting")] // it may begin above what is needed
+    [InlineData("isAdjustable=yes; settingLeast=220 psi", "MeetsWithChanges setPressure checkHead")]
+    [InlineData("setting=220 psi; isAdjustable=yes", "MeetsWithChanges checkHead")]
+    [InlineData("setting=220 psi; isAdjustable=yes; settingLeast=100 psi", "MeetsWithChanges setPressure")]
+    [InlineData("setting=220 psi; isAdjustable=yes; settingMost=225 psi", "MeetsWithChanges checkHead")]
     [InlineData("setting=100 psi; isAdjustable=yes; settingLeast=100 psi; settingMost=225 psi", "MeetsWithChanges setPressure")]
     [InlineData("setting=180 psi", "Meets")]
     [InlineData("setting=100 psi", "Unknown Part isAdjustable")]
-    [InlineData("setting=220 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=159 psi", "Unknown Part isAdjustable")]
+    [InlineData("setting=160 psi", "MeetsWithChanges checkHead")]
+    [InlineData("setting=220 psi", "MeetsWithChanges checkHead")]
     [InlineData("setting=100 psi; settingLeast=100 psi", "Unknown Part settingMost")] // an end of a range is that of one that can be set
     [InlineData("setting=220 psi; isAdjustable=no", "MeetsWithChanges checkHead")]
     [InlineData("setting=159 psi; isAdjustable=no", "Fails")]
     public void Whether_it_can_be_set_is_taken_as_it_is_marked(string part, string answer) =>
         Answer("", "needsArrangement=three-way; settingNeeded=180 psi; leastHead=160 psi", $"arrangement=three-way; {part}").ShouldBe(answer);
+
+    /// <summary>What is needed least of all is named where that is what it lacks.</summary>
+    [Theory]
+    [InlineData("", "setting=100 psi", "It comes set to 100 psi (690 kPa); 180 psi (1241 kPa) are needed. Whether it can be set anew is not given.")]
+    [InlineData("leastHead=171 psi", "setting=170 psi", "It comes set to 170 psi (1172 kPa); 180 psi (1241 kPa) are needed, and 171 psi (1179 kPa) by the expansion valves. Whether it can be set anew is not given.")]
+    [InlineData("leastHead=160 psi", "setting=100 psi; isAdjustable=yes", "It comes set to 100 psi (690 kPa); 180 psi (1241 kPa) are needed, and 160 psi (1103 kPa) by the expansion valves. It can be set anew, and how high is not given.")]
+    [InlineData("leastHead=160 psi", "setting=220 psi", "It holds 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. Whether it can be set anew is not given.")]
+    [InlineData("leastHead=160 psi", "setting=220 psi; isAdjustable=yes", "It holds 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. How far it can be set anew is not given.")]
+    [InlineData("leastHead=185 psi", "setting=180 psi", "It holds 180 psi (1241 kPa), no less than the 180 psi (1241 kPa) needed; the expansion valves are said to need 185 psi (1276 kPa) to pass their load. Whether it can be set anew is not given.")]
+    [InlineData("leastHead=160 psi", "setting=100 psi; settingMost=120 psi", "It can be set to hold 120 psi (827 kPa); the expansion valves need 160 psi (1103 kPa) to pass their load. It is set up to 120 psi (827 kPa).")]
+    [InlineData("leastHead=160 psi", "settingLeast=220 psi", "It can be set to hold 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. It is set from 220 psi (1517 kPa) upwards.")]
+    public void Whether_and_how_far_it_can_be_set_is_said(string site, string part, string sentence) =>
+        Judge("", $"needsArrangement=three-way; settingNeeded=180 psi; {site}", $"arrangement=three-way; {part}").Sentence.ShouldBe(sentence);
 
     [Theory]
     [InlineData("no", "100 psi", "225 psi", true)]

@@ -40,6 +40,13 @@ public sealed class SolenoidValveProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    [Theory]
+    [InlineData("94 °F", "The pipe is 1 °F (0.6 K) colder behind it: it is open.")]
+    [InlineData("95 °F", "The pipe is as warm behind it as before it: it is open.")]
+    [InlineData("96 °F", "The pipe is 1 °F (0.6 K) warmer behind it: it is open.")]
+    public void A_pipe_is_never_colder_by_less_than_nothing(string behind, string sentence) =>
+        Diagnose(Plate, $"coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind={behind}").Checks.Single(check => check.Title == "Pipe before and behind it").Sentence.ShouldBe(sentence);
+
     /// <summary>Power opens a normally closed valve and shuts a normally open one: a pipe that is colder behind tells of a throttle only where it is open.</summary>
     [Theory]
     [InlineData("normalState=NC; ", Conclusion.PartHasFailed, null)]

@@ -17,7 +17,7 @@ public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", Contac
 }
 
 /// <summary>How many volts are lost across each closed pole?</summary>
-/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
+/// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand, and hardly any do where one is welded. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
     private const double Good = 0.5;
@@ -32,6 +32,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         if (one is { IsClosed: false, AmpsUnheld: not null }) return null; // told with what flows past it
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
+        if (one.HardlyAcrossOpen is { } least) return MayBeWelded(one, least, limit);
         if (one is { IsClosed: false, AmpsUnheld: null }) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
         if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
         if (one is { HasNoCurrent: true, IsClosed: null }) return Ruling.NotApplicable($"No current flows, and whether its poles are to be closed is not known: across open poles the line's volts stand.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Line volts across a pole of one that is in are an open contact.");
@@ -40,6 +41,14 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         return Within.AtMost(most, Bad)
             ? LookAt(one, Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit))
             : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
+    }
+
+    private static Ruling MayBeWelded(ContactorCase one, double least, FormattableString limit)
+    {
+        var open = Ruling.CantTell($"{least:0.##} V stand across a pole that is to be open: across an open one the line's volts stand, across a welded one hardly any, or across one behind which the load is cut off.", limit);
+        return one.Action == ContactAction.NormallyClosed
+            ? open.ThenRead("legAmps", FormattableString.Invariant($"It is in, which is to open its normally closed poles, and {least:0.##} V stand across one: clamp each leg while it is in. What flows then flows through a welded one."))
+            : open.ThenRead("staysIn", FormattableString.Invariant($"Nothing holds it in, and {least:0.##} V stand across a pole: does one of its contacts stay closed? Power off, wires off, and measure ohms through each."));
     }
 
     private static Ruling LookAt(ContactorCase one, Ruling open) => one.Readings.IsBurnt is null ? open.ThenRead("isBurnt", "A pole loses more than a good one: power off, and look at its contact faces and terminals.") : open;

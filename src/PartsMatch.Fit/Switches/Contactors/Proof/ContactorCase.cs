@@ -61,13 +61,16 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether amps were read, and none flow in any leg.</summary>
     internal bool HasNoCurrent => Readings.LegAmps is not null && AmpsFlowing is null;
 
-    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells, as of change-over contacts with both sides wired. That it pulled in with volts says nothing of without.</summary>
+    /// <summary>Whether its poles are closed, or should be: as somebody saw, or because current flows, or by its coil; null when nothing tells, as of change-over contacts with both sides wired. That it pulled in with volts says nothing of without; that it is not called for says nothing of the volts that may hold it in all the same, and its normally closed poles open.</summary>
     internal bool? IsClosed => Action switch
     {
         ContactAction.NormallyOpen => IsUnfed && (StaysIn == false || (StaysIn is null && AmpsFlowing is null)) ? false : IsSeenIn,
-        ContactAction.NormallyClosed => IsUnfed ? true : Readings.PullsIn is { } pulls ? !pulls : AmpsFlowing is null ? null : true,
+        ContactAction.NormallyClosed => CannotHold == true ? true : Readings.PullsIn is { } pulls ? !pulls : AmpsFlowing is null ? null : true,
         _ => null,
     };
+
+    /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
+    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && Readings.DropVolts?.Legs.Min(leg => leg.Volts) is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
 
     /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
@@ -92,8 +95,13 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether a side of its contacts is wired that is closed without power.</summary>
     private bool ClosesWithoutPower => Action is ContactAction.NormallyClosed or ContactAction.ChangeOver;
 
-    /// <summary>Whether nothing holds it in: without a call its coil has no volts unless some were read.</summary>
+    /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
     private bool IsUnfed => CannotHold == true || (Readings.CircuitCalls == false && Volts is null);
+
+    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, or asks for the coil's volts first.</summary>
+    private bool ShowsWeld => Action == ContactAction.NormallyClosed
+        ? Readings.LegAmps is not null || Readings.CircuitCalls == false
+        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true);
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 

@@ -44,7 +44,7 @@ public sealed class EndsDefrost() : Aspect<DefrostTimerSpec, DefrostTimerSite, D
     }
 
     /// <summary>It ends by what is wanted; one that feels pressure does so unasked.</summary>
-    private static Finding Ends(bool isPressureWanted, DefrostEndFacet facet, FormattableString sentence) => isPressureWanted || !facet.Ends.Has(DefrostEnd.Pressure)
+    private static Finding Ends(bool isPressureWanted, DefrostEndFacet facet, Reason sentence) => isPressureWanted || !facet.Ends.Has(DefrostEnd.Pressure)
         ? Finding.Meets(sentence)
         : Finding.MeetsWith([new(DefrostTimerChanges.PutOutPressure, $"see by its diagram that its pressure element can be put out of use: it ends a defrost whatever is wired")], sentence);
 }

@@ -2,17 +2,29 @@ using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 
-/// <summary>Is there anything for its heater contact to pass on?</summary>
+/// <summary>Is there enough before its heater contact to pass on?</summary>
+/// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts.</remarks>
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
+    /// <summary>How it is asked whether volts are stray ones.</summary>
+    internal const string WhetherTheyStand = "Hang a lamp for the line's volts, or a meter of few ohms, on the volts before the heater contact: do they stand? Stray ones break down under a load, those of a bad feed stay.";
+
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.HeaterContactCloses != false ? null : (one.HeaterContactFeed, one.Readings.CommonVoltsStand) switch
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed, one.Readings.CommonVoltsStand) switch
     {
-        (VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
-        (VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
-        (VoltsAt.Wrong, true) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
+        (false, VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (false, VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
+        (false, VoltsAt.Wrong, true) => Ruling.Bad($"{TooFew(one)}: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
+        (_, VoltsAt.Wrong, true) => Ruling.Bad($"{TooFew(one)}: heaters for those give {100 * Math.Pow(Share(one), 2):0} % of their heat so. Mend its feed, a line that is lost or a bad joint."),
+        (true, VoltsAt.Wrong, null) => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact are under 85 % of the {There(one):0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", WhetherTheyStand),
         _ => null,
     };
+
+    private static string TooFew(DefrostTimerCase one) => FormattableString.Invariant($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {There(one):0.#} V there");
+
+    private static double Share(DefrostTimerCase one) => one.BeforeHeaterContact!.Value / There(one);
+
+    private static double There(DefrostTimerCase one) => one.Need.Site.LoadVolts!.Value.Volts;
 }
 
 /// <summary>Has its clock the volts that it is made for?</summary>

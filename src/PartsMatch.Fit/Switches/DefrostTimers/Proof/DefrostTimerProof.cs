@@ -5,6 +5,10 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 /// <summary>Is it the defrost timer, and is the new one right?</summary>
 public static class DefrostTimerProof
 {
+    private const string BurnsOrStops = "Mend the supply before a new timer goes in: too many volts burn that one as well, and too few stop it.";
+
+    private const string IcesUp = "Mend what feeds the heaters: a coil that is heated too little ices up, whatever the timer.";
+
     /// <summary>The rules before: what condemns it by itself stands before what clears it, and both before what asks. What it is fed stands in rules of its own, for a dead feed clears none of what hangs on another.</summary>
     public static IReadOnlyList<ReadingRule<DefrostTimerCase>> Before { get; } = [new HeaterContactCloses(), new FanContactOpens(), new DropAcrossContact(), new ClockTurns(), new ReleasePulls(), new HeaterContactIsFed(), new ClockIsFed(), new ReleaseIsFed(), new HeaterAmps(), new FirstReading()];
 
@@ -15,7 +19,7 @@ public static class DefrostTimerProof
     public static Diagnosis Diagnose(DefrostTimerNeed need, DefrostTimerReadings readings)
     {
         var one = new DefrostTimerCase(need, readings);
-        return Diagnosis.Of(Before, one, [.. new[] { FedWrong(one, new ClockIsFed(), "clockFedWrong"), FedWrong(one, new ReleaseIsFed(), "releaseFedWrong"), OpenHeater(one) }.OfType<MendFirst>()]);
+        return Diagnosis.Of(Before, one, [.. new[] { FedWrong(one, new ClockIsFed(), "clockFedWrong", BurnsOrStops), FedWrong(one, new ReleaseIsFed(), "releaseFedWrong", BurnsOrStops), FedWrong(one, new HeaterContactIsFed(), "heatersFedWrong", IcesUp), OpenHeater(one) }.OfType<MendFirst>()]);
     }
 
     /// <summary>Whether the new one defrosts as it should.</summary>
@@ -25,8 +29,8 @@ public static class DefrostTimerProof
         return new([.. After.Select(rule => rule.CheckOf(rule.Judge(one))).OfType<ReadingCheck>()], [], []);
     }
 
-    private static MendFirst? FedWrong(DefrostTimerCase one, ReadingRule<DefrostTimerCase> feed, string name) => feed.Judge(one) is { Concludes: null } wrong
-        ? new(name, wrong.Sentence, "Mend the supply before a new timer goes in: too many volts burn that one as well, and too few stop it.", feed.Source)
+    private static MendFirst? FedWrong(DefrostTimerCase one, ReadingRule<DefrostTimerCase> feed, string name, string mend) => feed.Judge(one) is { Concludes: null, Verdict: ReadingVerdict.Bad } wrong
+        ? new(name, wrong.Sentence, mend, feed.Source)
         : null;
 
     private static MendFirst? OpenHeater(DefrostTimerCase one) => HeaterAmps.Of(one) is { Share: > 0 and < 1 - HeaterAmps.Off and var share }

@@ -31,9 +31,9 @@ public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureCon
         if (facet is not { Least: { } least, Most: { } most }) return Finding.Unknown(Side.Part, "differential", $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential is not known.");
         var slack = least.Equals(most) ? Settings.Near : 0;
         var margin = new Margin(Math.Min(between - least, most - between) + slack, "kPa");
-        FormattableString sentence = least.Equals(most)
+        Reason sentence = least.Equals(most)
             ? $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential {ShownRange.Goes(new ShownPressure(least), new ShownPressure(most))}, and 5 psi off is the limit."
-            : (FormattableString)$"{new ShownPressure(between)} lie between cut-out and cut-in; its differential {ShownRange.Goes(new ShownPressure(least), new ShownPressure(most))}.";
+            : (Reason)$"{new ShownPressure(between)} lie between cut-out and cut-in; its differential {ShownRange.Goes(new ShownPressure(least), new ShownPressure(most))}.";
         return Within.Span(between, least - slack, most + slack) ? Finding.Meets(sentence) with { Margin = margin } : Finding.Fails(margin, sentence);
     }
 }

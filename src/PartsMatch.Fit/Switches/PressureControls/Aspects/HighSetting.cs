@@ -27,7 +27,7 @@ public sealed class HighSetting() : Aspect<PressureControlSpec, PressureControlS
         if (need.Plate.Function is not { } function) return Finding.Unknown(Side.Plate, "function", $"Whether it is a high-pressure control is not known.");
         if (function != PressureFunction.HighPressure) return Finding.Meets($"It is no high-pressure control.");
         var (design, relief) = (Settings.In(need.Site.DesignPressure), Settings.In(need.Site.ReliefSetting * ReliefShare));
-        if (Limit.Of(design, relief) is not { } most) return Finding.Unknown(Side.Site, "designPressure", $"The design pressure of the high side, and the relief's setting, are not known.");
+        if (Limit.Of(design, relief) is not { } most) return Finding.Unknown(Side.Site, "designPressure", need.Site.HasRelief == false ? (Reason)$"The design pressure of the high side is not known." : $"The design pressure of the high side, and the relief's setting, are not known.");
         var found = Judge(need, facet, design, most);
         return relief is not null || need.Site.HasRelief == false || found.Verdict is not (Verdict.Meets or Verdict.MeetsWithChanges)
             ? found

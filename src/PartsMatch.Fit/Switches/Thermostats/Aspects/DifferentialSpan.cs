@@ -47,7 +47,7 @@ public sealed class DifferentialSpan() : Aspect<ThermostatSpec, ThermostatSite, 
     {
         if (facet.Span is not { } span) return Finding.Unknown(Side.Part, "differential", $"{new ShownDifference(between)} lie between cut-out and cut-in; its differential is not known.");
         var off = Degrees.Between(Math.Clamp(between, span.Low, span.High), between);
-        FormattableString sentence = $"{new ShownDifference(between)} lie between cut-out and cut-in; its differential: {new ShownSpan(span)}; 2 °F (1.1 K) off does the same, and 5 °F (2.8 K) off is the limit.";
+        Reason sentence = $"{new ShownDifference(between)} lie between cut-out and cut-in; its differential: {new ShownSpan(span)}; 2 °F (1.1 K) off does the same, and 5 °F (2.8 K) off is the limit.";
         var margin = new Margin(Degrees.Near - off, "K");
         if (!Within.AtMost(off, Degrees.Near)) return Finding.Fails(margin, sentence);
         return Finding.MeetsWith(Within.AtMost(off, Degrees.NearDifferential) ? [] : [new(ThermostatChanges.CheckDifferential, $"check that a differential {new ShownDifference(off)} off will do")], sentence) with { Shortfall = off / Degrees.Near, Margin = margin };

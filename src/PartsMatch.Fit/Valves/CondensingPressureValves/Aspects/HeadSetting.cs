@@ -15,7 +15,7 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 /// <remarks>
 /// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, and no lower than the expansion valves need where its range allows that, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
 /// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
-/// Of one that is further off and may be settable it is asked whether it can be set, and from where to where.
+/// Of one that comes set too low, by which it fails or the expansion valves may starve, and that may be settable, it is asked whether it can be set, and how high; any other comes to no worse by being set.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
@@ -42,16 +42,34 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
 
         var leastHead = Rounded.Kilopascal(need.Site.LeastHead);
         if (SetThere(facet, needed, leastHead) is not { } set) return Finding.Unknown(Side.Part, "setting", $"The pressure that it {(facet.IsDifference == true ? "opens at" : "holds")} is not given.");
-        if (facet is not ({ CanBeSet: false } or { Least: not null, Most: not null }) && !(IsNear(set, needed) && !Starves(facet, set, leastHead))) return Anew(facet, set, needed);
-        if (set.Equals(facet.Holds)) return At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
-        var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then($"It is set {ShownRange.Set(new ShownPressure(facet.Least!.Value), new ShownPressure(facet.Most!.Value))}.");
-        return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
+        if (!set.Equals(facet.Holds))
+        {
+            var found = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "can be set to a difference of" : "can be set to hold").Then(Range(facet));
+            return found.Verdict is Verdict.Meets or Verdict.MeetsWithChanges ? found.With([new(CondensingPressureValveChanges.SetPressure, $"set it to {new ShownPressure(set)}"), .. found.Changes]) : found;
+        }
+
+        var asItComes = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
+        if (asItComes.Verdict == Verdict.Meets || facet is { CanBeSet: false } or { Least: not null, Most: not null }) return asItComes;
+        if (asItComes.Verdict != Verdict.MeetsWithChanges) return Anew(facet, set, needed, leastHead);
+        return asItComes.Then(facet.CanBeSet == true ? $"How far it can be set anew is not given." : (Reason)$"Whether it can be set anew is not given.");
     }
 
-    /// <summary>The answer about one that comes set otherwise than is needed, and may be set to it for all that is given.</summary>
-    private static Finding Anew(SettingFacet facet, double set, double needed) => facet.CanBeSet == true
-        ? Finding.Unknown(Side.Part, facet.Least is null ? "settingLeast" : "settingMost", $"It comes set to {new ShownPressure(set)} and can be set anew; from where to where is not given, and {new ShownPressure(needed)} are needed.")
-        : Finding.Unknown(Side.Part, "isAdjustable", $"It comes set to {new ShownPressure(set)}, and {new ShownPressure(needed)} are needed; whether it can be set anew is not given.");
+    /// <summary>The answer about one that comes set too low, and may be set higher for all that is given.</summary>
+    private static Finding Anew(SettingFacet facet, double set, double needed, double? leastHead)
+    {
+        var wants = Starves(facet, set, leastHead) ? (FormattableString)$"{new ShownPressure(needed)} are needed, and {new ShownPressure(leastHead!.Value)} by the expansion valves" : $"{new ShownPressure(needed)} are needed";
+        return facet.CanBeSet == true
+            ? Finding.Unknown(Side.Part, "settingMost", $"It comes set to {new ShownPressure(set)}; {wants}. It can be set anew, and how high is not given.")
+            : Finding.Unknown(Side.Part, "isAdjustable", $"It comes set to {new ShownPressure(set)}; {wants}. Whether it can be set anew is not given.");
+    }
+
+    /// <summary>From where to where it can be set, as far as that is given.</summary>
+    private static FormattableString Range(SettingFacet facet) => (facet.Least, facet.Most) switch
+    {
+        ({ } least, { } most) => $"It is set {ShownRange.Set(new ShownPressure(least), new ShownPressure(most))}.",
+        ({ } least, _) => $"It is set from {new ShownPressure(least)} upwards.",
+        (_, var most) => $"It is set up to {new ShownPressure(most!.Value)}.",
+    };
 
     /// <summary>The answer about what it is set to, kPa, with what it does in words.</summary>
     private static Finding At(HeadNeed need, SettingFacet facet, double set, double needed, double? leastHead, string does)
@@ -85,11 +103,17 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         (var facet, _) => facet.Holds,
     };
 
-    private static double? SetThere(SettingFacet facet, double needed, double? leastHead) => facet switch
+    private static double? SetThere(SettingFacet facet, double needed, double? leastHead) => facet.Holds is { } holds && IsNear(holds, needed) && !Starves(facet, holds, leastHead)
+        ? holds
+        : Nearest(facet, facet.IsDifference == false && leastHead > needed ? leastHead.Value : needed) ?? facet.Holds;
+
+    /// <summary>The setting nearest to a wanted one, kPa; null where what is known of its range does not tell. What it comes set to lies within its range, whose other end tells the rest then.</summary>
+    private static double? Nearest(SettingFacet facet, double wanted) => facet switch
     {
-        { Holds: { } holds } when IsNear(holds, needed) && !Starves(facet, holds, leastHead) => holds,
-        { Least: { } least, Most: { } most } when least <= most => Math.Clamp(facet.IsDifference == false && leastHead > needed ? leastHead.Value : needed, least, most),
-        _ => facet.Holds,
+        { Least: { } least, Most: { } most } => least <= most ? Math.Clamp(wanted, least, most) : null,
+        { Most: { } most } => wanted >= most ? most : wanted >= facet.Holds ? wanted : null,
+        { Least: { } least } => wanted <= least ? least : wanted <= facet.Holds ? wanted : null,
+        _ => null,
     };
 
     private static bool IsNear(double set, double needed) => Within.AtMost(Math.Abs(set - needed), HeadLimits.Near);

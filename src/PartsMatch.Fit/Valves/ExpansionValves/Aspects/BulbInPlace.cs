@@ -53,7 +53,7 @@ public sealed class BulbInPlace() : Aspect<ExpansionValveSpec, ExpansionValveSit
         if (diameter is not { } thick) return Finding.Unknown(Side.Part, "bulbDiameter", $"The bulb goes into a well; the thickness of its bulb is not given.");
         if (bore is null && !(old is { } was && Within.AtMost(thick, was))) return Finding.Unknown(Side.Site, "wellBore", $"The bulb goes into a well; its bulb is {new Shown(thick)} thick, and the well's bore is not known.");
         var wide = bore ?? old!.Value;
-        var sentence = bore is null ? (FormattableString)$"Its bulb is {new Shown(thick)} thick; the old one in the well was {new Shown(wide)}." : $"Its bulb is {new Shown(thick)} thick; the well's bore is {new Shown(wide)}.";
+        var sentence = bore is null ? (Reason)$"Its bulb is {new Shown(thick)} thick; the old one in the well was {new Shown(wide)}." : $"Its bulb is {new Shown(thick)} thick; the well's bore is {new Shown(wide)}.";
         if (!Within.AtMost(thick, wide)) return Finding.MeetsWith([new(ExpansionValveChanges.StrapBulbOn, $"strap the bulb on the suction pipe beside its well: it is {new Shown(thick)} thick, the bore {new Shown(wide)}") { Kit = [new($"plug for the bulb's well")] }], sentence) with { Shortfall = 1 };
         return Within.AtMost(wide - thick, Loose)
             ? Finding.Meets(sentence)

@@ -61,14 +61,14 @@ public sealed class CapacityAtHeads() : Aspect<ExpansionValveSpec, ExpansionValv
         if (old.Missing is not null || old with { Watts = null } != facet with { Watts = null })
         {
             return Finding.Unknown(Side.Site, missing, bare is null
-                ? (FormattableString)$"It is rated {new ShownCapacity(facet.Watts!.Value)}; the load or a condition there is not known."
+                ? (Reason)$"It is rated {new ShownCapacity(facet.Watts!.Value)}; the load or a condition there is not known."
                 : $"It is rated {new ShownCapacity(facet.Watts!.Value)}, the old one is not known to be at the same conditions; what a load asks for {bare}.");
         }
 
         var off = Math.Abs((facet.Watts!.Value / old.Watts!.Value) - 1);
         if (Within.AtMost(off, OffOld)) return Finding.Meets($"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: within {OffOld * 100} %.") with { Shortfall = off / OffOld };
         return Finding.Unknown(Side.Site, missing, bare is null
-            ? (FormattableString)$"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, so the load has to be known."
+            ? (Reason)$"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, so the load has to be known."
             : $"It is rated {new ShownCapacity(facet.Watts.Value)}, the old one {new ShownCapacity(old.Watts.Value)} at the same conditions: over {OffOld * 100} % off, and what a load asks for {bare}.") with
         { Shortfall = 1 };
     }

@@ -32,7 +32,7 @@ public sealed class ChargeRange() : Aspect<ExpansionValveSpec, ExpansionValveSit
         if (facet.Limit is { } limit && !Within.AtLeast(limit, evaporating + Room - Rounded.OffBy(2))) return Finding.Fails(new(limit - evaporating - Room, "K"), $"Its limit at {new ShownTemperature(limit)} lies less than 5 °F (2.8 K) over evaporating at {new ShownTemperature(evaporating)}: it would starve the coil.");
         if (facet.Least is null || facet.Most is null) return Finding.Unknown(Side.Part, facet.Least is null ? "evaporatingLeast" : "evaporatingMost", $"The range of its charge is not given.");
         if (facet is { IsLimited: true, Limit: null }) return Finding.Unknown(Side.Part, "limitsAt", $"Its charge limits the pressure; at what is not given.");
-        FormattableString sentence = $"Evaporating at {new ShownTemperature(evaporating)} lies inside {new ShownTemperature(facet.Least.Value)} to {new ShownTemperature(facet.Most.Value)}{(facet.Limit is { } at ? $", and its limit is {new ShownTemperature(at)}" : string.Empty)}.";
+        Reason sentence = $"Evaporating at {new ShownTemperature(evaporating)} lies inside {new ShownTemperature(facet.Least.Value)} to {new ShownTemperature(facet.Most.Value)}{(facet.Limit is { } at ? $", and its limit is {new ShownTemperature(at)}" : string.Empty)}.";
         return need.Plate.LimitsAt is not null && facet.Limit is null
             ? Finding.MeetsWith([new(ExpansionValveChanges.CheckWarmStart, $"see that the compressor bears a warm start: the old valve limited the pressure, this one does not")], sentence)
             : Finding.Meets(sentence);

@@ -60,7 +60,7 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
     private static double Over(double share, double easy) => Math.Max(0, (share - easy) / (1 - easy));
 
     private static Finding TooSmall(ServedFlow flow, Band drop, double most) => Finding.Fails(new(most - drop.Low, "kPa"), flow.IsLiquid
-        ? (FormattableString)$"{new Lost(flow, drop)}; from its inlet to the expansion valve subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
+        ? (Reason)$"{new Lost(flow, drop)}; from its inlet to the expansion valve subcooling bears {new ShownPressure(most)}, beyond that the liquid flashes: it is too small."
         : $"{new Lost(flow, drop)}, over the {new ShownPressure(most)} that 2 °F of saturation are: it is too small.") with
     { Shortfall = Math.Max(1, drop.Low / Math.Max(most, 0.1)) };
 
@@ -81,7 +81,7 @@ public sealed class FlowCapacity() : Aspect<SolenoidValveSpec, SolenoidValveSite
         }
 
         return Finding.Unknown(Side.Site, missing, ratio < 1
-            ? (FormattableString)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it; {asked}."
+            ? (Reason)$"It has Kv {kv}, the old one {old}: under {LeastOfOld * 100} % of it; {asked}."
             : $"It has Kv {kv}, the old one {old}: over {MostOfOld * 100} % of it, and at a small load it may not lift; {asked}.") with
         { Shortfall = 1 };
     }

@@ -63,7 +63,7 @@ public sealed class OpensAgainst() : Aspect<SolenoidValveSpec, SolenoidValveSite
         if (Rounded.Kilopascal(need.Site.InletMost) is { } inlet && Rounded.Kilopascal(need.Site.OutletLeast) is { } outlet)
         {
             var needed = inlet - outlet;
-            FormattableString sentence = $"From {new ShownPressure(inlet)} before it to {new ShownPressure(outlet)} behind it are {new ShownPressure(needed)}; it opens against {new ShownPressure(most)} at most{new Though(opens.Bound)}.";
+            Reason sentence = $"From {new ShownPressure(inlet)} before it to {new ShownPressure(outlet)} behind it are {new ShownPressure(needed)}; it opens against {new ShownPressure(most)} at most{new Though(opens.Bound)}.";
             var margin = new Margin(Math.Abs(most - needed) <= Rounded.OffBy(3) ? 0 : most - needed, "kPa");
             var isEnough = margin.Value >= 0;
             if (Gap(opens.Bound, isEnough) is { } gap) return Finding.Unknown(Side.Part, gap, $"{new CoilName(coil.Coil[0])} would go in; from {new ShownPressure(inlet)} before it to {new ShownPressure(outlet)} behind it are {new ShownPressure(needed)}, and what it opens against is given{new Kind(opens.Bound)} alone, {new ShownPressure(most)}.");

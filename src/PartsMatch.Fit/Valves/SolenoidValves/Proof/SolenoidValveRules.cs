@@ -121,13 +121,13 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
         if (one.Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas) return null;
         if (one.KelvinsLost is not { } drop) return Asked(one);
         FormattableString limit = $"under 3 °F (1.7 K)";
-        if (one.Need.Site.Line is null) return Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it; that tells of a liquid line alone, and which line it is in is not known.", limit).ThenRead("line", WhichLine, Side.Site);
-        if (!one.Throttles) return Ruling.Good($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it is open.", limit);
-        var bad = Ruling.Bad($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it: it does not open, or is plugged or too small.", limit);
+        if (one.Need.Site.Line is null) return Ruling.CantTell($"The pipe is {new BehindIt(drop)}; that tells of a liquid line alone, and which line it is in is not known.", limit).ThenRead("line", WhichLine, Side.Site);
+        if (!one.Throttles) return Ruling.Good($"The pipe is {new BehindIt(drop)}: it is open.", limit);
+        var bad = Ruling.Bad($"The pipe is {new BehindIt(drop)}: it does not open, or is plugged or too small.", limit);
         return one switch
         {
             { IsLeftOpen: true, New: null } => bad.ThePartHasFailed(),
-            { State: NormalState.Open, IsLeftOpen: not true } => Ruling.CantTell($"The pipe is {drop * 1.8:0.#} °F ({drop:0.#} K) colder behind it, and power shuts a normally open valve.").ThenTakeItsPower(one, "clamp the pipe before and behind it again"),
+            { State: NormalState.Open, IsLeftOpen: not true } => Ruling.CantTell($"The pipe is {new BehindIt(drop)}, and power shuts a normally open valve.").ThenTakeItsPower(one, "clamp the pipe before and behind it again"),
             { State: null, Readings.MagnetPulls: true, New: null } => bad.ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
             _ => bad,
         };

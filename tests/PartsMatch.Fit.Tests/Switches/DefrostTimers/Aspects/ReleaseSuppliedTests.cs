@@ -47,6 +47,13 @@ public sealed class ReleaseSuppliedTests : DefrostTimerAspectTests<ReleaseSuppli
     public void The_change_names_the_volts() =>
         Judge("", "endedThereBy=temperature; releaseSupplyVolts=236 V; clockSupplyFrequency=60 Hz", "releaseVolts=120/240 V; releaseFrequency=60 Hz").Changes.ShouldHaveSingleItem().Text.ShouldBe("connect its release solenoid for 240 V 60 Hz");
 
+    /// <summary>Volts that were not measured are the old one's by its marking, and are said to be.</summary>
+    [Theory]
+    [InlineData("", "240 V there, as the old one's is marked; its release solenoid, 208-240 V 60 Hz, takes 176.8 to 264 V.")]
+    [InlineData("releaseSupplyVolts=208 V", "208 V there; its release solenoid, 208-240 V 60 Hz, takes 176.8 to 264 V.")]
+    public void Volts_by_the_old_ones_marking_are_told_from_measured_ones(string site, string sentence) =>
+        Judge("endedBy=temperature; releaseVolts=240 V; clockVolts=240 V; clockFrequency=60 Hz", $"clockSupplyVolts=208 V; {site}", "endedBy=temperature; releaseVolts=208-240 V; releaseFrequency=60 Hz").Sentence.ShouldBe(sentence);
+
     [Fact]
     public void An_answer_that_rests_on_the_clocks_volts_says_so() =>
         Judge("endedBy=temperature; clockVolts=240 V; clockFrequency=60 Hz", "", "endedBy=temperature; releaseVolts=240 V; releaseFrequency=60 Hz").Sentence.ShouldBe("Its release solenoid, 240 V 60 Hz, takes all that the old one's, 240 V 60 Hz, could be fed. The old one's is not marked: the volts of its clock are taken.");

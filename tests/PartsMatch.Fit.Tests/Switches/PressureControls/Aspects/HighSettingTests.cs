@@ -38,12 +38,14 @@ public sealed class HighSettingTests : PressureControlAspectTests<HighSetting, H
     public void No_relief_valve_with_a_setting_is_a_contradiction() =>
         Families.Find("pressureControl")!.ReadNeed(new(null, [], [new("hasRelief", "no"), new("reliefSetting", "450 psi")])).Contradictions.ShouldHaveSingleItem().Sentence.ShouldContain("no relief valve");
 
-    /// <summary>The limit that binds is named, and no other: one that is not known binds nothing.</summary>
+    /// <summary>The limit that binds is named, and no other: one that is not known binds nothing, and is named as missing only where it may be there.</summary>
     [Theory]
     [InlineData("designPressure=390 psi", "390 psi (2689 kPa) is the most, by the design pressure")]
     [InlineData("designPressure=390 psi; reliefSetting=450 psi", "390 psi (2689 kPa) is the most, by the design pressure")]
     [InlineData("designPressure=450 psi; reliefSetting=400 psi", "360 psi (2482 kPa) is the most, by 90 % of the relief's setting")]
     [InlineData("reliefSetting=400 psi", "360 psi (2482 kPa) is the most, by 90 % of the relief's setting")]
+    [InlineData("hasRelief=no", "The design pressure of the high side is not known.")]
+    [InlineData("", "The design pressure of the high side, and the relief's setting, are not known.")]
     public void Only_a_limit_that_is_known_is_named(string site, string said)
     {
         var sentence = Judge("function=high pressure", $"cutOutNeeded=400 psi; {site}", "range=100 to 450 psi").Sentence;
