@@ -25,7 +25,11 @@ public sealed record OnTheFan
         (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(olds[0].CountWith(news[0]) * olds.Length * news.Count));
         foreach (var old in olds)
         {
-            for (var one = 0; one < news.Count; one++) old.AddCasesWith(news[one], sheave(old.Rated, news[one]), diameter, cases);
+            for (var one = 0; one < news.Count; one++)
+            {
+                old.AddCasesWith(news[one], sheave(old.Rated, news[one]), diameter, cases);
+                SpeedsDiffer |= Differ(old.Rated, news[one]);
+            }
         }
 
         foreach (var one in cases) Hardest = Math.Max(Hardest, one.NewLoading);
@@ -43,8 +47,8 @@ public sealed record OnTheFan
     /// <summary>Every combination of the bands' ends; at least one.</summary>
     public IReadOnlyList<FanCase> Cases => cases;
 
-    /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
-    public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
+    /// <summary>Whether rated speeds differ, or may, so much that a belt's sheaves would be changed.</summary>
+    public bool SpeedsDiffer { get; }
 
     /// <summary>How hard the new motor may be worked: 1, or its service factor where that counts, times what unbalanced volts leave of its power (NEMA MG 1 14.36).</summary>
     public double Rating { get; private init; }
@@ -137,7 +141,9 @@ public sealed record OnTheFan
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
-    private static double Sheave(RatedPoint old, RatedPoint one) => Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed ? one.Rpm / old.Rpm : 1;
+    private static double Sheave(RatedPoint old, RatedPoint one) => Differ(old, one) ? one.Rpm / old.Rpm : 1;
+
+    private static bool Differ(RatedPoint old, RatedPoint one) => Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed;
 
     private static double NoSheave(RatedPoint old, RatedPoint one) => 1;
 

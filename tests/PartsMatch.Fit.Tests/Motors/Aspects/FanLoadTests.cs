@@ -179,4 +179,11 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     [InlineData("", "Unknown Plate voltage")]
     public void A_speed_that_was_measured_waits_for_the_old_volts(string volts, string answer) =>
         Answer(Old.Replace("voltage=230 V; ", volts, StringComparison.Ordinal), "volts=207 V; supplyFrequency=60 Hz; drive=direct; measuredSpeed=1075 rpm", Part(250, more: Rest.Replace("230 V", "208 V", StringComparison.Ordinal))).ShouldBe(answer);
+
+    // 1075/900 rpm may be one speed at 60 and 50 Hz: beside 1075 rpm the second differs by 19 %, and a belt's sheaves would be changed for it.
+    [Theory]
+    [InlineData("1075/900 rpm", "Unknown Site drive")]
+    [InlineData("1075 rpm", "Fails")]
+    public void A_speed_that_may_be_the_old_one_leaves_the_belt_open(string speed, string answer) =>
+        Answer($"type=PSC; power=300 W; powerMeaning=output; speed={speed}; poles=6; voltage=230 V; phase=single-phase; breakdownTorque=150 %", At230, Part(100)).ShouldBe(answer);
 }
