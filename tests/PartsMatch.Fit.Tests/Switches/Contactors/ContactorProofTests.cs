@@ -56,6 +56,9 @@ public sealed class ContactorProofTests
     [InlineData("circuitCalls=no; dropVolts=240 V", Conclusion.NotThePart, null)]
     [InlineData("coilVolts=24 V; pullsIn=no; dropVolts=240 V", Conclusion.ReadNext, "coilOhms")]
     [InlineData("staysIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("staysIn=no", Conclusion.ReadNext, "coilVolts")] // that it lets go says nothing of whether it pulls in
+    [InlineData("circuitCalls=yes; coilVolts=24 V; staysIn=no", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("coilVolts=24 V; pullsIn=yes; staysIn=no", Conclusion.ReadNext, "dropVolts")]
     [InlineData("legAmps=16/0 A; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")]
     public void Readings_conclude_or_ask(string readings, Conclusion conclusion, string? next)
     {
