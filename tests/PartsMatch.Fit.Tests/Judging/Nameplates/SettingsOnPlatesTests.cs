@@ -135,6 +135,7 @@ public sealed class SettingsOnPlatesTests
     [InlineData(Thermostat, "AUTO RESET 35 DIFF 14 F 16 FLA", "reset=automatic; differential=14 °F; fullLoadAmps=16 A", "35")]
     [InlineData(PressureControl, "AUTO RESET 300 CUT-OUT 400 16 FLA", "reset=automatic; cutOut=400 psi; fullLoadAmps=16 A", "300")]
     [InlineData(PressureControl, "AUTO RESET 300 CUT-OUT 400 DIFF 100 16 FLA", "reset=automatic; differential=100 psi; cutOut=400 psi; fullLoadAmps=16 A", "300")]
+    [InlineData(Thermostat, "HIGH LIMIT 35 DIFF 14 16 FLA", "function=high limit; differential=14 °F; fullLoadAmps=16 A", "35")]
     [InlineData(PressureControl, "MAX 42 CUT-OUT 400 16 FLA", "cutOut=400 psi; fullLoadAmps=16 A", "MAX 42")]
     public void Nor_does_one_without_a_unit_slide_past_its_label_to_the_next(string kind, string plate, string read, string left)
     {
@@ -144,7 +145,6 @@ public sealed class SettingsOnPlatesTests
 
     /// <summary>Amps are printed as 16 FLA beside labels that stand before their settings (practice).</summary>
     [Theory]
-    [InlineData("HIGH LIMIT 35 DIFF 14 16 FLA", "function=high limit; fullLoadAmps=16 A")]
     [InlineData("35 DIFF 14 16 FLA 240 V", "ratedVolts=240 V; fullLoadAmps=16 A")]
     [InlineData("OFF 35 CUT-IN 40 10 FLA", "fullLoadAmps=10 A")]
     public void Of_two_figures_with_one_label_between_neither_is_taken_whatever_amps_stand_elsewhere(string plate, string read)
