@@ -6,7 +6,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     /// <summary>So many tokens behind the second figure its unit may end, and the label begin.</summary>
     private const int LongestUnit = 5;
 
-    private readonly PassedFigures passed = new(plate, lexicon, reader, reach);
+    private readonly PassedFigures passed = new(plate, lexicon, matches, reader, reach);
     private List<Placement> simple = [];
 
     /// <summary>Adds them to the placements.</summary>

@@ -10,7 +10,7 @@ internal sealed class UnitsBehind(PlateText plate, Lexicon lexicon, List<Match>[
     public bool IsOthers(int from, int end, LabelEntry label)
     {
         if (label.Unit is not null || lexicon.UnitsOf(label.Field).IsEmpty || end >= plate.Count || !plate.SameLine(end) || reach.UnitEnd(label.Field, end) is not null) return false;
-        return OthersEnd(from, end) is { } unit && !BeginsLonger(end, unit) && (!IsLabel(end, unit) || EndsInUnit(unit, label.Label));
+        return OthersEnd(from, end) is { } unit && !BeginsOther(end, unit) && (!IsLabel(end, unit) || EndsInUnit(WordEnd(end, unit), label.Label));
     }
 
     /// <summary>The token behind the unit that another field reads a figure with, or that no field of the family has, as the W beside a coil; null where none stands there.</summary>
@@ -18,8 +18,13 @@ internal sealed class UnitsBehind(PlateText plate, Lexicon lexicon, List<Match>[
         lexicon.Shape.Fields.Select(field => reach.UnitEnd(field, end) is { } unit && reader.Read(field, plate.Slice(from, unit), null) is not null ? unit : (int?)null).FirstOrDefault(unit => unit is not null)
         ?? reach.UnitEnd(Lexicon.UnitsOfAny, end);
 
-    /// <summary>The C of C/O 35 is no unit, nor are the HP of HP CUT-OUT 400.</summary>
-    private bool BeginsLonger(int at, int unit) => matches[at].Exists(match => match.End > unit);
+    /// <summary>The C of C/O 35 is no unit, nor are the HP of HP CUT-OUT 400; the VA of VA HOLDING and VA INRUSH are one.</summary>
+    private bool BeginsOther(int at, int unit) => matches[at].Exists(match => match.End > unit && !IsOfUnit(match.Node, at, unit));
+
+    /// <summary>The token behind a unit with the word that belongs to it: VA, VA HOLDING.</summary>
+    private int WordEnd(int at, int unit) => matches[at].Where(match => match.End > unit).Select(match => match.End).Append(unit).Max();
+
+    private bool IsOfUnit(WordNode node, int at, int unit) => node.Labels.Select(label => label.Field).Append(node.AlikeTo?.Field).Any(field => field is not null && reach.UnitEnd(field, at) == unit);
 
     private bool IsLabel(int at, int unit) => matches[at].Exists(match => match.End == unit && match.Node.Labels.Count > 0);
 
