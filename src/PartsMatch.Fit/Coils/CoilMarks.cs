@@ -19,5 +19,8 @@ internal static class CoilMarks
     /// <param name="field">The field's name.</param>
     public static PlateLimit Mains(string field) => PlateLimit.Of<Figures<Frequency>>(field, "50 or 60 Hz", all => all.All(frequency => IsMains(frequency.Hertz)));
 
+    /// <summary>Units of what a coil, or the motor of a clock, takes: watts, and volt-amperes.</summary>
+    public static IReadOnlyList<string> Taken { get; } = [QuantityForms.Power.Si.Symbol, .. QuantityForms.Power.Si.Spellings, .. QuantityForms.VoltAmperes.UnitSpellings];
+
     private static bool IsMains(double figure) => figure is 50 or 60;
 }

@@ -45,8 +45,11 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>What a word of another field may say right behind the figure at these labels: the DC in COIL 24 V DC. Null when nothing.</summary>
     public NamedText? SaidBehind { get; init; }
 
-    /// <summary>A field whose figure may stand between the label and its own figure, each with its unit: the hertz in 230 V 60 HZ MOTOR. Null when there is none.</summary>
-    public string? Past { get; init; }
+    /// <summary>Fields whose figures may stand between the label and its own figure, each with its unit: the hertz in 230 V 60 HZ MOTOR, the VA in COIL 9 VA 24 V. Empty when there is none.</summary>
+    public IReadOnlyList<string> Past { get; init; } = [];
+
+    /// <summary>Units of what no field of the family holds that may stand there with a figure as well: the watts in CLOCK 3 W 120 V. Empty when there are none.</summary>
+    public IReadOnlyList<string> PastUnits { get; init; } = [];
 
     /// <summary>The field that a figure right before such a one goes to where the plate gives one of its own field elsewhere; beside no other it needs no label: 230 V 60 HZ on a timer is what drives its clock. Null when the label must stand there.</summary>
     public string? AloneYieldsTo { get; init; }

@@ -19,12 +19,12 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
     /// <summary>Adds to the cost of the readings that are not meant, and both ways of reading such a stretch as a whole, so that neither is taken, where nothing tells which is.</summary>
     public void Settle(List<Placement> placements)
     {
-        var behind = placements.FindAll(one => one is { Stands: LabelStands.Before, Values.Count: 1 });
+        var behind = placements.FindAll(one => one is { Stands: LabelStands.Before, Values.Count: > 0 } && (one.Values.Count == 1 || IsPast(one)));
         var costlier = new HashSet<Placement>(ReferenceEqualityComparer.Instance);
         List<Placement> eitherWay = [];
         foreach (var before in placements.FindAll(one => one is { Stands: LabelStands.Behind, Values.Count: > 0 }))
         {
-            var own = behind.FindAll(one => before.From < one.From && one.From < before.To && before.To < one.To && one.Values[0].Field == before.Values[0].Field && IsOwn(before.To, one));
+            var own = behind.FindAll(one => before.From < one.From && one.From < before.To && before.To < one.To && one.Values[0].Field == before.Values[0].Field && IsOwn(FigureOf(before, one), one));
             if (own.MaxBy(one => one.To) is not { } last || lexicon.ByUnit.FirstOrDefault(field => field != last.Values[0].Field && Before(field, before) is not null) is not { } other) continue;
             var taken = Which(placements, before, last, other);
             if (taken == Taken.Behind) costlier.Add(before);
@@ -65,6 +65,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
             (true, false) when Greatest(first) > Greatest(last) => Taken.Behind,
             (false, true) when Greatest(first) < Greatest(last) => Taken.Before,
             (false, false) when Greatest(first) > Greatest(last) && !putsLabelsBehind => Taken.Behind,
+            (false, false) when Greatest(first) < Greatest(last) && IsToldBetween(field, behind) => Taken.Before,
             _ => Taken.Neither,
         };
     }
@@ -72,7 +73,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
     private IEnumerable<Placement> BothWays(Placement before, Placement behind, Field other)
     {
         if (Before(other, before) is not { } first || Behind(other, before, behind) is not { } last) yield break;
-        yield return new(before.From, behind.To, LabelStands.Nowhere, 0, [.. before.Values, new(other, last, new Stretch(before.To, behind.To))]);
+        yield return new(before.From, behind.To, LabelStands.Nowhere, 0, [.. before.Values, new(other, last, new Stretch(FigureOf(before, behind), behind.To)), .. behind.Values.Skip(1)]);
         yield return new(before.From, behind.To, LabelStands.Nowhere, 0, [.. behind.Values, .. before.Values.Skip(1), new(other, first, new Stretch(before.From, behind.From))]);
     }
 
@@ -82,9 +83,14 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
 
     /// <summary>The figure behind a label by its own unit.</summary>
     private string? Behind(Field other, Placement before, Placement behind) =>
-        plate.Is(before.To, TokenKind.Number) && !reach.IsBare(before.To, behind.To) ? reader.Read(other, plate.Slice(before.To, behind.To), null) : null;
+        FigureOf(before, behind) is var figure && plate.Is(figure, TokenKind.Number) && !reach.IsBare(figure, behind.To) ? reader.Read(other, plate.Slice(figure, behind.To), null) : null;
 
-    private bool IsOwn(int figure, Placement own) => own.Cost == 0 && !(reach.IsBare(figure, own.To) && reach.IsUnitOfAny(own.To));
+    /// <summary>Where the figure behind a label begins: right there, or behind those that the label is read past, 240 V of COIL 9 VA 240 V.</summary>
+    private int FigureOf(Placement before, Placement behind) => IsPast(behind) ? behind.Values[0].Where[^1].From : before.To;
+
+    private bool IsPast(Placement one) => one is { Stands: LabelStands.Before, Values: [{ Where.Count: 2 } value, ..] } && lexicon.Past.Contains(value.Field);
+
+    private bool IsOwn(int figure, Placement own) => own.Cost == (IsPast(own) ? Cover.MoreThanPlacement : 0) && !(reach.IsBare(figure, own.To) && reach.IsUnitOfAny(own.To));
 
     /// <summary>240 LRA: a figure with its label, and not merely its unit, behind it.</summary>
     private bool IsLabelledBehind(Placement one, int end) =>
@@ -92,6 +98,9 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
 
     /// <summary>Whether what stands in turns with a field follows: the 60 HZ of 600 V COIL 120 V 60 HZ.</summary>
     private bool IsTold(Field field, int at) => lexicon.InTurns.Any(turns => turns.First == field && EndOf(turns.Second, at) is not null);
+
+    /// <summary>120 V CLOCK 60 HZ 240 V: whether what stands in turns with a field is right behind the label, and so behind the figure before it as well.</summary>
+    private bool IsToldBetween(Field field, Placement behind) => behind.Values.Skip(1).Any(value => lexicon.InTurns.Contains((field, value.Field)));
 
     /// <summary>The token behind a figure of a field, with its unit, that begins with one; null when none does.</summary>
     private int? EndOf(Field field, int at) => at < plate.Count && plate.SameLine(at) ? reach.Ends(at).Select(end => reach.UnitEnd(field, end)).FirstOrDefault(end => end is not null) : null;

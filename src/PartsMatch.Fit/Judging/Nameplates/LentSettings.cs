@@ -4,6 +4,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <remarks>
 /// Covering alone would let each figure slide to the next label, for then only the last is left over.
 /// Where all figures of the row have units, 28 BAR CUT-OUT 24 BAR CUT-IN 18 BAR, or a label with its figure before it comes first, the labels may as well stand behind theirs: then nothing is taken away.
+/// A figure without a unit is treated so only right behind a setting's label that does not read it: the 35 of AUTO RESET 35 DIFF 14 is no differential.
 /// </remarks>
 internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>[] matches, FigureReach reach, RepeatedFigures repeated)
 {
@@ -20,9 +21,15 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>
 
     private bool IsLent(Placement one, Field field, ILookup<int, Placement> own)
     {
-        if (reach.Ends(one.From).Select(end => reach.UnitEnd(field, end) ?? repeated.InBrackets(field, end)).FirstOrDefault(end => end is not null) is not { } unit) return false;
+        var isAnnounced = IsAnnounced(one.From);
+        if (reach.Ends(one.From).Select(end => reach.UnitEnd(field, end) ?? repeated.InBrackets(field, end)).FirstOrDefault(end => end is not null) is not { } unit)
+        {
+            if (!isAnnounced) return false;
+            unit = reach.Ends(one.From)[^1];
+        }
+
         var label = Enumerable.Range(unit, Math.Max(0, one.To - unit)).FirstOrDefault(at => own[at].Any(other => other.Values[0].Field == field && other.To > one.To), -1);
-        return label >= 0 && HasOwn(label, one.Cost > 0, own);
+        return label >= 0 && HasOwn(label, isAnnounced || one.Cost > 0, own);
     }
 
     /// <summary>Whether a label and those that follow it have a figure each behind them, of which one says by its lack of a unit that it goes with no label behind.</summary>
@@ -38,6 +45,10 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>
             if (!matches[at].Exists(match => match.Node.Labels.Count > 0)) return isTold;
         }
     }
+
+    /// <summary>AUTO RESET 35 DIFF 14: whether a setting's label stands right before a figure, though it reads none without a unit.</summary>
+    private bool IsAnnounced(int figure) =>
+        plate.SameLine(figure) && Enumerable.Range(0, figure).Any(from => matches[from].Exists(match => match.End == figure && match.Node.Labels.Exists(label => settings.Contains(label.Field) && !label.Label.OnlyBehind)) && Gaps.FromLabel(plate, from, figure, figure + 1) is 0);
 
     /// <summary>16 FLA: a figure with its label, and not merely its unit, behind it.</summary>
     private bool IsLabelledBehind(Placement one, int end) =>

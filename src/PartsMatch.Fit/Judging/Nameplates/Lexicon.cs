@@ -31,8 +31,8 @@ internal sealed class Lexicon
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
         Bracketed = [.. vocabulary.Bracketed.Select(pair => (FieldOf(pair.First), FieldOf(pair.InBrackets)))];
-        Past = [.. vocabulary.Labels.Where(label => label.Past is not null).Select(label => FieldOf(label.Field)).Distinct()];
-        Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past!), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
+        Past = [.. vocabulary.Labels.Where(label => label.Past.Count + label.PastUnits.Count > 0).Select(label => FieldOf(label.Field)).Distinct()];
+        Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past[0]), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
@@ -56,12 +56,14 @@ internal sealed class Lexicon
         foreach (var name in vocabulary.Names) AddName(name);
     }
 
-    /// <summary>Units that a figure may have on the plate of any family, whatever its fields: those of what valves and switches are set to, inches, as some write those of a vacuum, and the volt-amperes of pilot duty.</summary>
+    /// <summary>Units that a figure may have on the plate of any family, whatever its fields: those of what valves and switches are set to, inches, as some write those of a vacuum, the volt-amperes of pilot duty, and the watts of coils and clocks.</summary>
     public static UnitSet UnitsOfAny { get; } = new(
     [
         .. Quantities.QuantityForms.GaugePressure.UnitSpellings,
         .. Quantities.QuantityForms.Temperature.UnitSpellings,
         .. Quantities.QuantityForms.VoltAmperes.UnitSpellings,
+        Quantities.QuantityForms.Power.Si.Symbol,
+        .. Quantities.QuantityForms.Power.Si.Spellings,
         Quantities.QuantityForms.Length.Us.Symbol,
         .. Quantities.QuantityForms.Length.Us.Spellings,
     ]);

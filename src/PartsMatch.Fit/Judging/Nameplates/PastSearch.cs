@@ -6,6 +6,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     /// <summary>So many tokens behind the second figure its unit may end, and the label begin.</summary>
     private const int LongestUnit = 5;
 
+    private readonly PassedFigures passed = new(plate, lexicon, matches, reader, reach);
     private List<Placement> simple = [];
 
     /// <summary>Adds them to the placements.</summary>
@@ -21,21 +22,32 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         }
     }
 
-    /// <summary>CLOCK 60 HZ 120 V: the label first, where the figure before it is not its own.</summary>
+    /// <summary>CLOCK 60 HZ 120 V, COIL 9 VA 60 HZ 24 VDC: the label first, where the figure before it is not its own.</summary>
     private void AddLabelFirst(int from, Match match)
     {
         foreach (var label in match.Node.Labels)
         {
-            if (label.Label.Past is not { } name || lexicon.FieldOf(name) is not { } other) continue;
-            foreach (var second in reach.Ends(match.End).Select(end => reach.UnitEnd(other, end)).OfType<int>())
+            foreach (var between in passed.Behind(from, match.End, label.Label))
             {
-                if (Gaps.FromLabel(plate, from, match.End, second) is not 0 || reader.Read(other, plate.Slice(match.End, second), null) is not { } between) continue;
-                foreach (var to in reach.Ends(second).Select(end => reach.UnitEnd(label.Field, end)).OfType<int>())
+                foreach (var (to, values) in Ends(between.To, label))
                 {
-                    if (Gaps.FromLabel(plate, match.End, second, to) is not 0 || reader.Read(label.Field, plate.Slice(second, to), null) is not { } text) continue;
-                    simple.Add(new(from, to, LabelStands.Before, Cover.MoreThanPlacement, new(label.Field, text, new Stretch(from, match.End), new Stretch(second, to)), new(other, between, new Stretch(match.End, second))));
+                    if (Gaps.FromLabel(plate, match.End, between.To, to) is not { } cost || !plate.SameLine(between.To)) continue;
+                    var own = values[0] with { Where = [new(from, match.End), .. values[0].Where] };
+                    simple.Add(new(from, to, LabelStands.Before, Cover.MoreThanPlacement + cost + between.Cost, [own, .. values.Skip(1), .. between.Values]));
                 }
             }
+        }
+    }
+
+    /// <summary>The ways in which a label's own figure ends that begins with a token: 24 V, and 24 VDC with what the word behind says.</summary>
+    private IEnumerable<(int To, IReadOnlyList<PlacedValue> Values)> Ends(int at, LabelEntry label)
+    {
+        foreach (var end in reach.Ends(at))
+        {
+            if (reach.UnitEnd(label.Field, end) is { } unit && reader.Read(label.Field, plate.Slice(at, unit), null) is { } text) yield return (unit, [new(label.Field, text, new Stretch(at, unit))]);
+            if (label.Label.SaidBehind is not { } said || end == plate.Count || !plate.SameLine(end) || reader.Read(label.Field, plate.Slice(at, end), null) is not { } bare) continue;
+            var other = lexicon.FieldOf(said.Name);
+            foreach (var word in matches[end].Where(match => match.Node.Words.Exists(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text))) yield return (word.End, [new(label.Field, bare, new Stretch(at, word.End)), new(other, said.Text, new Stretch(end, word.End))]);
         }
     }
 
@@ -62,10 +74,12 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         {
             foreach (var match in matches[at])
             {
-                if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past is not null) is not { Label.Past: { } name } || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                var other = lexicon.FieldOf(name);
-                if (reach.UnitEnd(other, last) != at || reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(other, plate.Slice(second, at), null) is not { } between) continue;
-                simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
+                if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past.Count > 0) is not { } label || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
+                foreach (var other in label.Label.Past.Select(lexicon.FieldOf))
+                {
+                    if (reach.UnitEnd(other, last) != at || reader.Read(field, plate.Slice(from, second), null) is not { } text || reader.Read(other, plate.Slice(second, at), null) is not { } between) continue;
+                    simple.Add(new(from, match.End, LabelStands.Behind, cost, new(field, text, new Stretch(from, second), new Stretch(at, match.End)), new(other, between, new Stretch(second, at))));
+                }
             }
         }
     }

@@ -21,6 +21,7 @@ internal sealed class PlacementSearch
     private readonly RepeatedFigures repeated;
     private readonly ValueSearch values;
     private readonly PastSearch past;
+    private readonly UnitsBehind units;
     private readonly FreeWords free;
     private readonly ContestedFigures contested;
     private readonly FreeMinus minus;
@@ -39,6 +40,7 @@ internal sealed class PlacementSearch
         free = new(plate, matches, values);
         minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
+        units = new(plate, lexicon, matches, reader, reach);
         contested = new(plate, lexicon, matches, reader, reach);
         tolerances = new(plate, lexicon, reader);
     }
@@ -97,7 +99,7 @@ internal sealed class PlacementSearch
             if (label.Label.OnlyBehind || (plate.Is(from - 1, TokenKind.Number) && plate.SameLine(from) && values.IsUsualTail(match.End, label.Field))) continue;
             foreach (var found in minus.Meant(match.End, label, values.At(match.End, label)))
             {
-                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && !MayBeBare(label.Label, from, found.To))) continue;
+                if (Gaps.FromLabel(plate, from, match.End, found.To) is not { } cost || (reach.IsBare(match.End, found.To) && (!MayBeBare(label.Label, from, found.To) || units.IsOthers(match.End, found.To, label)))) continue;
                 AddLabelled(label, new(from, match.End), match.End, found, LabelStands.Before, cost);
                 if (label.Field.Form.JoinsSeveral) AddList(label.Field, found.To);
                 if (label.Label.SaidBehind is { } said && found.To < plate.Count && plate.SameLine(found.To)) AddWithWord(label.Field, said, new(from, found.To), found.Text, cost);

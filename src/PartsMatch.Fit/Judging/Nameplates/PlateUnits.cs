@@ -18,10 +18,9 @@ internal sealed class PlateUnits
         {
             var given = Given(plate, lexicon, reach, fields);
             var others = given.FindAll(one => !AreOne(one.Field, one.Unit, scale.Unit) && !scale.Beside.Any(beside => AreOne(one.Field, one.Unit, beside)));
-            if (others.Count == 0) continue;
-            var all = others.Count < given.Count ? null : others.Select(one => one.Unit).FirstOrDefault(unit => fields.All(field => Written(field, unit) is not null) && others.TrueForAll(one => AreOne(one.Field, one.Unit, unit)));
-            if (all is null) untold.UnionWith(fields);
-            else meant[scale.Unit] = all;
+            var all = others.Count == 0 ? scale.Unit : others.Count < given.Count ? null : others.Select(one => one.Unit).FirstOrDefault(unit => fields.All(field => Written(field, unit) is not null) && others.TrueForAll(one => AreOne(one.Field, one.Unit, unit)));
+            if (all is not null) meant[scale.Unit] = all;
+            if (all is null || HasOthersInBrackets(plate, lexicon, reach, fields, all)) untold.UnionWith(fields);
         }
     }
 
@@ -39,10 +38,20 @@ internal sealed class PlateUnits
         return figures.Count == 0 || figures.Exists(at => reach.Ends(at).Exists(end => reach.UnitEnd(value.Field, end) is not null)) ? null : new(figures[0], figures[^1] + 1);
     }
 
-    /// <summary>The units beside figures that have a label of one of some fields before or behind them, and do not repeat another, OPENS 55 F (13 C), OPENS 55 (13 C).</summary>
-    private static List<(Field Field, string Unit)> Given(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields)
+    /// <summary>Whether a figure without a unit has one in brackets behind it that tells another unit than is meant, the °C of OPENS 13 (55 F): then the plate's others may have either.</summary>
+    private static bool HasOthersInBrackets(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields, string unit)
     {
-        var given = new List<(Field, string)>();
+        var (labelled, repeated) = (Labelled(plate, lexicon, fields), new RepeatedFigures(plate, reach));
+        return Enumerable.Range(0, plate.Count).Where(at => !plate.RunsOn(at)).Any(at => reach.Ends(at).Exists(end =>
+        {
+            var closed = fields.Select(field => (Field: field, End: repeated.InBrackets(field, end))).Where(one => one.End is { } behind && ((labelled[at] && plate.SameLine(at)) || labelled[behind])).ToList();
+            return closed.Exists(one => repeated.MayRepeat(one.Field, at, end, one.End!.Value)) && !closed.Exists(one => repeated.RepeatsIn(one.Field, unit, at, end, one.End!.Value));
+        }));
+    }
+
+    /// <summary>Where labels of some fields begin, and the tokens behind them.</summary>
+    private static bool[] Labelled(PlateText plate, Lexicon lexicon, IReadOnlyList<Field> fields)
+    {
         var labelled = new bool[plate.Count + 1];
         for (var at = 0; at < plate.Count; at++)
         {
@@ -50,6 +59,14 @@ internal sealed class PlateUnits
             foreach (var match in lexicon.Tree.At(plate, at).Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
         }
 
+        return labelled;
+    }
+
+    /// <summary>The units beside figures that have a label of one of some fields before or behind them, and do not repeat another, OPENS 55 F (13 C), OPENS 55 (13 C).</summary>
+    private static List<(Field Field, string Unit)> Given(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields)
+    {
+        var given = new List<(Field, string)>();
+        var labelled = Labelled(plate, lexicon, fields);
         var repeated = new RepeatedFigures(plate, reach);
         for (var at = 0; at < plate.Count; at++)
         {

@@ -38,7 +38,10 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
 
     /// <summary>Whether a figure in brackets comes to what the one before it, that has no unit, may be in some unit.</summary>
     public bool MayRepeat(Field field, int bare, int from, int to) =>
-        field.Form.UnitSpellings.Any(unit => !PlateUnits.AreOne(field, unit, UnitAt(field, from, to)!) && AreEqual(field, StepsOf(field, $"{plate.Slice(bare, from)} {unit}"), plate.Slice(from, to).ToString()));
+        field.Form.UnitSpellings.Any(unit => !PlateUnits.AreOne(field, unit, UnitAt(field, from, to)!) && RepeatsIn(field, unit, bare, from, to));
+
+    /// <summary>Whether it comes to what the one before it is in a given unit.</summary>
+    public bool RepeatsIn(Field field, string unit, int bare, int from, int to) => AreEqual(field, StepsOf(field, $"{plate.Slice(bare, from)} {unit}"), plate.Slice(from, to).ToString());
 
     /// <summary>Whether a figure comes to what was read.</summary>
     public bool Says(IReadOnlyList<PlacedValue> values, int from, int to) => AreEqual(values[0].Field, [.. values.SelectMany(value => Steps(value.Field, value.Text))], plate.Slice(from, to).ToString());

@@ -89,8 +89,8 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 if (SecondEnd(unit, label.Field) is { } to && reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
             }
 
-            // AUTO RESET 300 (20.7 BAR): the brackets tell the unit that the label does not.
-            if (behind is null && label.Unit is null && repeated.InBrackets(label.Field, end) is { } closed && repeated.MayRepeat(label.Field, from, end, closed) && reader.Read(label.Field, plate.Slice(end, closed), null) is { } told) found.Add(new(closed, told));
+            // AUTO RESET 300 (20.7 BAR), MAX 42 (609 PSI): the brackets tell the unit that the label does not, or that its own is not.
+            if (behind is null && (label.Unit is null || Figure(from, end, label, label.Unit) is null) && repeated.InBrackets(label.Field, end) is { } closed && repeated.MayRepeat(label.Field, from, end, closed) && reader.Read(label.Field, plate.Slice(end, closed), null) is { } told) found.Add(new(closed, told));
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
         }
     }

@@ -15,7 +15,7 @@ public static class ContactorVocabulary
         new("poleCount", "POLES", "POLE", "NO OF POLES"),
         new("contactAction", "CONTACTS", "CONTACT", "CONTACT FORM"),
         new("auxiliaries", "AUX", "AUX CONTACT", "AUX CONTACTS", "AUXILIARY", "AUXILIARY CONTACTS", "AUXILIARIES"),
-        new("coilVolts", "COIL", "COIL VOLTS", "COIL VOLTAGE", "COIL V", "COIL VAC", "CONTROL VOLTS", "UC", "US", "BOBINE", "SPULE") { SaidBehind = new("coilCurrent", "DC"), Past = "coilFrequency", OthersBeside = [.. ContactLabels.BesideVolts, "continuousAmps", "acOneAmps", "acThreeAmps", "acEightAmps"] },
+        new("coilVolts", "COIL", "COIL VOLTS", "COIL VOLTAGE", "COIL V", "COIL VAC", "CONTROL VOLTS", "UC", "US", "BOBINE", "SPULE") { SaidBehind = new("coilCurrent", "DC"), Past = ["coilFrequency", "coilVa", "coilOhms"], PastUnits = CoilMarks.Taken, OthersBeside = [.. ContactLabels.BesideVolts, "continuousAmps", "acOneAmps", "acThreeAmps", "acEightAmps"] },
         new("coilVolts", "COIL VDC", "VDC COIL", "COIL DC", "DC COIL") { Says = new("coilCurrent", "DC") },
         new("coilCurrent", "COIL CURRENT"),
         new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },

@@ -12,13 +12,13 @@ public static class DefrostTimerVocabulary
     /// <summary>All of them.</summary>
     public static Vocabulary All { get; } = new(
     [
-        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = "clockFrequency", AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"], OthersBeside = ContactLabels.BesideVolts },
+        new("clockVolts", "CLOCK", "CLOCK VOLTS", "CLOCK MOTOR", "CLOCK V", "TIMER MOTOR", "TIMER COIL", "MOTOR", "MOTOR VOLTS", "CLOCK MTR", "TIMER MTR", "TM") { Past = ["clockFrequency"], PastUnits = CoilMarks.Taken, AloneYieldsTo = "ratedVolts", AloneNeverBehind = ["fullLoadAmps", "lockedRotorAmps", "resistiveAmps"], OthersBeside = ContactLabels.BesideVolts },
         new("clockFrequency", "FREQ", "FREQUENCY", "CLOCK HZ", "CLOCK FREQ") { ByUnit = true },
         new("starts", "STARTS", "STARTS PER DAY", "STARTS/DAY", "STARTS A DAY", "DEFROSTS", "DEFROSTS PER DAY", "DEFROSTS/DAY", "DEFROSTS A DAY", "CYCLES PER DAY", "CYCLES/DAY", "DEFROSTS PER 24 HRS", "PER DAY", "CYCLES", "DAY"),
         new("starts", "EVERY", "STARTS EVERY", "INITIATE EVERY", "INITIATES EVERY", "INITIATED EVERY", "DEFROST EVERY", "DEFROSTS EVERY") { Unit = "h" },
         new("failSafe", "FAIL-SAFE", "FAIL SAFE", "FAILSAFE", "FAIL SAFE TIME", "DEFROST TIME", "DEFROST LENGTH", "DURATION", "TIME LIMIT", "MAX DEFROST", "MAX TIME", "BACKUP TIME") { ByUnit = true, Unit = "min" },
         new("endedBy", "ENDED BY", "TERMINATION", "TERM BY", "TERMINATED BY", "TERM"),
-        new("releaseVolts", "RELEASE", "RELEASE COIL", "RELEASE SOLENOID", "RELEASE VOLTS", "SOLENOID", "SOLENOID VOLTS", "SOL", "TERM SOLENOID", "TERM COIL", "TERMINATION SOLENOID", "TERMINATION COIL"),
+        new("releaseVolts", "RELEASE", "RELEASE COIL", "RELEASE SOLENOID", "RELEASE VOLTS", "SOLENOID", "SOLENOID VOLTS", "SOL", "TERM SOLENOID", "TERM COIL", "TERMINATION SOLENOID", "TERMINATION COIL") { PastUnits = CoilMarks.Taken },
         new("contactsFor", "CONTACTS FOR", "CONTACTS", "SWITCHES"),
         new("poles", "POLES", "POLE", "NO OF POLES"),
         new("body", "CASE", "ENCLOSURE", "SUPPLIED"),

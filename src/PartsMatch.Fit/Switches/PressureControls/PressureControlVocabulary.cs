@@ -26,6 +26,8 @@ public static class PressureControlVocabulary
         Moving("cutOut", ContactLabels.Opening, "FALL", "opens on fall"),
         new("cutIn", "AUTO RESET") { OnlyBefore = true, Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "psi", OnlyBefore = true, Says = new("reset", "automatic") },
+        Limit("high pressure", "HIGH PRESSURE LIMIT", "HIGH PRESS LIMIT", "HP LIMIT"),
+        Limit("low pressure", "LOW PRESSURE LIMIT", "LOW PRESS LIMIT", "LP LIMIT"),
         new("cutOut", "OFF"),
         new("cutIn", "ON"),
         new("pressureMost", "MAX", "MAX PRESS", "MAX PRESSURE", "MWP", "MAX WORKING PRESSURE", "MAX WP", "PS", "MAX BELLOWS PRESSURE") { Unit = "psi" },
@@ -73,6 +75,9 @@ public static class PressureControlVocabulary
             Amps("lockedRotorAmps", 0.5, 600),
         ],
     };
+
+    /// <summary>HIGH PRESSURE LIMIT 400 PSI: the words tell what the control is for, and the figure right behind them where it opens.</summary>
+    private static PlateLabel Limit(string function, params string[] words) => new("cutOut", words) { OnlyBefore = true, Says = new("function", function) };
 
     private static PlateLabel Moving(string field, IEnumerable<string> verbs, string way, string action) => ContactLabels.Moving(field, "psi", verbs, [way, $"PRESS {way}"], action);
 

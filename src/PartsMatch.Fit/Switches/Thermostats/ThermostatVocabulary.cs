@@ -26,6 +26,8 @@ public static class ThermostatVocabulary
         Moving("cutOut", ContactLabels.Opening, "FALL", "closes on rise"),
         new("cutIn", "AUTO RESET") { OnlyBefore = true, Says = new("reset", "automatic") },
         new("cutIn", "AUTO RESETS", "AUTO RESETS AT", "AUTO RESET AT") { Unit = "°F", OnlyBefore = true, Says = new("reset", "automatic") },
+        Limit("high limit", "HIGH LIMIT", "HIGH LIMIT THERMOSTAT", "HIGH LIMIT SWITCH", "HIGH TEMPERATURE LIMIT", "HIGH TEMP LIMIT", "HEATER LIMIT", "SAFETY LIMIT", "HI LIMIT", "HI TEMP LIMIT"),
+        Limit("low limit", "LOW LIMIT", "LOW LIMIT THERMOSTAT", "LOW TEMPERATURE LIMIT", "LOW TEMP LIMIT", "FREEZE LIMIT"),
         new("fanCutOut", "FAN OFF", "FANS OFF", "FAN OPENS", "FANS OPEN", "FAN OPENS AT", "FANS OPEN AT", "FAN CUT-OUT", "FANS OFF AT") { Unit = "°F" },
         new("fanCutIn", "FAN ON", "FANS ON", "FAN CLOSES", "FANS CLOSE", "FAN CLOSES AT", "FANS CLOSE AT", "FAN CUT-IN", "FANS ON AT") { Unit = "°F" },
         new("bulb", "BULB", "ELEMENT", "SENSING", "MOUNT", "SENSOR"),
@@ -89,6 +91,9 @@ public static class ThermostatVocabulary
             Amps("fanLockedRotorAmps", 0.5, 600),
         ],
     };
+
+    /// <summary>HIGH LIMIT 250 F: the words tell what the thermostat is for, and the figure right behind them where it opens.</summary>
+    private static PlateLabel Limit(string function, params string[] words) => new("cutOut", words) { OnlyBefore = true, Says = new("function", function) };
 
     private static PlateLabel Moving(string field, IEnumerable<string> verbs, string way, string action) => ContactLabels.Moving(field, "°F", verbs, [way, $"TEMP {way}"], action);
 

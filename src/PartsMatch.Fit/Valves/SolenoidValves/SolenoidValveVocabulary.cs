@@ -28,7 +28,7 @@ public static class SolenoidValveVocabulary
         Sized("pipe thread", "FPT", "NPT", "MPT", "FNPT"),
         Sized("butt weld", "BW", "BUTT WELD"),
         new("outletSize", "OUTLET", "OUT") { Unit = "in" },
-        new("coilVolts", "COIL", "COIL VOLTS", "COIL V") { Past = "coilFrequency" },
+        new("coilVolts", "COIL", "COIL VOLTS", "COIL V") { Past = ["coilFrequency", "coilPower"], PastUnits = CoilMarks.Taken },
         new("coilVolts", "VOLTS", "VOLTAGE") { ByUnit = true },
         new("coilFrequency", "FREQ", "FREQUENCY") { ByUnit = true },
         new("coilPower", "COIL VA", "POWER", "HOLDING", "HOLDING VA", "HOLD", "SEALED", "SEALED VA") { ByUnit = true },

@@ -32,11 +32,31 @@ public sealed class CutOutsOnPlatesTests
 
     [Theory]
     [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT, CONTROL 400 PSI AUTO RESET", "function=high pressure; reset=automatic", "400 PSI")]
-    [InlineData(Thermostat, "HIGH LIMIT 250 F AUTO RESET", "function=high limit; reset=automatic", "250 F")]
-    [InlineData(Thermostat, "HIGH LIMIT 250F AUTO RESET", "function=high limit; reset=automatic", "250F")]
+    [InlineData(Thermostat, "HIGH LIMIT, CONTROL 250 F AUTO RESET", "function=high limit; reset=automatic", "250 F")]
     public void A_figure_before_AUTO_RESET_is_not_where_it_resets(string kind, string plate, string read, string left)
     {
         ReadPlate.Fields(kind, plate).ShouldBe(read);
         Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
     }
+
+    /// <summary>A limit opens where it trips (practice).</summary>
+    [Theory]
+    [InlineData(PressureControl, "HIGH PRESSURE LIMIT 400 PSI AUTO RESET", "function=high pressure; reset=automatic; cutOut=400 psi")]
+    [InlineData(PressureControl, "HP LIMIT 400 PSI MANUAL RESET", "function=high pressure; reset=manual; cutOut=400 psi")]
+    [InlineData(PressureControl, "HIGH PRESSURE LIMIT: 28 BAR DIFF 4 BAR", "function=high pressure; differential=4 bar; cutOut=28 bar")]
+    [InlineData(PressureControl, "LOW PRESSURE LIMIT 10 PSI AUTO RESET 30 PSI", "function=low pressure; reset=automatic; cutOut=10 psi; cutIn=30 psi")]
+    [InlineData(Thermostat, "HIGH LIMIT 250 F AUTO RESET", "function=high limit; reset=automatic; cutOut=250 °F")]
+    [InlineData(Thermostat, "HIGH LIMIT 250F AUTO RESET", "function=high limit; reset=automatic; cutOut=250 °F")]
+    [InlineData(Thermostat, "HIGH LIMIT 250F MANUAL RESET", "function=high limit; reset=manual; cutOut=250 °F")]
+    [InlineData(Thermostat, "HIGH LIMIT 250 F AUTO RESET 210 F", "function=high limit; reset=automatic; cutOut=250 °F; cutIn=210 °F")]
+    [InlineData(Thermostat, "LOW LIMIT 35 F MANUAL RESET", "function=low limit; reset=manual; cutOut=35 °F")]
+    [InlineData(Thermostat, "HIGH LIMIT OPENS 250 F RES 10 A 240 V", "function=high limit; cutOut=250 °F; ratedVolts=240 V; resistiveAmps=10 A")]
+    [InlineData(Thermostat, "HIGH LIMIT 250 F CUT-OUT 210 F CUT-IN", "function=high limit; cutOut=250 °F; cutIn=210 °F")]
+    [InlineData(Thermostat, "HIGH LIMIT 240 V RES 10 A", "function=high limit; ratedVolts=240 V; resistiveAmps=10 A")]
+    [InlineData(PressureControl, "HIGH PRESSURE LIMIT 16 FLA 240 V", "function=high pressure; ratedVolts=240 V; fullLoadAmps=16 A")]
+    public void The_figure_right_behind_a_limit_is_where_it_opens(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Fact]
+    public void A_limit_and_a_cut_out_that_differ_are_neither_of_them_taken() =>
+        Families.Find(Thermostat)!.ReadNameplate("HIGH LIMIT 250 F CUT-OUT 240 F").Fields.ShouldNotContain(field => field.Field.Name == "cutOut");
 }

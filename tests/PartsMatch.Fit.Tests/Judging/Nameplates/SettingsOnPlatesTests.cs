@@ -127,6 +127,37 @@ public sealed class SettingsOnPlatesTests
         Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
     }
 
+    /// <summary>What follows AUTO RESET without a unit may be a temperature, a pressure or the volts of the contacts; it is none of the next label's, which has one of its own.</summary>
+    [Theory]
+    [InlineData(Thermostat, "AUTO RESET 35 DIFF: 14 16 FLA 96 LRA", "reset=automatic; differential=14 °F; fullLoadAmps=16 A; lockedRotorAmps=96 A", "35")]
+    [InlineData(Thermostat, "CUT-OUT 55 AUTO RESET 35 DIFF 14 16 FLA", "reset=automatic; differential=14 °F; cutOut=55 °F; fullLoadAmps=16 A", "35")]
+    [InlineData(Thermostat, "AUTO RESET 35 CUT-OUT: 55 16 FLA 240 V", "reset=automatic; cutOut=55 °F; ratedVolts=240 V; fullLoadAmps=16 A", "35")]
+    [InlineData(Thermostat, "AUTO RESET 35 DIFF 14 F 16 FLA", "reset=automatic; differential=14 °F; fullLoadAmps=16 A", "35")]
+    [InlineData(PressureControl, "AUTO RESET 300 CUT-OUT 400 16 FLA", "reset=automatic; cutOut=400 psi; fullLoadAmps=16 A", "300")]
+    [InlineData(PressureControl, "AUTO RESET 300 CUT-OUT 400 DIFF 100 16 FLA", "reset=automatic; differential=100 psi; cutOut=400 psi; fullLoadAmps=16 A", "300")]
+    [InlineData(Thermostat, "HIGH LIMIT 35 DIFF 14 16 FLA", "function=high limit; differential=14 °F; fullLoadAmps=16 A", "35")]
+    [InlineData(PressureControl, "MAX 42 CUT-OUT 400 16 FLA", "cutOut=400 psi; fullLoadAmps=16 A", "MAX 42")]
+    public void Nor_does_one_without_a_unit_slide_past_its_label_to_the_next(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        Families.Find(kind)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+    }
+
+    /// <summary>Amps are printed as 16 FLA beside labels that stand before their settings (practice).</summary>
+    [Theory]
+    [InlineData("35 DIFF 14 16 FLA 240 V", "ratedVolts=240 V; fullLoadAmps=16 A")]
+    [InlineData("OFF 35 CUT-IN 40 10 FLA", "fullLoadAmps=10 A")]
+    public void Of_two_figures_with_one_label_between_neither_is_taken_whatever_amps_stand_elsewhere(string plate, string read)
+    {
+        ReadPlate.Fields(Thermostat, plate).ShouldBe(read);
+        Families.Find(Thermostat)!.ReadNameplate(plate).Complaints.ShouldHaveSingleItem().Code.ShouldBe(ComplaintCode.Ambiguous);
+    }
+
+    [Theory]
+    [InlineData("35 DIFF 14 CUT-OUT 16 FLA 240 V", "differential=35 °F; cutOut=14 °F; ratedVolts=240 V; fullLoadAmps=16 A")]
+    [InlineData("55 CUT-OUT AUTO RESET 35 DIFF 16 FLA", "reset=automatic; differential=35 °F; cutOut=55 °F; fullLoadAmps=16 A")]
+    public void One_before_a_label_that_has_no_other_is_its_own(string plate, string read) => ReadPlate.Whole(Thermostat, plate).ShouldBe(read);
+
     [Theory]
     [InlineData("28 BAR CUT-OUT 24 BAR CUT-IN 650 PSI MAX", "cutOut=28 bar; cutIn=24 bar; pressureMost=650 psi")]
     [InlineData("28 BAR CUT-OUT 24 CUT-IN 16 FLA 240 V", "cutOut=28 bar; cutIn=24 bar; ratedVolts=240 V; fullLoadAmps=16 A")]

@@ -49,6 +49,36 @@ public sealed class UnitsOnPlatesTests
         reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("with its unit");
     }
 
+    /// <summary>13 °C is 55 °F and 28 bar are 406 psi, so that such a plate has its first figures in °C or in bar, and one without brackets may be in either unit.</summary>
+    [Theory]
+    [InlineData(Thermostat, "OPENS 13 (55 F) DIFF 10", "cutOut=55 °F", "DIFF 10")]
+    [InlineData(Thermostat, "DIFF 10 OPENS 13 (55 F)", "cutOut=55 °F", "DIFF 10")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) CLOSES 2 (35 F) MAX BULB 60", "cutOut=55 °F; cutIn=35 °F", "MAX BULB 60")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) RANGE 0-40", "cutOut=55 °F", "RANGE 0-40")]
+    [InlineData(Thermostat, "AUTO RESET 3 (38 F) OPENS 17", "reset=automatic; cutIn=38 °F", "OPENS 17")]
+    [InlineData(PressureControl, "CUT-OUT 28 (406 PSI) CUT-IN 20", "cutOut=406 psi", "CUT-IN 20")]
+    [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 28 (406 PSI) DIFF 4", "function=high pressure; cutOut=406 psi", "DIFF 4")]
+    [InlineData(CondensingPressureValve, "SETTING 12.4 (180 PSI) RANGE 7-15.5", "setting=180 psi", "RANGE 7-15.5")]
+    [InlineData(Thermostat, "13 (55 F) CUT-OUT 10 DIFF", "cutOut=55 °F", "10 DIFF")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) DIFF 10 F RANGE 0-40", "differential=10 °F; cutOut=55 °F", "RANGE 0-40")]
+    public void It_is_asked_for_where_another_without_one_is_told_by_its_brackets_to_have_not_the_usual_one(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+        reading.Complaints.ShouldHaveSingleItem().Message.ShouldContain("unit, such as");
+    }
+
+    [Theory]
+    [InlineData(Thermostat, "OPENS 13 (55 F) DIFF 10 F", "differential=10 °F; cutOut=55 °F")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) DIFF 10 (18 F)", "differential=18 °F; cutOut=55 °F")]
+    [InlineData(Thermostat, "OPENS 55 (13 C) DIFF 10", "differential=10 °F; cutOut=55 °F")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) RANGE 0-40 C DIFF 5", "range=0 to 40 °C; differential=5 K; cutOut=13 °C")]
+    [InlineData(Thermostat, "OPENS 13 C (55 F) DIFF 10", "differential=10 K; cutOut=13 °C")]
+    [InlineData(PressureControl, "CUT-OUT 28 (406 PSI) MAX 42 (609 PSI)", "cutOut=406 psi; pressureMost=609 psi")]
+    [InlineData(PressureControl, "CUT-OUT 400 (28 BAR) DIFF 60", "differential=60 psi; cutOut=400 psi")]
+    public void A_unit_or_brackets_of_its_own_tell_it_there(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
     [Theory]
     [InlineData(PressureControl, "28 BAR CUT-OUT 24 CUT-IN", "cutOut=28 bar; cutIn=24 bar")]
     [InlineData(Thermostat, "8 C CUT-IN\n2 CUT-OUT", "cutOut=2 °C; cutIn=8 °C")]
