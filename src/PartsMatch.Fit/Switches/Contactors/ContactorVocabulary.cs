@@ -49,15 +49,16 @@ public static class ContactorVocabulary
         new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"), new("poleCount", "DPNC", "2 poles"), new("contactAction", "DPNC", "normally closed"),
         new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),
         new("poleCount", "3PDT", "3 poles"), new("contactAction", "3PDT", "change-over"),
-        new("contactAction", "NORMALLY OPEN", "normally open") { NeverBeside = "auxiliaries" }, new("contactAction", "NORMALLY CLOSED", "normally closed") { NeverBeside = "auxiliaries" },
-        new("contactAction", "N.O.", "normally open") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C.", "normally closed") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
-        new("contactAction", "N.O. N.C.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C. N.O.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
+        OfPoles("NORMALLY OPEN", "normally open"), OfPoles("NORMALLY CLOSED", "normally closed"),
+        OfPoles("N.O.", "normally open") with { OnlyBehind = "poleCount" }, OfPoles("N.C.", "normally closed") with { OnlyBehind = "poleCount" },
+        .. from both in (string[])["N.O. N.C.", "N.C. N.O.", "N.O. COM N.C.", "N.C. COM N.O.", "N.O. C N.C.", "N.C. C N.O.", "COM N.O. N.C.", "COM N.C. N.O."] select OfPoles(both, "change-over") with { OnlyBehind = "poleCount" },
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        Fillers = ["WITH", "AND"],
         Usual = [CoilMarks.Mains("coilFrequency")],
         InTurns = [("coilVolts", "coilFrequency")],
-        Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
+        Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY", "FAN RELAY", "BLOWER RELAY", "SWITCHING RELAY", "GENERAL PURPOSE RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =
         [
@@ -83,6 +84,9 @@ public static class ContactorVocabulary
             PlateLimit.Of<Figures<Power>>("threePhaseHorsepower", "from 1/4 to 150 hp", all => all.All(power => Within.Span((double)power.Watts, 180, 112_000))),
         ],
     };
+
+    /// <summary>What poles do; beside other contacts that stand on plates it may be those that do it.</summary>
+    private static PlateWord OfPoles(string word, string action) => new("contactAction", word, action) { NeverBeside = "auxiliaries", NeverNextTo = ["pilotDuty", "hasInterlock"] };
 
     private static PlateLimit Amps(string field, double least, double most) =>
         PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));

@@ -43,6 +43,7 @@ public sealed class WordsOnPlatesTests
     [InlineData("RELAY, 1 POLE, N.C., COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("2P NC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("RELAY NC 24V COIL", "contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("FAN RELAY NC 24V COIL", "contactAction=normally closed; coilVolts=24 V")]
     [InlineData("RELAY N.O. 24V COIL", "contactAction=normally open; coilVolts=24 V")]
     [InlineData("RELAY NO 1 POLE 24V COIL", "poleCount=1 pole; contactAction=normally open; coilVolts=24 V")]
     [InlineData("SPST-NC COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
@@ -65,11 +66,51 @@ public sealed class WordsOnPlatesTests
     [InlineData("3 POLE 1 NC COIL 24V", "1 NC")]
     [InlineData("3P 1 NORMALLY CLOSED COIL 24V", "1 NORMALLY CLOSED")]
     [InlineData("3 POLE NO 12345 COIL 24V", "NO 12345")]
+    [InlineData("CONTACTOR 3 POLE NC 21-22 COIL 24V", "NC 21-22")] // EN 50005: 21-22 are the terminals of a small contact that opens
+    [InlineData("3 POLE 21-22 NC COIL 24V", "21-22 NC")]
+    [InlineData("3 POLE NC INTERLOCK COIL 24V", "NC INTERLOCK")]
+    [InlineData("3 POLE INTERLOCK NORMALLY CLOSED COIL 24V", "INTERLOCK NORMALLY CLOSED")]
+    [InlineData("3 POLE NORMALLY CLOSED INTERLOCK CONTACT COIL 24V", "NORMALLY CLOSED INTERLOCK CONTACT")]
+    [InlineData("3 POLE AUX CONTACT BLOCK NORMALLY CLOSED COIL 24V", "AUX CONTACT BLOCK NORMALLY CLOSED")]
+    [InlineData("3 POLE NO ENCLOSURE COIL 24V", "NO ENCLOSURE")] // it is without one
+    [InlineData("CONTACTOR NO COVER 3 POLE COIL 24V", "NO COVER")]
     public void What_auxiliary_contacts_do_says_nothing_of_poles(string plate, string left)
     {
         ReadPlate.Fields(Contactor, plate).ShouldBe("poleCount=3 poles; coilVolts=24 V");
         Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
     }
+
+    /// <summary>A pilot rating is that of small contacts, and an interlock or an overload relay has its own; whose NC it is beside them is not known.</summary>
+    [Theory]
+    [InlineData("3 POLE WITH OVERLOAD RELAY NC COIL 24V", "poleCount=3 poles; coilVolts=24 V", "WITH OVERLOAD | NC")]
+    [InlineData("3 POLE OVERLOAD RELAY NORMALLY CLOSED COIL 24V", "poleCount=3 poles; coilVolts=24 V", "OVERLOAD | NORMALLY CLOSED")]
+    [InlineData("3 POLE NC PILOT DUTY A600 COIL 24V", "poleCount=3 poles; coilVolts=24 V; pilotDuty=A600", "NC")]
+    [InlineData("3 POLE NORMALLY CLOSED PILOT DUTY A600 COIL 24V", "poleCount=3 poles; coilVolts=24 V; pilotDuty=A600", "NORMALLY CLOSED")]
+    [InlineData("3 POLE NC MECHANICAL INTERLOCK COIL 24V", "poleCount=3 poles; hasInterlock=yes; coilVolts=24 V", "NC")]
+    public void NC_beside_what_has_contacts_of_its_own_is_left_over(string plate, string read, string left)
+    {
+        ReadPlate.Fields(Contactor, plate).ShouldBe(read);
+        string.Join(" | ", Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.Select(one => one.Text)).ShouldBe(left);
+    }
+
+    /// <summary>NO behind NC may be a number's abbreviation.</summary>
+    [Theory]
+    [InlineData("RELAY NC NO. 1234 COIL 24V", "contactAction=normally closed; coilVolts=24 V", "NO. 1234")]
+    [InlineData("RELAY 1 POLE NC NO. 1234 COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V", "NO. 1234")]
+    [InlineData("RELAY NC NO. AB1234 COIL 24V", "contactAction=normally closed; coilVolts=24 V", "NO. AB1234")]
+    public void NO_of_a_number_behind_NC_makes_no_change_over(string plate, string read, string left)
+    {
+        ReadPlate.Fields(Contactor, plate).ShouldBe(read);
+        Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+    }
+
+    /// <summary>A common terminal beside both is that of change-over contacts.</summary>
+    [Theory]
+    [InlineData("RELAY NO COM NC COIL 24V")]
+    [InlineData("RELAY N.C./COM/N.O. COIL 24V")]
+    [InlineData("RELAY NO C NC COIL 24V")]
+    [InlineData("RELAY COM NO NC COIL 24V")]
+    public void NO_and_NC_with_a_common_between_change_over(string plate) => ReadPlate.Whole(Contactor, plate).ShouldBe("contactAction=change-over; coilVolts=24 V");
 
     /// <summary>Behind SPDT they are what its terminals are marked with.</summary>
     [Fact]
