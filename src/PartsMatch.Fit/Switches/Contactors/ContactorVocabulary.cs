@@ -43,8 +43,8 @@ public static class ContactorVocabulary
     ],
     [
         new("poleCount", "SPST", "1 pole"), new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
-        // One closes and one opens, so that neither stands for both.
-        new("poleCount", "SPNO SPNC", "2 poles"), new("contactAction", "SPNO SPNC", "change-over"), new("poleCount", "SPNC SPNO", "2 poles"), new("contactAction", "SPNC SPNO", "change-over"),
+        .. from both in (string[])["SPNO SPNC", "SPNC SPNO", "SPNO AND SPNC", "SPNC AND SPNO", "1 SPNO 1 SPNC", "1 SPNC 1 SPNO", "1 FORM A 1 FORM B", "1 FORM B 1 FORM A"] from said in (PlateWord[])[new("poleCount", both, "2 poles"), new("contactAction", both, "one of each")] select said,
+        .. from poles in (string[])["1 pole", "2 poles", "3 poles", "4 poles"] from form in (NamedText[])[new("A", "normally open"), new("B", "normally closed"), new("C", "change-over")] let word = $"{poles[0]} FORM {form.Name}" from said in (PlateWord[])[new("poleCount", word, poles), new("contactAction", word, form.Text)] select said,
         new("poleCount", "SPDT", "1 pole"), new("contactAction", "SPDT", "change-over"),
         new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"), new("poleCount", "DPNC", "2 poles"), new("contactAction", "DPNC", "normally closed"),
         new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),

@@ -25,14 +25,17 @@ public sealed class WordsOnPlatesTests
     [InlineData("VALVE NO 120/60", "normalState=normally open; coilVolts=120 V; coilFrequency=60 Hz")]
     public void Before_anything_else_it_says_normally_open(string plate, string read) => ReadPlate.Whole(SolenoidValve, plate).ShouldBe(read);
 
-    /// <summary>One contact of each: two poles, of which neither action is both's, as of change-over contacts neither side is.</summary>
+    /// <summary>One contact of each: two poles, of which neither action is both's. Form A closes, form B opens (trade terms of relays).</summary>
     [Theory]
     [InlineData("SPNO-SPNC COIL 24V")]
     [InlineData("SPNO/SPNC COIL 24V")]
     [InlineData("SPNC SPNO COIL 24V")]
     [InlineData("SPNO + SPNC COIL 24V")]
+    [InlineData("SPNO AND SPNC COIL 24V")]
+    [InlineData("1 SPNO 1 SPNC COIL 24V")]
+    [InlineData("1 FORM A + 1 FORM B COIL 24V")]
     public void One_contact_of_each_kind_is_no_contradiction_and_neither_of_the_two(string plate) =>
-        ReadPlate.Whole(Contactor, plate).ShouldBe("poleCount=2 poles; contactAction=change-over; coilVolts=24 V");
+        ReadPlate.Whole(Contactor, plate).ShouldBe("poleCount=2 poles; contactAction=one of each; coilVolts=24 V");
 
     /// <summary>Behind what it is called, or its poles, the short words say what its poles do, and the long ones do anywhere.</summary>
     [Theory]
@@ -48,6 +51,9 @@ public sealed class WordsOnPlatesTests
     [InlineData("RELAY NO 1 POLE 24V COIL", "poleCount=1 pole; contactAction=normally open; coilVolts=24 V")]
     [InlineData("SPST-NC COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("DPST NC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY 1 FORM B COIL 24V", "poleCount=1 pole; contactAction=normally closed; coilVolts=24 V")]
+    [InlineData("RELAY 2 FORM C COIL 24V", "poleCount=2 poles; contactAction=change-over; coilVolts=24 V")]
+    [InlineData("2 FORM A COIL 24V", "poleCount=2 poles; contactAction=normally open; coilVolts=24 V")]
     [InlineData("DPNC COIL 24V", "poleCount=2 poles; contactAction=normally closed; coilVolts=24 V")]
     [InlineData("2 POLE NORMALLY OPEN AUX 1 NC COIL 24V", "poleCount=2 poles; contactAction=normally open; auxiliaries=1 NC; coilVolts=24 V")]
     [InlineData("RELAY NO/NC COIL 24V", "contactAction=change-over; coilVolts=24 V")] // both: which is wired is asked

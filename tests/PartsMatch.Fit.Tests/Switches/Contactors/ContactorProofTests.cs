@@ -213,6 +213,20 @@ public sealed class ContactorProofTests
         }
     }
 
+    /// <summary>Of a pole that closes and one that opens neither stands for both: what is wired is asked.</summary>
+    [Theory]
+    [InlineData("", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=NC", "circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    public void One_of_each_is_judged_by_the_pole_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=one of each", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Which of two sides is wired tells whether they are to be closed; with both wired one of them always is.</summary>
     [Theory]
     [InlineData("", "staysIn=yes", Conclusion.ReadNext, "sidesWired")]

@@ -6,14 +6,14 @@ namespace PartsMatch.Fit.Switches.Contactors.Proof;
 internal static class MeasuredPoles
 {
     /// <summary>How it is asked for which side of change-over contacts is wired.</summary>
-    public const string WhichSide = "See which sides of its change-over contacts have a wire: the normally open one is closed with power, the other without.";
+    public const string WhichSide = "See which sides of its change-over contacts have a wire, or which of two poles that do not do the same: the normally open one is closed with power, the other without.";
 
-    /// <summary>What they do as the coil pulls in: of change-over contacts the side that is wired, or of new ones in the place of single ones the side that does as those did; change over where both sides are wired, and null where nobody said which. Poles that do not say it close, as most do (practice).</summary>
+    /// <summary>What they do as the coil pulls in: of change-over contacts the side that is wired, or of new ones in the place of single ones the side that does as those did; change over where both sides are wired, or both of a pole of each kind, and null where nobody said which. Poles that do not say it close, as most do (practice).</summary>
     /// <param name="need">The old one and its place.</param>
     /// <param name="measured">The one the readings were taken at.</param>
     public static ContactAction? ActionOf(ContactorNeed need, ContactorSpec measured) => measured.ContactAction is ContactAction.NormallyOpen or ContactAction.NormallyClosed
         ? measured.ContactAction
-        : need.Site.WiredAction ?? (need.Plate.ContactAction == ContactAction.ChangeOver ? null : need.Plate.ContactAction ?? ContactAction.NormallyOpen);
+        : need.Site.WiredAction ?? (need.Plate.ContactAction is ContactAction.ChangeOver or ContactAction.OneOfEach ? null : need.Plate.ContactAction ?? ContactAction.NormallyOpen);
 
     /// <summary>The same ruling, and it is asked which side of change-over contacts is wired.</summary>
     /// <param name="open">What is not known.</param>
