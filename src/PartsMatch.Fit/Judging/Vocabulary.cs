@@ -80,6 +80,9 @@ public sealed record PlateWord(string Field, string Word, string Value)
 
     /// <summary>Fields beside whose label or word it does not count, whatever value that has: the NC of 3P NC PILOT DUTY A600. Empty where it always does.</summary>
     public IReadOnlyList<string> NeverNextTo { get; init; } = [];
+
+    /// <summary>Values right behind which it does not count, nor right behind what the part is called where there are any: 1 NO 1 NC of 2 POLE 1 NO 1 NC may be the poles themselves. Empty where it always does.</summary>
+    public IReadOnlyList<NamedText> NeverBehind { get; init; } = [];
 }
 
 /// <summary>A second figure that belongs to a field's value: the volts beside a capacitor's µF. It is not taken for the volts of the supply.</summary>

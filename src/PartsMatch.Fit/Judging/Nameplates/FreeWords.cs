@@ -6,11 +6,15 @@ internal sealed class FreeWords(PlateText plate, Lexicon lexicon, List<Match>[] 
     /// <summary>What a word says where it stands; nothing where it is not its place.</summary>
     /// <param name="from">The token that it begins with.</param>
     /// <param name="word">The word.</param>
-    public List<WordEntry> Said(int from, Match word) => word.Node.Free.FindAll(entry => (entry.OnlyBehind is not { } field || IsBehind(from, word.End, field, entry.Field)) && (entry.NeverBeside is not { } other || !(IsBeside(from, word.End, other) || IsAnothers(from, word.End))) && !entry.NeverNextTo.Any(next => IsNextTo(from, word.End, next)));
+    public List<WordEntry> Said(int from, Match word) => word.Node.Free.FindAll(entry => (entry.OnlyBehind is not { } field || IsBehind(from, word.End, field, entry.Field)) && (entry.NeverBeside is not { } other || !(IsBeside(from, word.End, other) || IsAnothers(from, word.End))) && !entry.NeverNextTo.Any(next => IsNextTo(from, word.End, next)) && !(entry.NeverBehind.Count > 0 && IsBehindAny(from, word.End, entry.NeverBehind)));
 
     /// <summary>2 POLE NC, DPST NC, RELAY NC; not the NO of SPDT NO, which says the same field itself.</summary>
     private bool IsBehind(int from, int end, Field field, Field own) =>
         Match.Ending(matches, from).Exists(before => (before.Word.Node.IsName || before.Word.Announces(field) || before.Word.IsValueOf(field)) && !before.Word.IsValueOf(own) && Gaps.FromLabel(plate, before.From, from, end) is not null);
+
+    /// <summary>2 POLE 1 NO 1 NC, 4P (2 NO 2 NC), RELAY 1 NO 1 NC.</summary>
+    private bool IsBehindAny(int from, int end, IReadOnlyList<(Field Field, object Value)> values) =>
+        Match.Ending(matches, from).Exists(before => (before.Word.Node.IsName || before.Word.Node.Words.Exists(word => values.Contains((word.Field, word.Field.Form.ReadAny(word.Value).Value!)))) && Gaps.FromLabel(plate, before.From, from, end) is not null);
 
     /// <summary>NC AUX, AUX NC, 1 NC; not the NC of NC AUX 1 NO, whose label has its own.</summary>
     private bool IsBeside(int from, int end, Field field)

@@ -82,7 +82,12 @@ internal sealed class PlacementSearch
     /// <summary>TEAO, 48Y, SPDT; not the NO of 1 POLE NO 12345 or of RELAY NC NO. 1234, which is a number's.</summary>
     private void AddFree(int from, Match match)
     {
-        if (plate.IsWord(match.End - 1, "NO") && IsNumber(match.End)) return;
+        if (plate.IsWord(match.End - 1, "NO") && IsNumber(match.End))
+        {
+            AddStranger(match.End - 1, match.End);
+            return;
+        }
+
         if (free.Said(from, match) is { Count: > 0 } said) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. said.Select(word => Value(word, from, match.End))]));
     }
 

@@ -20,6 +20,9 @@ internal sealed record WordEntry(Field Field, string Value)
 
     /// <summary>The fields beside whose labels and words it does not count.</summary>
     public IReadOnlyList<Field> NeverNextTo { get; init; } = [];
+
+    /// <summary>The values right behind which it does not count.</summary>
+    public IReadOnlyList<(Field Field, object Value)> NeverBehind { get; init; } = [];
 }
 
 /// <summary>A mark of one of two connections.</summary>

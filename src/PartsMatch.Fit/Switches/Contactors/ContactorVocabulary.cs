@@ -52,6 +52,7 @@ public static class ContactorVocabulary
         OfPoles("NORMALLY OPEN", "normally open"), OfPoles("NORMALLY CLOSED", "normally closed"),
         OfPoles("N.O.", "normally open") with { OnlyBehind = "poleCount" }, OfPoles("N.C.", "normally closed") with { OnlyBehind = "poleCount" },
         .. from both in (string[])["N.O. N.C.", "N.C. N.O.", "N.O. COM N.C.", "N.C. COM N.O.", "N.O. C N.C.", "N.C. C N.O.", "COM N.O. N.C.", "COM N.C. N.O."] select OfPoles(both, "change-over") with { OnlyBehind = "poleCount" },
+        .. from open in Enumerable.Range(1, 3) from closed in Enumerable.Range(1, 3) select Counted(open, closed),
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
@@ -84,6 +85,17 @@ public static class ContactorVocabulary
             PlateLimit.Of<Figures<Power>>("threePhaseHorsepower", "from 1/4 to 150 hp", all => all.All(power => Within.Span((double)power.Watts, 180, 112_000))),
         ],
     };
+
+    /// <summary>Contacts that are counted by what they do; behind as many poles they may be these.</summary>
+    private static PlateWord Counted(int open, int closed)
+    {
+        var count = FormattableString.Invariant($"{open} NO {closed} NC");
+        return new("auxiliaries", count, count)
+        {
+            NeverNextTo = ["contactAction"],
+            NeverBehind = [.. ((int[])[open, closed, open + closed]).Where(poles => poles <= 4).Select(poles => new NamedText("poleCount", FormattableString.Invariant($"{poles}P")))],
+        };
+    }
 
     /// <summary>What poles do; beside other contacts that stand on plates it may be those that do it.</summary>
     private static PlateWord OfPoles(string word, string action) => new("contactAction", word, action) { NeverBeside = "auxiliaries", NeverNextTo = ["pilotDuty", "hasInterlock"] };

@@ -99,6 +99,48 @@ public sealed class WordsOnPlatesTests
         string.Join(" | ", Families.Find(Contactor)!.ReadNameplate(plate).Leftovers.Select(one => one.Text)).ShouldBe(left);
     }
 
+    /// <summary>Contacts counted behind as many poles, or behind what a relay is called, may be these, or small ones beside them.</summary>
+    [Theory]
+    [InlineData("RELAY 2 POLE (1 NO 1 NC) COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("4 POLE 2NO+2NC COIL 24V", "poleCount=4 poles; coilVolts=24 V")]
+    [InlineData("3 POLE 3 NO 1 NC COIL 24V", "poleCount=3 poles; coilVolts=24 V")]
+    [InlineData("RELAY DPST 2 NC COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("RELAY 2 NC COIL 24V", "coilVolts=24 V")]
+    [InlineData("RELAY 1 NO 1 NC COIL 24V", "coilVolts=24 V")]
+    [InlineData("RELAY CONTACTS 1 NO 1 NC COIL 24V", "coilVolts=24 V")]
+    [InlineData("RELAY COIL 24V NC", "coilVolts=24 V")]
+    [InlineData("CONTACTOR 3 POLE NC INTERLOCK COIL 24V", "poleCount=3 poles; coilVolts=24 V")]
+    public void Contacts_that_may_be_the_poles_or_others_are_in_doubt(string plate, string read)
+    {
+        ReadPlate.Fields(Contactor, plate).ShouldBe(read);
+        Families.Find(Contactor)!.ReadNameplate(plate).Doubted.ShouldContain("contactAction");
+    }
+
+    /// <summary>Two contacts, so that neither the action nor the one pole of either is the relay's.</summary>
+    [Theory]
+    [InlineData("SPNO 10 A RES ¦SPNC 10 A RES ¦COIL 24 V")]
+    [InlineData("RELAY SPNO ¦SPNC ¦COIL 24 V ¦10 A RES")]
+    public void Two_single_poles_that_differ_are_not_one(string plate)
+    {
+        var reading = Families.Find(Contactor)!.ReadNameplate(plate);
+        reading.Contradictions.ShouldHaveSingleItem().Fields.ShouldBe(["contactAction"]);
+        reading.Doubted.ShouldBe(["poleCount", "contactAction"]);
+        reading.Fields.Select(field => field.Field.Name).ShouldBe(["coilVolts", "resistiveAmps"]);
+    }
+
+    [Theory]
+    [InlineData("3P 1NO+1NC COIL 24V", "poleCount=3 poles; auxiliaries=1 NO + 1 NC; coilVolts=24 V")]
+    [InlineData("2 POLE COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("CONTACTOR NO 12345 2 POLE COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("2 POLE NO 12345 COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("2 POLE FILE NO 123 COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    [InlineData("2 POLE MODEL NO. AB12 COIL 24V", "poleCount=2 poles; coilVolts=24 V")]
+    public void A_plate_that_names_no_contacts_of_its_poles_is_silent_on_them(string plate, string read)
+    {
+        ReadPlate.Fields(Contactor, plate).ShouldBe(read);
+        Families.Find(Contactor)!.ReadNameplate(plate).Doubted.ShouldNotContain("contactAction");
+    }
+
     /// <summary>NO behind NC may be a number's abbreviation.</summary>
     [Theory]
     [InlineData("RELAY NC NO. 1234 COIL 24V", "contactAction=normally closed; coilVolts=24 V", "NO. 1234")]

@@ -213,6 +213,25 @@ public sealed class ContactorProofTests
         }
     }
 
+    /// <summary>A plate that says NC somewhere is not silent: that most poles close (practice) is not taken of it, and condemns and clears none.</summary>
+    [Theory]
+    [InlineData("RELAY SPNO 10 A RES SPNC 10 A RES 120 V COIL 24 V 60 HZ", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V")]
+    [InlineData("RELAY SPNO 10 A RES SPNC 10 A RES 120 V COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY DPST 2 NC COIL 24 V 60 HZ", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120/120 V")]
+    [InlineData("RELAY DPST 2 NC COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY 2 NC COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY COIL 24 V 60 HZ NC", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("CONTACTOR 3 POLE NC 21-22 COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V")]
+    [InlineData("CONTACTOR 3 POLE NC INTERLOCK COIL 24 V 60 HZ", "coilVolts=24 V; pullsIn=yes; legAmps=0/0/0 A; dropVolts=240/240/240 V")]
+    public void What_a_plate_leaves_in_doubt_is_asked(string plate, string readings)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(plate, [], []));
+        var diagnosis = ContactorFamily.Contactor.BeforeCondemning(need.Need, Named.Record<ContactorReadings>(readings));
+        (diagnosis.Conclusion, diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Conclusion.ReadNext, Side.Plate, "contactAction"), diagnosis.Sentence);
+        var typed = ContactorFamily.Contactor.ReadNeed(new(plate, Named.Texts("contactAction=normally open"), []));
+        (ContactorFamily.Contactor.BeforeCondemning(typed.Need, Named.Record<ContactorReadings>(readings)).Next?.Field).ShouldNotBe("contactAction");
+    }
+
     /// <summary>Of a pole that closes and one that opens neither stands for both: what is wired is asked.</summary>
     [Theory]
     [InlineData("", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "sidesWired")]

@@ -10,7 +10,7 @@ public readonly record struct ActionFacet(ContactAction? Action);
 
 /// <summary>Do the contacts close, open or change over as the old ones did?</summary>
 /// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>, and for one of each kind <see cref="OneOfEach"/>.
-/// Poles that do not say it are taken to close as the coil pulls in, as most do: the answer says so, and none fails by it.</remarks>
+/// Poles that do not say it are taken to close as the coil pulls in, as most do: the answer says so, and none fails by it. Not where the plate says something of it that was not taken.</remarks>
 public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, ContactorSources.ContactAction, new(0.3, 0.4, 1))
 {
     /// <summary>The rule for all contacts, as contactors speak of it.</summary>
@@ -25,7 +25,7 @@ public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, Ac
     /// <inheritdoc/>
     public override Finding Judge(ContactorNeed need, ActionFacet facet)
     {
-        var old = Old(need.Plate, need.Site);
+        var old = Old(need);
         if (old.Marked == ContactAction.OneOfEach) return OneOfEach.InItsPlace(old.Wired, facet.Action);
         return facet.Action == ContactAction.OneOfEach ? Rule.Misread(old) ?? ByOneOfEach(old, need.Site.LinesSwitched) : Rule.Judge(old, facet.Action);
     }
@@ -40,5 +40,5 @@ public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, Ac
         : Rule.Unmarked;
 
     /// <summary>What is known of an old one's contacts.</summary>
-    private static OldAction<ContactAction> Old(ContactorSpec plate, ContactorSite site) => new(plate.ContactAction, site.WiredAction, plate.PoleCount is null ? null : ContactAction.NormallyOpen, $"a contactor's pole");
+    private static OldAction<ContactAction> Old(ContactorNeed need) => new(need.Plate.ContactAction, need.Site.WiredAction, need.Plate.PoleCount is null || need.Doubts("contactAction") ? null : ContactAction.NormallyOpen, $"a contactor's pole");
 }

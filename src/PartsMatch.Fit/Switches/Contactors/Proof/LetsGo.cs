@@ -13,7 +13,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
         ContactAction.NormallyOpen => OfNormallyOpen(one),
         ContactAction.NormallyClosed => OfNormallyClosed(one),
         ContactAction.ChangeOver => one.Readings.StaysIn == true ? Ruling.CantTell($"A normally open and a normally closed side of its contacts are wired, and one of them is always closed.") : null,
-        _ => one.StaysIn == true || one.AmpsUnheld is not null ? Ruling.CantTell($"Contacts are closed without power; whether the side of them that is wired is to be open then is not known.").ThenSeeWhichSide() : null,
+        _ => one.StaysIn == true || one.AmpsUnheld is not null ? Ruling.CantTell($"Contacts are closed without power; whether the side of them that is wired is to be open then is not known.").ThenSeeWhichSide(one) : null,
     };
 
     private static Ruling? OfNormallyOpen(ContactorCase one) => (one.StaysIn, one.CannotHold) switch

@@ -81,6 +81,13 @@ public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContact
     public void The_change_names_the_side_to_use() => Judge("contactAction=NC", "", "contactAction=change-over").Changes.ShouldHaveSingleItem().Text.ShouldBe("use the normally closed side, and leave the other unused");
 
     [Theory]
+    [InlineData("2 POLE COIL 24V", "Meets")]
+    [InlineData("RELAY DPST 2 NC COIL 24V", "Unknown")]
+    [InlineData("2 POLE NC INTERLOCK COIL 24V", "Unknown")]
+    public void Nothing_is_taken_of_a_plate_that_says_something_of_it(string plate, string verdict) =>
+        $"{new ActionOfContacts().Judge(new(Fit.Switches.Contactors.ContactorFamily.Contactor.ReadNeed(new(plate, [], [])).Need), new(Fit.Switches.Contactors.ContactAction.NormallyOpen)).Verdict}".ShouldBe(verdict);
+
+    [Theory]
     [InlineData("contactAction=NO", "Its contacts do as the old ones did: normally open. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.")]
     [InlineData("", "The old contacts: normally open; what this one's do is not known. What the old ones do is not marked: normally open is taken, as a contactor's pole mostly does.")]
     public void What_was_taken_is_told(string part, string sentence) => Judge("poleCount=2P", "", part).Sentence.ShouldBe(sentence);
