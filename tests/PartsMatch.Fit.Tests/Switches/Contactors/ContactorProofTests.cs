@@ -12,6 +12,7 @@ namespace PartsMatch.Fit.Tests.Switches.Contactors;
 [Trait("Source", "reading.contactorChatters")]
 [Trait("Source", "reading.contactsLook")]
 [Trait("Source", "reading.contactsWelded")]
+[Trait("Source", "reading.polesFollow")]
 [Trait("Source", "reading.contactDrop")]
 [Trait("Source", "reading.contactAmps")]
 [Trait("Source", "reading.terminalHeat")]
@@ -283,10 +284,35 @@ public sealed class ContactorProofTests
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1.01 V", Conclusion.NothingWrongFound, null)]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=6 A", Conclusion.PartHasFailed, null)]
-    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=0 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=0 A", Conclusion.ReadNext, "polesFollow")] // what hangs on it may be cut off
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")] // the other pole stops all of it
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A; polesFollow=no", Conclusion.PartHasFailed, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A; polesFollow=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=240/240 V; legAmps=0/0 A", Conclusion.NothingWrongFound, null)]
     public void Hardly_any_volts_across_a_pole_that_is_to_be_open_clear_no_welded_one(string plate, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {plate}", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.5/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1/0 V; isBurnt=no", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1.01/0 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A; polesFollow=no", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A; polesFollow=yes", Conclusion.NotThePart, null)] // a fuse, a line, or what hangs on it
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.1/0.1 V; legAmps=6/6 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("coilVolts=0 V; pullsIn=yes; circuitCalls=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("coilVolts=0 V; pullsIn=yes; circuitCalls=no; dropVolts=0/0 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")]
+    public void Few_volts_without_current_clear_no_normally_closed_contacts_that_were_not_seen_closed(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=NC; poleCount=2P", readings, "loadVolts=240 V");
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }

@@ -10,7 +10,7 @@ public static class ContactorProof
 {
     /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks.</summary>
     public static IReadOnlyList<ReadingRule<ContactorCase>> Rules { get; } =
-        [new LookAtContacts(), new OhmsOfCoil(), new DropAcrossPoles(), new LetsGo(), new CalledFor(), new VoltsAtCoil(), new PullsIn(), new HoldsQuietly(), new AmpsOfLegs(), new HeatOfTerminals(), new FirstReading()];
+        [new LookAtContacts(), new OhmsOfCoil(), new PolesFollow(), new DropAcrossPoles(), new LetsGo(), new CalledFor(), new VoltsAtCoil(), new PullsIn(), new HoldsQuietly(), new AmpsOfLegs(), new HeatOfTerminals(), new FirstReading()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(ContactorNeed need, ContactorReadings readings)
@@ -46,7 +46,7 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
     public override Ruling? Judge(ContactorCase one) => one switch
     {
         { New: not null } => null,
-        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
+        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: null, PolesFollow: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
         { Readings.PullsIn: null, StaysIn: null, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
         { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => AfterItPulledIn(one),
         _ => null,
