@@ -142,7 +142,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var follows = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))) : null;
         var (plate, deductions) = follows?.Told ?? rules.Deduce(read);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(new(plate, site) { PlateMemory = follows?.Memory, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        return new(new(plate, site) { PlateAsRead = read, PlateMemory = follows?.Memory, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
         {
             Nameplate = nameplate,
             Deductions = [.. deductions, .. siteDeductions],

@@ -15,7 +15,15 @@ public abstract record Readings;
 /// <remarks>Needs are equal when plate, site and what is doubted of the plate are; a changed copy remembers nothing of what follows from another need.</remarks>
 public sealed record Need(Spec Plate, Site Site)
 {
-    private Need(Need other) => (Plate, Site, Doubted, Memory) = (other.Plate, other.Site, other.Doubted, new());
+    private Need(Need other) => (Plate, Site, PlateAsRead, Doubted, Memory) = (other.Plate, other.Site, other.PlateAsRead, other.Doubted, new());
+
+    /// <summary>What the old part was, with what could be deduced.</summary>
+    public Spec Plate
+    {
+        get;
+        init => (field, PlateAsRead) = (value, null);
+    }
+    = Plate;
 
     /// <summary>Names of fields of which the plate's text says something that was not taken: nothing is taken of them for its being silent. A field that is known all the same may be among them.</summary>
     public IReadOnlyList<string> Doubted { get; init; } = [];
@@ -25,6 +33,9 @@ public sealed record Need(Spec Plate, Site Site)
 
     /// <summary>What was worked out of its plate alone, where others have the same one: that of a catalogue entry. Null elsewhere, and of a changed copy.</summary>
     internal NeedMemory? PlateMemory { get; init; }
+
+    /// <summary>The plate before anything was deduced from it; null where it was not read, and of a copy with another plate.</summary>
+    internal Spec? PlateAsRead { get; init; }
 
     /// <inheritdoc/>
     public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site) && Doubted.SequenceEqual(other.Doubted);
@@ -51,16 +62,19 @@ public readonly struct Need<TSpec, TSite>
     public Need(TSpec plate, TSite site)
     {
         (Plate, Site, memory, doubted) = (plate, site, new(), []);
-        plateMemory = memory;
+        (PlateAsRead, plateMemory) = (plate, memory);
     }
 
-    internal Need(Need need) => (Plate, Site, memory, plateMemory, doubted) = ((TSpec)need.Plate, (TSite)need.Site, need.Memory, need.PlateMemory ?? need.Memory, need.Doubted);
+    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, plateMemory, doubted) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.PlateMemory ?? need.Memory, need.Doubted);
 
     /// <summary>What the old part was.</summary>
     public TSpec Plate { get; }
 
     /// <summary>What the new one will meet.</summary>
     public TSite Site { get; }
+
+    /// <summary>The old part before anything was deduced, for what a deduction takes for granted; with it where that is not known.</summary>
+    public TSpec PlateAsRead { get; }
 
     /// <summary>Whether the plate's text says something of a field that was not taken, so that it is not silent on it.</summary>
     /// <param name="field">The field's name.</param>

@@ -15,6 +15,12 @@ public sealed record PlateLabel(string Field, params string[] Labels)
     /// <summary>Whether the words count only behind their figure: 4P.</summary>
     public bool OnlyBehind { get; init; }
 
+    /// <summary>Whether the words count only before their figure: AUTO RESET 300 PSI, but not CUT-OUT 400 PSI AUTO RESET.</summary>
+    public bool OnlyBefore { get; init; }
+
+    /// <summary>Whether the words stand behind their figure as often as before it, where no field holds it: 33 VA INRUSH, INRUSH 33 VA.</summary>
+    public bool OnEitherSide { get; init; }
+
     /// <summary>Fields right behind whose figure these words take one that has no unit: AT 240 behind amps or horsepower. Empty when they do anywhere.</summary>
     public IReadOnlyList<string> BareBehind { get; init; } = [];
 

@@ -32,9 +32,9 @@ public static class HighSpeed
         points.Count == 1 ? [points[0].Value]
         : supplyHertz is { } hertz && Distinct(points, hertz) is { Count: > 0 } there ? there : Distinct(points, double.NaN);
 
-    /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and not several speeds.</summary>
+    /// <summary>Whether two figures may be one speed at 50 and 60 Hz, because the plate names no frequency and does not count them as speeds.</summary>
     public static bool MayBeByFrequency(MotorSpec spec) =>
-        spec.Frequency is null && spec.Speeds is not > 1 && (spec.Speed is { Count: > 1 } || spec.Power is { Count: > 1 })
+        spec.Frequency is null && !RatedSpeeds.AreCounted(spec) && (spec.Speed is { Count: > 1 } || spec.Power is { Count: > 1 })
             && (RatedSpeeds.Step(spec, Mains) || RatedSpeeds.Step(spec, [.. Mains.Reverse()]));
 
     /// <summary>The different figures that hold at a frequency, each once; all of them at NaN.</summary>

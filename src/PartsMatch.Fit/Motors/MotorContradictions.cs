@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Motors.Running;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
 
@@ -11,7 +10,7 @@ public static class MotorContradictions
     /// <summary>Shafts within this are the same (practice).</summary>
     internal const double SameShaftMillimetres = 0.04;
 
-    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfFrequency, SpeedOfPoles, StarDeltaOfVolts, PowerOfAmps, PowerOfFactor, PowerBalance.InAndOut, PowerBalance.OfEfficiency, PowerOfType, ShaftOfFrame];
+    private static readonly Func<MotorSpec, IEnumerable<Contradiction>>[] Rules = [Counts, PhaseOfType, CapacitorOfType, SpeedOfFrequency, SpeedOfPoles, StarDeltaOfVolts, LineBalance.OfAmps, PowerBalance.InTwice, TypeFigures.Contradictions, ShaftOfFrame];
 
     /// <summary>All that disagree.</summary>
     public static IReadOnlyList<Contradiction> Find(MotorSpec spec) => [.. Rules.SelectMany(rule => rule(spec))];
@@ -84,58 +83,10 @@ public static class MotorContradictions
         }
     }
 
-    private static IEnumerable<Contradiction> PowerOfAmps(MotorSpec spec)
-    {
-        // Neither what a motor gives nor what it takes is more. With the phases unknown the larger product is the limit, so that nothing possible is called impossible.
-        var phases = spec.Phase == Phases.Single ? 1 : Math.Sqrt(3);
-        foreach (var row in Ratings.Of(spec).Rows)
-        {
-            if (row is not { Power: { } power, Volts: { } volts, FullLoadAmps: { } amps }) continue;
-            var most = phases * Math.Max(Math.Max(volts.First.Volts * amps.First.Amperes, volts.Last.Volts * amps.Last.Amperes), amps.HasTwoEnds ? 0 : volts.Last.Volts * amps.First.Amperes);
-            if (Within.AtMost((double)power.Watts, most)) continue;
-            yield return new(
-                ["power", "voltage", "fullLoadAmps"],
-                FormattableString.Invariant($"{Deducing.Text(power)}{(spec.PowerMeaning == PowerMeaning.Output ? " at the shaft" : string.Empty)} is {power.Watts:0} W, more than the {most:0} VA of {Deducing.Text(new Taps(volts))} and {Deducing.Text(new Amps(amps))}."),
-                MotorSources.Energy);
-        }
-    }
-
     private static IEnumerable<Contradiction> StarDeltaOfVolts(MotorSpec spec)
     {
         if (spec is not { StarDelta: true, Voltage: { } volts } || StarAndDelta.AreVolts(spec)) yield break;
         yield return new(["starDelta", "voltage"], $"Δ and Y belong to two voltages that stand 1 to √3, such as 230/400 V, but the plate says {Deducing.Text(volts)}.", MotorSources.StarDelta);
-    }
-
-    private static IEnumerable<Contradiction> PowerOfFactor(MotorSpec spec) => PowerOfAmps(spec).Any() ? [] : PowerBalance.OfPowerFactor(spec);
-
-    /// <summary>Power that volts, amps and the type's efficiency and power factor do not leave room for. More than all the volt-amperes is said by energy alone.</summary>
-    private static IEnumerable<Contradiction> PowerOfType(MotorSpec spec)
-    {
-        if (ShaftByAmps.Of(spec) is not { } shaft || PowerOfAmps(spec).Any() || PowerOfFactor(spec).Any()) yield break;
-        var powers = HighSpeed.Watts(spec);
-        foreach (var (_, watts) in powers)
-        {
-            if (GoesWith(spec, watts, shaft)) continue;
-            yield return NoPower(spec, watts, FormattableString.Invariant($", which leave {shaft.ToString("0")} W at the shaft of {(spec.Type is { } known ? MotorKinds.Some(known) : "any type of motor")}"));
-            yield break;
-        }
-
-        // Bands that hold several types leave room that none of these has by itself.
-        MotorSpec[] possible = [.. MotorKinds.Possible(spec).Select(type => spec with { Type = type })];
-        if (possible.Length == 0 || Array.Exists(possible, one => ShaftByAmps.Of(one) is { } its && powers.All(power => GoesWith(one, power.Value, its)))) yield break;
-        yield return NoPower(spec, powers.Max(power => power.Value), ", whichever type of motor it is");
-    }
-
-    private static bool GoesWith(MotorSpec spec, double watts, Band shaft)
-    {
-        var (output, input) = (Band.Exactly(watts).Shared(shaft), (TypeBands.Likely(spec).Efficiency * watts).Shared(shaft));
-        return (spec.PowerMeaning switch { PowerMeaning.Output => output, PowerMeaning.Input => input, _ => output ?? input }) is not null;
-    }
-
-    private static Contradiction NoPower(MotorSpec spec, double watts, string because)
-    {
-        var meant = spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," };
-        return new(["type", "power", "voltage", "fullLoadAmps"], $"{new RatedWatts(watts)}{meant} does not go with the plate's volts and amps{because}.", TypeBands.Likely(spec).Source);
     }
 
     private static IEnumerable<Contradiction> ShaftOfFrame(MotorSpec spec)

@@ -10,7 +10,7 @@ public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
     public static (MotorSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(MotorSpec spec) =>
-        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, PowerBalance.Meaning, PowerBalance.Efficiency, StandardOfMarks, StarDeltaOfVolts, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
+        Deducing.Apply(spec, PhaseOfType, PowerAtShaft, PowerBalance.MeaningBesideInput, LineBalance.Meaning, PowerBalance.Efficiency, StandardOfMarks, StarDeltaOfVolts, SpeedsCounted, PolesOfSpeed, FaceOfFrame, ShaftOfFrame, FeetOfFrame);
 
     /// <summary>What follows for the site from the old motor.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>

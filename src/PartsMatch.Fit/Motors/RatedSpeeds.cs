@@ -31,11 +31,14 @@ public static class RatedSpeeds
     }
 
     /// <summary>Whether the rows are one speed at several frequencies: all that stands side by side steps as those do.</summary>
-    internal static bool AreByFrequency(MotorSpec spec) => spec.Frequency is { Count: > 1 } frequency && Step(spec, [.. frequency.Select(one => one.Hertz)]);
+    internal static bool AreByFrequency(MotorSpec spec) => spec.Frequency is { Count: > 1 } frequency && !AreCounted(spec) && Step(spec, [.. frequency.Select(one => one.Hertz)]);
+
+    /// <summary>Whether the plate counts as many speeds as it rates.</summary>
+    internal static bool AreCounted(MotorSpec spec) => spec.Speeds is > 1 and var speeds && speeds == Math.Max(spec.Speed?.Count ?? 0, spec.Power?.Count ?? 0);
 
     /// <summary>Whether speeds step as the frequencies beside them would the other way round: 1140/950 rpm beside 50/60 Hz. Two speeds that the plate counts are no such pair.</summary>
     internal static bool AreCrossed(MotorSpec spec) =>
-        spec is { Frequency: { Count: > 1 } frequency, Speed: { Count: > 1 } speed, Speeds: not > 1 } && !AreByFrequency(spec)
+        spec is { Frequency: { Count: > 1 } frequency, Speed: { Count: > 1 } speed } && !AreCounted(spec) && !AreByFrequency(spec)
         && InStep([.. frequency.Select(one => one.Hertz).Reverse()], [.. speed.Select(one => one.RevolutionsPerMinute)], SpeedsInStep);
 
     /// <summary>Whether speeds and powers both step as frequencies do; a power that stays the same beside speeds that step does, too. Powers that do not step make two speeds of speeds that would.</summary>

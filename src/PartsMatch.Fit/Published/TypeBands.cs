@@ -12,8 +12,17 @@ namespace PartsMatch.Fit.Published;
 /// <param name="Source">Where the bands come from; from memory as soon as one of them is.</param>
 public sealed record TypeBand(MotorType? Type, Band Efficiency, Band PowerFactor, Band Breakdown, Source Source)
 {
+    /// <summary>So far beyond its bands a motor of the type may still lie: they are of common motors and mostly from memory (practice).</summary>
+    private const double Beyond = 0.1;
+
+    /// <summary>The efficiency that a plate of the type is not doubted for.</summary>
+    public Band PossibleEfficiency => Widened(Efficiency) is var wide ? wide with { High = Math.Min(wide.High, 1) } : default;
+
     /// <summary>Shaft watts a volt-ampere.</summary>
     public Band ShaftShare => Efficiency * PowerFactor;
+
+    /// <summary>What lies no further beyond a band than a motor of the type may.</summary>
+    public static Band Widened(Band band) => new(band.Low * (1 - Beyond), band.High * (1 + Beyond));
 }
 
 /// <summary>Efficiency, power factor and breakdown torque by type of motor.</summary>

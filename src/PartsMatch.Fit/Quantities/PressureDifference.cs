@@ -11,7 +11,7 @@ public readonly record struct PressureDifference(Pressure Value) : IHaveTextForm
     public static TextForm<PressureDifference> Form { get; } = new OwnQuantityForm<PressureDifference, Pressure>(
         new(
             "a pressure difference", "300 psi", 0, 20_000,
-            us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psid", "psig", "lb/in²", "lbf/in²", "#"),
+            us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psid", "psig", "lb/in²", "lbf/in²", "lb", "lbs", "#"),
             si: new(PressureUnit.Kilopascal, "kPa", 1),
             new UnitText(PressureUnit.Bar, "bar", 2),
             new UnitText(PressureUnit.Megapascal, "MPa", 3)),

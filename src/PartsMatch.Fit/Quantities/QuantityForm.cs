@@ -31,6 +31,7 @@ public sealed class QuantityForm<T> : TextForm<T>
         spellings = [.. all
             .SelectMany(unit => unit.Spellings.Append(unit.Symbol).Select(spelling => (spelling, unit)))
             .OrderByDescending(pair => pair.spelling.Length)];
+        UnitSpellings = [.. spellings.Select(pair => pair.Spelling)];
     }
 
     /// <summary>What the quantity is called, with its article: "a length".</summary>
@@ -67,7 +68,7 @@ public sealed class QuantityForm<T> : TextForm<T>
     public UnitText? Bare => Us == Si ? Us : null;
 
     /// <inheritdoc/>
-    public override IReadOnlyList<string> UnitSpellings => [.. spellings.Select(pair => pair.Spelling)];
+    public override IReadOnlyList<string> UnitSpellings { get; }
 
     /// <inheritdoc/>
     public override bool TakesFractions => Us.Fractions;

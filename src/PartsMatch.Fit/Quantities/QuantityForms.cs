@@ -11,6 +11,13 @@ public static class QuantityForms
     private static readonly UnitText Feet = new(LengthUnit.Foot, "ft", 0, false, "foot", "feet", "'");
     private static readonly UnitText Metres = new(LengthUnit.Meter, "m", 0, false, "metre", "metres", "meter", "meters");
 
+    // 20 in Hg, 20 in. vac., 20 inches of vacuum, 20" Hg: what counts down from the air is inches of mercury, whether they are named or not.
+    private static readonly IEnumerable<string> Vacuum =
+        from inches in (string[])["in", "in ", "in. ", "inch ", "inches ", "\"", "\" ", "″", "″ ", "”", "” "]
+        from what in (string[])["Hg", "Hg.", "Hg vac", "Hg vac.", "Hg vacuum", "vac", "vac.", "vacuum", "mercury", "of Hg", "of mercury", "of vacuum"]
+        where $"{inches}{what}" != "inHg"
+        select $"{inches}{what}";
+
     /// <summary>Shaft or input power; 0.1 W to 1 MW.</summary>
     public static QuantityForm<Power> Power { get; } = new(
         "a power", "1/4 hp", 0.1, 1e6,
@@ -84,11 +91,11 @@ public static class QuantityForms
     /// <summary>What a pressure gauge shows, zero being the air round it; a full vacuum to 20 MPa.</summary>
     public static QuantityForm<Pressure> GaugePressure { get; } = new(
         "a gauge pressure", "220 psi", -101.325, 20_000,
-        us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psig", "lb/in²", "lbf/in²", "#"),
+        us: new(PressureUnit.PoundForcePerSquareInch, "psi", 1, false, "psig", "lb/in²", "lbf/in²", "lb", "lbs", "#"),
         si: new(PressureUnit.Kilopascal, "kPa", 0, false, "kPag"),
         new UnitText(PressureUnit.Bar, "bar", 2, false, "barg", "bar g"),
         new UnitText(PressureUnit.Megapascal, "MPa", 3),
-        new UnitText(PressureUnit.InchOfMercury, "inHg", 1, false, "in Hg", "in. Hg", "inHg vac", "in Hg vac", "inHg vacuum", "in Hg vacuum") { CountsDown = true })
+        new UnitText(PressureUnit.InchOfMercury, "inHg", 1, false, [.. Vacuum]) { CountsDown = true })
     {
         Step = 100,
     };

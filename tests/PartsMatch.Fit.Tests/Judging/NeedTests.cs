@@ -40,6 +40,18 @@ public sealed class NeedTests
         Length.Judge(need, facet).Verdict.ShouldBe(Verdict.Meets);
     }
 
+    // 250 W are less than the 370 W that three phases are taken to give, and may be enough where the motor is electronically commutated: 0.60 · 370 = 222 W (from memory).
+    [Fact]
+    public void A_copy_knows_what_was_read_of_the_plate_until_it_has_another()
+    {
+        var power = MotorFamily.Motor.Aspects.Single(aspect => aspect.Name == "outputPower");
+        var facet = power.FacetOf(Named.Record<MotorSpec>("power=250 W; powerMeaning=output"));
+        var read = MotorFamily.Motor.ReadNeed(new(null, Named.Texts("phase=3; power=370 W"), [])).Need;
+        power.Judge(read, facet).Verdict.ShouldBe(Verdict.Unknown);
+        power.Judge(read with { }, facet).Verdict.ShouldBe(Verdict.Unknown);
+        power.Judge(read with { Plate = Named.Record<MotorSpec>("phase=3; power=370 W; powerMeaning=output") }, facet).Verdict.ShouldBe(Verdict.Fails);
+    }
+
     [Fact]
     public void Needs_are_equal_by_plate_and_site_whatever_was_worked_out_of_them()
     {

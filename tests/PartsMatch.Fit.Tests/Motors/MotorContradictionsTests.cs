@@ -41,6 +41,12 @@ public sealed class MotorContradictionsTests
     // Whatever the type and whatever the figure means: no motor leaves less than 22.8 W of 460 VA at the shaft, and of 16 W from the line at most 0.87 · 16 = 13.9 W.
     [InlineData("power=16 W; voltage=230 V; fullLoadAmps=2 A; phase=1", "type, power, voltage, fullLoadAmps", "16 W, at the shaft or from the line, does not go")]
     [InlineData("power=150 W; powerMeaning=input; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V", "type, power, voltage, fullLoadAmps", "whichever type")] // 0.7 · 150 = 105 W against 0.9 · 0.25 · 0.9 · 621 = 126 W of PSC; 0.87 · 150 = 131 W against 0.9 · 0.55 · 0.75 · 621 = 230 W of CSCR
+
+    // 0.25 · 200 = 50 to 140 W against 0.9 · 0.25 · 0.9 · 644 = 130 W of PSC, but that has at most 1.1 · 70 = 77 %; 0.87 · 200 = 174 W against 0.9 · 0.55 · 0.75 · 644 = 239 W of CSCR.
+    [InlineData("power=200 W; powerMeaning=input; efficiency=80 %; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V", "type, power, efficiency, voltage, fullLoadAmps", "200 W from the line does not go with efficiency 80 %, voltage 115/230 V, full-load amps 5.4/2.8 A, whichever type")]
+
+    // From memory, 10 % beyond: single-phase without a run capacitor are shaded-pole motors, to 33 %, and others from 45 %.
+    [InlineData("efficiency=40 %; phase=1; runCapacitor=none", "type, efficiency", "The efficiency 40 % does not go with phases and capacitor, whichever type")]
     [InlineData("type=PSC; phase=3", "type, phase", "single-phase")]
 
     // Published: NEMA MG 1 4.4.1, frame 48 has a 1/2 in shaft; IEC 60072-1 frame 71 has 14 mm (from memory).

@@ -70,6 +70,18 @@ public sealed class PowerBalanceTests
         if (isNamed) found[0].Fields.ShouldContain("efficiency");
     }
 
+    /// <summary>1/3 hp is 248.7 W, more than 16 W.</summary>
+    [Fact]
+    public void An_efficiency_that_no_motor_has_is_named_beside_watts_in_and_out_that_contradict_each_other() =>
+        Need("power=1/3 hp; inputPower=16 W; efficiency=6 %").Contradictions.Select(one => string.Join(", ", one.Fields)).ShouldBe(["power, inputPower", "efficiency"], ignoreOrder: true);
+
+    /// <summary>Worked by hand: of 370 W an electronically commutated motor leaves 0.60 to 0.85, 222 to 314.5 W; of 400 V × 4.2 A at least 0.9 · 0.60 · 0.35, 317.5 W. Neither 370 nor 966 to 1680 W of V·A·cos φ is the other.</summary>
+    [Theory]
+    [InlineData("", "type, power, voltage, fullLoadAmps, powerFactor")]
+    [InlineData("; powerMeaning=input", "type, power, voltage, fullLoadAmps")]
+    public void Watts_that_do_not_go_with_the_amps_at_any_power_factor_are_no_doubt_of_the_one_on_the_plate(string meaning, string fields) =>
+        string.Join(", ", Need($"type=ECM; power=370 W; voltage=230/400 V; fullLoadAmps=4.2 A; phase=1; powerFactor=1{meaning}").Contradictions.ShouldHaveSingleItem().Fields).ShouldBe(fields);
+
     /// <summary>Of 120.2 W from the line a permanent split capacitor motor gives 0.25 to 0.70: 30 to 84 W, and 10 % beyond 27 to 92.5 W.</summary>
     [Theory]
     [InlineData("power=100 W; type=PSC", true)]
@@ -84,6 +96,19 @@ public sealed class PowerBalanceTests
         var found = Need(power + Line).Contradictions;
         found.Count.ShouldBe(isNamed ? 1 : 0);
         if (isNamed) found[0].Sentence.ShouldContain("is neither the 120 W");
+    }
+
+    /// <summary>62 % of the 120.2 W from the line is what such a motor gives; 97 % of them is more than any single-phase one does, 0.87 and 10 % beyond 0.957.</summary>
+    [Theory]
+    [InlineData("type=PSC; power=75 W; powerMeaning=input", "75 W from the line is not the 120 W")]
+    [InlineData("power=116 W; powerMeaning=output", "116 W at the shaft is not what any type of motor that it may be gives at the shaft of the 120 W")]
+    [InlineData("type=PSC; power=75 W; powerMeaning=output", null)]
+    [InlineData("power=118 W; powerMeaning=input", null)]
+    public void Watts_that_volts_amps_and_power_factor_tell_otherwise_than_the_plate_are_named(string power, string? says)
+    {
+        var found = Need(power + Line).Contradictions;
+        found.Count.ShouldBe(says is null ? 0 : 1);
+        if (says is not null) found[0].Sentence.ShouldContain(says);
     }
 
     [Theory]
@@ -106,4 +131,17 @@ public sealed class PowerBalanceTests
     [InlineData("power=90/60 W; powerMeaning=output; inputPower=180/130 W; speed=1400/900 rpm", null)]
     [InlineData("power=90 W; powerMeaning=output", null)]
     public void Efficiency_is_output_over_input(string plate, string? efficiency) => Deduced(plate, "efficiency").ShouldBe(efficiency);
+
+    [Theory]
+    [InlineData("power=90 W; inputPower=180 W", "output")]
+    [InlineData("power=171.5 W; inputPower=180 W", "input")] // 5 % under is 171.4
+    [InlineData("power=171 W; inputPower=180 W", "output")]
+    [InlineData("power=180 W; inputPower=90 W", null)]
+    public void A_power_beside_what_the_motor_takes_is_what_comes_out_unless_it_is_the_same_figure(string plate, string? meaning) => Deduced(plate, "powerMeaning").ShouldBe(meaning);
+
+    [Theory]
+    [InlineData("power=423 W; powerMeaning=input; inputPower=571 W", true)]
+    [InlineData("power=560 W; powerMeaning=input; inputPower=571 W", false)] // 2 % under
+    public void Two_figures_of_what_a_motor_takes_contradict_each_other_where_they_differ(string plate, bool isNamed) =>
+        Need(plate).Contradictions.Select(one => string.Join(", ", one.Fields)).ShouldBe(isNamed ? ["power, powerMeaning, inputPower"] : []);
 }

@@ -51,6 +51,19 @@ public sealed class RatingsTests
         Rows("frequency=50/60 Hz; speed=1075/900 rpm").ShouldBe([" | 50/60 Hz |  | 1075 rpm | ", " | 50/60 Hz |  | 900 rpm | "]);
     }
 
+    // 340 over 290 W is 1.17, 60 over 50 Hz 1.2. Six speeds are rated at two frequencies, two speeds have a power each.
+    [Theory]
+    [InlineData("frequency=50/60 Hz; power=290/340 W; speeds=6", " | 50 Hz | 290 W |  | ")]
+    [InlineData("frequency=50/60 Hz; power=290/340 W; speeds=2", " | 50/60 Hz | 290 W |  | ")]
+    public void Powers_that_are_as_many_as_the_plate_counts_speeds_are_those_of_its_speeds(string plate, string row) => Rows(plate)[0].ShouldBe(row);
+
+    [Fact]
+    public void Powers_that_may_be_of_two_frequencies_are_no_speeds_in_use()
+    {
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts("power=290/340 W; speeds=6"), [])).Deductions.ShouldNotContain(one => one.Field == "speedsUsed");
+        MotorFamily.Motor.ReadNeed(new(null, Named.Texts("power=290/340 W; speeds=2"), [])).Deductions.ShouldContain(one => one.Field == "speedsUsed");
+    }
+
     [Theory]
     [InlineData("power=3/4-1/2-1/3 hp; speed=1725/1140 rpm", "power")]
     [InlineData("voltage=115/230 V; fullLoadAmps=1/2/3 A", "fullLoadAmps")]

@@ -17,5 +17,5 @@ internal sealed class BracketSearch(PlateText plate, Lexicon lexicon, ValueReade
     }
 
     /// <summary>Whether the bracket closes before the unit or behind it.</summary>
-    private bool Closes(int unit, int to) => plate.Gap(unit).Trim() is ")" || (to < plate.Count ? plate.Gap(to) : plate.Text.AsSpan(plate.Tokens[to - 1].End)).TrimStart().StartsWith(")");
+    private bool Closes(int unit, int to) => plate.Gap(unit).Trim() is ")" || plate.Behind(to) is [')', ..];
 }

@@ -54,6 +54,17 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
     public bool IsBare(int from, int to) => Ends(from).Contains(to);
 
+    /// <summary>Where a figure without a unit begins that ends right before a token, from another on; null when none does.</summary>
+    public int? BareBefore(int from, int at)
+    {
+        for (var figure = Math.Max(from, at - (2 * MostPieces)); figure < at; figure++)
+        {
+            if (IsBare(figure, at)) return figure;
+        }
+
+        return null;
+    }
+
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
     public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
 
@@ -78,6 +89,9 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     /// <summary>Whether a figure of one of some fields ends right before a token, by its label or by its unit: 30 FLA, 30 A.</summary>
     public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
         at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
+
+    /// <summary>Whether a figure with one of some units ends right before a token: 125 VA.</summary>
+    public bool StandsBehind(int at, IEnumerable<string> units) => at < plate.Count && plate.SameLine(at) && plate.Is(at - 2, TokenKind.Number) && units.Any(unit => plate.IsWord(at - 1, unit));
 
     /// <summary>The token behind ±5 F, TOL 6 % or 6 % TOL; null when none begins with a token.</summary>
     private int? ToleranceEnd(int at)

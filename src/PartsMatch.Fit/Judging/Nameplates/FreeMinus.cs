@@ -2,7 +2,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>A minus with a space on both sides between a label and its figure, CUT-OUT - 10 F: a dash on one plate, and the sign of the figure on the next.</summary>
 /// <remarks>
-/// It is a dash where the figure cannot be below zero, and where the plate puts such a dash before one that cannot; a sign where another labelled figure has a free plus. With neither, both ways are possible, and neither is taken.
+/// It is a dash where the figure cannot be below zero, and where the plate puts such a dash before one that cannot; a sign where another labelled figure has a free plus. With neither, or with both, both ways are possible, and neither is taken.
 /// </remarks>
 internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSearch values, ValueReader reader)
 {
@@ -15,9 +15,11 @@ internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSea
     /// <summary>The values at a label that begin with a token, as they may be meant.</summary>
     public IEnumerable<Found> Meant(int at, LabelEntry label, List<Found> found)
     {
-        if (!IsBefore(at) || (hasDashes ??= Labelled(IsBefore).Any(IsDash))) return found;
+        if (!IsBefore(at)) return found;
+        var isDash = hasDashes ??= Labelled(IsBefore).Any(IsDash);
         var isSign = hasSigns ??= Labelled(figure => Gaps.EndsInFreePlus(plate.Gap(figure))).Any();
-        return found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one]);
+        if (isDash && !isSign) return found;
+        return found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign && !isDash ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one]);
     }
 
     private bool IsBefore(int at) => plate.Is(at, TokenKind.Number) && Gaps.EndsInFreeMinus(plate.Gap(at));

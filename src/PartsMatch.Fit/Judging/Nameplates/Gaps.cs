@@ -27,6 +27,9 @@ internal static class Gaps
     /// <summary>208 - 230, -30 / +15, -30 °C...+15 °C: a slash, a dash or dots, of which either end is no figure by itself.</summary>
     public static bool PartsFigure(ReadOnlySpan<char> gap) => WithoutPlus(gap).Trim() is ['/' or '-' or '–'] || WithoutPlus(gap) is "…" or "..." or "..";
 
+    /// <summary>12 IN. VAC. - 80 PSI: what stands behind a word, without the stop of its abbreviation.</summary>
+    public static ReadOnlySpan<char> WithoutStop(ReadOnlySpan<char> gap) => gap is ['.', ' ', ..] ? gap[1..] : gap;
+
     /// <summary>Whether a plus is the sign of the figure behind it: OPENS +2 C, OPENS + 2 C. One that touches what stands before it joins two.</summary>
     public static bool EndsInPlus(ReadOnlySpan<char> gap) =>
         gap.TrimEnd() is [.., var before, '+'] && (char.IsWhiteSpace(before) || Characters.Divides(before) || before is '/' or '-' or '–' or '.');

@@ -5,7 +5,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// Covering alone would let each figure slide to the next label, for then only the last is left over.
 /// Where all figures of the row have units, 28 BAR CUT-OUT 24 BAR CUT-IN 18 BAR, or a label with its figure before it comes first, the labels may as well stand behind theirs: then nothing is taken away.
 /// </remarks>
-internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>[] matches, FigureReach reach)
+internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>[] matches, FigureReach reach, RepeatedFigures repeated)
 {
     private readonly HashSet<Field> settings = [.. lexicon.UnlessOthers.Values.SelectMany(fields => fields)];
 
@@ -20,7 +20,7 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>
 
     private bool IsLent(Placement one, Field field, ILookup<int, Placement> own)
     {
-        if (reach.Ends(one.From).Select(end => reach.UnitEnd(field, end)).FirstOrDefault(end => end is not null) is not { } unit) return false;
+        if (reach.Ends(one.From).Select(end => reach.UnitEnd(field, end) ?? repeated.InBrackets(field, end)).FirstOrDefault(end => end is not null) is not { } unit) return false;
         var label = Enumerable.Range(unit, Math.Max(0, one.To - unit)).FirstOrDefault(at => own[at].Any(other => other.Values[0].Field == field && other.To > one.To), -1);
         return label >= 0 && HasOwn(label, one.Cost > 0, own);
     }

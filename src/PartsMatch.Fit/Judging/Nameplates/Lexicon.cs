@@ -37,6 +37,7 @@ internal sealed class Lexicon
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
+        UnitsRatedAt = vocabulary.Labels.SelectMany(label => label.BareBehindUnits.Where(unit => !shape.Fields.Any(field => field.Form.UnitSpellings.Contains(unit, StringComparer.OrdinalIgnoreCase))).Select(unit => (label.Field, unit))).ToLookup(pair => FieldOf(pair.Field), pair => pair.unit);
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
@@ -49,14 +50,21 @@ internal sealed class Lexicon
         StepsOf = vocabulary.StepsOf is { } stepped ? FieldOf(stepped) : null;
         Marked = [.. vocabulary.Marks.Select(marks => FieldOf(marks.Field)).Distinct()];
         foreach (var marks in vocabulary.Marks) AddMarks(marks);
-        foreach (var (label, word) in vocabulary.Alike.SelectMany(label => label.Labels.Select(word => (label, word)))) Tree.Add(word).AlikeTo = FieldOf(label.Field);
+        foreach (var (label, word) in vocabulary.Alike.SelectMany(label => label.Labels.Select(word => (label, word)))) Tree.Add(word).AlikeTo = new(label, FieldOf(label.Field), null, IsSymbol: false);
         Alike = [.. vocabulary.Alike.Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var filler in vocabulary.Fillers) Tree.Add(filler).IsFiller = true;
         foreach (var name in vocabulary.Names) AddName(name);
     }
 
-    /// <summary>The units of what valves and switches are set to, on any family's plates.</summary>
-    public static UnitSet SettingUnits { get; } = new([.. Quantities.QuantityForms.GaugePressure.UnitSpellings, .. Quantities.QuantityForms.Temperature.UnitSpellings]);
+    /// <summary>Units that a figure may have on the plate of any family, whatever its fields: those of what valves and switches are set to, inches, as some write those of a vacuum, and the volt-amperes of pilot duty.</summary>
+    public static UnitSet UnitsOfAny { get; } = new(
+    [
+        .. Quantities.QuantityForms.GaugePressure.UnitSpellings,
+        .. Quantities.QuantityForms.Temperature.UnitSpellings,
+        .. Quantities.QuantityForms.VoltAmperes.UnitSpellings,
+        Quantities.QuantityForms.Length.Us.Symbol,
+        .. Quantities.QuantityForms.Length.Us.Spellings,
+    ]);
 
     /// <summary>The fields.</summary>
     public Shape Shape { get; }
@@ -97,6 +105,9 @@ internal sealed class Lexicon
 
     /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
     public IReadOnlyDictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
+
+    /// <summary>For the same volts: units of further ratings that a plate may give them at, where no field of the family has them: the VA of pilot duty.</summary>
+    public ILookup<Field, string> UnitsRatedAt { get; }
 
     /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
     public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }

@@ -56,8 +56,8 @@ public sealed class NameplateReader
         var units = new PlateUnits(plate, lexicon);
         var reader = new ValueReader(lexicon, units);
         var all = new PlacementSearch(plate, lexicon, reader).All();
-        var chosen = BetweenLabels.GivenBack(Cover.Best(plate, all), all);
         var reach = new FigureReach(plate, lexicon);
+        var chosen = UntoldSettings.TakenBack(plate, lexicon, reach, BetweenLabels.GivenBack(Cover.Best(plate, all), all), all);
         var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, reach, LentFigures.TakenBack(plate, reader, chosen, all)));
         return new PlateReport(plate, lexicon, reader, RatedAt.Joined(plate, lexicon, reader, reach, choice)).Findings();
     }

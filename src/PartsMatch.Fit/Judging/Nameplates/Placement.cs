@@ -49,6 +49,15 @@ internal sealed record Placement(int From, int To, LabelStands Stands, int Cost,
     /// <summary>Whether the others of its values stay where the first yields: they are figures of their own, and not what its label says.</summary>
     public bool OthersStay { get; init; }
 
+    /// <summary>The same with all up to a token, which says nothing more.</summary>
+    public Placement Until(int to) => this with { To = to, Values = [.. Values.Select(value => value with { Where = [.. value.Where.Select(stretch => stretch.To == To ? stretch with { To = to } : stretch)] })] };
+
+    /// <summary>The same with all from a token on, which says nothing more.</summary>
+    public Placement Since(int from) => this with { From = from, Values = [.. Values.Select(value => value with { Where = [.. value.Where.Select(stretch => stretch.From == From ? stretch with { From = from } : stretch)] })] };
+
+    /// <summary>The same without what it says of a figure, which is asked for.</summary>
+    public Placement Asking(Stretch figure) => new(From, To, Stands, Cost) { Unread = new(new(new(Values[0].Field.Name), Values[0].Field, null, IsSymbol: false), figure) };
+
     /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
     public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));
 }

@@ -11,13 +11,14 @@ internal sealed class PlacementSearch
     /// <summary>A unit, an X, a second figure of up to three tokens and its unit, and the same for a third: IN X 1-1/8 IN X 1/4 IN.</summary>
     private const int LongestSecond = 9;
 
-    /// <summary>A shorter one may count contacts: RELAY NO 2.</summary>
+    /// <summary>A shorter one may count contacts where plates have such counts: RELAY NO 2.</summary>
     private const int ShortestNumber = 3;
 
     private readonly PlateText plate;
     private readonly List<Match>[] matches;
     private readonly ValueReader reader;
     private readonly FigureReach reach;
+    private readonly RepeatedFigures repeated;
     private readonly ValueSearch values;
     private readonly PastSearch past;
     private readonly FreeWords free;
@@ -33,7 +34,8 @@ internal sealed class PlacementSearch
         (this.plate, this.lexicon, this.reader) = (plate, lexicon, reader);
         matches = [.. Enumerable.Range(0, plate.Count).Select(at => plate.RunsOn(at) ? [] : lexicon.Tree.At(plate, at))];
         reach = new(plate, lexicon);
-        values = new(plate, lexicon, matches, reader, reach);
+        repeated = new(plate, reach);
+        values = new(plate, lexicon, matches, reader, reach, repeated);
         free = new(plate, lexicon, matches, values);
         minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
@@ -51,13 +53,14 @@ internal sealed class PlacementSearch
 
         new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
         past.AddTo(simple);
-        new RepeatedFigures(plate, reach).AddTo(simple);
-        new LentSettings(plate, lexicon, matches, reach).TakeFrom(simple);
+        repeated.AddTo(simple);
+        new BareFigures(plate, lexicon, reader, reach, repeated).Settle(simple);
+        new LentSettings(plate, lexicon, matches, reach, repeated).TakeFrom(simple);
         contested.Settle(simple);
         past.YieldBehind();
         var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
         var labelled = new LabelSearch(plate, matches).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches, values).All()];
+        List<Placement> all = [.. labelled, .. new RowSearch(plate, matches, values, reader).All(), .. new GroupSearch(plate, lexicon, matches, reader, reach).All(), .. new StepSearch(plate, lexicon, matches, reader).All(), .. new StepRows(plate, lexicon, matches, reader).All(), .. new StrangerFigures(plate, lexicon, matches, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, matches, reader, reach).All(), .. new MarkSearch(plate, lexicon, matches, reader, reach).All(), .. new UnreadSearch(plate, matches, values, reach).All()];
         return Denied.TakenBack(plate, lexicon, matches, [.. JoinedSizes.TakenBack(plate, lexicon, reach, all).Where(placement => !CutFigures.IsTorn(plate, placement.From) && !CutFigures.IsTorn(plate, placement.To) && !reach.GoesOn(placement.From) && !(placement.Values.Count > 0 && reach.IsSecondEnd(placement.From))).Select(tolerances.Within)]);
     }
 
@@ -68,7 +71,7 @@ internal sealed class PlacementSearch
             var node = match.Node;
             if (node.Labels.Count > 0) AddLabelFirst(from, match);
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
-            if (node.Free.Count > 0) AddFree(from, match);
+            if (node.Free.Count > 0 && !AnnouncesFigure(from, match)) AddFree(from, match);
             if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
             if (node.IsStranger || (node.IsNumbered && IsNumber(match.End))) AddStranger(from, match.End);
         }
@@ -107,13 +110,17 @@ internal sealed class PlacementSearch
         }
     }
 
+    /// <summary>Whether a word ends in the label of the figure right behind it, and the rest of it says as much: HIGH PRESSURE CUT-OUT 400 PSI.</summary>
+    private bool AnnouncesFigure(int from, Match match) => match.LastLabels(matches, from).Any(last =>
+        HasFigureBehind(match.End, last.Label.Field) && (match.Node.Labels.Count > 0 || matches[from].Exists(head => head.End == last.From && head.Node.Free.Exists(word => match.Node.Free.Exists(one => one.Field == word.Field)))));
+
     /// <summary>Whether a figure without a unit may stand at a label: 240 of FLA 16 AT 240, but not the 36 of OPENS AT 36 or of FLA 16 AT 36 F.</summary>
     private bool MayBeBare(PlateLabel label, int from, int to)
     {
         if (label.BareBehind.Count == 0) return true;
         if (reach.IsUnitOfAny(to) || from == 0 || !plate.SameLine(from)) return false;
         List<Field> fields = [.. label.BareBehind.Select(lexicon.FieldOf)];
-        return reach.StandsBefore(simple, from, fields) || label.BareBehindUnits.Any(unit => !lexicon.Knows(unit) && plate.IsWord(from - 1, unit) && plate.Is(from - 2, TokenKind.Number)) || IsLabelEnd(from, fields);
+        return reach.StandsBefore(simple, from, fields) || reach.StandsBehind(from, lexicon.UnitsRatedAt[lexicon.FieldOf(label.Field)]) || IsLabelEnd(from, fields);
     }
 
     /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
@@ -162,7 +169,7 @@ internal sealed class PlacementSearch
                 foreach (var match in matches[at])
                 {
                     if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                    foreach (var label in match.Node.Labels)
+                    foreach (var label in match.Node.Labels.Where(label => !label.Label.OnlyBefore))
                     {
                         // 40 °C AMB: the unit stands before the label; 1380 1/min: the label is the end of the unit.
                         var unit = at > end ? reach.UnitEnd(label.Field, end) : null;
@@ -253,7 +260,7 @@ internal sealed class PlacementSearch
     private bool IsNumber(int at)
     {
         if (at == plate.Count || !plate.HasFigures(at) || matches[at].Count > 0) return false;
-        return !plate.Is(at, TokenKind.Number) || (plate.Slice(at, at + 1) is { Length: >= ShortestNumber } figure && !figure.Contains('/') && reach.Ends(at).TrueForAll(end => !reach.IsUnitOfAny(end) && (end == plate.Count || matches[end].TrueForAll(match => match.Node.Labels.TrueForAll(label => values.At(at, label).Count == 0)))));
+        return !plate.Is(at, TokenKind.Number) || (plate.Slice(at, at + 1) is var figure && (figure.Length >= ShortestNumber || !lexicon.Knows($"{figure}NO")) && !figure.Contains('/') && reach.Ends(at).TrueForAll(end => !reach.IsUnitOfAny(end) && (end == plate.Count || matches[end].TrueForAll(match => match.Node.Labels.TrueForAll(label => values.At(at, label).Count == 0)))));
     }
 
     /// <summary>SER 230A, TEST 46 BAR, NOT FOR INVERTER: the chunk with figures, or the word of the vocabulary, behind a word that announces what no field holds.</summary>
@@ -264,6 +271,6 @@ internal sealed class PlacementSearch
         if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
         var end = plate.HasFigures(at) ? chunkEnd : matches[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
         if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
-        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.SettingUnits, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
+        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(Lexicon.UnitsOfAny, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
     }
 }

@@ -39,6 +39,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var texts = lexicon.Finest(field, [.. values.Select(value => value.Text).Distinct()]);
         if (texts.Count > 1 && field.Form.JoinsSeveral && reader.Read(field, string.Join(", ", texts), null) is { } all) texts = [all];
+        if (texts.Count > 1 && texts.Skip(1).All(other => RepeatedFigures.SaysAgain(field, texts[0], other))) texts = [texts[0]];
         if (texts.Count > 1)
         {
             contradictions.Add(new([field.Name], $"{field.Label}: the plate's text says {string.Join(" and also ", texts)}; neither is taken.", OnePlateOneValue));

@@ -43,6 +43,9 @@ internal sealed class PlateText
     /// <summary>What stands before a token, up to the token before it.</summary>
     public ReadOnlySpan<char> Gap(int at) => at == 0 ? [] : plain.AsSpan(Tokens[at - 1].End, Tokens[at].From - Tokens[at - 1].End);
 
+    /// <summary>What stands before a token, or behind the last one, without the spaces before it.</summary>
+    public ReadOnlySpan<char> Behind(int at) => (at < Count ? Gap(at) : plain.AsSpan(Tokens[^1].End)).TrimStart();
+
     /// <summary>The text from one token to before another, with what stands before the first: /min.</summary>
     public ReadOnlySpan<char> WithGap(int from, int to) => plain.AsSpan(Tokens[from].From - Gap(from).Length, Tokens[to - 1].End - Tokens[from].From + Gap(from).Length).Trim();
 

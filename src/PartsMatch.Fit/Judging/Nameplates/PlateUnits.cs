@@ -29,9 +29,7 @@ internal sealed class PlateUnits
     public string? Meant(string? unit) => unit is not null && meant.TryGetValue(unit, out var other) ? other : unit;
 
     /// <summary>The choice without figures that have no unit where the plate's others do not agree: RANGE 20-100 PSI PS 28 BAR CUT-IN 30. They are taken back only when all is read, so that no other figure slides into their place.</summary>
-    public Choice TakenBack(Choice choice) => untold.Count == 0 ? choice : choice with { Certain = [.. choice.Certain.Select(one => Untold(one) is { } figure ? Asking(one, figure) : one)] };
-
-    private static Placement Asking(Placement one, Stretch figure) => new(one.From, one.To, one.Stands, one.Cost) { Unread = new(new(new(one.Values[0].Field.Name), one.Values[0].Field, null, IsSymbol: false), figure) };
+    public Choice TakenBack(Choice choice) => untold.Count == 0 ? choice : choice with { Certain = [.. choice.Certain.Select(one => Untold(one) is { } figure ? one.Asking(figure) : one)] };
 
     /// <summary>The figure of a reading, where no unit stands beside it.</summary>
     private Stretch? Untold(Placement one)
@@ -41,7 +39,7 @@ internal sealed class PlateUnits
         return figures.Count == 0 || figures.Exists(at => reach.Ends(at).Exists(end => reach.UnitEnd(value.Field, end) is not null)) ? null : new(figures[0], figures[^1] + 1);
     }
 
-    /// <summary>The units beside figures that have a label of one of some fields before or behind them, and do not merely repeat another.</summary>
+    /// <summary>The units beside figures that have a label of one of some fields before or behind them, and do not repeat another, OPENS 55 F (13 C), OPENS 55 (13 C).</summary>
     private static List<(Field Field, string Unit)> Given(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields)
     {
         var given = new List<(Field, string)>();
@@ -59,7 +57,7 @@ internal sealed class PlateUnits
             {
                 foreach (var field in fields)
                 {
-                    if (reach.UnitEnd(field, end) is { } to && ((labelled[at] && plate.SameLine(at)) || (labelled[to] && (to == plate.Count || plate.SameLine(to)))) && !fields.Any(other => repeated.Repeats(other, at, to))) given.Add((field, plate.Slice(end, to).ToString()));
+                    if (reach.UnitEnd(field, end) is { } to && ((labelled[at] && plate.SameLine(at)) || (labelled[to] && (to == plate.Count || plate.SameLine(to)))) && !fields.Any(other => repeated.Repeats(other, at, to)) && !(reach.BareBefore(0, at) is not null && repeated.InBrackets(field, at) == to)) given.Add((field, plate.Slice(end, to).ToString()));
                 }
             }
         }

@@ -5,6 +5,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>Joins ratings that a plate gives at each of its volts: 1 HP AT 120 2 HP AT 240, or 120 V 16 FLA 240 V 8 FLA, is one list of volts with one of each rating beside it.</summary>
 /// <remarks>
 /// Beside 120/240 V the 120 of 1 HP AT 120 contradicts nothing: it is one of the list. A rating that some of the volts have and higher ones do not is left over, for a single figure would stand for all of them.
+/// Volts right behind the VA of pilot duty are those of a coil in it, and are left over beside others: 16 FLA 240 V 125 VA 24 V.
 /// Volts that no list holds and that no rating, read or not, stands at contradict one another, as any two figures of a field do.
 /// </remarks>
 internal sealed class RatedAt(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach, Field at, IReadOnlyList<Field> ratings, Choice choice)
@@ -19,6 +20,8 @@ internal sealed class RatedAt(PlateText plate, Lexicon lexicon, ValueReader read
     {
         var given = placements.FindAll(IsVolts);
         if (given.DistinctBy(one => one.Values[0].Text).Count() < 2) return choice;
+        var ofPilot = given.FindAll(one => reach.StandsBehind(one.From, lexicon.UnitsRatedAt[at]));
+        if (ofPilot.Count > 0 && ofPilot.Count < given.Count) return new RatedAt(plate, lexicon, reader, reach, at, ratings, choice with { Certain = [.. placements.Except(ofPilot)] }).Joined();
         var each = given.SelectMany(one => Pieces(at, one)).Distinct().ToList();
         var list = given.Find(one => each.TrueForAll(Pieces(at, one).Contains));
         var volts = list is null ? [.. each.OrderBy(Number)] : Pieces(at, list);

@@ -10,9 +10,9 @@ internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, List<Mat
         for (var from = 0; from < plate.Count; from++)
         {
             if (plate.RunsOn(from)) continue;
-            foreach (var (end, field) in Words(from))
+            foreach (var (end, word) in Words(from))
             {
-                foreach (var to in Ends(end, field).Where(to => Gaps.FromLabel(plate, from, end, to) is not null)) yield return Stranger(from, to, 0);
+                foreach (var to in Ends(end, word.Field).Where(to => Gaps.FromLabel(plate, from, end, to) is not null)) yield return Stranger(from, to, 0);
             }
 
             foreach (var field in lexicon.Alike)
@@ -21,7 +21,7 @@ internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, List<Mat
                 {
                     if (IsSpan(from, field)) yield return Stranger(from, to, 0);
                     if (to == plate.Count) continue;
-                    foreach (var (end, _) in Words(to).Where(word => word.Field == field && Gaps.ToLabel(plate, from, to, word.End) is not null)) yield return Stranger(from, end, Cover.MoreThanPlacement);
+                    foreach (var (end, word) in Words(to).Where(word => word.Word.Field == field && Gaps.ToLabel(plate, from, to, word.End) is not null)) yield return Stranger(from, end, word.Label.OnEitherSide ? 0 : Cover.MoreThanPlacement);
                 }
             }
         }
@@ -29,7 +29,7 @@ internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, List<Mat
 
     private static Placement Stranger(int from, int to, int cost) => new(from, to, LabelStands.Nowhere, cost);
 
-    private IEnumerable<(int End, Field Field)> Words(int at) => matches[at].Where(match => match.Node.AlikeTo is not null).Select(match => (match.End, match.Node.AlikeTo!));
+    private IEnumerable<(int End, LabelEntry Word)> Words(int at) => matches[at].Where(match => match.Node.AlikeTo is not null).Select(match => (match.End, match.Node.AlikeTo!));
 
     /// <summary>Where figures with their unit before or behind them end, 88-108 MFD or MFD 88-108, without their second figure and with it.</summary>
     private IEnumerable<int> Ends(int from, Field field)

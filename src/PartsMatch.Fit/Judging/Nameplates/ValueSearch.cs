@@ -15,7 +15,7 @@ internal readonly record struct Found(int To, string Text, SecondFigure? Second 
 
 /// <summary>Finds the values of a given field that begin with a given token.</summary>
 /// <remarks>Plain loops into lists: a plate of 4,000 characters is asked some ten thousand times.</remarks>
-internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach, RepeatedFigures repeated)
 {
     /// <summary>Letters behind a frame's number that do not touch it: FR 56 C.</summary>
     private const int LongestSuffix = 2;
@@ -81,7 +81,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
             var whole = behind is { } stands ? Figure(from, stands, label, null) : null;
 
             // FAIL SAFE 1.5 HR: no unit is meant but the one that stands there.
-            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare)) found.Add(new(end, bare));
+            if (!IsTail(from, end, label.Field) && !HasOthersUnit(end, label) && Figure(from, end, label, label.Unit) is { } bare && (whole is null || label.Unit is null || whole == bare || IsNextLabel(end, behind, label))) found.Add(new(end, bare));
             if (behind is { } unit)
             {
                 if (whole is not null) found.Add(new(unit, whole));
@@ -89,15 +89,22 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
                 if (SecondEnd(unit, label.Field) is { } to && reader.Read(label.Field, plate.Slice(from, to), null) is { } both) found.Add(new(to, both));
             }
 
+            // AUTO RESET 300 (20.7 BAR): the brackets tell the unit that the label does not.
+            if (behind is null && label.Unit is null && repeated.InBrackets(label.Field, end) is { } closed && repeated.MayRepeat(label.Field, from, end, closed) && reader.Read(label.Field, plate.Slice(end, closed), null) is { } told) found.Add(new(closed, told));
             if (label.Label.By is { } second) AddBy(from, end, label, lexicon.FieldOf(second), found);
         }
     }
+
+    /// <summary>HP 1/2 KW 0.37: whether what stands behind a figure is a unit of another one's that is announced as this one is by its own.</summary>
+    private bool IsNextLabel(int end, int? behind, LabelEntry label) =>
+        behind is { } unit && !PlateUnits.AreOne(label.Field, label.Unit!, plate.Slice(end, unit).ToString())
+        && matches[end].Exists(match => match.End == unit && match.Node.Labels.Exists(next => next.Field == label.Field && next.Label == label.Label && At(unit, next).Count > 0));
 
     /// <summary>115 V / 230 V, 20 F TO 80 F: where a second figure ends, with its unit, behind the unit of the first; null when none stands there.</summary>
     private int? SecondEnd(int unit, Field field)
     {
         var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
-        if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(plate.Gap(unit)))) return null;
+        if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(Gaps.WithoutStop(plate.Gap(unit))))) return null;
         return reach.Ends(next).Select(last => reach.UnitEnd(field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
     }
 
@@ -131,13 +138,13 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     /// <summary>Whether a figure is a second one by its size and its unit: the 250 VAC of 88-108 MFD 250 VAC are no 250 µF.</summary>
     private bool IsTail(int from, int end, Field field) => end == from + 1 && reach.UnitEnd(lexicon.TailUnits, end) is not null && IsUsualTail(from, field);
 
-    /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F, nor is CUT-IN 30 PSI on a thermostat, that has no pressures.</summary>
+    /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F, nor is CUT-IN 30 PSI on a thermostat, that has no pressures; but the HP of CUT-OUT 400 HP CONTROL begins a word.</summary>
     private bool HasOthersUnit(int end, LabelEntry label) =>
-        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(Lexicon.SettingUnits, end) is not null);
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0 && (match.Node.Free.Count == 0 || match.End == end + 1)) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(Lexicon.UnitsOfAny, end) is not null);
 
     /// <summary>The token behind a figure that has the unit of a setting of another kind at a label, the 30 PSI of CUT-IN 30 PSI on a thermostat; null when none does.</summary>
     public int? OthersEnd(int at, LabelEntry label) =>
-        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(Lexicon.SettingUnits, end)).LastOrDefault(end => end is not null);
+        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(Lexicon.UnitsOfAny, end)).LastOrDefault(end => end is not null);
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)

@@ -55,8 +55,8 @@ internal sealed class WordNode
     /// <summary>Whether it does so before a number of a part only: VALVE NO 12345, but not VALVE NO 24 V.</summary>
     public bool IsNumbered { get; set; }
 
-    /// <summary>The field that figures beside it look like, which are not its own; null for nearly all words.</summary>
-    public Field? AlikeTo { get; set; }
+    /// <summary>The field that figures beside it look like, which are not its own, with what the vocabulary says of it; null for nearly all words.</summary>
+    public LabelEntry? AlikeTo { get; set; }
 
     /// <summary>Whether it says nothing of any field.</summary>
     public bool IsFiller { get; set; }
@@ -79,6 +79,18 @@ internal sealed class WordNode
 /// <param name="Node">What it means.</param>
 internal readonly record struct Match(int End, WordNode Node)
 {
+    /// <summary>The shorter labels that a word that begins with a token ends in: CUT-OUT of HIGH PRESSURE CUT-OUT.</summary>
+    public IEnumerable<(int From, LabelEntry Label)> LastLabels(List<Match>[] matches, int from)
+    {
+        for (var at = from + 1; at < End; at++)
+        {
+            foreach (var match in matches[at])
+            {
+                foreach (var label in match.End == End ? match.Node.Labels : []) yield return (at, label);
+            }
+        }
+    }
+
     /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
     public static Match? Longest(List<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
     {

@@ -55,6 +55,7 @@ public sealed class FanLoad() : Aspect<MotorSpec, MotorSite, RunningFacet>("Fan 
             ? Finding.Unknown(Side.Site, "measuredSpeed", $"The fan may load it over its rating, to {loaded}. The speed or power of the old fan or a sister fan, measured, will tell, or its amps after the start.")
             : need.Site.Volts is null ? Finding.Unknown(Side.Site, "volts", $"At {(need.Site.NeutralVolts is null ? "its plate's volts" : "the volts to neutral")} the fan would load it over its rating, to {loaded}; the volts between lines were not measured.")
             : run.MayBeOnNeutral ? Finding.Unknown(Side.Site, "neutralVolts", $"At the volts between lines the fan would load it over its rating, to {loaded}; a plate is not for them, and line to neutral may suit, if a neutral is there.")
+            : run.OldLacks is { } lacks ? Finding.Unknown(Side.Plate, lacks, $"Reckoned from {run.Fan.From} the fan would load it over its rating, to {loaded}; what was measured tells its load only beside the old plate's volts and amps.")
             : need.Site.Drive is null && run.SpeedsDiffer ? Finding.Unknown(Side.Site, "drive", $"Driven directly, the fan would load it over its rating, to {loaded}; a belt's sheaves can make up for its speed.")
             : Finding.Fails($"The fan would load it over its rating, to {loaded}.");
         return finding with { Shortfall = shortfall, Margin = margin };

@@ -103,7 +103,7 @@ public sealed class OutputPower() : Aspect<MotorSpec, MotorSite, RunningFacet>("
         if (run.Fan.IsMeasured && run.MayBeWithinRating) return Finding.Unknown(Side.Site, "measuredSpeed", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; by {run.Fan.From} the fan may take more than that.");
         if (need.Site.Volts is null) return Finding.Unknown(Side.Site, "volts", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; at which volts the fan was measured is not known.");
         if (run.MayBeOnNeutral) return Finding.Unknown(Side.Site, "neutralVolts", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; whether the fan was measured on line and neutral, whose volts would suit better than those between lines, is not known.");
-        if (!run.Fan.IsMeasured && need.Site.MeasuredAmps is not null && need.Plate.FullLoadAmps is null) return Finding.Unknown(Side.Plate, "fullLoadAmps", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; the amps measured tell the fan's load only beside the old plate's.");
+        if (run.OldLacks is { } lacks) return Finding.Unknown(Side.Plate, lacks, $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; what was measured tells the fan's load only beside the old plate's volts and amps.");
         return run.Fan.IsMeasured && need.Site.Drive is null && run.SpeedsDiffer
             ? Finding.Unknown(Side.Site, "drive", $"{new ShownWatts(watts)} is less than the old motor's {new ShownWatts(old)}; driven directly the fan would take more, a belt's sheaves can make up for its speed.")
             : null;

@@ -25,7 +25,7 @@ public sealed record FanOnShaft(string From, bool IsMeasured, Func<double, Band>
         var type = TypeBands.Likely(need.Plate);
         if ((double?)site.MeasuredInput?.Watts is { } input and > 0)
         {
-            var efficiency = need.Plate.Efficiency is { } known ? Band.Exactly(known.DecimalFractions) : type.Efficiency;
+            var efficiency = need.Plate.Efficiency is { } known ? Band.Exactly(known.DecimalFractions) : type.PossibleEfficiency;
             return new(FormattableString.Invariant($"{input:0} W measured, at {efficiency.ToString("0.##")} efficiency"), true, breakdown => LoadOf(old, efficiency * input, breakdown));
         }
 

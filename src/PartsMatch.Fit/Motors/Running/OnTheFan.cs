@@ -25,7 +25,11 @@ public sealed record OnTheFan
         (Old, New, Fan, cases) = (olds[0].Rated, news[0], olds[0].Fan, new(olds[0].CountWith(news[0]) * olds.Length * news.Count));
         foreach (var old in olds)
         {
-            for (var one = 0; one < news.Count; one++) old.AddCasesWith(news[one], sheave(old.Rated, news[one]), diameter, cases);
+            for (var one = 0; one < news.Count; one++)
+            {
+                old.AddCasesWith(news[one], sheave(old.Rated, news[one]), diameter, cases);
+                SpeedsDiffer |= Differ(old.Rated, news[one]);
+            }
         }
 
         foreach (var one in cases) Hardest = Math.Max(Hardest, one.NewLoading);
@@ -43,8 +47,8 @@ public sealed record OnTheFan
     /// <summary>Every combination of the bands' ends; at least one.</summary>
     public IReadOnlyList<FanCase> Cases => cases;
 
-    /// <summary>Whether rated speeds differ so much that a belt's sheaves would be changed.</summary>
-    public bool SpeedsDiffer => Math.Abs((New.Rpm / Old.Rpm) - 1) > SameSpeed;
+    /// <summary>Whether rated speeds differ, or may, so much that a belt's sheaves would be changed.</summary>
+    public bool SpeedsDiffer { get; }
 
     /// <summary>How hard the new motor may be worked: 1, or its service factor where that counts, times what unbalanced volts leave of its power (NEMA MG 1 14.36).</summary>
     public double Rating { get; private init; }
@@ -96,6 +100,9 @@ public sealed record OnTheFan
     /// <summary>Whether either may be on volts to neutral that nobody measured, since it does not take those between lines.</summary>
     public bool MayBeOnNeutral { get; private init; }
 
+    /// <summary>The field of the old motor's plate without which volts or amps that were measured do not tell how heavy the fan is; null where none lacks.</summary>
+    public string? OldLacks { get; private init; }
+
     /// <summary>The band of a figure over all cases.</summary>
     public Band Over(Func<FanCase, double> figure) => Band.Around([.. cases.Select(figure)]);
 
@@ -115,6 +122,7 @@ public sealed record OnTheFan
             Rating = (RatedSupply.ServiceFactorCounts(need, news[0]) ? news[0].ServiceFactor : 1) * derating,
             IsDerated = derating < 1,
             MayBeOnNeutral = MayBeOnNeutralOf(need, olds[0].Rated, RunningFacet.OfOld(need)) || MayBeOnNeutralOf(need, news[0], part),
+            OldLacks = need.Plate.Voltage is null ? "voltage" : need.Site.MeasuredAmps is not null && !olds[0].Fan.IsMeasured ? "fullLoadAmps" : null,
         }, null);
     }
 
@@ -129,11 +137,13 @@ public sealed record OnTheFan
         var olds = OldOnFan.OnLower(need)[pair.OldRow];
         if (olds.Length == 0) return null;
         var news = New.OnLower(part, part.Lower[row], SupplyVolts.HertzOf(need));
-        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated, MayBeOnNeutral = MayBeOnNeutral };
+        return news.Count == 0 ? null : new(olds, news, need.Site.Drive == Drive.Belt ? (_, _) => Sheave(Old, New) : NoSheave, diameter) { Rating = Rating, IsDerated = IsDerated, MayBeOnNeutral = MayBeOnNeutral, OldLacks = OldLacks };
     }
 
     /// <summary>Sheaves that keep the fan's speed take the difference of the motors' speeds; a small one is left.</summary>
-    private static double Sheave(RatedPoint old, RatedPoint one) => Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed ? one.Rpm / old.Rpm : 1;
+    private static double Sheave(RatedPoint old, RatedPoint one) => Differ(old, one) ? one.Rpm / old.Rpm : 1;
+
+    private static bool Differ(RatedPoint old, RatedPoint one) => Math.Abs((one.Rpm / old.Rpm) - 1) > SameSpeed;
 
     private static double NoSheave(RatedPoint old, RatedPoint one) => 1;
 

@@ -25,12 +25,6 @@ internal static class PossibleTypes
     /// <summary>By itself, since its capture would be made for every judgement, and most need no types.</summary>
     private static bool FailsBeside(MotorNeed[] all, RunningFacet part, Func<MotorNeed, RunningFacet, Finding> judge) => Array.TrueForAll(all, one => judge(one, part).Verdict == Verdict.Fails);
 
-    /// <summary>The same need with each type that its phases and capacitor leave; none where the type is known.</summary>
-    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. MotorKinds.Possible(need.Plate).Select(type => With(need, type))]);
-
-    private static MotorNeed With(MotorNeed need, MotorType type)
-    {
-        var plate = MotorDeductions.Deduce(need.Plate with { Type = type }).Spec;
-        return new(plate, MotorDeductions.DeduceSite(plate, need.Site).Site);
-    }
+    /// <summary>The same need with each type that its plate leaves; none where the type is known.</summary>
+    private static MotorNeed[] Of(MotorNeed need) => need.Once(static need => (MotorNeed[])[.. TypeFigures.Possible(need.PlateAsRead).Select(plate => new MotorNeed(plate, MotorDeductions.DeduceSite(plate, need.Site).Site))]);
 }

@@ -32,9 +32,9 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         var points = new List<RatedPoint>(speeds.Count * powers.Count);
         foreach (var rpm in speeds.AsSpan())
         {
-            double?[] fields = isElectronic ? [null] : SynchronousOf(motor, rpm, hertz);
-            if (fields.Length == 0) return ([], "poles");
-            foreach (var synchronous in fields)
+            Sequence<double> fields = isElectronic ? [double.NaN] : SynchronousSpeeds.Of(motor, rpm, hertz);
+            if (fields.Count == 0) return ([], "poles");
+            foreach (var synchronous in fields.AsSpan())
             {
                 foreach (var watts in powers.AsSpan())
                 {
@@ -42,7 +42,7 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
                         choice?.Tap,
                         choice is { } there ? there.Supply.Volts / there.Tap.High : 1,
                         rpm,
-                        synchronous,
+                        isElectronic ? null : synchronous,
                         watts,
                         motor.Breakdown is { } known and >= 1 ? Band.Exactly(known) : bands.Breakdown,
                         motor.ServiceFactor ?? 1));
@@ -66,13 +66,12 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         if (lower is not { Rpm: > 0 and var rpm, Watts: > 0 and var watts }) return [];
         var slower = this with { Rpm = rpm, ShaftWatts = AtShaft(motor, watts) };
         if (SynchronousRpm is null) return [slower];
-        var hertz = HertzAt(motor, Rpm, supplyHertz);
-        var own = PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null;
-        double?[] possible = motor.Means switch
+        var own = SynchronousSpeeds.HertzAt(motor, Rpm, supplyHertz).Select(hertz => PoleCounts.Fewest(rpm, hertz) is { } poles ? PoleCounts.Synchronous(poles, hertz) : (double?)null);
+        IEnumerable<double?> possible = motor.Means switch
         {
             SpeedMeans.TappedWinding => [SynchronousRpm],
-            SpeedMeans.SeparateWindings => [own],
-            _ => [SynchronousRpm, own],
+            SpeedMeans.SeparateWindings => own,
+            _ => [SynchronousRpm, .. own],
         };
         return [.. possible.OfType<double>().Where(synchronous => synchronous > rpm).Distinct().Select(synchronous => slower with { SynchronousRpm = synchronous })];
     }
@@ -112,43 +111,6 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
         return stalls ? load : load * Math.Max(speed * speed, speed * speed * speed);
     }
 
-    /// <summary>Synchronous speeds of the poles on its plate where its speed can be theirs, else of each count that its speed leaves, else of the plate's where it is below them; none where nothing is.</summary>
-    private static double?[] SynchronousOf(RunningFacet motor, double rpm, double? supplyHertz)
-    {
-        var hertz = HertzAt(motor, rpm, supplyHertz);
-        if (double.IsNaN(hertz)) return [];
-        if (motor.Poles is { } read && PoleCounts.Fits(rpm, read, hertz)) return Above(rpm, hertz, [read]);
-        var counts = PoleCounts.Of(rpm, hertz);
-        return Above(rpm, hertz, counts.Count == 0 && motor.Poles is { } only ? [only] : counts.AsSpan());
-    }
-
-    /// <summary>The synchronous speeds of pole counts that lie above a speed.</summary>
-    private static double?[] Above(double rpm, double hertz, ReadOnlySpan<int> poles)
-    {
-        var all = new double?[poles.Length];
-        var count = 0;
-        foreach (var one in poles)
-        {
-            if (PoleCounts.Synchronous(one, hertz) is var synchronous && synchronous > rpm) all[count++] = synchronous;
-        }
-
-        return count == all.Length ? all : all[..count];
-    }
-
-    /// <summary>The frequency at which a motor is rated for a speed, the supply's where it is one of several, or else the supply's, Hz; NaN when neither is known.</summary>
-    private static double HertzAt(RunningFacet motor, double rpm, double? supplyHertz)
-    {
-        var rated = double.NaN;
-        foreach (var point in motor.Rpm.AsSpan())
-        {
-            if (!point.Value.Equals(rpm) || double.IsNaN(point.Hertz)) continue;
-            if (supplyHertz is { } supply && SupplyWindows.TakesFrequency(point.Hertz, supply)) return point.Hertz;
-            if (double.IsNaN(rated)) rated = point.Hertz;
-        }
-
-        return double.IsNaN(rated) ? supplyHertz ?? double.NaN : rated;
-    }
-
     /// <summary>The rated shaft powers that are possible at a supply's frequency, W: bands where the plate gives, or may give, what the motor takes, or gives amps alone.</summary>
     /// <param name="motor">The motor.</param>
     /// <param name="supplyHertz">The supply's frequency; null when unknown.</param>
@@ -164,11 +126,8 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     }
 
     /// <summary>Where power and amps both tell something the truth lies in both; where they share nothing the plate contradicts itself, and its power is taken.</summary>
-    private static Band HighSpeedWatts(RunningFacet motor, double watts)
-    {
-        var byPower = AtShaft(motor, watts);
-        return motor.Meaning != PowerMeaning.Output && motor.WattsByAmps is { } byAmps && byPower.Shared(byAmps) is { } shared ? shared : byPower;
-    }
+    private static Band HighSpeedWatts(RunningFacet motor, double watts) =>
+        (motor is { Meaning: not PowerMeaning.Output, WattsByAmps: { } byAmps } ? ShaftByAmps.And(byAmps, watts, motor.Meaning, EfficiencyOf(motor)) : null) ?? AtShaft(motor, watts);
 
     /// <summary>What a power on its plate comes to at the shaft, W: a band where it is, or may be, what the motor takes.</summary>
     /// <param name="motor">The motor.</param>
@@ -176,11 +135,13 @@ public sealed record RatedPoint(VoltTap? Tap, double VoltsRatio, double Rpm, dou
     public static Band AtShaft(RunningFacet motor, double watts)
     {
         if (motor.Meaning == PowerMeaning.Output) return Band.Exactly(watts);
-        var efficiency = TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
+        var efficiency = EfficiencyOf(motor);
         return motor.Meaning switch
         {
             PowerMeaning.Input => efficiency * watts,
             _ => new(efficiency.Low * watts, watts),
         };
     }
+
+    private static Band EfficiencyOf(RunningFacet motor) => TypeBands.Likely(motor.Type, motor.Connections.Phases, motor.HasRunCapacitor).Efficiency;
 }

@@ -7,9 +7,6 @@ namespace PartsMatch.Fit.Motors.Running;
 /// <summary>Shaft power of a motor as far as volts, amps and type tell it.</summary>
 public static class ShaftByAmps
 {
-    /// <summary>The types' bands are of common motors and mostly from memory: so far beyond them a motor may still lie.</summary>
-    private const double BeyondBand = 0.1;
-
     /// <summary>Shaft watts at high speed, to 0.1 W: V·A·√phases times the type's efficiency and power factor; null when volts or amps are unknown.</summary>
     /// <param name="motor">The motor. With its type or phases unknown the band holds all that are possible.</param>
     public static Band? Of(MotorSpec motor)
@@ -34,6 +31,18 @@ public static class ShaftByAmps
             all = all is { } before ? before.Shared(one) ?? Band.Around(before.Low, before.High, one.Low, one.High) : one;
         }
 
-        return all is { } band ? new(Rounded.To(band.Low * (1 - BeyondBand), 1), Rounded.To(band.High * (1 + BeyondBand), 1)) : null;
+        return all is { } band ? TypeBand.Widened(band) is var wide ? new(Rounded.To(wide.Low, 1), Rounded.To(wide.High, 1)) : null : null;
+    }
+
+    /// <summary>Shaft watts that a power on the plate and its amps both allow: the power itself, or what the type gives of it where it may be what the motor takes; null where they share nothing.</summary>
+    /// <param name="byAmps">Shaft watts as far as amps tell.</param>
+    /// <param name="watts">The power on the plate, W.</param>
+    /// <param name="meaning">Whether that is at the shaft; null when unknown.</param>
+    /// <param name="efficiency">The type's.</param>
+    public static Band? And(Band byAmps, double watts, PowerMeaning? meaning, Band efficiency)
+    {
+        var output = meaning == PowerMeaning.Input ? null : Band.Exactly(watts).Shared(byAmps);
+        var input = meaning == PowerMeaning.Output ? null : (efficiency * watts).Shared(byAmps);
+        return output is { } given && input is { } taken ? Band.Around(given.Low, given.High, taken.Low, taken.High) : output ?? input;
     }
 }

@@ -19,7 +19,7 @@ public static class ContactorVocabulary
         new("coilVolts", "COIL VDC", "VDC COIL", "COIL DC", "DC COIL") { Says = new("coilCurrent", "DC") },
         new("coilCurrent", "COIL CURRENT"),
         new("coilFrequency", "FREQ", "FREQUENCY", "COIL HZ", "COIL FREQ") { ByUnit = true },
-        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLD") { ByUnit = true, NeverBeside = "pilotDuty" },
+        new("coilVa", "COIL VA", "VA SEALED", "SEALED VA", "HOLDING VA", "VA HOLDING", "HOLDING", "HOLD") { ByUnit = true, NeverBeside = "pilotDuty" },
         new("coilOhms", "COIL OHMS", "COIL RES", "RESISTANCE", "COIL RESISTANCE") { ByUnit = true },
         new("size", "SIZE", "NEMA", "NEMA SIZE", "SZ"),
         new("continuousAmps", "CONT", "CONTINUOUS", "CONT AMPS", "CONTINUOUS AMPS", "CONT CURRENT", "ITH", "I TH"),
@@ -58,6 +58,7 @@ public static class ContactorVocabulary
     {
         Fillers = ["WITH", "AND"],
         Usual = [CoilMarks.Mains("coilFrequency")],
+        Alike = [new("coilVa", "INRUSH", "INRUSH VA", "VA INRUSH") { OnEitherSide = true }],
         InTurns = [("coilVolts", "coilFrequency")],
         Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY", "FAN RELAY", "BLOWER RELAY", "SWITCHING RELAY", "GENERAL PURPOSE RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",

@@ -15,13 +15,13 @@ public static class DefrostTimerDrawings
         var range = new Band(0, 1.1 * Math.Max(good.High, mark.High));
         var words = needed is { } minutes
             ? FormattableString.Invariant($"{minutes:0.#} min are needed, {(good.Holds(minutes) ? "within it" : "not within it")}.")
-            : FormattableString.Invariant($"The old one's went from {mark.Low:0.#} to {mark.High:0.#} min.");
+            : FormattableString.Invariant($"The old one's {ShownRange.Goes(mark.Low, mark.High, " min")}.");
         return
         [
             new Scale(
                 "failSafe",
                 "Minutes of defrost within its fail-safe",
-                FormattableString.Invariant($"Its fail-safe can be set from {good.Low:0.#} to {good.High:0.#} min. {words}"),
+                FormattableString.Invariant($"Its fail-safe can be set {ShownRange.Set(good.Low, good.High, " min")}. {words}"),
                 "min",
                 range,
                 [new("too short", Role.Open, new(range.Low, good.Low)), new("can be set", Role.Good, good), new("too long", Role.Bad, new(good.High, range.High))],

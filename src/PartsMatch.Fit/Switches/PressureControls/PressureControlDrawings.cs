@@ -22,7 +22,7 @@ public static class PressureControlDrawings
             new Scale(
                 "settings",
                 "Cut-out and cut-in in its range",
-                FormattableString.Invariant($"It can be set from {new ShownPressure(good.Low)} to {new ShownPressure(good.High)}; cut-out {new ShownPressure(cutOut)}{(cutIn is { } at ? FormattableString.Invariant($" and cut-in {new ShownPressure(at)}") : string.Empty)}, {(isIn ? "within it" : "not within it")}."),
+                FormattableString.Invariant($"It can be set {ShownRange.Set(new ShownPressure(good.Low), new ShownPressure(good.High))}; cut-out {new ShownPressure(cutOut)}{(cutIn is { } at ? FormattableString.Invariant($" and cut-in {new ShownPressure(at)}") : string.Empty)}, {(isIn ? "within it" : "not within it")}."),
                 "kPa",
                 range,
                 [new("too low", Role.Bad, new(range.Low, good.Low)), new("can be set", Role.Good, good), new("too high", Role.Bad, new(good.High, range.High))],

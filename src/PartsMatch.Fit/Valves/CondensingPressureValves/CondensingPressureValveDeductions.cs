@@ -44,14 +44,14 @@ public static class CondensingPressureValveDeductions
     {
         if (plate is { Setting: { } set, SettingLeast: { } least, SettingMost: { } most } && least.Kilopascals <= most.Kilopascals && !Within.Span(set.Kilopascals, least.Kilopascals - Rounded.OffBy(2), most.Kilopascals + Rounded.OffBy(2)))
         {
-            yield return new(["setting", "settingLeast", "settingMost"], $"It is set to {Deducing.Text(set)}, and from {Deducing.Text(least)} to {Deducing.Text(most)}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
+            yield return new(["setting", "settingLeast", "settingMost"], $"It is set to {Deducing.Text(set)}, and can be {ShownRange.Set(Deducing.Text(least), Deducing.Text(most))}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
         }
     }
 
     private static IEnumerable<Contradiction> Fixed(CondensingPressureValveSpec plate)
     {
         if (plate is not { IsAdjustable: { } isSet, HasOneSetting: { } isOne, SettingLeast: { } least, SettingMost: { } most } || isSet != isOne) yield break;
-        yield return new(["isAdjustable", "settingLeast", "settingMost"], $"It {(isSet ? "can" : "cannot")} be set, and is set from {Deducing.Text(least)} to {Deducing.Text(most)}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
+        yield return new(["isAdjustable", "settingLeast", "settingMost"], $"It {(isSet ? "can" : "cannot")} be set, and is set {ShownRange.Set(Deducing.Text(least), Deducing.Text(most))}: one of these is misread.", CondensingPressureValveSources.HeadSetting);
     }
 
     /// <summary>What is known of the site and disagrees with the plate; the site is judged by.</summary>

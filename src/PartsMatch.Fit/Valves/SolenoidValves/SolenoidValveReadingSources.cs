@@ -9,7 +9,7 @@ public static class SolenoidValveReadingSources
     public static Source ValveCoilOhms { get; } = new("A good coil has some ohms: none at all is a short, open is a break", SourceStatus.Practice);
 
     /// <summary>Temperature across an open liquid valve.</summary>
-    public static Source ValveDropWhenOpen { get; } = new("An open liquid-line valve is as warm behind as before it: 3 °F (1.7 K) colder behind tells a throttled one", SourceStatus.Practice);
+    public static Source ValveDropWhenOpen { get; } = new("An open liquid-line valve is as warm behind as before it: 3 °F (1.7 K) colder behind tells a throttled one, and as much warmer that nothing flows or that the clamps are swapped", SourceStatus.Practice);
 
     /// <summary>What an open valve for gas shows.</summary>
     public static Source ValvePassesGas { get; } = new("Behind an open hot-gas valve the pipe gets about as hot as before it, and before an open suction valve the pressure comes down to about the compressor's, both with the compressor running", SourceStatus.Practice);

@@ -39,7 +39,7 @@ public sealed record SolenoidValveReadings : Readings
     public Temperature? TemperatureBehind { get; init; }
 
     /// <summary>Whether refrigerant passes while it should be open.</summary>
-    [Field("Passes when open", "Whether it passes with its coil as it opens it, and the compressor running. Hot gas: the pipe behind gets about as hot as before it within a few minutes. Suction: the pressure before it comes down to about the compressor's.", Group = Valve)]
+    [Field("Passes when open", "Whether it passes with its coil as it opens it, and the compressor running. Hot gas: the pipe behind gets about as hot as before it within a few minutes. Suction: the pressure before it comes down to about the compressor's. Liquid: the suction pressure stays up, where else the low side pumps down.", Group = Valve)]
     public bool? PassesWhenOpen { get; init; }
 
     /// <summary>Whether refrigerant passes although it should be shut.</summary>

@@ -141,6 +141,19 @@ public sealed class SettingsOnPlatesTests
         reading.Complaints.ShouldHaveSingleItem().Code.ShouldBe(ComplaintCode.Ambiguous);
     }
 
+    /// <summary>That TON stands behind its figure says nothing of where the labels of pressures stand.</summary>
+    [Theory]
+    [InlineData("5 TON 180 PSI MWP 450 PSI", "ratedCapacity=5 tons")]
+    [InlineData("CAPACITY 2 TONS 180 PSI MWP 450 PSI", "ratedCapacity=2 tons")]
+    [InlineData("2 TON (7 KW) 180 PSI MWP 450 PSI", "ratedCapacity=2 tons")]
+    [InlineData("5/8 ODF 1 TON 180 PSI MWP 450 PSI", "ratedCapacity=1 tons; joint=solder; condenserPort=5/8 in")]
+    [InlineData("180 PSI MWP 450 PSI THREE WAY 5 TON", "arrangement=three-way; ratedCapacity=5 tons")]
+    public void Of_two_figures_with_one_label_between_neither_is_taken_whatever_units_stand_elsewhere(string plate, string read)
+    {
+        ReadPlate.Fields("condensingPressureValve", plate).ShouldBe(read);
+        Families.Find("condensingPressureValve")!.ReadNameplate(plate).Complaints.ShouldHaveSingleItem().Code.ShouldBe(ComplaintCode.Ambiguous);
+    }
+
     [Theory]
     [InlineData("MOP 35 PSI R22", "refrigerants=R-22", "MOP 35 PSI")]
     [InlineData("MOP 35 PSIG EXT EQ", "equaliser=external", "MOP 35 PSIG")]

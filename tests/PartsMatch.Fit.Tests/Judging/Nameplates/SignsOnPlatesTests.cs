@@ -29,6 +29,7 @@ public sealed class SignsOnPlatesTests
     [InlineData(Thermostat, "RANGE - 30 TO 90 F DIFF 4 F", "differential=4 °F", "RANGE - 30 TO 90 F")]
     [InlineData(PressureControl, "CUT-OUT - 0.2 BAR DIFF 1 BAR", "differential=1 bar", "CUT-OUT - 0.2 BAR")]
     [InlineData("expansionValve", "R22 RANGE - 40 TO 50 F", "refrigerants=R-22", "RANGE - 40 TO 50 F")]
+    [InlineData(Thermostat, "CUT-OUT - 10 F CUT-IN + 5 F CAP - 6 FT", "cutIn=5 °F; capillary=6 ft", "CUT-OUT - 10 F")]
     public void A_free_minus_before_what_may_be_below_zero_is_a_dash_or_a_sign_and_neither_is_taken(string kind, string plate, string read, string left)
     {
         ReadPlate.Fields(kind, plate).ShouldBe(read);

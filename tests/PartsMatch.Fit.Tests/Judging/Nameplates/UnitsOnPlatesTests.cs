@@ -89,6 +89,81 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "MAX 650 PSI 28 BAR CUT-OUT", "cutOut=28 bar; pressureMost=650 psi")]
     public void One_that_is_not_the_same_repeats_nothing(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
+    /// <summary>55 °F is 12.8 °C, 35 °F 1.7 °C, 10 psi 0.69 bar, 400 psi 27.6 bar, 300 psi 20.7 bar.</summary>
+    [Theory]
+    [InlineData(Thermostat, "DEFROST END OPENS 55 (13 C) CLOSES 35 (2 C)", "function=defrost end; cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "OPENS 55 (+13 C) CLOSES 35 (+2 C) DIFF 20", "differential=20 °F; cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "RANGE -30/+50 (-34/+10 C) CUT-IN 35 (2 C)", "range=-30 to 50 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "OPENS 13 (55 F) CLOSES 2 (35 F)", "cutOut=55 °F; cutIn=35 °F")]
+    [InlineData(Thermostat, "RANGE -30/+15 C OPENS 13 (55 F)", "range=-30 to 15 °C; cutOut=13 °C")]
+    [InlineData(Thermostat, "55 (13 C) OPENS 35 (2 C) CLOSES", "cutOut=13 °C; cutIn=2 °C")]
+    [InlineData(PressureControl, "LOW PRESSURE CUT-OUT 10 (0.7 BAR) CUT-IN 30 (2.1 BAR)", "function=low pressure; cutOut=10 psi; cutIn=30 psi")]
+    [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 400 (28 BAR) CUT-IN 300 (21 BAR) AUTO RESET", "function=high pressure; reset=automatic; cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(PressureControl, "HIGH PRESSURE CUT-OUT 400 (28 BAR) AUTO RESET 300 (20.7 BAR) DIFF 100 PSI", "function=high pressure; reset=automatic; differential=100 psi; cutOut=400 psi; cutIn=20.7 bar")]
+    [InlineData(Thermostat, "HIGH LIMIT AUTO RESET 38 (3 C) OPENS 62", "function=high limit; reset=automatic; cutOut=62 °F; cutIn=3 °C")]
+    [InlineData(PressureControl, "RANGE 20-100 (1.4-7 BAR) DIFF 10 (0.7 BAR)", "range=20 to 100 psi; differential=10 psi")]
+    [InlineData(PressureControl, "CUT-OUT 400 [28 BAR] CUT-IN 300 [21 BAR]", "cutOut=400 psi; cutIn=300 psi")]
+    [InlineData(SolenoidValve, "MOPD 300 (21 BAR) PS 500 (34.5 BAR)", "openingDifferential=300 psi; workingPressure=500 psi")]
+    [InlineData(ExpansionValve, "MOP 55 (13 C) R-22", "refrigerants=R-22; limitsAt=55 °F")]
+    [InlineData(CondensingPressureValve, "RANGE 100-225 (7-15.5 BAR) SETTING 180 (12.4 BAR)", "setting=180 psi; settingLeast=100 psi; settingMost=225 psi")]
+    [InlineData("motor", "HP 1/4 (187 W) RPM 1075 BODY DIA 5.6 (142 MM)", "power=1/4 hp; speed=1075 rpm; bodyDiameter=5.6 in")]
+    public void A_figure_in_brackets_is_what_the_one_before_it_comes_to(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(PressureControl, "CUT-OUT 400 (20 BAR) CUT-IN 300 (21 BAR)", "cutIn=300 psi", "CUT-OUT 400 (20 BAR)")]
+    [InlineData(Thermostat, "OPENS 55 (20 C) CLOSES 35 (2 C)", "cutIn=35 °F", "OPENS 55 (20 C)")]
+    public void Where_the_two_do_not_agree_neither_is_taken(string kind, string plate, string read, string left)
+    {
+        ReadPlate.Fields(kind, plate).ShouldBe(read);
+        var reading = Families.Find(kind)!.ReadNameplate(plate);
+        reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(left);
+        reading.Complaints.ShouldHaveSingleItem();
+    }
+
+    [Fact]
+    public void Without_a_label_it_shifts_no_setting_behind_it() =>
+        ReadPlate.Fields(PressureControl, "HIGH PRESSURE 420 (29 BAR) CUT-OUT 400 CUT-IN 300").ShouldBe("function=high pressure; cutOut=400 psi; cutIn=300 psi");
+
+    [Theory]
+    [InlineData(Thermostat, "CUT-OUT 35 (DIFF 4 F)", "differential=4 °F; cutOut=35 °F")]
+    [InlineData(Thermostat, "CUT-OUT 35 (4 F DIFF)", "differential=4 °F; cutOut=35 °F")]
+    [InlineData(Thermostat, "RES 10 (6 A) 250 V", "ratedVolts=250 V; fullLoadAmps=6 A; resistiveAmps=10 A")]
+    public void Other_figures_in_brackets_are_their_own(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData(ExpansionValve, "R-22 2 TON -40/+10 F", "refrigerants=R-22; ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "2 TONS -20 F", "ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "R-22 1 1/2 TON -40/+10 F", "refrigerants=R-22; ratedCapacity=1-1/2 tons")]
+    [InlineData(CondensingPressureValve, "5 TON 180 PSI THREE WAY", "arrangement=three-way; ratedCapacity=5 tons")]
+    [InlineData(CondensingPressureValve, "2 TONS 5/8 ODF -20 F R-404A", "refrigerants=R-404A; ratedCapacity=2 tons; joint=solder; condenserPort=5/8 in")]
+    [InlineData("defrostTimer", "30 MIN 55 F", "failSafe=30 min")]
+    public void A_unit_behind_its_figure_announces_no_figure_of_another_kind_behind_it(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
+
+    /// <summary>1 hp is 746 W, 1/4 hp 186.5 W, sold as 0.18 kW; a ton is 3.517 kW: 7.03 kW are 2 tons, and 0.44 kW, to one digit 0.4, an eighth.</summary>
+    [Theory]
+    [InlineData("motor", "HP 1/2 KW 0.37 RPM 1140 VOLTS 460 PH 3", "power=1/2 hp; speed=1140 rpm; voltage=460 V; phase=three-phase")]
+    [InlineData("motor", "HP 1/2 W 373", "power=1/2 hp")]
+    [InlineData("motor", "KW 0.25 HP 1/3", "power=0.25 kW")]
+    [InlineData("motor", "HP 1/2 RPM 1140 KW 0.37", "power=1/2 hp; speed=1140 rpm")]
+    [InlineData("motor", "HP 1/2 0.37 KW RPM 1140", "power=1/2 hp; speed=1140 rpm")]
+    [InlineData("motor", "1/4 HP 0.18 KW 1075 RPM", "power=1/4 hp; speed=1075 rpm")]
+    [InlineData("motor", "0.18 KW (1/4 HP) 1075 RPM", "power=0.18 kW; speed=1075 rpm")]
+    [InlineData(ExpansionValve, "TONS 2 KW 7 R-22", "refrigerants=R-22; ratedCapacity=2 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/2 TON (1.8 KW)", "refrigerants=R-134a; ratedCapacity=1/2 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/4 TON (0.9 KW)", "refrigerants=R-134a; ratedCapacity=1/4 tons")]
+    [InlineData(ExpansionValve, "R-134A 1/8 TON (0.4 KW)", "refrigerants=R-134a; ratedCapacity=1/8 tons")]
+    public void One_figure_in_two_units_is_one_wherever_they_stand(string kind, string plate, string read) => ReadPlate.Whole(kind, plate).ShouldBe(read);
+
+    [Theory]
+    [InlineData("motor", "HP 1/2 KW 0.5")]
+    [InlineData("motor", "HP 1 KW 1")]
+    [InlineData("motor", "HP 1/2 RPM 1140 KW 0.33")]
+    [InlineData("motor", "1/2 HP 0.33 KW")]
+    [InlineData(ExpansionValve, "1 TON (3 KW)")]
+    [InlineData(ExpansionValve, "1 TON KW 3")]
+    public void Two_figures_that_do_not_come_to_the_same_contradict_each_other(string kind, string plate) =>
+        Families.Find(kind)!.ReadNameplate(plate).Contradictions.ShouldHaveSingleItem();
+
     [Fact]
     public void A_figure_with_another_unit_is_told_with_its_own() =>
         Families.Find(SolenoidValve)!.ReadNameplate("PS 105 C MOPD 25 BAR").Complaints.ShouldHaveSingleItem().Message.ShouldStartWith("Working pressure: “105 C” is not a gauge pressure");

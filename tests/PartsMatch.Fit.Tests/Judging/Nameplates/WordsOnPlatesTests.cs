@@ -11,6 +11,7 @@ public sealed class WordsOnPlatesTests
     [InlineData(SolenoidValve, "VALVE NO 12345 COIL 24V 60HZ", "coilVolts=24 V; coilFrequency=60 Hz", "NO 12345")]
     [InlineData(SolenoidValve, "VALVE NO. 12345 24V 60HZ", "coilVolts=24 V; coilFrequency=60 Hz", "NO. 12345")]
     [InlineData(SolenoidValve, "VALVE NO AX-17 NC", "normalState=normally closed", "NO AX-17")]
+    [InlineData(SolenoidValve, "VALVE NO 5 NC 24V", "normalState=normally closed; coilVolts=24 V", "NO 5")]
     [InlineData(Contactor, "CONTACTOR NO 12345 COIL 24V", "coilVolts=24 V", "NO 12345")]
     public void NO_between_what_a_part_is_called_and_its_number_opens_nothing(string kind, string plate, string read, string left)
     {

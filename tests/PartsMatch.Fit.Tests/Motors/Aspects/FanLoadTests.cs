@@ -164,4 +164,26 @@ public sealed class FanLoadTests : BodyAspectTests<FanLoad, RunningFacet>
     [InlineData("; poles=8")]
     public void Poles_that_cannot_have_the_speed_on_the_supply_there_leave_the_answer(string poles) =>
         Answer($"type=PSC; power=300 W; powerMeaning=output; speed=860 rpm; voltage=230 V{poles}", "volts=230 V; supplyFrequency=50 Hz; drive=direct", "type=PSC; power=150 W; powerMeaning=output; speed=860 rpm; frequency=50 Hz; voltage=230 V; phase=single-phase").ShouldBe("Fails");
+
+    // Amps over the plate's bound the load (US DOE, from memory): 1 of 3 A is 100 W of 300 at most, and 150 W carry them. 70 % of 300 W, as fans usually ask, they do not.
+    [Theory]
+    [InlineData("", "Unknown Plate fullLoadAmps")]
+    [InlineData("; fullLoadAmps=3 A", "Meets")]
+    [InlineData("; fullLoadAmps=1 A", "Fails")]
+    public void Amps_that_were_measured_wait_for_those_of_the_plate(string amps, string answer) => Answer($"{Old}{amps}", $"{At230}; measuredAmps=1 A; drive=direct", Part(150)).ShouldBe(answer);
+
+    // Torque goes with the square of volts: at 1075 rpm on 207 V a motor for 230 V gives 0.81 of its rated torque, 243 W of 300, and one for 208 V nearly all of it.
+    [Theory]
+    [InlineData("voltage=230 V; ", "Meets")]
+    [InlineData("voltage=208 V; ", "Fails")]
+    [InlineData("", "Unknown Plate voltage")]
+    public void A_speed_that_was_measured_waits_for_the_old_volts(string volts, string answer) =>
+        Answer(Old.Replace("voltage=230 V; ", volts, StringComparison.Ordinal), "volts=207 V; supplyFrequency=60 Hz; drive=direct; measuredSpeed=1075 rpm", Part(250, more: Rest.Replace("230 V", "208 V", StringComparison.Ordinal))).ShouldBe(answer);
+
+    // 1075/900 rpm may be one speed at 60 and 50 Hz: beside 1075 rpm the second differs by 19 %, and a belt's sheaves would be changed for it.
+    [Theory]
+    [InlineData("1075/900 rpm", "Unknown Site drive")]
+    [InlineData("1075 rpm", "Fails")]
+    public void A_speed_that_may_be_the_old_one_leaves_the_belt_open(string speed, string answer) =>
+        Answer($"type=PSC; power=300 W; powerMeaning=output; speed={speed}; poles=6; voltage=230 V; phase=single-phase; breakdownTorque=150 %", At230, Part(100)).ShouldBe(answer);
 }

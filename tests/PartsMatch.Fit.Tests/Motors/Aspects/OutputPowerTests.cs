@@ -219,4 +219,44 @@ public sealed class OutputPowerTests : MotorAspectTests<OutputPower>
         else if (enough == false) Fails(plate: old, part: part);
         else Unknown(Side.Plate, "power", plate: old, part: part).Sentence.ShouldContain("93 to 347 W");
     }
+
+    // Worked by hand: 230 V · 2.8 A = 644 VA, of which PSC leaves at least 0.9 · 0.25 · 0.90, 130 W, and CSCR 0.9 · 0.55 · 0.75, 239 W. Of 200 W from the line PSC gives 50 to 140 W, CSCR 110 to 174 W, which those amps leave no room for.
+    [Fact]
+    public void A_type_whose_amps_the_old_power_does_not_go_with_is_not_the_old_motors()
+    {
+        const string amps = "powerMeaning=input; voltage=115/230 V; fullLoadAmps=5.4/2.8 A; phase=1; runCapacitor=5 µF 440 V";
+        Fails(plate: amps, part: "power=115 W; powerMeaning=output");
+        Fails(plate: $"{amps}; power=200 W", part: "power=115 W; powerMeaning=output");
+        Unknown(Side.Plate, "power", plate: $"{amps}; power=200 W", part: "power=135 W; powerMeaning=output");
+    }
+
+    // Worked by hand: of 530 W from the line a PSC motor gives 0.25 · 530 = 132 W or more, at some 1155 rpm; at 1075 rpm the fan takes 0.81 of that, 107 W. One whose plate says 23 % gives 122 W, 98 W at 1075 rpm, and a plate may say as little as 0.9 · 25 %.
+    [Fact]
+    public void A_fan_that_was_measured_may_take_as_little_as_an_efficiency_that_no_plate_is_doubted_for()
+    {
+        const string old = "type=PSC; power=300 W; powerMeaning=output; speed=1075 rpm; poles=6; frequency=60 Hz; voltage=230 V; phase=single-phase; breakdownTorque=150 %";
+        const string there = "volts=230 V; supplyFrequency=60 Hz; drive=direct; measuredInput=530 W";
+        var part = old.Replace("300 W", "100 W", StringComparison.Ordinal);
+        Meets(plate: $"{old}; efficiency=23 %", site: there, part: part);
+        Unknown(Side.Site, "measuredSpeed", plate: old, site: there, part: part);
+        Fails(plate: $"{old}; efficiency=27 %", site: there, part: part);
+    }
+
+    // From memory: an electronically commutated motor gives 0.60 to 0.85 of what it takes, and its plate may say either; 0.60 · 370 = 222 W. 370 of 545 W that volts, amps and power factor come to are at the shaft.
+    [Theory]
+    [InlineData("phase=3; power=370 W", 210, "Fails")]
+    [InlineData("phase=3; power=370 W", 250, "Unknown type")]
+    [InlineData("phase=3; power=370 W", 360, "Meets")]
+    [InlineData("phase=3; power=370 W; type=ECM", 250, "Unknown powerMeaning")]
+    [InlineData("phase=3; power=370 W; type=three-phase induction", 250, "Fails")]
+    [InlineData("phase=3; power=370 W; powerMeaning=output", 250, "Fails")]
+    [InlineData("phase=3; power=370 W; voltage=400 V; fullLoadAmps=1.05 A; powerFactor=0.75", 250, "Fails")]
+    [InlineData("phase=3; power=1/2 hp", 250, "Fails")]
+    [InlineData("power=370 W; efficiency=97 %", 250, "Unknown powerMeaning")] // of three phases, as far as the efficiency tells, and from the line if the plate says so
+    [InlineData("power=370 W; efficiency=97 %; powerMeaning=input", 250, "Unknown power")]
+    public void The_watts_of_three_phases_are_at_the_shaft_unless_the_motor_may_be_electronically_commutated(string plate, double watts, string answer)
+    {
+        var finding = Judge(plate: plate, part: FormattableString.Invariant($"power={watts} W; powerMeaning=output"));
+        string.Join(' ', [finding.Verdict.ToString(), .. finding.Missing.Select(one => one.Field)]).ShouldBe(answer);
+    }
 }

@@ -57,6 +57,9 @@ public sealed class ContactorProofTests
     [InlineData("circuitCalls=no; dropVolts=240 V", Conclusion.NotThePart, null)]
     [InlineData("coilVolts=24 V; pullsIn=no; dropVolts=240 V", Conclusion.ReadNext, "coilOhms")]
     [InlineData("staysIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("staysIn=no", Conclusion.ReadNext, "coilVolts")] // that it lets go says nothing of whether it pulls in
+    [InlineData("circuitCalls=yes; coilVolts=24 V; staysIn=no", Conclusion.ReadNext, "pullsIn")]
+    [InlineData("coilVolts=24 V; pullsIn=yes; staysIn=no", Conclusion.ReadNext, "dropVolts")]
     [InlineData("legAmps=16/0 A; coilVolts=24 V; pullsIn=yes", Conclusion.ReadNext, "dropVolts")]
     public void Readings_conclude_or_ask(string readings, Conclusion conclusion, string? next)
     {
@@ -151,6 +154,22 @@ public sealed class ContactorProofTests
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
         diagnosis.Sentence.ShouldContain(said);
+    }
+
+    /// <summary>12 of 24 V pull none in, under 85 %, though they may hold one that is (IEC 60947-4-1, from memory): what flows through one that was seen out may flow through a welded pole, unless its contacts were seen to let go.</summary>
+    [Theory]
+    [InlineData("", Conclusion.NotThePart, null)]
+    [InlineData("legAmps=0/0 A", Conclusion.NotThePart, null)]
+    [InlineData("legAmps=10/10 A", Conclusion.ReadNext, "staysIn")]
+    [InlineData("legAmps=10/10 A; dropVolts=0.1/0.1 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("legAmps=10/10 A; dropVolts=0.1/0.1 V; staysIn=yes", Conclusion.ReadNext, "circuitCalls")] // the call is turned off
+    [InlineData("legAmps=10/10 A; dropVolts=0.1/0.1 V; staysIn=no", Conclusion.NotThePart, null)] // low volts draw it half in
+    [InlineData("legAmps=0.3 A; dropVolts=240/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    public void Amps_through_one_that_was_seen_out_clear_no_welded_pole(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", $"circuitCalls=yes; coilVolts=12 V; pullsIn=no; {readings}");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
     /// <summary>A shunt round a pole passes a little, by which it heats a crankcase, while every pole is open; anything else that flows then goes past the contactor, or was measured elsewhere.</summary>
@@ -280,6 +299,9 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=240/240 V", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=12 V; dropVolts=0.1/240 V", Conclusion.NotThePart, null)] // they may hold it in
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1.01 V", Conclusion.NothingWrongFound, null)]

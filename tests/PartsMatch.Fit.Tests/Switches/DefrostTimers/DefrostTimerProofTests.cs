@@ -78,7 +78,14 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=0 V", Conclusion.NotThePart, null)]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)] // clock and heaters hang on two circuits
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=240 V; heaterContactCloses=no", Conclusion.PartHasFailed, null)] // by its clock
-    [InlineData(Heaters, "clockTurns=yes; commonVolts=0 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=0 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)] // its terminal was seen live, and has nothing now
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=20 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=20 V; commonVoltsStand=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; commonVoltsStand=no; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)]
+    [InlineData(Heaters, "commonVolts=0 V; heaterContactCloses=yes", Conclusion.ReadNext, "clockTurns")] // it may have failed besides
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=0 A", Conclusion.ReadNext, "commonVoltsStand")]
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; heaterContactCloses=yes; fanContactOpens=yes; heaterAmpsThere=15.6 A", Conclusion.NotThePart, null)] // no stray volts drive amps
+    [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; heaterContactCloses=no; fanContactOpens=yes; heaterAmpsThere=15.6 A", Conclusion.ReadNext, "commonVoltsStand")] // through another contact
     [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.ReadNext, "commonVoltsStand")]
     [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; commonVoltsStand=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)]
     [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; commonVoltsStand=yes", Conclusion.ReadNext, "heaterContactCloses")]
@@ -185,24 +192,44 @@ public sealed class DefrostTimerProofTests
         static ReadingVerdict? Fed(IEnumerable<ReadingCheck> checks) => checks.SingleOrDefault(check => check.Title is "Volts at its clock" or "Volts at its release")?.Verdict;
     }
 
-    /// <summary>Heat goes with the square of the volts (trade): 150 of 240 V are 0.625, squared 0.39, worked by hand.</summary>
-    [Fact]
-    public void A_bad_feed_of_the_heaters_is_told_though_the_contact_closes()
+    /// <summary>Heat goes with the square of the volts (trade): 150 of 240 V are 0.625, squared 0.39, of 208 V 0.721, squared 0.52; 20 of 240 V are 0.083, squared 0.007: worked by hand.</summary>
+    [Theory]
+    [InlineData(Heaters, "commonVolts=150 V; commonVoltsStand=yes", "150 V stand before its heater contact under a load, under 85 % of the 240 V there: heaters for 240 V give 39 % of their heat so. Mend its feed, a line that is lost or a bad joint.")]
+    [InlineData(Heaters, "commonVolts=150 V; heaterAmpsThere=15.6 A", "150 V stand before its heater contact under a load, under 85 % of the 240 V there: heaters for 240 V give 39 % of their heat so. Mend its feed, a line that is lost or a bad joint.")]
+    [InlineData("heaterOwnVolts=240 V; loadVolts=208 V", "commonVolts=150 V; commonVoltsStand=yes", "150 V stand before its heater contact under a load, under 85 % of the 208 V there: heaters for 240 V give 39 % of their heat so. Mend its feed, a line that is lost or a bad joint.")]
+    [InlineData("loadVolts=208 V", "commonVolts=150 V; commonVoltsStand=yes", "150 V stand before its heater contact under a load, under 85 % of the 208 V there: heaters for 208 V give 52 % of their heat so. Mend its feed, a line that is lost or a bad joint.")]
+    [InlineData(Heaters, "commonVolts=20 V; commonVoltsStand=yes", "20 V stand before its heater contact under a load, under 85 % of the 240 V there: heaters for 240 V give under 1 % of their heat so. Mend its feed, a line that is lost or a bad joint.")]
+    [InlineData(Heaters, "commonVolts=20 V", "20 V before its heater contact are none to speak of, though its terminal was seen live: measure both again in defrost.")]
+    [InlineData(Heaters, "commonVolts=0 V", "0 V before its heater contact are none to speak of, though its terminal was seen live: measure both again in defrost.")]
+    [InlineData(Heaters, "commonVolts=150 V; commonVoltsStand=no", "150 V before its heater contact break down under a load, though its terminal was seen live: measure both again in defrost.")]
+    public void A_bad_feed_of_the_heaters_is_told_though_the_contact_closes(string site, string feed, string said)
     {
-        const string readings = "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=150 V; commonVoltsStand=yes";
-        const string said = "150 V stand before its heater contact under a load, under 85 % of the 240 V there: heaters for those give 39 % of their heat so. Mend its feed, a line that is lost or a bad joint.";
-        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, Heaters), Named.Record<DefrostTimerReadings>(readings));
+        var readings = $"clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; {feed}";
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, site), Named.Record<DefrostTimerReadings>(readings));
         diagnosis.Sentence.ShouldBe(said);
         var mend = diagnosis.MendFirst.ShouldHaveSingleItem();
         (mend.Name, mend.Cause).ShouldBe(("heatersFedWrong", said));
-        After(Need(Plate, Heaters), Plate, readings).Single(check => check.Title == "Volts before the heater contact").Verdict.ShouldBe(ReadingVerdict.Bad);
+        After(Need(Plate, site), Plate, readings).Single(check => check.Title == "Volts before the heater contact").Verdict.ShouldBe(ReadingVerdict.Bad);
     }
 
+    /// <summary>On 150 of 240 V, 25 A are 15.63 A, of which 0.9 are 14.06: worked by hand.</summary>
     [Theory]
     [InlineData("16.7 A", 1)]
     [InlineData("25 A", 0)]
+    [InlineData("15.6 A; heaterContactCloses=yes; commonVolts=150 V", 0)]
+    [InlineData("15.6 A; commonVolts=150 V", 0)]
+    [InlineData("14.1 A; heaterContactCloses=yes; commonVolts=150 V", 0)]
+    [InlineData("14 A; heaterContactCloses=yes; commonVolts=150 V", 1)]
+    [InlineData("15.6 A; heaterContactCloses=no; commonVolts=150 V", 1)] // they do not flow by the volts there
     public void A_heater_that_is_open_is_mended_first(string amps, int count) =>
         DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, Heaters), Named.Record<DefrostTimerReadings>($"clockTurns=yes; heaterAmpsThere={amps}")).MendFirst.Count(one => one.Name == "heaterOpen").ShouldBe(count);
+
+    /// <summary>Three heaters in star on two of three lines take 0.87 of their amps whatever stands before the third: worked by hand.</summary>
+    [Theory]
+    [InlineData(Heaters, "15.63 A are their watts over their volts")]
+    [InlineData("heaterAmps=25 A; loadVolts=240 V; loadPhase=three-phase", "25 A are due")]
+    public void What_heaters_should_take_goes_with_the_volts_they_are_fed(string site, string said) =>
+        DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, site), Named.Record<DefrostTimerReadings>("heaterContactCloses=yes; commonVolts=150 V; heaterAmpsThere=15.6 A")).Checks.Single(check => check.Title == "Heater amps").Sentence.ShouldContain(said);
 
     [Theory]
     [InlineData("timeOfDaySet=yes", "", ReadingVerdict.Good)]

@@ -125,7 +125,10 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("leastHead=171 psi", "setting=170 psi", "It comes set to 170 psi (1172 kPa); 180 psi (1241 kPa) are needed, and 171 psi (1179 kPa) by the expansion valves. Whether it can be set anew is not given.")]
     [InlineData("leastHead=160 psi", "setting=100 psi; isAdjustable=yes", "It comes set to 100 psi (690 kPa); 180 psi (1241 kPa) are needed, and 160 psi (1103 kPa) by the expansion valves. It can be set anew, and how high is not given.")]
     [InlineData("leastHead=160 psi", "setting=220 psi", "It holds 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. Whether it can be set anew is not given.")]
-    [InlineData("leastHead=160 psi", "setting=220 psi; isAdjustable=yes", "It holds 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. How far it can be set anew is not given.")]
+    [InlineData("leastHead=160 psi", "setting=220 psi; isAdjustable=yes", "It holds 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. How low it can be set is not given.")]
+    [InlineData("leastHead=160 psi", "setting=225 psi; settingMost=300 psi", "It holds 225 psi (1551 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. How low it can be set is not given.")]
+    [InlineData("leastHead=160 psi", "setting=165 psi; isAdjustable=yes", "It holds 165 psi (1138 kPa), below the 180 psi (1241 kPa) needed; the expansion valves bear 160 psi (1103 kPa). How high it can be set is not given.")]
+    [InlineData("leastHead=185 psi", "setting=180 psi; isAdjustable=yes", "It holds 180 psi (1241 kPa), no less than the 180 psi (1241 kPa) needed; the expansion valves are said to need 185 psi (1276 kPa) to pass their load. How high it can be set is not given.")]
     [InlineData("leastHead=185 psi", "setting=180 psi", "It holds 180 psi (1241 kPa), no less than the 180 psi (1241 kPa) needed; the expansion valves are said to need 185 psi (1276 kPa) to pass their load. Whether it can be set anew is not given.")]
     [InlineData("leastHead=160 psi", "setting=100 psi; settingMost=120 psi", "It can be set to hold 120 psi (827 kPa); the expansion valves need 160 psi (1103 kPa) to pass their load. It is set up to 120 psi (827 kPa).")]
     [InlineData("leastHead=160 psi", "settingLeast=220 psi", "It can be set to hold 220 psi (1517 kPa), over 10 psi (69 kPa) above the 180 psi (1241 kPa) needed. It is set from 220 psi (1517 kPa) upwards.")]
@@ -177,6 +180,9 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "setting=20 psi", "Unknown Part arrangement")]
     [InlineData("settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Unknown Site needsArrangement")]
     [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Unknown Site needsArrangement")] // neither says what it is
+    [InlineData("settingNeeded=30 psi; leastHead=150 psi", "setting=30 psi", "Unknown Site needsArrangement")] // of differences it meets
+    [InlineData("settingNeeded=30 psi; leastHead=150 psi", "setting=30 psi; isAdjustable=yes", "Unknown Site needsArrangement")]
+    [InlineData("settingNeeded=180 psi; leastHead=160 psi", "setting=100 psi", "Unknown Site needsArrangement")] // of heads whether it can be set decides
     [InlineData("needsArrangement=inlet regulator; settingNeeded=180 psi; leastHead=160 psi", "setting=159 psi; isAdjustable=no", "Fails")]
     [InlineData("needsArrangement=three-way; settingNeeded=20 psi", "arrangement=differential check; setting=20 psi", "Fails")]
     public void A_difference_is_not_a_head(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);

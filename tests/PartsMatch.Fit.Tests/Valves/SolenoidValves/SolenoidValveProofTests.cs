@@ -44,8 +44,40 @@ public sealed class SolenoidValveProofTests
     [InlineData("94 °F", "The pipe is 1 °F (0.6 K) colder behind it: it is open.")]
     [InlineData("95 °F", "The pipe is as warm behind it as before it: it is open.")]
     [InlineData("96 °F", "The pipe is 1 °F (0.6 K) warmer behind it: it is open.")]
+    [InlineData("97.9 °F", "The pipe is 2.9 °F (1.6 K) warmer behind it: it is open.")]
+    [InlineData("98 °F", "The pipe is 3 °F (1.7 K) warmer behind it, and liquid that flows gets no warmer: nothing flows, or the clamps are swapped.")]
     public void A_pipe_is_never_colder_by_less_than_nothing(string behind, string sentence) =>
         Diagnose(Plate, $"coilVolts=120 V; magnetPulls=yes; temperatureBefore=95 °F; temperatureBehind={behind}").Checks.Single(check => check.Title == "Pipe before and behind it").Sentence.ShouldBe(sentence);
+
+    /// <summary>Liquid that flows gets no warmer: from 3 °F (practice) on nothing flows, as behind a valve that sticks or in a line that is dead, or the clamps are swapped and it throttles.</summary>
+    [Theory]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; passesWhenOpen=yes", Conclusion.ReadNext, "temperatureBehind")] // then the clamps are swapped
+    [InlineData("NC", "circuitCalls=yes; coilVolts=120 V", Conclusion.ReadNext, "magnetPulls")]
+    [InlineData("NC", "circuitCalls=no; coilVolts=0 V", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData("NC", "circuitCalls=yes; coilVolts=80 V; magnetPulls=yes", Conclusion.NotThePart, null)]
+    [InlineData("NO", "circuitCalls=no; coilVolts=0 V", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=0 V", Conclusion.ReadNext, "passesWhenOpen")] // a dead circuit excuses nothing of what needs no power
+    [InlineData("NO", "circuitCalls=yes; coilVolts=0 V; passesWhenOpen=no", Conclusion.PartHasFailed, null)]
+    [InlineData("NO", "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "circuitCalls")] // power shuts it
+    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "passesWhenOpen")]
+    [InlineData(null, "circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "normalState")]
+    public void A_pipe_that_is_warmer_behind_shows_no_valve_open(string? state, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}", $"{readings}; temperatureBefore=60 °F; temperatureBehind=75 °F");
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+        diagnosis.Checks.Single(check => check.Title == "Pipe before and behind it").Verdict.ShouldBe(ReadingVerdict.CantTell);
+    }
+
+    [Fact]
+    public void A_pipe_that_is_warmer_behind_proves_no_new_valve()
+    {
+        var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts(Plate), Named.Texts("line=liquid"))).Need;
+        var report = SolenoidValveFamily.SolenoidValve.AfterSwap(need, Named.Record<SolenoidValveSpec>(Plate), Named.Record<SolenoidValveReadings>("circuitCalls=yes; coilVolts=120 V; magnetPulls=yes; temperatureBefore=60 °F; temperatureBehind=75 °F"));
+        report.Readings.Single(check => check.Title == "Pipe before and behind it").Verdict.ShouldBe(ReadingVerdict.CantTell);
+    }
 
     /// <summary>Power opens a normally closed valve and shuts a normally open one: a pipe that is colder behind tells of a throttle only where it is open.</summary>
     [Theory]

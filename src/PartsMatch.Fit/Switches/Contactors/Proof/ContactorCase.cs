@@ -53,7 +53,7 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal double? AmpsWithPower => ClosesWithoutPower ? null : AmpsFlowing;
 
     /// <summary>The same though nothing holds it in; null as well when something may.</summary>
-    internal double? AmpsUnheld => CannotHold == true ? AmpsWithPower : null;
+    internal double? AmpsUnheld => IsUnheld ? AmpsWithPower : null;
 
     /// <summary>The same through normally closed poles that are open by what was read of its coil and armature; null when none do.</summary>
     internal double? AmpsThroughOpened => Action == ContactAction.NormallyClosed && IsClosed == false ? AmpsFlowing : null;
@@ -95,8 +95,11 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether a side of its contacts is wired that is closed without power.</summary>
     private bool ClosesWithoutPower => Action is ContactAction.NormallyClosed or ContactAction.ChangeOver;
 
+    /// <summary>Whether nothing holds it in: by the volts at its coil, or as it was seen out on some that pull none in. One whose contacts were seen to let go is not welded: low volts may draw it half in.</summary>
+    private bool IsUnheld => CannotHold == true || (Readings.PullsIn == false && IsFedEnough == false && StaysIn != false);
+
     /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
-    private bool IsUnfed => CannotHold == true || (Readings.CircuitCalls == false && Volts is null);
+    private bool IsUnfed => IsUnheld || (Readings.CircuitCalls == false && Volts is null);
 
     /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, or asks for the coil's volts first. That nothing flows shows it of no normally closed one: another that is open stops all of it.</summary>
     private bool ShowsWeld => Action == ContactAction.NormallyClosed

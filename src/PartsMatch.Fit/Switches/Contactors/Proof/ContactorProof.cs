@@ -46,8 +46,8 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
     public override Ruling? Judge(ContactorCase one) => one switch
     {
         { New: not null } => null,
-        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: null, PolesFollow: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
-        { Readings.PullsIn: null, StaysIn: null, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
+        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: not true, PolesFollow: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
+        { Readings.PullsIn: null, StaysIn: not true, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
         { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => AfterItPulledIn(one),
         _ => null,
     };

@@ -23,7 +23,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
         (true, false) => Ruling.CantTell($"There are volts at its coil: that holds it in.").ThenRead("circuitCalls", "It stays in, with volts at its coil: turn the call off, and measure them again. Volts there without a call come from the circuit."),
         (true, _) when one.Volts is > 0 and var volts => Ruling.Bad($"Its contacts stay closed with {volts:0.#} V at the coil, which hold none in: they are welded, or the armature sticks.").ThePartHasFailed(),
         (true, _) => Ruling.Bad($"Its contacts stay closed with no volts at the coil: they are welded, or the armature sticks.").ThePartHasFailed(),
-        (_, true) when one.AmpsUnheld is { } amps => Unheld(one, amps),
+        _ when one.AmpsUnheld is { } amps => Unheld(one, amps),
         (false, true) when one.Readings.LegAmps is { } amps && amps.Legs.Any(leg => leg.Amperes > 0) => Ruling.Good($"It lets go with its coil off: what flows then flows through the shunt round its pole."),
         (false, _) => Ruling.Good($"It lets go with its coil off."),
         _ => null,
@@ -56,7 +56,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
 
     private static Ruling Unheld(ContactorCase one, double amps) => (one.StaysIn, one.Need.Site.ShuntFeedsHeat) switch
     {
-        (null, _) => Ruling.CantTell($"{amps:0.##} A flow, and no volts at its coil hold it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though no volts at its coil hold it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
+        (null, _) => Ruling.CantTell($"{amps:0.##} A flow, and nothing holds it in: one of its poles is welded, or a shunt goes round it.").ThenRead("staysIn", FormattableString.Invariant($"{amps:0.##} A flow though nothing holds it in: does one of its contacts stay closed? A shunt round a pole, which heats a crankcase, passes a little as well.")),
         (_, null) => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed: a shunt that heats a crankcase goes round a pole, or they flow past it.").ThenRead("shuntFeedsHeat", FormattableString.Invariant($"{amps:0.##} A flow though no contact stays closed: see whether a shunt goes round one of its poles, to heat a crankcase."), Side.Site),
         _ => PastIt(one, amps),
     };
@@ -65,7 +65,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     private static Ruling PastIt(ContactorCase one, double amps) => one.Readings.DropVolts?.Legs.Min(leg => leg.Volts) switch
     {
         null => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole.").ThenRead("dropVolts", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: measure the volts across each pole. Across an open one the line's volts stand, across a welded one hardly any.")),
-        { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though no volts at its coil hold it in: it is welded.").ThePartHasFailed(),
+        { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),
         { } least => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V at least stand across its poles, so that they are open: what flows goes past it. Look for what else feeds the load.").NotThePart(),
     };
 }

@@ -37,17 +37,17 @@ public sealed class FailSafeLongEnough() : Aspect<DefrostTimerSpec, DefrostTimer
         if (site.MinutesNeeded is { } needed) return Against(needed.Figure, new(low, high), site.EndedThereBy);
         var old = need.Plate.FailSafe!.Figures;
         return Within.AtMost(low, old.Low) && Within.AtLeast(high, old.High)
-            ? Finding.Meets($"Its fail-safe goes from {low:0.#} to {high:0.#} min, the old one's from {old.Low:0.#} to {old.High:0.#} min.")
-            : Finding.Unknown(Side.Site, "minutesNeeded", $"Its fail-safe goes from {low:0.#} to {high:0.#} min, the old one's from {old.Low:0.#} to {old.High:0.#} min; how long the longest defrost takes there is not known.");
+            ? Finding.Meets($"Its fail-safe {ShownRange.Goes(low, high, " min")}, the old one's {ShownRange.AsWell(old.Low, old.High, " min")}.")
+            : Finding.Unknown(Side.Site, "minutesNeeded", $"Its fail-safe {ShownRange.Goes(low, high, " min")}, the old one's {ShownRange.AsWell(old.Low, old.High, " min")}; how long the longest defrost takes there is not known.");
     }
 
     private static Finding Against(double needed, Band span, DefrostEnd? end)
     {
         var margin = new Margin(span.High - needed, "min");
         if (!Within.AtMost(needed, span.High)) return Finding.Fails(margin, $"Its fail-safe goes up to {span.High:0.#} min; {needed:0.#} min are needed.");
-        if (Within.AtLeast(needed, span.Low)) return Finding.Meets($"Its fail-safe goes from {span.Low:0.#} to {span.High:0.#} min; {needed:0.#} min are needed.") with { Margin = margin, Shortfall = Math.Max(0, ((needed / span.High) - EasyShare) / (1 - EasyShare)) };
+        if (Within.AtLeast(needed, span.Low)) return Finding.Meets($"Its fail-safe {ShownRange.Goes(span.Low, span.High, " min")}; {needed:0.#} min are needed.") with { Margin = margin, Shortfall = Math.Max(0, ((needed / span.High) - EasyShare) / (1 - EasyShare)) };
         return end == DefrostEnd.Time
             ? Finding.Fails(new Margin(needed - span.Low, "min"), $"It cannot be set under {span.Low:0.#} min; {needed:0.#} min are needed, and time alone ends a defrost there.")
-            : Finding.MeetsWith([new(DefrostTimerChanges.CheckLongerDefrost, $"see that {span.Low:0.#} min of heat do no harm: it cannot be set to the {needed:0.#} min that are needed")], $"Its fail-safe goes from {span.Low:0.#} to {span.High:0.#} min; {needed:0.#} min are needed.") with { Margin = new(needed - span.Low, "min"), Shortfall = Math.Min(1, (span.Low / needed) - 1) };
+            : Finding.MeetsWith([new(DefrostTimerChanges.CheckLongerDefrost, $"see that {span.Low:0.#} min of heat do no harm: it cannot be set to the {needed:0.#} min that are needed")], $"Its fail-safe {ShownRange.Goes(span.Low, span.High, " min")}; {needed:0.#} min are needed.") with { Margin = new(needed - span.Low, "min"), Shortfall = Math.Min(1, (span.Low / needed) - 1) };
     }
 }

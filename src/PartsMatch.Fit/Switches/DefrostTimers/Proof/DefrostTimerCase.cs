@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Coils;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -23,12 +24,21 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>Volts before its heater contact, V; null when not read.</summary>
     internal double? BeforeHeaterContact => Readings.CommonVolts?.Legs.Min(leg => leg.Volts);
 
+    /// <summary>Volts of the heaters' line, V: those there, else their own; null when neither is known.</summary>
+    internal double? HeaterLine => (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts;
+
+    /// <summary>Whether the volts before its heater contact stand under a load: by amps, which no stray ones drive, else as it was seen; null when neither tells. What flows though the contact stays open flows some other way.</summary>
+    internal bool? FeedStands => Readings.HeaterContactCloses != false && Readings.HeaterAmpsThere?.Legs.Min(leg => leg.Amperes) > 0 ? true : Readings.CommonVoltsStand;
+
+    /// <summary>The share of the line's volts that the heaters are fed; 1 where that was not read under a load, and of three-phase ones, whose amps no line that is lost takes down alike.</summary>
+    internal double HeatersFedShare => this is { FeedStands: true, BeforeHeaterContact: > 0 and var fed, Need.Site: { LoadVolts: { } line, LoadPhase: not Phases.Three } } ? fed / line.Volts : 1;
+
     /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on; stray ones that break down under a load are none. As long as the line was not measured it is taken for the heaters' own volts; what lies between tells nothing then. Null when not read, or when that cannot be told: the clock's volts tell nothing of the heaters', which may hang on another line.</summary>
-    internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, (Need.Site.LoadVolts ?? Need.Site.HeaterOwnVolts)?.Volts) switch
+    internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, HeaterLine) switch
     {
         (null, _) => null,
         ( <= 0, _) => VoltsAt.None,
-        _ when Readings.CommonVoltsStand == false => VoltsAt.None,
+        _ when FeedStands == false => VoltsAt.None,
         (_, null) => null,
         var (there, line) when !Within.AtLeast(there.Value, NoVoltsShare * line.Value) => VoltsAt.None,
         var (there, line) when Within.AtLeast(there.Value, FedShare * line.Value) => VoltsAt.Right,

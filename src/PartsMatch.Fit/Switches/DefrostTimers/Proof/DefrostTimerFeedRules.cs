@@ -3,28 +3,33 @@ using PartsMatch.Fit.Judging;
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 
 /// <summary>Is there enough before its heater contact to pass on?</summary>
-/// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts.</remarks>
+/// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts. None before a contact whose terminal was seen live are a feed that was lost since, or measured wrong.</remarks>
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <summary>How it is asked whether volts are stray ones.</summary>
     internal const string WhetherTheyStand = "Hang a lamp for the line's volts, or a meter of few ohms, on the volts before the heater contact: do they stand? Stray ones break down under a load, those of a bad feed stay.";
 
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed, one.Readings.CommonVoltsStand) switch
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed, one.FeedStands) switch
     {
         (false, VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
         (false, VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
         (false, VoltsAt.Wrong, true) => Ruling.Bad($"{TooFew(one)}: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
-        (_, VoltsAt.Wrong, true) => Ruling.Bad($"{TooFew(one)}: heaters for those give {100 * Math.Pow(Share(one), 2):0} % of their heat so. Mend its feed, a line that is lost or a bad joint."),
-        (true, VoltsAt.Wrong, null) => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact are under 85 % of the {There(one):0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", WhetherTheyStand),
+        (_, VoltsAt.Wrong, true) or (true, VoltsAt.None, true) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{TooFew(one)}: {Heat(one)} Mend its feed, a line that is lost or a bad joint."),
+        (true, VoltsAt.None, var stand) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact {(stand == false && one.BeforeHeaterContact > 0 ? "break down under a load" : "are none to speak of")}, though its terminal was seen live: measure both again in defrost."),
+        (true, VoltsAt.Wrong, null) => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact are under 85 % of the {one.HeaterLine:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", WhetherTheyStand),
         _ => null,
     };
 
-    private static string TooFew(DefrostTimerCase one) => FormattableString.Invariant($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {There(one):0.#} V there");
+    private static string TooFew(DefrostTimerCase one) => FormattableString.Invariant($"{one.BeforeHeaterContact:0.#} V stand before its heater contact under a load, under 85 % of the {one.HeaterLine:0.#} V there");
 
-    private static double Share(DefrostTimerCase one) => one.BeforeHeaterContact!.Value / There(one);
-
-    private static double There(DefrostTimerCase one) => one.Need.Site.LoadVolts!.Value.Volts;
+    /// <summary>What the heaters give, by the square of the volts: of their own where those are known, for that is what their watts are at.</summary>
+    private static string Heat(DefrostTimerCase one)
+    {
+        var made = one.Need.Site.HeaterOwnVolts?.Volts ?? one.HeaterLine!.Value;
+        var percent = 100 * Math.Pow(one.BeforeHeaterContact!.Value / made, 2);
+        return FormattableString.Invariant($"heaters for {made:0.#} V give {(percent < 1 ? "under 1" : FormattableString.Invariant($"{percent:0}"))} % of their heat so.");
+    }
 }
 
 /// <summary>Has its clock the volts that it is made for?</summary>

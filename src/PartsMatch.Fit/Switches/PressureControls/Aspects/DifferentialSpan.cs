@@ -32,8 +32,8 @@ public sealed class DifferentialSpan() : Aspect<PressureControlSpec, PressureCon
         var slack = least.Equals(most) ? Settings.Near : 0;
         var margin = new Margin(Math.Min(between - least, most - between) + slack, "kPa");
         Reason sentence = least.Equals(most)
-            ? $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential is {new ShownPressure(least)}, and 5 psi off is the limit."
-            : (Reason)$"{new ShownPressure(between)} lie between cut-out and cut-in; its differential goes from {new ShownPressure(least)} to {new ShownPressure(most)}.";
+            ? $"{new ShownPressure(between)} lie between cut-out and cut-in; its differential {ShownRange.Goes(new ShownPressure(least), new ShownPressure(most))}, and 5 psi off is the limit."
+            : (Reason)$"{new ShownPressure(between)} lie between cut-out and cut-in; its differential {ShownRange.Goes(new ShownPressure(least), new ShownPressure(most))}.";
         return Within.Span(between, least - slack, most + slack) ? Finding.Meets(sentence) with { Margin = margin } : Finding.Fails(margin, sentence);
     }
 }

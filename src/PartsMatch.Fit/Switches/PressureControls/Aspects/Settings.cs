@@ -40,14 +40,14 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
         if (facet is not { Low: { } low, High: { } high }) return Finding.Unknown(Side.Part, "range", $"It is to open at {new ShownPressure(cutOut)}; what it can be set to is not known.");
         foreach (var needed in cutIn is { } closes ? (double[])[cutOut, closes] : [cutOut])
         {
-            if (!Within.Span(needed, low, high)) return Finding.Fails(new Margin(Math.Min(needed - low, high - needed), "kPa"), $"It can be set from {new ShownPressure(low)} to {new ShownPressure(high)}; {new ShownPressure(needed)} is needed.");
+            if (!Within.Span(needed, low, high)) return Finding.Fails(new Margin(Math.Min(needed - low, high - needed), "kPa"), $"It can be set {ShownRange.Set(new ShownPressure(low), new ShownPressure(high))}; {new ShownPressure(needed)} is needed.");
         }
 
         if (!isWhole) return Finding.Unknown(Side.Site, "cutInNeeded", $"Its range holds the cut-out of {new ShownPressure(cutOut)}; where it is to close again is not known.");
         var margin = new Margin(Math.Min(Edge(cutOut, low, high), cutIn is { } other ? Edge(other, low, high) : double.MaxValue), "kPa");
         return IsNear(facet.CutOut, cutOut) && (cutIn is null || IsNear(facet.CutIn, cutIn.Value))
             ? Finding.Meets($"It is shipped within 5 psi of what is needed: {new Needed(cutOut, cutIn)}.") with { Margin = margin }
-            : Finding.MeetsWith([new(PressureControlChanges.SetControl, $"set it to {new Needed(cutOut, cutIn)}")], $"It can be set from {new ShownPressure(low)} to {new ShownPressure(high)}; needed: {new Needed(cutOut, cutIn)}.") with { Margin = margin };
+            : Finding.MeetsWith([new(PressureControlChanges.SetControl, $"set it to {new Needed(cutOut, cutIn)}")], $"It can be set {ShownRange.Set(new ShownPressure(low), new ShownPressure(high))}; needed: {new Needed(cutOut, cutIn)}.") with { Margin = margin };
     }
 
     /// <summary>A gauge pressure in kPa, as facets hold it.</summary>

@@ -17,7 +17,7 @@ internal static class BesideTheOther
         var isBelow = wanted.Tells == Moving.OnFall;
         var off = Rounded.To(isBelow ? range.Low - other : other - range.High, 2);
         if (Within.AtMost(off, Degrees.Far) || (seen.Main.At(wanted.Tells) is { } shipped && Within.AtMost(isBelow ? shipped - other : other - shipped, Degrees.Near))) return null;
-        return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; it is to switch {(isBelow ? "below" : "above")} {new ShownTemperature(other)}, and 10 °F (5.6 K) off is the limit.");
+        return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}; it is to switch {(isBelow ? "below" : "above")} {new ShownTemperature(other)}, and 10 °F (5.6 K) off is the limit.");
     }
 
     /// <summary>The answer by the temperature that is counted from the other by the old one's only differential; none fails by it. Null where nothing can be counted.</summary>

@@ -129,9 +129,9 @@ internal static class TemperatureRule
     {
         var nearest = Math.Clamp(wanted, range.Low, range.High);
         var off = Degrees.Between(nearest, wanted);
-        if (!Within.AtMost(off, Degrees.Far)) return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
+        if (!Within.AtMost(off, Degrees.Far)) return Finding.Fails(new Margin(Degrees.Far - off, "K"), $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}; {new ShownTemperature(wanted)} is wanted, and 10 °F (5.6 K) off is the limit.");
         Change set = new(ThermostatChanges.SetThermostat, $"set it so that {InSentence.Of(whose)} move at {new ShownTemperature(nearest)} {way}");
-        return Finding.MeetsWith(Within.AtMost(off, Degrees.Near) ? [set] : [set, Check(off, way)], $"It can be set from {new ShownTemperature(range.Low)} to {new ShownTemperature(range.High)}; {new ShownTemperature(wanted)} {way} is wanted.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") };
+        return Finding.MeetsWith(Within.AtMost(off, Degrees.Near) ? [set] : [set, Check(off, way)], $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}; {new ShownTemperature(wanted)} {way} is wanted.") with { Shortfall = off / Degrees.Far, Margin = new(Degrees.Far - off, "K") };
     }
 
     private static Change Check(double off, string way) => new(ThermostatChanges.CheckTemperature, $"check that it will do: {new ShownDifference(off)} off {way}");

@@ -15,7 +15,7 @@ public readonly record struct SettingFacet(double? Holds, double? Least, double?
 /// <remarks>
 /// Within 10 psi, edges included, meets; one that can be set is judged by the setting nearest to what is needed, and no lower than the expansion valves need where its range allows that, which is a change. Further off is a check; lower, however little, only where the expansion valves are not known to need more, else it fails.
 /// One that holds no less than is needed, though that is said to be less than the expansion valves need, is a check: one of the two is wrong.
-/// Of one that comes set too low, by which it fails or the expansion valves may starve, and that may be settable, it is asked whether it can be set, and how high; any other comes to no worse by being set.
+/// Of one that comes set too low, by which it fails or the expansion valves may starve, and that may be settable, it is asked whether it can be set, and how high, unless these may be differences: that is asked first; any other comes to no worse by being set.
 /// A differential check valve is set to a difference, which is held against another difference alone, never against a head: further off it is a check, whichever way.
 /// </remarks>
 public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, SettingFacet>("Setting", isDeciding: true, CondensingPressureValveSources.HeadSetting, new(0.8, 0.6, 1.5))
@@ -50,8 +50,8 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
 
         var asItComes = At(need, facet, set, needed, leastHead, facet.IsDifference == true ? "opens at a difference of" : "holds");
         if (asItComes.Verdict == Verdict.Meets || facet is { CanBeSet: false } or { Least: not null, Most: not null }) return asItComes;
-        if (asItComes.Verdict != Verdict.MeetsWithChanges) return Anew(facet, set, needed, leastHead);
-        return asItComes.Then(facet.CanBeSet == true ? $"How far it can be set anew is not given." : (Reason)$"Whether it can be set anew is not given.");
+        if (asItComes.Verdict != Verdict.MeetsWithChanges) return asItComes.Missing is [{ Field: "needsArrangement" }] ? asItComes : Anew(facet, set, needed, leastHead);
+        return asItComes.Then(facet.CanBeSet == true ? $"How {(set > needed && !Starves(facet, set, leastHead) ? "low" : "high")} it can be set is not given." : (Reason)$"Whether it can be set anew is not given.");
     }
 
     /// <summary>The answer about one that comes set too low, and may be set higher for all that is given.</summary>
@@ -66,7 +66,7 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
     /// <summary>From where to where it can be set, as far as that is given.</summary>
     private static FormattableString Range(SettingFacet facet) => (facet.Least, facet.Most) switch
     {
-        ({ } least, { } most) => $"It is set from {new ShownPressure(least)} to {new ShownPressure(most)}.",
+        ({ } least, { } most) => $"It is set {ShownRange.Set(new ShownPressure(least), new ShownPressure(most))}.",
         ({ } least, _) => $"It is set from {new ShownPressure(least)} upwards.",
         (_, var most) => $"It is set up to {new ShownPressure(most!.Value)}.",
     };

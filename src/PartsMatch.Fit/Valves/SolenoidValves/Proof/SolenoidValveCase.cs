@@ -9,6 +9,9 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Proof;
 /// <param name="New">The new one; null before the swap.</param>
 public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings Readings, SolenoidValveSpec? New = null)
 {
+    /// <summary>From so many on it tells something that a liquid line is colder or warmer behind its valve, K: 3 °F (practice).</summary>
+    private const double TellingKelvins = 3 / 1.8;
+
     /// <summary>The one the readings were taken at.</summary>
     public SolenoidValveSpec Measured => New ?? Need.Plate;
 
@@ -51,10 +54,13 @@ public sealed record SolenoidValveCase(SolenoidNeed Need, SolenoidValveReadings 
     internal double? KelvinsLost => Need.Site.Line is RefrigerantLine.Suction or RefrigerantLine.HotGas ? null : Readings.TemperatureBefore?.DegreesCelsius - Readings.TemperatureBehind?.DegreesCelsius;
 
     /// <summary>Whether the line, if it is one for liquid, is so much colder behind it that it throttles: from 3 °F (1.7 K) on (practice).</summary>
-    internal bool Throttles => KelvinsLost is { } lost && Within.AtLeast(lost, 3 / 1.8);
+    internal bool Throttles => KelvinsLost is { } lost && Within.AtLeast(lost, TellingKelvins);
 
-    /// <summary>Whether a normally open one was seen not to pass: it is to without power, so that what its coil lacks excuses nothing, and it is not to be called for.</summary>
-    internal bool IsSeenShut => State == NormalState.Open && (Throttles || Readings.PassesWhenOpen == false);
+    /// <summary>Whether the line, if it is one for liquid, is so much warmer behind it that no liquid flows as it was clamped: by as many (practice).</summary>
+    internal bool IsWarmerBehind => KelvinsLost is { } lost && Within.AtMost(lost, -TellingKelvins);
+
+    /// <summary>Whether a normally open one was seen not to pass as it should: it is to without power, so that what its coil lacks excuses nothing, and it is not to be called for.</summary>
+    internal bool IsSeenShut => State == NormalState.Open && (Throttles || IsWarmerBehind || Readings.PassesWhenOpen == false);
 
     /// <summary>Whether its coil leaves it shut while nothing is to pass: a normally closed one unless it has power without a call, a normally open one only where volts are sure that hold it against the flow, which a magnet that pulls does not show. Null where that cannot be told, as of one whose state is not known.</summary>
     internal bool? IsLeftShut => State switch

@@ -110,7 +110,7 @@ public sealed class Magnet() : ReadingRule<SolenoidValveCase>("Magnet", Solenoid
 }
 
 /// <summary>Does it pass what it should while it is open?</summary>
-/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve (practice). It condemns only one that its coil leaves open. Which line it is in is asked first: of one for gas no pipe tells.</remarks>
+/// <remarks>In a liquid line: 3 °F (1.7 K) colder behind than before it is a throttled valve, and as much warmer one through which nothing flows, which may be the line's doing, or clamps that are swapped (practice). It condemns only one that its coil leaves open. Which line it is in is asked first: of one for gas no pipe tells.</remarks>
 public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe before and behind it", SolenoidValveReadingSources.ValveDropWhenOpen)
 {
     private const string WhichLine = "See which line it is in, liquid, suction or hot gas: only of a liquid line does the pipe before and behind it tell.";
@@ -122,6 +122,7 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
         if (one.KelvinsLost is not { } drop) return Asked(one);
         FormattableString limit = $"under 3 °F (1.7 K)";
         if (one.Need.Site.Line is null) return Ruling.CantTell($"The pipe is {new BehindIt(drop)}; that tells of a liquid line alone, and which line it is in is not known.", limit).ThenRead("line", WhichLine, Side.Site);
+        if (one.IsWarmerBehind) return Warmer(one, Ruling.CantTell($"The pipe is {new BehindIt(drop)}, and liquid that flows gets no warmer: nothing flows, or the clamps are swapped.", limit));
         if (!one.Throttles) return Ruling.Good($"The pipe is {new BehindIt(drop)}: it is open.", limit);
         var bad = Ruling.Bad($"The pipe is {new BehindIt(drop)}: it does not open, or is plugged or too small.", limit);
         return one switch
@@ -132,6 +133,14 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
             _ => bad,
         };
     }
+
+    private static Ruling Warmer(SolenoidValveCase one, Ruling open) => one switch
+    {
+        { State: NormalState.Open, IsLeftOpen: not true } => open.ThenTakeItsPower(one, "clamp the pipe before and behind it again"),
+        { Readings.PassesWhenOpen: null } => open.ThenRead("passesWhenOpen", "The pipe is warmer behind it, as liquid that flows does not get: watch the suction pressure, with its coil as it opens it and the compressor running. It stays up where liquid passes, and else the low side pumps down."),
+        { Readings.PassesWhenOpen: true } => open.ThenRead("temperatureBehind", "Liquid passes, and gets no warmer: the clamps are swapped, and it throttles, or one of them reads wrong. Clamp the pipe before and behind it again."),
+        _ => open,
+    };
 
     private static Ruling? Asked(SolenoidValveCase one) => one switch
     {

@@ -44,4 +44,10 @@ public sealed class FailSafeLongEnoughTests : DefrostTimerAspectTests<FailSafeLo
     [Fact]
     public void A_fail_safe_near_its_longest_costs_more_than_one_with_room() =>
         Judge("", "minutesNeeded=58 min", "failSafe=4 to 60 min").Shortfall.ShouldBeGreaterThan(Judge("", "minutesNeeded=50 min", "failSafe=4 to 60 min").Shortfall + 0.5);
+
+    [Theory]
+    [InlineData("30 min", "4 to 110 min", "Its fail-safe goes from 4 to 110 min, the old one's 30 min.")]
+    [InlineData("30 min", "30 min", "Its fail-safe is 30 min, the old one's 30 min.")]
+    [InlineData("10 to 60 min", "4 to 110 min", "Its fail-safe goes from 4 to 110 min, the old one's from 10 to 60 min.")]
+    public void A_fail_safe_of_one_time_is_said_as_one(string old, string span, string sentence) => Judge($"failSafe={old}", "", $"failSafe={span}").Sentence.ShouldBe(sentence);
 }
