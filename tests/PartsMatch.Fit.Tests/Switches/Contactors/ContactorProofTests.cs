@@ -248,6 +248,7 @@ public sealed class ContactorProofTests
         var need = ContactorFamily.Contactor.ReadNeed(new(plate, [], []));
         var diagnosis = ContactorFamily.Contactor.BeforeCondemning(need.Need, Named.Record<ContactorReadings>(readings));
         (diagnosis.Conclusion, diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Conclusion.ReadNext, Side.Plate, "contactAction"), diagnosis.Sentence);
+        diagnosis.Checks.ShouldAllBe(check => check.Title != "First reading"); // it checks nothing
         var typed = ContactorFamily.Contactor.ReadNeed(new(plate, Named.Texts("contactAction=normally open"), []));
         (ContactorFamily.Contactor.BeforeCondemning(typed.Need, Named.Record<ContactorReadings>(readings)).Next?.Field).ShouldNotBe("contactAction");
     }

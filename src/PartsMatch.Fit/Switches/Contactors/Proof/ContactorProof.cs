@@ -54,7 +54,7 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
 
     private static Ruling? AfterItPulledIn(ContactorCase one) => one switch
     {
-        { Action: null } => Ruling.CantTell($"It pulls in; whether that closes its poles is not known.").ThenSeeWhichSide(one),
+        { Action: null } => MeasuredPoles.SeeWhichSide(one),
         { Action: ContactAction.NormallyClosed, IsClosed: false, Readings.LegAmps: null } => Ruling.Read("legAmps", "It pulls in, which opens its normally closed poles: clamp each leg while it is in. What flows then flows through a welded one."),
         { Action: ContactAction.NormallyClosed, IsClosed: false } => Ruling.Read("circuitCalls", "Its normally closed poles are closed without power: turn the call off, and measure the volts at its coil again, and those across each pole."),
         _ => Ruling.Read("dropVolts", "It pulls in: measure the volts across each closed pole under load."),

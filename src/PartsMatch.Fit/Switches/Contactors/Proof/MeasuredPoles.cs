@@ -22,11 +22,16 @@ internal static class MeasuredPoles
             var one => one ?? ContactAction.NormallyOpen,
         };
 
-    /// <summary>The same ruling, and it is asked what the poles that are wired do: of the plate where that is in doubt, else by the wires.</summary>
+    /// <summary>Asks what the poles that are wired do: of the plate where that is in doubt, else by the wires.</summary>
+    /// <param name="one">The case.</param>
+    public static Ruling SeeWhichSide(ContactorCase one) =>
+        one.Need.Plate.ContactAction is null ? Ruling.Read("contactAction", InDoubt, Side.Plate) : Ruling.Read("sidesWired", WhichSide, Side.Site);
+
+    /// <summary>The same ruling, and it is asked what the poles that are wired do.</summary>
     /// <param name="open">What is not known.</param>
     /// <param name="one">The case.</param>
     public static Ruling ThenSeeWhichSide(this Ruling open, ContactorCase one) =>
-        one.Need.Plate.ContactAction is null ? open.ThenRead("contactAction", InDoubt, Side.Plate) : open.ThenRead("sidesWired", WhichSide, Side.Site);
+        SeeWhichSide(one).Asks is { } next ? open.ThenRead(next.Field, next.Why, next.Side) : open;
 
     /// <summary>The same ruling, and it is asked for what tells whether the poles are closed; with both sides wired one of them always is.</summary>
     /// <param name="open">What is not known.</param>
