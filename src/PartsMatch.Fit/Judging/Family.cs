@@ -128,7 +128,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     {
         var found = reader.Read(text);
         var (plate, complaints) = Shape<TSpec>.Of.Read(found.Fields.Select(field => new NamedText(field.Field.Name, field.Text)));
-        return new(plate, found.Fields, found.Leftovers, found.Contradictions, [.. found.Complaints, .. complaints]) { Names = found.Names };
+        return new(plate, found.Fields, found.Leftovers, found.Contradictions, [.. found.Complaints, .. complaints]) { Names = found.Names, Doubted = [.. found.Doubted.Select(field => field.Name)] };
     }
 
     /// <inheritdoc/>
@@ -142,7 +142,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var follows = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))) : null;
         var (plate, deductions) = follows?.Told ?? rules.Deduce(read);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(new(plate, site) { PlateAsRead = read, PlateMemory = follows?.Memory }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        return new(new(plate, site) { PlateAsRead = read, PlateMemory = follows?.Memory, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
         {
             Nameplate = nameplate,
             Deductions = [.. deductions, .. siteDeductions],
@@ -166,7 +166,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
             if (field.Get(machine) is { } value) field.Set(plate, value);
         }
 
-        return new(plate, rules.DeduceSite(plate, (TSite)need.Site).Site);
+        return new(plate, rules.DeduceSite(plate, (TSite)need.Site).Site) { Doubted = need.Doubted };
     }
 
     /// <inheritdoc/>

@@ -36,4 +36,7 @@ public sealed record NameplateReading(
 {
     /// <summary>What such a part is called, where the text says it: known, and so neither read nor left over.</summary>
     public IReadOnlyList<TextSpan> Names { get; init; } = [];
+
+    /// <summary>Names of fields of which the text says something that was not taken: two values that differ, a figure that cannot be read, or a word of theirs that is left over and may be another's.</summary>
+    public IReadOnlyList<string> Doubted { get; init; } = [];
 }

@@ -12,10 +12,10 @@ public abstract record Readings;
 /// <summary>What is to be replaced, and where: plate and site of one family.</summary>
 /// <param name="Plate">What the old part was, with what could be deduced.</param>
 /// <param name="Site">What the new one will meet, with what could be deduced from the plate.</param>
-/// <remarks>Needs are equal when plate and site are; a changed copy remembers nothing of what follows from another need.</remarks>
+/// <remarks>Needs are equal when plate, site and what is doubted of the plate are; a changed copy remembers nothing of what follows from another need.</remarks>
 public sealed record Need(Spec Plate, Site Site)
 {
-    private Need(Need other) => (Plate, Site, PlateAsRead, Memory) = (other.Plate, other.Site, other.PlateAsRead, new());
+    private Need(Need other) => (Plate, Site, PlateAsRead, Doubted, Memory) = (other.Plate, other.Site, other.PlateAsRead, other.Doubted, new());
 
     /// <summary>What the old part was, with what could be deduced.</summary>
     public Spec Plate
@@ -24,6 +24,9 @@ public sealed record Need(Spec Plate, Site Site)
         init => (field, PlateAsRead) = (value, null);
     }
     = Plate;
+
+    /// <summary>Names of fields of which the plate's text says something that was not taken: nothing is taken of them for its being silent. A field that is known all the same may be among them.</summary>
+    public IReadOnlyList<string> Doubted { get; init; } = [];
 
     /// <summary>What was worked out of it.</summary>
     internal NeedMemory Memory { get; } = new();
@@ -35,7 +38,7 @@ public sealed record Need(Spec Plate, Site Site)
     internal Spec? PlateAsRead { get; init; }
 
     /// <inheritdoc/>
-    public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site);
+    public bool Equals(Need? other) => other is not null && Plate.Equals(other.Plate) && Site.Equals(other.Site) && Doubted.SequenceEqual(other.Doubted);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plate, Site);
@@ -51,16 +54,18 @@ public readonly struct Need<TSpec, TSite>
     private readonly NeedMemory memory;
     private readonly NeedMemory plateMemory;
 
+    private readonly IReadOnlyList<string> doubted;
+
     /// <summary>A need that was not read from texts.</summary>
     /// <param name="plate">What the old part was.</param>
     /// <param name="site">What the new one will meet.</param>
     public Need(TSpec plate, TSite site)
     {
-        (Plate, Site, memory) = (plate, site, new());
+        (Plate, Site, memory, doubted) = (plate, site, new(), []);
         (PlateAsRead, plateMemory) = (plate, memory);
     }
 
-    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, plateMemory) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.PlateMemory ?? need.Memory);
+    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, plateMemory, doubted) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.PlateMemory ?? need.Memory, need.Doubted);
 
     /// <summary>What the old part was.</summary>
     public TSpec Plate { get; }
@@ -70,6 +75,10 @@ public readonly struct Need<TSpec, TSite>
 
     /// <summary>The old part before anything was deduced, for what a deduction takes for granted; with it where that is not known.</summary>
     public TSpec PlateAsRead { get; }
+
+    /// <summary>Whether the plate's text says something of a field that was not taken, so that it is not silent on it.</summary>
+    /// <param name="field">The field's name.</param>
+    public bool Doubts(string field) => doubted.Contains(field);
 
     /// <summary>What follows from the need alone, whatever the part: worked out when it is first asked for, and remembered, since a query judges hundreds of facets for one need.</summary>
     /// <param name="work">Works it out of the need and nothing else; a static lambda or method, by which it is found again.</param>

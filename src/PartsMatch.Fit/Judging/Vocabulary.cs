@@ -84,8 +84,14 @@ public sealed record PlateWord(string Field, string Word, string Value)
     /// <summary>A field right behind a label or word of which, or behind what the part is called, the word counts by itself: the NC of 2 POLE NC. Null where it counts anywhere.</summary>
     public string? OnlyBehind { get; init; }
 
-    /// <summary>A field beside whose label, that has no value of its own, the word does not count, nor behind a bare figure, which counts that field's: the NC of 3P NC AUX and of 3P 1 NC. Null where it always does.</summary>
+    /// <summary>A field beside whose label, that has no value of its own, the word does not count, nor behind a bare figure, which counts that field's, nor beside a word that the vocabulary does not know, whose it may be: the NC of 3P NC AUX, of 3P 1 NC and of 3P NC INTERLOCK. Null where it always does.</summary>
     public string? NeverBeside { get; init; }
+
+    /// <summary>Fields beside whose label or word it does not count, whatever value that has: the NC of 3P NC PILOT DUTY A600. Empty where it always does.</summary>
+    public IReadOnlyList<string> NeverNextTo { get; init; } = [];
+
+    /// <summary>Values right behind which it does not count, nor right behind what the part is called where there are any: 1 NO 1 NC of 2 POLE 1 NO 1 NC may be the poles themselves. Empty where it always does.</summary>
+    public IReadOnlyList<NamedText> NeverBehind { get; init; } = [];
 }
 
 /// <summary>A second figure that belongs to a field's value: the volts beside a capacitor's µF. It is not taken for the volts of the supply.</summary>

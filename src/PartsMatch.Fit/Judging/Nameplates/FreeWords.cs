@@ -1,16 +1,20 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Tells what a word says without a label: some count only behind another field's word or what the part is called, and not beside a label that has nothing else.</summary>
-internal sealed class FreeWords(PlateText plate, List<Match>[] matches, ValueSearch values)
+/// <summary>Tells what a word says without a label: some count only behind another field's word or what the part is called, and not beside what may have it for its own.</summary>
+internal sealed class FreeWords(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueSearch values)
 {
     /// <summary>What a word says where it stands; nothing where it is not its place.</summary>
     /// <param name="from">The token that it begins with.</param>
     /// <param name="word">The word.</param>
-    public List<WordEntry> Said(int from, Match word) => word.Node.Free.FindAll(entry => (entry.OnlyBehind is not { } field || IsBehind(from, word.End, field, entry.Field)) && (entry.NeverBeside is not { } other || !IsBeside(from, word.End, other)));
+    public List<WordEntry> Said(int from, Match word) => word.Node.Free.FindAll(entry => (entry.OnlyBehind is not { } field || IsBehind(from, word.End, field, entry.Field)) && (entry.NeverBeside is not { } other || !(IsBeside(from, word.End, other) || IsAnothers(from, word.End))) && !entry.NeverNextTo.Any(next => IsNextTo(from, word.End, next)) && !(entry.NeverBehind.Count > 0 && IsBehindAny(from, word.End, entry.NeverBehind)));
 
     /// <summary>2 POLE NC, DPST NC, RELAY NC; not the NO of SPDT NO, which says the same field itself.</summary>
     private bool IsBehind(int from, int end, Field field, Field own) =>
         Match.Ending(matches, from).Exists(before => (before.Word.Node.IsName || before.Word.Announces(field) || before.Word.IsValueOf(field)) && !before.Word.IsValueOf(own) && Gaps.FromLabel(plate, before.From, from, end) is not null);
+
+    /// <summary>2 POLE 1 NO 1 NC, 4P (2 NO 2 NC), RELAY 1 NO 1 NC.</summary>
+    private bool IsBehindAny(int from, int end, IReadOnlyList<(Field Field, object Value)> values) =>
+        Match.Ending(matches, from).Exists(before => (before.Word.Node.IsName || before.Word.Node.Words.Exists(word => values.Contains((word.Field, word.Field.Form.ReadAny(word.Value).Value!)))) && Gaps.FromLabel(plate, before.From, from, end) is not null);
 
     /// <summary>NC AUX, AUX NC, 1 NC; not the NC of NC AUX 1 NO, whose label has its own.</summary>
     private bool IsBeside(int from, int end, Field field)
@@ -19,4 +23,34 @@ internal sealed class FreeWords(PlateText plate, List<Match>[] matches, ValueSea
         if (Match.Ending(matches, from).Exists(before => before.Word.Announces(field) && Gaps.FromLabel(plate, before.From, from, end) is not null && !Match.Ending(matches, before.From).Exists(value => value.Word.IsValueOf(field)))) return true;
         return end < plate.Count && matches[end].Exists(behind => behind.Announces(field) && Gaps.ToLabel(plate, from, end, behind.End) is not null && !behind.Node.Labels.Exists(label => label.Field == field && values.At(behind.End, label).Count > 0));
     }
+
+    /// <summary>NC PILOT DUTY A600, MECHANICAL INTERLOCK NC.</summary>
+    private bool IsNextTo(int from, int end, Field field)
+    {
+        return (GoesOn(from) && Match.Ending(matches, from).Exists(before => IsOf(before.Word))) || (GoesOn(end) && matches[end].Exists(IsOf));
+
+        bool IsOf(Match word) => word.Announces(field) || word.IsValueOf(field);
+    }
+
+    /// <summary>NC INTERLOCK, OVERLOAD RELAY NC, NO COVER, NC 21-22: in one statement with a word that nobody knows, which may say whose it is, or with the numbers of a contact's terminals.</summary>
+    private bool IsAnothers(int from, int end)
+    {
+        var first = from;
+        while (GoesOn(first) && Match.Ending(matches, first).FindIndex(before => before.Word.Node.IsName) is >= 0 and var name) first = Match.Ending(matches, first)[name].From;
+        return (GoesOn(first) && (IsStrange(first - 1) || IsOfTerminals(first - 1))) || (GoesOn(end) && (IsStrange(end) || IsOfTerminals(end)));
+    }
+
+    /// <summary>Whether a token goes on with what stands before it, with no divider between.</summary>
+    private bool GoesOn(int at) => at > 0 && at < plate.Count && plate.SameLine(at) && plate.Gap(at).IndexOfAny(",;|¦") < 0;
+
+    /// <summary>Whether a token is a word that is no part of any in the vocabulary, nor of a code or a unit.</summary>
+    private bool IsStrange(int at)
+    {
+        var chunk = at;
+        while (!plate.BeginsChunk(chunk)) chunk--;
+        return plate.Is(at, TokenKind.Word) && !plate.HasFigures(chunk) && !lexicon.Knows(plate.Slice(at, at + 1)) && !Enumerable.Range(0, at + 1).Any(from => matches[from].Exists(match => match.End > at));
+    }
+
+    /// <summary>13-14, 21-22: the figure of the contact, and behind it 1 and 2 of one that opens, 3 and 4 of one that closes, 5 to 8 of delayed ones (EN 50005, from memory).</summary>
+    private bool IsOfTerminals(int at) => plate.Slice(at, at + 1) is [>= '1' and <= '9' and var contact, >= '1' and <= '8' and var first, '-' or '/', var other, var second] && other == contact && second == first + 1 && (first - '0') % 2 == 1;
 }

@@ -214,7 +214,7 @@ internal sealed class Lexicon
     {
         foreach (var word in vocabulary.Words)
         {
-            var entry = new WordEntry(FieldOf(word.Field), word.Value) { OnlyBehind = word.OnlyBehind is { } behind ? FieldOf(behind) : null, NeverBeside = word.NeverBeside is { } beside ? FieldOf(beside) : null };
+            var entry = new WordEntry(FieldOf(word.Field), word.Value) { OnlyBehind = word.OnlyBehind is { } behind ? FieldOf(behind) : null, NeverBeside = word.NeverBeside is { } beside ? FieldOf(beside) : null, NeverNextTo = [.. word.NeverNextTo.Select(FieldOf)], NeverBehind = [.. word.NeverBehind.Select(value => (FieldOf(value.Name), FieldOf(value.Name).Form.ReadAny(value.Text).Value!))] };
             if (!entry.Field.Form.ReadAny(word.Value).IsRead) throw new InvalidOperationException($"“{word.Value}” is no value of {word.Field}.");
             var node = Tree.Add(word.Word);
             node.Words.Add(entry);

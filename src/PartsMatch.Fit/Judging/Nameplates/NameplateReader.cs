@@ -13,6 +13,9 @@ public sealed record PlateFindings(
 {
     /// <summary>What such a part is called, where the text says it.</summary>
     public IReadOnlyList<TextSpan> Names { get; init; } = [];
+
+    /// <summary>Fields of which the text says something that was not taken.</summary>
+    public IReadOnlyList<Field> Doubted { get; init; } = [];
 }
 
 /// <summary>Reads free text as typed from a plate, in any order and layout.</summary>

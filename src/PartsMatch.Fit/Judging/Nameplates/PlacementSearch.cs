@@ -37,7 +37,7 @@ internal sealed class PlacementSearch
         reach = new(plate, lexicon);
         repeated = new(plate, reach);
         values = new(plate, lexicon, matches, reader, reach, repeated);
-        free = new(plate, matches, values);
+        free = new(plate, lexicon, matches, values);
         minus = new(plate, matches, values, reader);
         past = new(plate, lexicon, matches, reader, reach);
         units = new(plate, lexicon, matches, reader, reach);
@@ -84,10 +84,15 @@ internal sealed class PlacementSearch
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
     }
 
-    /// <summary>TEAO, 48Y, SPDT; not the NO of 1 POLE NO 12345, which is a number's.</summary>
+    /// <summary>TEAO, 48Y, SPDT; not the NO of 1 POLE NO 12345 or of RELAY NC NO. 1234, which is a number's.</summary>
     private void AddFree(int from, Match match)
     {
-        if (plate.IsWord(from, "NO") && IsNumber(match.End)) return;
+        if (plate.IsWord(match.End - 1, "NO") && IsNumber(match.End))
+        {
+            AddStranger(match.End - 1, match.End);
+            return;
+        }
+
         if (free.Said(from, match) is { Count: > 0 } said) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. said.Select(word => Value(word, from, match.End))]));
     }
 

@@ -15,17 +15,24 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     public PlateFindings Findings()
     {
         var others = choice.Certain.Where(placement => placement.YieldsTo is null).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
-        foreach (var group in choice.Certain.SelectMany(placement => Yielded(placement, others)).GroupBy(value => value.Field).OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var group in WholeOrNot([.. choice.Certain.Select(placement => Yielded(placement, others))]).GroupBy(value => value.Field).OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
         var names = Names();
-        return new(fields, Leftovers(), contradictions, complaints) { Names = names };
+        return new(fields, Leftovers(), contradictions, complaints) { Names = names, Doubted = Doubted() };
     }
 
     /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
     private static IReadOnlyList<PlacedValue> Yielded(Placement placement, HashSet<Field> others) =>
         placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }, .. placement.OthersStay ? placement.Values.Skip(1) : []] : placement.Values;
+
+    /// <summary>What one word says is taken whole or not at all: of SPNO and SPNC, apart on one plate, neither the action nor the one pole.</summary>
+    private IEnumerable<PlacedValue> WholeOrNot(IReadOnlyList<IReadOnlyList<PlacedValue>> said)
+    {
+        var differ = said.SelectMany(values => values).GroupBy(value => value.Field).Where(group => !group.Key.Form.JoinsSeveral && lexicon.Finest(group.Key, [.. group.Select(value => value.Text).Distinct()]).Count > 1).Select(group => group.Key).ToHashSet();
+        return said.SelectMany(values => values.Where(value => differ.Contains(value.Field) || !values.Any(other => differ.Contains(other.Field) && other.Where.SequenceEqual(value.Where))));
+    }
 
     /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
     private void Settle(Field field, IReadOnlyList<PlacedValue> values)
@@ -88,6 +95,16 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         }
 
         return names;
+    }
+
+    /// <summary>Fields that the plate does not say, and is not silent on either: what a stranger announces is its own.</summary>
+    private List<Field> Doubted()
+    {
+        var told = (bool[])used.Clone();
+        foreach (var placement in choice.Certain.Where(placement => placement.Values.Count == 0)) told.AsSpan(placement.From..placement.To).Fill(true);
+        var left = Enumerable.Range(0, plate.Count).SelectMany(at => lexicon.Tree.At(plate, at).Where(match => Array.IndexOf(told, true, at, match.End - at) < 0)).SelectMany(match => match.Node.Words).Select(word => word.Field.Name);
+        var doubted = contradictions.SelectMany(contradiction => contradiction.Fields).Concat(complaints.Select(complaint => complaint.Field)).Concat(left).ToHashSet();
+        return [.. lexicon.Shape.Fields.Where(field => doubted.Contains(field.Name) && fields.TrueForAll(read => read.Field != field))];
     }
 
     private List<TextSpan> Leftovers()

@@ -17,6 +17,12 @@ internal sealed record WordEntry(Field Field, string Value)
 
     /// <summary>The field beside whose label it does not count; null where it always does.</summary>
     public Field? NeverBeside { get; init; }
+
+    /// <summary>The fields beside whose labels and words it does not count.</summary>
+    public IReadOnlyList<Field> NeverNextTo { get; init; } = [];
+
+    /// <summary>The values right behind which it does not count.</summary>
+    public IReadOnlyList<(Field Field, object Value)> NeverBehind { get; init; } = [];
 }
 
 /// <summary>A mark of one of two connections.</summary>

@@ -27,6 +27,13 @@ public static class ContactorChanges
         HowTo = "Leave the spare pole without wires on either side.",
     };
 
+    /// <summary>Use the pole of two that does what is needed.</summary>
+    public static ChangeKind UsePoleThatDoes { get; } = new("usePoleThatDoes", 0.1)
+    {
+        Stage = Stage.Wire,
+        HowTo = "Measure ohms through both poles before a wire is on: the normally closed one is closed, the normally open one closes as the armature is pressed in by hand.",
+    };
+
     /// <summary>Feed the crankcase heat from elsewhere.</summary>
     public static ChangeKind FeedCrankcaseHeat { get; } = new("feedCrankcaseHeat", 0.6)
     {

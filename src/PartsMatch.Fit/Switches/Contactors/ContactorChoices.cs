@@ -40,9 +40,13 @@ public enum ContactAction
     /// <summary>They change over.</summary>
     [Words("change-over", "double throw", "changeover", "CO", "C/O")]
     ChangeOver,
+
+    /// <summary>One pole closes and another opens: neither stands for both.</summary>
+    [Words("one of each", "one normally open and one normally closed", "one NO and one NC")]
+    OneOfEach,
 }
 
-/// <summary>Which sides of change-over contacts are wired.</summary>
+/// <summary>Which sides of change-over contacts are wired, or which poles of one that has one of each kind.</summary>
 public enum ContactSides
 {
     /// <summary>The one that closes as the coil pulls in.</summary>

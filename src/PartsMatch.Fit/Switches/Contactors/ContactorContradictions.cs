@@ -12,11 +12,11 @@ namespace PartsMatch.Fit.Switches.Contactors;
 public static class ContactorContradictions
 {
     /// <summary>All that disagrees on the plate.</summary>
-    public static IReadOnlyList<Contradiction> Find(ContactorSpec plate) => [.. ContactAgreement.OfRatings(plate), .. DirectWithFrequency(plate), .. Categories(plate), .. Sizes(plate)];
+    public static IReadOnlyList<Contradiction> Find(ContactorSpec plate) => [.. ContactAgreement.OfRatings(plate), .. DirectWithFrequency(plate), .. Categories(plate), .. Sizes(plate), .. OneOfEach(plate)];
 
     /// <summary>All of the place that does not go with the plate.</summary>
     public static IReadOnlyList<Contradiction> AtTheSite(ContactorSpec plate, ContactorSite site) =>
-        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site), .. Interlocks(plate, site), .. ActionOfContacts.Rule.Disagreement(plate.ContactAction, site.WiredAction, ContactorSources.ContactAction)];
+        [.. ContactAgreement.OfLoads(plate, site, "contactor"), .. ControlVolts(plate, site), .. ControlFrequency(plate, site), .. ControlCurrent(plate, site), .. Lines(plate, site), .. Auxiliaries(plate, site), .. Interlocks(plate, site), .. ActionOfContacts.Disagreement(plate, site)];
 
     private static IEnumerable<Contradiction> Categories(ContactorSpec plate)
     {
@@ -32,6 +32,11 @@ public static class ContactorContradictions
         {
             yield return new(["size", "continuousAmps"], FormattableString.Invariant($"{new Spelt<NemaSize>(size)} carries {amps.Amperes:0.#} A all day, and {marked.Amperes:0.#} A are marked."), NemaSizes.All[0].Source);
         }
+    }
+
+    private static IEnumerable<Contradiction> OneOfEach(ContactorSpec plate)
+    {
+        if (plate is { ContactAction: ContactAction.OneOfEach, PoleCount: { } poles and not PoleCount.Two }) yield return new(["contactAction", "poleCount"], $"A normally open and a normally closed pole are two, and it is said to have {new EnumForm<PoleCount>().Write(poles)}.", ContactorSources.ContactAction);
     }
 
     private static IEnumerable<Contradiction> ControlVolts(ContactorSpec plate, ContactorSite site)

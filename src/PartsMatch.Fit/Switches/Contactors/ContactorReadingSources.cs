@@ -26,6 +26,9 @@ public static class ContactorReadingSources
     /// <summary>Welded.</summary>
     public static Source ContactsWelded { get; } = new("IEC 60947-4-1: under 20 % of its volts a contactor for alternating current has let go, under 10 % one for direct current; contacts that stay closed then are welded, or the armature sticks", SourceStatus.Memory);
 
+    /// <summary>Poles follow.</summary>
+    public static Source PolesFollow { get; } = new("Each pole opens and closes as the armature is pressed in by hand and let go: one that does not is welded or burnt, or the armature sticks", SourceStatus.Practice);
+
     /// <summary>Amps of each leg.</summary>
     public static Source ContactAmps { get; } = new("Each leg stays within the full-load amps that a pole is marked for at its volts", SourceStatus.Practice);
 

@@ -38,6 +38,10 @@ public sealed record ContactorReadings : Readings
     [Field("Stays in", "Whether contacts stay closed though there are no volts at the coil, as normally closed ones are to.", Group = Contacts)]
     public bool? StaysIn { get; init; }
 
+    /// <summary>Whether its poles follow the armature.</summary>
+    [Field("Poles follow by hand", "Power off, wires off: whether each pole opens and closes, by its ohms, as the armature is pressed in by hand and let go. A normally closed one is open while it is pressed in.", Group = Contacts)]
+    public bool? PolesFollow { get; init; }
+
     /// <summary>Volts across each closed pole.</summary>
     [Field("Volts across each pole", "From line side to load side of each closed pole, under load.", Group = Contacts, Example = "0.1/0.2/0.1 V")]
     public Measured<ElectricPotential>? DropVolts { get; init; }

@@ -36,7 +36,7 @@ public sealed record ContactorSite : ContactSite
     public int? LinesSwitched { get; init; }
 
     /// <summary>Which sides are wired.</summary>
-    [Field("Sides wired", "Of an old one with change-over contacts: which of their two sides have a wire.", Group = Wired)]
+    [Field("Sides wired", "Of an old one with change-over contacts: which of their two sides have a wire; of one with a normally open and a normally closed pole: which of the two.", Group = Wired)]
     public ContactSides? SidesWired { get; init; }
 
     /// <summary>Whether the shunt fed the crankcase heat.</summary>

@@ -19,7 +19,7 @@ public sealed record ContactorSpec : ContactSpec
     public PoleCount? PoleCount { get; init; }
 
     /// <summary>What they do.</summary>
-    [Field("Contact action", "Normally open contacts close as the coil pulls in. SPDT and DPDT change over.", Group = Poles)]
+    [Field("Contact action", "Normally open contacts close as the coil pulls in. SPDT and DPDT change over; SPNO-SPNC has one of each.", Group = Poles)]
     public ContactAction? ContactAction { get; init; }
 
     /// <summary>Auxiliary contacts.</summary>

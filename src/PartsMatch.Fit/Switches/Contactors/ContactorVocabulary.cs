@@ -43,22 +43,24 @@ public static class ContactorVocabulary
     ],
     [
         new("poleCount", "SPST", "1 pole"), new("poleCount", "SPNO", "1 pole"), new("contactAction", "SPNO", "normally open"), new("poleCount", "SPNC", "1 pole"), new("contactAction", "SPNC", "normally closed"),
-        // One closes and one opens, so that neither stands for both.
-        new("poleCount", "SPNO SPNC", "2 poles"), new("contactAction", "SPNO SPNC", "change-over"), new("poleCount", "SPNC SPNO", "2 poles"), new("contactAction", "SPNC SPNO", "change-over"),
+        .. from both in (string[])["SPNO SPNC", "SPNC SPNO", "SPNO AND SPNC", "SPNC AND SPNO", "1 SPNO 1 SPNC", "1 SPNC 1 SPNO", "1 FORM A 1 FORM B", "1 FORM B 1 FORM A"] from said in (PlateWord[])[new("poleCount", both, "2 poles"), new("contactAction", both, "one of each")] select said,
+        .. from poles in (string[])["1 pole", "2 poles", "3 poles", "4 poles"] from form in (NamedText[])[new("A", "normally open"), new("B", "normally closed"), new("C", "change-over")] let word = $"{poles[0]} FORM {form.Name}" from said in (PlateWord[])[new("poleCount", word, poles), new("contactAction", word, form.Text)] select said,
         new("poleCount", "SPDT", "1 pole"), new("contactAction", "SPDT", "change-over"),
         new("poleCount", "DPST", "2 poles"), new("poleCount", "DPNO", "2 poles"), new("contactAction", "DPNO", "normally open"), new("poleCount", "DPNC", "2 poles"), new("contactAction", "DPNC", "normally closed"),
         new("poleCount", "DPDT", "2 poles"), new("contactAction", "DPDT", "change-over"),
         new("poleCount", "3PDT", "3 poles"), new("contactAction", "3PDT", "change-over"),
-        new("contactAction", "NORMALLY OPEN", "normally open") { NeverBeside = "auxiliaries" }, new("contactAction", "NORMALLY CLOSED", "normally closed") { NeverBeside = "auxiliaries" },
-        new("contactAction", "N.O.", "normally open") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C.", "normally closed") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
-        new("contactAction", "N.O. N.C.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" }, new("contactAction", "N.C. N.O.", "change-over") { OnlyBehind = "poleCount", NeverBeside = "auxiliaries" },
+        OfPoles("NORMALLY OPEN", "normally open"), OfPoles("NORMALLY CLOSED", "normally closed"),
+        OfPoles("N.O.", "normally open") with { OnlyBehind = "poleCount" }, OfPoles("N.C.", "normally closed") with { OnlyBehind = "poleCount" },
+        .. from both in (string[])["N.O. N.C.", "N.C. N.O.", "N.O. COM N.C.", "N.C. COM N.O.", "N.O. C N.C.", "N.C. C N.O.", "COM N.O. N.C.", "COM N.C. N.O."] select OfPoles(both, "change-over") with { OnlyBehind = "poleCount" },
+        .. from open in Enumerable.Range(1, 3) from closed in Enumerable.Range(1, 3) select Counted(open, closed),
         new("hasInterlock", "MECHANICAL INTERLOCK", "yes"), new("hasInterlock", "INTERLOCKED", "yes"), new("hasInterlock", "MECH INTERLOCK", "yes"), new("hasInterlock", "REVERSING", "yes"),
     ])
     {
+        Fillers = ["WITH", "AND"],
         Usual = [CoilMarks.Mains("coilFrequency")],
         Alike = [new("coilVa", "INRUSH", "INRUSH VA", "VA INRUSH") { OnEitherSide = true }],
         InTurns = [("coilVolts", "coilFrequency")],
-        Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY"],
+        Names = ["CONTACTOR", "DEFINITE PURPOSE CONTACTOR", "MAGNETIC CONTACTOR", "RELAY", "POWER RELAY", "FAN RELAY", "BLOWER RELAY", "SWITCHING RELAY", "GENERAL PURPOSE RELAY"],
         Example = "2 POLE FLA 30 LRA 150 COIL 24 V 50/60 HZ",
         OnlyAtLabel =
         [
@@ -84,6 +86,20 @@ public static class ContactorVocabulary
             PlateLimit.Of<Figures<Power>>("threePhaseHorsepower", "from 1/4 to 150 hp", all => all.All(power => Within.Span((double)power.Watts, 180, 112_000))),
         ],
     };
+
+    /// <summary>Contacts that are counted by what they do; behind as many poles they may be these.</summary>
+    private static PlateWord Counted(int open, int closed)
+    {
+        var count = FormattableString.Invariant($"{open} NO {closed} NC");
+        return new("auxiliaries", count, count)
+        {
+            NeverNextTo = ["contactAction"],
+            NeverBehind = [.. ((int[])[open, closed, open + closed]).Where(poles => poles <= 4).Select(poles => new NamedText("poleCount", FormattableString.Invariant($"{poles}P")))],
+        };
+    }
+
+    /// <summary>What poles do; beside other contacts that stand on plates it may be those that do it.</summary>
+    private static PlateWord OfPoles(string word, string action) => new("contactAction", word, action) { NeverBeside = "auxiliaries", NeverNextTo = ["pilotDuty", "hasInterlock"] };
 
     private static PlateLimit Amps(string field, double least, double most) =>
         PlateLimit.Of<Figures<ElectricCurrent>>(field, FormattableString.Invariant($"from {least} to {most} A"), all => all.All(amps => Within.Span(amps.Amperes, least, most)));

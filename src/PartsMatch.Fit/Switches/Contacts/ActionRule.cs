@@ -29,12 +29,21 @@ internal sealed record ActionRule<TAction>(string Field, TAction ChangeOver, Fun
     /// <param name="has">What the part's do; null when not known.</param>
     public Finding Judge(OldAction<TAction> old, TAction? has)
     {
-        if (old is { Marked: { } marked, Wired: { } wired } && Disagree(marked, wired)) return Finding.Unknown(Side.Plate, Field, $"The old contacts: {new Spelt<TAction>(marked)}; said to be wired: {Sides(wired)}. One of the two is misread.");
+        if (Misread(old) is { } misread) return misread;
         if ((old.Wired ?? old.Marked) is { } known) return Against(known, old, has);
-        return old.Taken is { } taken
-            ? Against(taken, old, has).RestingOn(Field, $"What the old ones do is not marked: {new Spelt<TAction>(taken)} is taken, as {old.Because} mostly does.")
-            : Finding.Unknown(Side.Plate, Field, $"What the old contacts do is not known.");
+        return old.Taken is { } taken ? Resting(Against(taken, old, has), taken, old) : Unmarked;
     }
+
+    /// <summary>The answer where nothing tells what the old ones do.</summary>
+    public Finding Unmarked => Finding.Unknown(Side.Plate, Field, $"What the old contacts do is not known.");
+
+    /// <summary>An answer by what was taken of the old ones, which says so.</summary>
+    public Finding Resting(Finding found, TAction taken, OldAction<TAction> old) => found.RestingOn(Field, $"What the old ones do is not marked: {new Spelt<TAction>(taken)} is taken, as {old.Because} mostly does.");
+
+    /// <summary>The answer where a side is said to be wired that the old contacts do not have; null where none is.</summary>
+    /// <param name="old">What is known of the old ones.</param>
+    public Finding? Misread(OldAction<TAction> old) =>
+        old is { Marked: { } marked, Wired: { } wired } && Disagree(marked, wired) ? Finding.Unknown(Side.Plate, Field, $"The old contacts: {new Spelt<TAction>(marked)}; said to be wired: {Sides(wired)}. One of the two is misread.") : null;
 
     /// <summary>A wired side that old contacts do not have, which single ones have not two of; none where they change over, or where one of the two is not known.</summary>
     /// <param name="marked">What the old ones do by their plate; null when not known.</param>

@@ -10,6 +10,7 @@ public sealed class ContactorContradictionsTests
     [InlineData("ratedVolts=120/240/480 V; fullLoadAmps=40/32 A", "", "ratedVolts, fullLoadAmps", "2 figures stand beside 3 rated volts")]
     [InlineData("fullLoadAmps=30 A; lockedRotorAmps=15 A", "", "fullLoadAmps, lockedRotorAmps", "15 A, are less than the full-load amps, 30 A")]
     [InlineData("contactAction=NO", "sidesWired=NC", "contactAction; sidesWired", "The old contacts: normally open; said to be wired: the normally closed side of change-over contacts. One of the two is misread.")]
+    [InlineData("contactAction=one of each; poleCount=1P", "", "contactAction, poleCount", "A normally open and a normally closed pole are two, and it is said to have 1 pole.")]
     [InlineData("acOneAmps=20 A; acThreeAmps=25 A", "", "acOneAmps, acThreeAmps", "less than the AC-3 amps")]
     [InlineData("size=NEMA 1; continuousAmps=45 A", "", "size, continuousAmps", "NEMA 1 carries 27 A all day, and 45 A are marked")]
     [InlineData("coilVolts=24 V", "controlVolts=120 V", "coilVolts; controlVolts", "marked 24 V, and 120 V are there")]
@@ -35,6 +36,8 @@ public sealed class ContactorContradictionsTests
     [InlineData("ratedVolts=240 V; fullLoadAmps=21 A", "loadVolts=264 V; motors=14/73 + 7/35 A")]
     [InlineData("size=NEMA 1; continuousAmps=27 A", "")]
     [InlineData("poleCount=3P", "linesSwitched=2")]
+    [InlineData("contactAction=one of each", "sidesWired=NO")] // the other may be without a wire
+    [InlineData("contactAction=one of each", "sidesWired=both")]
     public void What_agrees_is_not(string plate, string site) => Contradictions(plate, site).ShouldBeEmpty();
 
     private static IReadOnlyList<Fit.Judging.Contradiction> Contradictions(string plate, string site) =>

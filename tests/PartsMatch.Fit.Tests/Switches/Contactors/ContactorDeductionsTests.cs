@@ -21,6 +21,7 @@ public sealed class ContactorDeductionsTests
     [InlineData("poleCount=3P; contactAction=NO; ratedVolts=240/480 V; threePhaseHorsepower=10 / 20 hp", "fullLoadAmps=28/27 A")]
     [InlineData("poleCount=3P; contactAction=NO; ratedVolts=240/300 V; threePhaseHorsepower=10 / 20 hp", "")]
     [InlineData("fullLoadAmps=30 A; ratedVolts=240 V", "")]
+    [InlineData("contactAction=one of each", "poleCount=2 poles")] // what the words mean
     public void Nothing_else_is_taken_for_granted(string plate, string deduced) => Deduced(plate).ShouldBe(deduced);
 
     [Theory]

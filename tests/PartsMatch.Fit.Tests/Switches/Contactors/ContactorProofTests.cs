@@ -12,6 +12,7 @@ namespace PartsMatch.Fit.Tests.Switches.Contactors;
 [Trait("Source", "reading.contactorChatters")]
 [Trait("Source", "reading.contactsLook")]
 [Trait("Source", "reading.contactsWelded")]
+[Trait("Source", "reading.polesFollow")]
 [Trait("Source", "reading.contactDrop")]
 [Trait("Source", "reading.contactAmps")]
 [Trait("Source", "reading.terminalHeat")]
@@ -232,6 +233,40 @@ public sealed class ContactorProofTests
         }
     }
 
+    /// <summary>A plate that says NC somewhere is not silent: that most poles close (practice) is not taken of it, and condemns and clears none.</summary>
+    [Theory]
+    [InlineData("RELAY SPNO 10 A RES SPNC 10 A RES 120 V COIL 24 V 60 HZ", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V")]
+    [InlineData("RELAY SPNO 10 A RES SPNC 10 A RES 120 V COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY DPST 2 NC COIL 24 V 60 HZ", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120/120 V")]
+    [InlineData("RELAY DPST 2 NC COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY 2 NC COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("RELAY COIL 24 V 60 HZ NC", "circuitCalls=no; coilVolts=0 V; staysIn=yes")]
+    [InlineData("CONTACTOR 3 POLE NC 21-22 COIL 24 V 60 HZ", "circuitCalls=no; coilVolts=0 V")]
+    [InlineData("CONTACTOR 3 POLE NC INTERLOCK COIL 24 V 60 HZ", "coilVolts=24 V; pullsIn=yes; legAmps=0/0/0 A; dropVolts=240/240/240 V")]
+    public void What_a_plate_leaves_in_doubt_is_asked(string plate, string readings)
+    {
+        var need = ContactorFamily.Contactor.ReadNeed(new(plate, [], []));
+        var diagnosis = ContactorFamily.Contactor.BeforeCondemning(need.Need, Named.Record<ContactorReadings>(readings));
+        (diagnosis.Conclusion, diagnosis.Next?.Side, diagnosis.Next?.Field).ShouldBe((Conclusion.ReadNext, Side.Plate, "contactAction"), diagnosis.Sentence);
+        diagnosis.Checks.ShouldAllBe(check => check.Title != "First reading"); // it checks nothing
+        var typed = ContactorFamily.Contactor.ReadNeed(new(plate, Named.Texts("contactAction=normally open"), []));
+        (ContactorFamily.Contactor.BeforeCondemning(typed.Need, Named.Record<ContactorReadings>(readings)).Next?.Field).ShouldNotBe("contactAction");
+    }
+
+    /// <summary>Of a pole that closes and one that opens neither stands for both: what is wired is asked.</summary>
+    [Theory]
+    [InlineData("", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
+    [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("sidesWired=NC", "circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    public void One_of_each_is_judged_by_the_pole_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=one of each", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Which of two sides is wired tells whether they are to be closed; with both wired one of them always is.</summary>
     [Theory]
     [InlineData("", "staysIn=yes", Conclusion.ReadNext, "sidesWired")]
@@ -272,10 +307,35 @@ public sealed class ContactorProofTests
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1.01 V", Conclusion.NothingWrongFound, null)]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=6 A", Conclusion.PartHasFailed, null)]
-    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=0 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=0 A", Conclusion.ReadNext, "polesFollow")] // what hangs on it may be cut off
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")] // the other pole stops all of it
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A; polesFollow=no", Conclusion.PartHasFailed, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0/240 V; legAmps=0/0 A; polesFollow=yes", Conclusion.NothingWrongFound, null)]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=240/240 V; legAmps=0/0 A", Conclusion.NothingWrongFound, null)]
     public void Hardly_any_volts_across_a_pole_that_is_to_be_open_clear_no_welded_one(string plate, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; {plate}", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
+    [Theory]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.5/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1/0 V; isBurnt=no", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1.01/0 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A; polesFollow=no", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V; legAmps=0/0 A; polesFollow=yes", Conclusion.NotThePart, null)] // a fuse, a line, or what hangs on it
+    [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.1/0.1 V; legAmps=6/6 A", Conclusion.NothingWrongFound, null)]
+    [InlineData("coilVolts=0 V; pullsIn=yes; circuitCalls=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("coilVolts=0 V; pullsIn=yes; circuitCalls=no; dropVolts=0/0 V; legAmps=0/0 A", Conclusion.ReadNext, "polesFollow")]
+    public void Few_volts_without_current_clear_no_normally_closed_contacts_that_were_not_seen_closed(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=NC; poleCount=2P", readings, "loadVolts=240 V");
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }

@@ -9,22 +9,36 @@ namespace PartsMatch.Fit.Switches.Contactors.Aspects;
 public readonly record struct ActionFacet(ContactAction? Action);
 
 /// <summary>Do the contacts close, open or change over as the old ones did?</summary>
-/// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>.
-/// Poles that do not say it are taken to close as the coil pulls in, as most do: the answer says so, and none fails by it.</remarks>
+/// <remarks>The same or it fails; for change-over contacts, old or new, see <see cref="ActionRule{TAction}"/>, and for one of each kind <see cref="OneOfEach"/>.
+/// Poles that do not say it are taken to close as the coil pulls in, as most do: the answer says so, and none fails by it. Not where the plate says something of it that was not taken.</remarks>
 public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, ActionFacet>("Contact action", isDeciding: true, ContactorSources.ContactAction, new(0.3, 0.4, 1))
 {
     /// <summary>The rule for all contacts, as contactors speak of it.</summary>
-    internal static ActionRule<ContactAction> Rule { get; } = new("contactAction", ContactAction.ChangeOver, side => $"the {new Spelt<ContactAction>(side)} side");
+    private static ActionRule<ContactAction> Rule { get; } = new("contactAction", ContactAction.ChangeOver, side => $"the {new Spelt<ContactAction>(side)} side");
 
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["contactAction"], ["sidesWired"]) { Besides = ["poleCount"] };
+    public override LookedAt Fields { get; } = new(["contactAction"], ["sidesWired"]) { Besides = ["poleCount", "linesSwitched"] };
 
     /// <inheritdoc/>
     public override ActionFacet Read(ContactorSpec part) => new(part.ContactAction);
 
     /// <inheritdoc/>
-    public override Finding Judge(ContactorNeed need, ActionFacet facet) => Rule.Judge(Old(need.Plate, need.Site), facet.Action);
+    public override Finding Judge(ContactorNeed need, ActionFacet facet)
+    {
+        var old = Old(need);
+        if (old.Marked == ContactAction.OneOfEach) return OneOfEach.InItsPlace(old.Wired, facet.Action);
+        return facet.Action == ContactAction.OneOfEach ? Rule.Misread(old) ?? ByOneOfEach(old, need.Site.LinesSwitched) : Rule.Judge(old, facet.Action);
+    }
+
+    /// <summary>What of the place cannot be beside the old one's contacts; of one of each kind either or both may be wired.</summary>
+    internal static IEnumerable<Contradiction> Disagreement(ContactorSpec plate, ContactorSite site) =>
+        plate.ContactAction == ContactAction.OneOfEach ? [] : Rule.Disagreement(plate.ContactAction, site.WiredAction, ContactorSources.ContactAction);
+
+    private static Finding ByOneOfEach(OldAction<ContactAction> old, int? lines) =>
+        (old.Wired ?? old.Marked) is { } known ? OneOfEach.ByIt(known, old.Wired is not null, lines)
+        : old.Taken is { } taken ? Rule.Resting(OneOfEach.ByIt(taken, isWired: false, lines), taken, old)
+        : Rule.Unmarked;
 
     /// <summary>What is known of an old one's contacts.</summary>
-    internal static OldAction<ContactAction> Old(ContactorSpec plate, ContactorSite site) => new(plate.ContactAction, site.WiredAction, plate.PoleCount is null ? null : ContactAction.NormallyOpen, $"a contactor's pole");
+    private static OldAction<ContactAction> Old(ContactorNeed need) => new(need.Plate.ContactAction, need.Site.WiredAction, need.Plate.PoleCount is null || need.Doubts("contactAction") ? null : ContactAction.NormallyOpen, $"a contactor's pole");
 }

@@ -28,7 +28,7 @@ public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", Conta
     /// <summary>What is closed without a call may be open though it should not: that clears no contacts which are to be closed then.</summary>
     private static Ruling AtRest(ContactorCase one) => one switch
     {
-        { Action: null } => Ruling.CantTell($"It is not called for; whether the side of its contacts that is wired is to be closed then is not known.").ThenSeeWhichSide(),
+        { Action: null } => Ruling.CantTell($"It is not called for; whether the side of its contacts that is wired is to be closed then is not known.").ThenSeeWhichSide(one),
         { Readings: { DropVolts: null, IsBurnt: null } } => Ruling.CantTell($"It is not called for, and its normally closed contacts are to be closed.").ThenRead("dropVolts", "It is not called for: measure the volts across each of its normally closed contacts, which are closed then. Line volts across one are an open contact."),
         _ => Ruling.NotApplicable($"It is not called for, and its normally closed contacts are to be closed then."),
     };

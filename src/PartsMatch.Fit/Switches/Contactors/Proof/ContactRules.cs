@@ -16,6 +16,18 @@ public sealed class LookAtContacts() : ReadingRule<ContactorCase>("Look", Contac
     };
 }
 
+/// <summary>Does each pole open and close with the armature?</summary>
+public sealed class PolesFollow() : ReadingRule<ContactorCase>("Poles follow by hand", ContactorReadingSources.PolesFollow)
+{
+    /// <inheritdoc/>
+    public override Ruling? Judge(ContactorCase one) => one.Readings.PolesFollow switch
+    {
+        false => Ruling.Bad($"A pole does not open and close with its armature: it is welded or burnt, or the armature sticks.").ThePartHasFailed(),
+        true => Ruling.Good($"Its poles open and close with its armature."),
+        null => null,
+    };
+}
+
 /// <summary>How many volts are lost across each closed pole?</summary>
 /// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand, and hardly any do where one is welded. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
@@ -46,6 +58,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
     private static Ruling MayBeWelded(ContactorCase one, double least, FormattableString limit)
     {
         var open = Ruling.CantTell($"{least:0.##} V stand across a pole that is to be open: across an open one the line's volts stand, across a welded one hardly any, or across one behind which the load is cut off.", limit);
+        if (one is { Action: ContactAction.NormallyClosed, HasNoCurrent: true }) return open.ThenRead("polesFollow", FormattableString.Invariant($"{least:0.##} V stand across a normally closed pole of one that is in, and nothing flows: it is welded, or its load is cut off. Power off, wires off, press the armature in by hand, and measure ohms through each pole."));
         return one.Action == ContactAction.NormallyClosed
             ? open.ThenRead("legAmps", FormattableString.Invariant($"It is in, which is to open its normally closed poles, and {least:0.##} V stand across one: clamp each leg while it is in. What flows then flows through a welded one."))
             : open.ThenRead("staysIn", FormattableString.Invariant($"Nothing holds it in, and {least:0.##} V stand across a pole: does one of its contacts stay closed? Power off, wires off, and measure ohms through each."));

@@ -10,7 +10,7 @@ public static class ContactorProof
 {
     /// <summary>The rules, before and after alike: what condemns it by itself stands before what clears it, and both before what asks.</summary>
     public static IReadOnlyList<ReadingRule<ContactorCase>> Rules { get; } =
-        [new LookAtContacts(), new OhmsOfCoil(), new DropAcrossPoles(), new LetsGo(), new CalledFor(), new VoltsAtCoil(), new PullsIn(), new HoldsQuietly(), new AmpsOfLegs(), new HeatOfTerminals(), new FirstReading()];
+        [new LookAtContacts(), new OhmsOfCoil(), new PolesFollow(), new DropAcrossPoles(), new LetsGo(), new CalledFor(), new VoltsAtCoil(), new PullsIn(), new HoldsQuietly(), new AmpsOfLegs(), new HeatOfTerminals(), new FirstReading()];
 
     /// <summary>Whether the old one has failed.</summary>
     public static Diagnosis Diagnose(ContactorNeed need, ContactorReadings readings)
@@ -46,7 +46,7 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
     public override Ruling? Judge(ContactorCase one) => one switch
     {
         { New: not null } => null,
-        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: not true, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
+        { Readings: { CoilVolts: null, CoilOhms: null, IsBurnt: null, StaysIn: not true, PolesFollow: null, DropVolts: null } } => Ruling.Read("coilVolts", "Measure the volts at its coil while it is called for: with none there it is not the part."),
         { Readings.PullsIn: null, StaysIn: not true, IsFedEnough: true } => Ruling.Read("pullsIn", "There are volts enough at its coil: does it pull in, all the way?"),
         { Readings: { PullsIn: true, DropVolts: null, IsBurnt: null } } => AfterItPulledIn(one),
         _ => null,
@@ -54,7 +54,7 @@ public sealed class FirstReading() : ReadingRule<ContactorCase>("First reading",
 
     private static Ruling? AfterItPulledIn(ContactorCase one) => one switch
     {
-        { Action: null } => Ruling.Read("sidesWired", MeasuredPoles.WhichSide, Side.Site),
+        { Action: null } => MeasuredPoles.SeeWhichSide(one),
         { Action: ContactAction.NormallyClosed, IsClosed: false, Readings.LegAmps: null } => Ruling.Read("legAmps", "It pulls in, which opens its normally closed poles: clamp each leg while it is in. What flows then flows through a welded one."),
         { Action: ContactAction.NormallyClosed, IsClosed: false } => Ruling.Read("circuitCalls", "Its normally closed poles are closed without power: turn the call off, and measure the volts at its coil again, and those across each pole."),
         _ => Ruling.Read("dropVolts", "It pulls in: measure the volts across each closed pole under load."),

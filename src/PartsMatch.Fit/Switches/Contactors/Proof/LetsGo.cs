@@ -12,8 +12,8 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     {
         ContactAction.NormallyOpen => OfNormallyOpen(one),
         ContactAction.NormallyClosed => OfNormallyClosed(one),
-        ContactAction.ChangeOver => one.Readings.StaysIn == true ? Ruling.CantTell($"Both sides of its change-over contacts are wired, and one of them is always closed.") : null,
-        _ => one.StaysIn == true || one.AmpsUnheld is not null ? Ruling.CantTell($"Contacts are closed without power; whether the side of them that is wired is to be open then is not known.").ThenSeeWhichSide() : null,
+        ContactAction.ChangeOver => one.Readings.StaysIn == true ? Ruling.CantTell($"A normally open and a normally closed side of its contacts are wired, and one of them is always closed.") : null,
+        _ => one.StaysIn == true || one.AmpsUnheld is not null ? Ruling.CantTell($"Contacts are closed without power; whether the side of them that is wired is to be open then is not known.").ThenSeeWhichSide(one) : null,
     };
 
     private static Ruling? OfNormallyOpen(ContactorCase one) => (one.StaysIn, one.CannotHold) switch
@@ -32,11 +32,27 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     /// <summary>Of contacts that are closed without power the armature that stays in leaves them open.</summary>
     private static Ruling? OfNormallyClosed(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
     {
+        (not true, not false) when IsHardlyAcrossUnseen(one) => MayBeOpen(one),
         (null, _) or (_, false) => null,
         (true, _) => Ruling.Good($"Its contacts are closed with its coil off, as normally closed ones are to be."),
         _ when one.Readings.DropVolts is null => Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so.").ThenRead("dropVolts", "Its normally closed contacts were not seen closed with its coil off: measure the volts across each of them then. Line volts across one are an open contact, or the armature sticks in."),
         _ => null,
     };
+
+    /// <summary>Whether hardly any volts stand across contacts that were seen open without power, or only with an armature that was in, and nothing shows them closed.</summary>
+    private static bool IsHardlyAcrossUnseen(ContactorCase one) =>
+        (one.Readings.StaysIn == false || one is { CannotHold: true, Readings.PullsIn: true })
+        && one is { AmpsFlowing: null, Readings: { PolesFollow: null, DropVolts: { } drop } }
+        && drop.Legs.All(leg => Within.AtMost(leg.Volts, DropAcrossPoles.Bad));
+
+    /// <summary>Few volts stand across an open pole as well, behind a line or before a load that is cut off.</summary>
+    private static Ruling MayBeOpen(ContactorCase one)
+    {
+        var open = Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so; few volts stand across open ones as well where nothing flows.");
+        return one.Readings.LegAmps is null
+            ? open.ThenRead("legAmps", "Its normally closed contacts were not seen closed with its coil off: clamp each leg. What flows then flows through closed ones.")
+            : open.ThenRead("polesFollow", "Nothing flows, and its normally closed contacts were not seen closed with its coil off. Power off, wires off: measure ohms through each pole, at rest and with the armature pressed in by hand.");
+    }
 
     private static Ruling Unheld(ContactorCase one, double amps) => (one.StaysIn, one.Need.Site.ShuntFeedsHeat) switch
     {

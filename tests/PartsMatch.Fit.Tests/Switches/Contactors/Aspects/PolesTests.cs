@@ -39,6 +39,16 @@ public sealed class PolesTests : ContactorAspectTests<Poles, PolesFacet>
     [InlineData("poleCount=2P", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
     public void A_shunt_that_feeds_heat_is_one_whether_the_plate_tells_or_not(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
+    /// <summary>Of a pole of each kind one may be without a wire: what is wired tells how many lines are switched.</summary>
+    [Theory]
+    [InlineData("", "poleCount=1P", "Unknown Site sidesWired")]
+    [InlineData("sidesWired=NO", "poleCount=1P", "Meets")]
+    [InlineData("sidesWired=both", "poleCount=1P", "Fails")]
+    [InlineData("", "poleCount=2P", "Meets")]
+    [InlineData("sidesWired=NC", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("", "contactAction=one of each", "Meets")] // which are two
+    public void Of_one_of_each_the_wired_ones_count(string site, string part, string answer) => Answer("contactAction=one of each", site, part).ShouldBe(answer);
+
     [Fact]
     public void The_change_says_what_is_lost() =>
         Judge("poleCount=1P with shunt", "shuntFeedsHeat=yes", "poleCount=2P").Changes.ShouldHaveSingleItem().Text
