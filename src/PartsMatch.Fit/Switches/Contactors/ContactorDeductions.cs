@@ -19,7 +19,7 @@ public static class ContactorDeductions
 
     /// <summary>What the old one tells of its place, and what follows from what is on it.</summary>
     public static (ContactorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ContactorSpec plate, ContactorSite site) =>
-        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, AlternatingThere, there => LinesWired(plate, there), _ => AsTheOldOne(plate));
+        Deducing.Apply(site, there => BurningRefrigerant.Hazard(there.Refrigerant), ContactDeductions.HeaterVolts, ContactDeductions.HeaterAmps, ContactDeductions.Loads, AlternatingThere, _ => AsTheOldOne(plate));
 
     private static IEnumerable<Deduction> Alternating(ContactorSpec spec)
     {
@@ -29,11 +29,6 @@ public static class ContactorDeductions
     private static IEnumerable<Deduction> PolesOfEach(ContactorSpec spec)
     {
         if (spec.ContactAction == ContactAction.OneOfEach) yield return new(Side.Plate, "poleCount", Deducing.Text(PoleCount.Two), "one pole of each kind", ["contactAction"], ContactorSources.ContactAction);
-    }
-
-    private static IEnumerable<Deduction> LinesWired(ContactorSpec plate, ContactorSite site)
-    {
-        if (plate.ContactAction == ContactAction.OneOfEach && site.SidesWired is { } wired and not ContactSides.Both) yield return new(Side.Site, "linesSwitched", Deducing.Text(1), $"of one pole of each kind {Deducing.Text(wired)} is wired", ["contactAction", "sidesWired"], ContactSources.AsTheOldOne);
     }
 
     private static IEnumerable<Deduction> AlternatingThere(ContactorSite site)

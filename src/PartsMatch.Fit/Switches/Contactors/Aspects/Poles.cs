@@ -9,13 +9,13 @@ public readonly record struct PolesFacet(PoleCount? Count);
 
 /// <summary>Has the contactor a pole for each line that is switched?</summary>
 /// <remarks>
-/// Fewer fail, unless it is not known whether both poles of an old one with one of each kind are wired; more are left unused. Where the old one had a shunt and the new one opens both lines, the crankcase heat that the shunt fed is lost: a change, or a check while nobody knows whether it fed any.
+/// Fewer fail, of an old one with one of each kind as well until fewer lines are said to be switched; more are left unused. Where the old one had a shunt and the new one opens both lines, the crankcase heat that the shunt fed is lost: a change, or a check while nobody knows whether it fed any.
 /// Where the old one had a shunt and the new one has none, the line is joined through.
 /// </remarks>
 public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("Poles", isDeciding: true, ContactorSources.Poles, new(0.3, 0.6, 1.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["poleCount"], ["linesSwitched", "shuntFeedsHeat"]) { Besides = ["contactAction", "sidesWired"] };
+    public override LookedAt Fields { get; } = new(["poleCount"], ["linesSwitched", "shuntFeedsHeat"]);
 
     /// <inheritdoc/>
     public override PolesFacet Read(ContactorSpec part) => new(part.PoleCount);
@@ -25,7 +25,6 @@ public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("
     {
         if (need.Site.LinesSwitched is not { } lines) return Finding.Unknown(Side.Plate, "poleCount", $"How many lines are switched is not known.");
         if (facet.Count is not { } has) return Finding.Unknown(Side.Part, "poleCount", $"{Lines(lines)} switched; the part's poles are not known.");
-        if (Switched(has) < lines && need is { Plate.ContactAction: ContactAction.OneOfEach, Site.SidesWired: null }) return Finding.Unknown(Side.Site, "sidesWired", $"It has {new Spelt<PoleCount>(has)}; which of the old one's two, a normally open and a normally closed one, are wired is not known.");
         if (Switched(has) < lines) return Finding.Fails(new Margin(Switched(has) - lines, "poles"), $"{Lines(lines)} switched; it has {new Spelt<PoleCount>(has)}.");
         var hadShunt = lines == 1 && (need.Plate.PoleCount == PoleCount.OneAndShunt || need is { Plate.PoleCount: null, Site.ShuntFeedsHeat: true });
         return hadShunt && has != PoleCount.OneAndShunt ? WithoutShunt(need, has) : Spare(lines, has);

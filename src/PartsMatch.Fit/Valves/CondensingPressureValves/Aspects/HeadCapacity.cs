@@ -13,8 +13,8 @@ public readonly record struct HeadCapacityFacet(double? Watts, int With, double?
 /// <summary>Does the valve pass the load while it is cold outside?</summary>
 /// <remarks>
 /// Its rating is at least the load, edge included, and was given for no warmer a place: the colder it is, the less it passes. Given for a warmer one, or for none that is known, it is unknown.
-/// Where less may be lost than the drop of its rating it passes less, by the root of the drop; more than its rating is never credited, for no maker says so. Where nobody said what may be lost, each is held at the drop of its own rating.
-/// A rating below the load fails where nothing kinder than its conditions is there: else it may pass the load yet, and its maker is asked. At a greater drop that is by the root of it, in a place that is or may be warmer at most twice as much (practice).
+/// Where less may be lost than the drop of its rating it passes less, by the root of the drop; more than its rating is never credited, for no maker says so. Where nobody said what may be lost, each is held at the drop of its own rating, and none fails by it.
+/// A rating below the load fails where it is known that nothing kinder than its conditions is there: else it may pass the load yet, and its maker is asked. At a greater drop that is by the root of it, in a place that is or may be warmer at most twice as much (practice).
 /// Rated with another refrigerant it is unknown. Where the load was not given, no less than the old one's at conditions no kinder meets.
 /// </remarks>
 public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, CondensingPressureValveSite, HeadCapacityFacet>("Capacity", isDeciding: true, CondensingPressureValveSources.HeadCapacity, new(0.6, 0.5, 1.5))
@@ -48,7 +48,11 @@ public sealed class HeadCapacity() : Aspect<CondensingPressureValveSpec, Condens
         var margin = new Margin((passes / load * 100) - 100, "%");
         var coldest = Rounded.Celsius(need.Site.LeastAmbient);
         var isShort = !Within.AtLeast(passes, load);
-        if (isShort && !Within.AtLeast(AtMost(watts, facet, allowed, coldest), load)) return Finding.Fails(margin, $"{sentence}.");
+        if (isShort && !Within.AtLeast(AtMost(watts, facet, allowed, coldest), load))
+        {
+            return allowed is null ? Finding.Unknown(Side.Site, "dropAllowed", $"{sentence}; more passes at a greater drop, and how much may be lost in it is not known.") with { Shortfall = 1 } : Finding.Fails(margin, $"{sentence}.");
+        }
+
         var shortfall = isShort ? 1 : 0;
         if (facet.Ambient is not { } rated) return Finding.Unknown(Side.Part, "ratedAmbient", $"{sentence}; how cold it may be outside for that is not given.") with { Shortfall = shortfall };
         if (coldest is not { } least) return Finding.Unknown(Side.Site, "leastAmbient", $"{sentence}. That is given down to {new ShownTemperature(rated)} outside; how cold it gets there is not known.") with { Shortfall = shortfall };

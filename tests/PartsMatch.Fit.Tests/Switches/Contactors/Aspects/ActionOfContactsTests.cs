@@ -65,6 +65,8 @@ public sealed class ActionOfContactsTests : ContactorAspectTests<ActionOfContact
     [InlineData("poleCount=1P; contactAction=change-over", "sidesWired=NO", "contactAction=one of each", "MeetsWithChanges usePoleThatDoes")]
     [InlineData("poleCount=1P; contactAction=NO", "sidesWired=NC", "contactAction=one of each", "Unknown Plate contactAction")]
     [InlineData("poleCount=1P", "", "contactAction=one of each", "MeetsWithChanges usePoleThatDoes")]
+    [InlineData("poleCount=2P", "sidesWired=NO", "contactAction=one of each", "Unknown Plate contactAction")] // the old one may be so made, too
+    [InlineData("poleCount=2P", "sidesWired=both", "contactAction=one of each", "Unknown Plate contactAction")]
     [InlineData("poleCount=2P", "", "contactAction=one of each", "Unknown Plate contactAction")] // nothing fails by what is taken
     [InlineData("", "", "contactAction=one of each", "Unknown Plate contactAction")]
     public void One_of_each_is_neither_two_of_one_kind_nor_a_change_over_contact(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);

@@ -39,15 +39,15 @@ public sealed class PolesTests : ContactorAspectTests<Poles, PolesFacet>
     [InlineData("poleCount=2P", "linesSwitched=1; shuntFeedsHeat=yes", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
     public void A_shunt_that_feeds_heat_is_one_whether_the_plate_tells_or_not(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 
-    /// <summary>Of a pole of each kind one may be without a wire: what is wired tells how many lines are switched.</summary>
+    /// <summary>Of a pole of each kind one may be without a wire, as of any two: who says that one line is switched is believed.</summary>
     [Theory]
-    [InlineData("", "poleCount=1P", "Unknown Site sidesWired")]
-    [InlineData("sidesWired=NO", "poleCount=1P", "Meets")]
+    [InlineData("", "poleCount=1P", "Fails")]
+    [InlineData("sidesWired=NO; linesSwitched=1", "poleCount=1P", "Meets")]
     [InlineData("sidesWired=both", "poleCount=1P", "Fails")]
     [InlineData("", "poleCount=2P", "Meets")]
-    [InlineData("sidesWired=NC", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
+    [InlineData("linesSwitched=1", "poleCount=2P", "MeetsWithChanges leavePoleUnused")]
     [InlineData("", "contactAction=one of each", "Meets")] // which are two
-    public void Of_one_of_each_the_wired_ones_count(string site, string part, string answer) => Answer("contactAction=one of each", site, part).ShouldBe(answer);
+    public void Of_one_of_each_both_count_until_fewer_lines_are_said_to_be_switched(string site, string part, string answer) => Answer("contactAction=one of each", site, part).ShouldBe(answer);
 
     [Fact]
     public void The_change_says_what_is_lost() =>
