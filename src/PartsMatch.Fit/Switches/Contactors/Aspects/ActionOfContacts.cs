@@ -40,9 +40,9 @@ public sealed class ActionOfContacts() : Aspect<ContactorSpec, ContactorSite, Ac
         : old.Taken is { } taken ? Rule.Resting(OneOfEach.ByIt(taken, isWired: false, lines), taken, old)
         : Rule.Unmarked;
 
-    /// <summary>An old one of which nothing is marked may have one of each, too, in whose place another never fails.</summary>
+    /// <summary>An old one that is not marked may have one of each as well, and in the place of such a one another so made never fails.</summary>
     private static Finding AsItMayBe(Finding byIt) => byIt.Verdict != Verdict.Fails ? byIt
-        : Finding.Unknown(Side.Plate, "contactAction", $"It has one normally open and one normally closed pole, and would do only for an old one that has so, too; what the old contacts do is not marked.") with { Shortfall = byIt.Shortfall, Margin = byIt.Margin };
+        : Finding.Unknown(Side.Plate, "contactAction", $"It has one normally open and one normally closed pole, which does only if the old one was made so as well; what the old contacts do is not marked.") with { Shortfall = byIt.Shortfall, Margin = byIt.Margin };
 
     /// <summary>What is known of an old one's contacts.</summary>
     private static OldAction<ContactAction> Old(ContactorNeed need) => new(need.Plate.ContactAction, need.Site.WiredAction, need.Plate.PoleCount is null || need.Doubts("contactAction") ? null : ContactAction.NormallyOpen, $"a contactor's pole");
