@@ -67,7 +67,7 @@ internal sealed class Asking : IAsyncDisposable
 
             // Nobody but the asker waits here: memory is tidied up at once and not beside the work, which takes a tenth off a training.
             GCSettings.LatencyMode = GCLatencyMode.Batch;
-            ServiceHost.Prepare(app);
+            await ServiceHost.PrepareAsync(app);
             await app.StartAsync(stop);
             var made = await app.Services.GetRequiredService<KeyRing>().MakeFirstAsync();
             if (made is not null) await errors.WriteLineAsync($"The key for writing, shown this once: {made}");

@@ -42,12 +42,19 @@ internal static class ServiceHost
     }
 
     /// <summary>Opens the store and builds all that is made once, so that whatever is wrong shows before anyone is answered.</summary>
-    public static void Prepare(WebApplication app)
-    {
-        _ = app.Services.GetRequiredService<Catalogues>();
-        _ = app.Services.GetRequiredService<FamilyWeights>();
-        _ = app.Services.GetRequiredService<TrainingLog>();
+    /// <remarks>The store is opened while schema and pages are made: neither needs the other, and together they are half of a start.</remarks>
+    public static Task PrepareAsync(WebApplication app) => Task.WhenAll(Task.Run(() => Open(app.Services)), Task.Run(() => MakeWay(app)));
 
+    private static void Open(IServiceProvider services)
+    {
+        _ = services.GetRequiredService<Catalogues>();
+        _ = services.GetRequiredService<FamilyWeights>();
+        _ = services.GetRequiredService<TrainingLog>();
+    }
+
+    /// <summary>The way that a request takes.</summary>
+    private static void MakeWay(WebApplication app)
+    {
         app.UseSecurityHeaders();
         app.UseProblems();
         app.UseResponseCompression();

@@ -14,7 +14,7 @@ public static class Serving
     public static Task<int> RunAsync(string[] args, TextWriter output, TextWriter error, CancellationToken stop = default) => OrRefuseAsync(error, async () =>
     {
         await using var app = ServiceHost.Build(args);
-        ServiceHost.Prepare(app);
+        await ServiceHost.PrepareAsync(app);
         await ListenAsync(app, stop);
         await TellAsync(app, output);
         await app.WaitForShutdownAsync(stop);

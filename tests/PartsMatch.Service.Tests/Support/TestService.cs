@@ -35,8 +35,6 @@ internal sealed class TestService : IAsyncDisposable
             builder.Services.AddSingleton<IStartupFilter>(new RemoteAddress());
             if (clock is not null) builder.Services.AddSingleton(clock);
         });
-        ServiceHost.Prepare(_app);
-        _app.Use((context, next) => context.Request.Headers.TryGetValue(FailHeader, out var text) ? throw new InvalidOperationException(text) : next(context));
     }
 
     public RecordedLog Log { get; } = new();
@@ -63,6 +61,8 @@ internal sealed class TestService : IAsyncDisposable
     public static async Task<TestService> StartWithoutKeyAsync(TimeProvider? clock, Action<string>? inDataFolder, params string[] settings)
     {
         var service = new TestService(settings, clock, inDataFolder);
+        await ServiceHost.PrepareAsync(service._app);
+        service._app.Use((context, next) => context.Request.Headers.TryGetValue(FailHeader, out var text) ? throw new InvalidOperationException(text) : next(context));
         await service._app.StartAsync(TestContext.Current.CancellationToken);
         service.Client = service._app.GetTestClient();
         return service;
