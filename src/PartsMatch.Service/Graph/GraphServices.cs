@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using GraphQL;
 using GraphQL.Execution;
 using GraphQL.Types;
+using GraphQL.Validation;
 using Microsoft.Extensions.Options;
 using PartsMatch.Service.Graph.Given;
 using PartsMatch.Service.Graph.Limits;
@@ -23,7 +24,7 @@ internal static class GraphServices
         services.AddSingleton<PartSpecUnion>().AddSingleton<PartWriteUnion>().AddSingleton<PartKindEnum>();
         services.AddSingleton<FitEnum>().AddSingleton<VerdictEnum>().AddSingleton<SideEnum>().AddSingleton<SourceStatusEnum>().AddSingleton<PartStatusEnum>().AddSingleton<UnitsEnum>().AddSingleton<StageEnum>().AddSingleton<OutcomeResultEnum>().AddSingleton<OutcomeReasonEnum>();
         services.AddSingleton<WeightsOriginEnum>().AddSingleton<TrainingEndEnum>();
-        services.AddSingleton<GraphEndpoint>();
+        services.AddSingleton<GraphEndpoint>().AddSingleton<IDocumentValidator, LastingValidation>();
         services.AddGraphQL(graph => graph
             .AddSchema<PartsSchema>()
             .AddAutoClrMappings()

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Http.Json;
 using System.Text;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Tests.Support;
@@ -72,6 +73,21 @@ public sealed class LimitsTests
         const string query = "query($n: Int!){parts(first:$n){edges{node{number}}}}";
         (await service.AskAsync(query, new { n = 1 })).Codes.ShouldBeEmpty();
         (await service.AskAsync(query, new { n = 100 })).Codes.ShouldBe([Codes.QueryTooCostly]);
+    }
+
+    [Fact]
+    public async Task An_operation_that_was_answered_is_answered_again_and_does_not_let_another_of_its_document_through()
+    {
+        await using var service = await TestService.StartAsync("--Limits:Cost=12");
+        const string document = "query Cheap{parts(first:1){edges{node{number}}}} query Costly{parts(first:100){edges{node{number}}}}";
+        var first = await AskAsync("Cheap");
+        first.Codes.ShouldBeEmpty();
+        (await AskAsync("Cheap")).Text("data.parts.edges.0.node.number").ShouldBe(first.Text("data.parts.edges.0.node.number"));
+        (await AskAsync("Costly")).Codes.ShouldBe([Codes.QueryTooCostly]);
+        (await AskAsync("Costly")).Codes.ShouldBe([Codes.QueryTooCostly]);
+
+        Task<Answered> AskAsync(string operation) =>
+            service.SendAsync(new(HttpMethod.Post, "/graphql") { Content = JsonContent.Create(new { query = document, operationName = operation }) });
     }
 
     [Fact]

@@ -35,6 +35,13 @@ public sealed class OverHttpTests(SharedService shared) : IClassFixture<SharedSe
         answer.Text("data.__typename").ShouldBe("Query");
     }
 
+    [Fact]
+    public async Task An_answer_says_how_long_it_is()
+    {
+        var answer = await PostAsync(Typename, Newer);
+        answer.Headers["Content-Length"].ShouldBe("{\"data\":{\"__typename\":\"Query\"}}".Length.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    }
+
     [Theory]
     [InlineData("text/html")]
     [InlineData($"{Plain};q=0, {Newer};q=0")]

@@ -122,6 +122,10 @@ internal sealed class GraphEndpoint(
     {
         context.Response.StatusCode = status;
         context.Response.ContentType = $"{mediaType}; charset=utf-8";
-        await json.WriteAsync(context.Response.Body, RefusedError.EachAlone(result), context.RequestAborted);
+        // Its length said, an answer is sent in one piece: by itself the end of one in pieces costs as much again as a short answer.
+        using var answer = new MemoryStream();
+        await json.WriteAsync(answer, RefusedError.EachAlone(result), context.RequestAborted);
+        context.Response.ContentLength = answer.Length;
+        await context.Response.Body.WriteAsync(answer.GetBuffer().AsMemory(0, (int)answer.Length), context.RequestAborted);
     }
 }

@@ -12,6 +12,7 @@ internal static class MediaType
     public static string? Negotiate(HttpRequest request)
     {
         if (request.Headers.Accept.Count == 0) return Json;
+        if (request.Headers.Accept is [Response]) return Response;
         if (!MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted)) return null;
         var (newer, plain) = (Liking(accepted, Response), Liking(accepted, Json));
         return (newer, plain) switch
@@ -24,7 +25,7 @@ internal static class MediaType
 
     /// <summary>Whether a body is said to be JSON in UTF-8, which is also the only JSON there is.</summary>
     public static bool IsJson(string? contentType) =>
-        MediaTypeHeaderValue.TryParse(contentType, out var type) && Names(type, Json) && (!type.Charset.HasValue || IsUtf8(type));
+        contentType == Json || MediaTypeHeaderValue.TryParse(contentType, out var type) && Names(type, Json) && (!type.Charset.HasValue || IsUtf8(type));
 
     /// <summary>The weight of the most specific range that covers the type; 0 when none does.</summary>
     /// <remarks>By hand: the framework's own IsSubsetOf takes every +json for application/json.</remarks>
