@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 
@@ -15,6 +16,7 @@ internal readonly record struct Answer(PartFit Fit, Score Contribution)
     public long Packed => 1 + ((-Contribution.Millionths << FitBits) | (long)Fit);
 
     /// <summary>The answer of a figure.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Answer Of(long packed) => new((PartFit)((packed - 1) & ((1 << FitBits) - 1)), new(-((packed - 1) >> FitBits)));
 }
 
@@ -52,6 +54,7 @@ internal sealed class Answers : IDisposable
     public bool IsAsked(int question) => isAsked[question];
 
     /// <summary>The answer about what a question reads; nothing said, where it is not asked.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Answer At(int question, int code)
     {
         if (!isAsked[question]) return default;

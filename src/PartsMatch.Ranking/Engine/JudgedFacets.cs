@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace PartsMatch.Ranking.Engine;
 
 /// <summary>What one query found out about facets: a figure each, 0 for those that it has not judged.</summary>
@@ -40,6 +42,7 @@ internal sealed class JudgedFacets : IDisposable
     }
 
     /// <summary>The figure of a facet; 0 when it was not judged.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public long Of(int aspect, int code)
     {
         var row = rows[aspect];

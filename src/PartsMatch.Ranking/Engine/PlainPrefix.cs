@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using PartsMatch.Fit.Judging;
 
@@ -11,6 +12,7 @@ internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspec
     private readonly Score[] leastScores = weights.LeastScores;
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PartFit Enter(int depth, int aspect, int code)
     {
         var answer = answers.At(aspect, code);
@@ -39,6 +41,7 @@ internal readonly struct PlainPrefix(Answers answers, Weights weights, int aspec
     }
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool MayShow(int depth, int percent) => begun[depth].Sum.Millionths >= leastScores[percent].Millionths;
 
     /// <inheritdoc/>

@@ -3,21 +3,22 @@ namespace PartsMatch.Ranking.Engine;
 /// <summary>Sorts rows by their facets' codes and packs them.</summary>
 internal static class RowSorting
 {
-    /// <summary>Where each code stands within its row, and whether it takes two half-words.</summary>
-    public static (int Slot, bool IsWide)[] Slots(bool[] areWide)
+    /// <summary>Where each code stands within its row.</summary>
+    /// <param name="bytes">How many bytes each takes.</param>
+    public static CodeSlot[] Slots(IReadOnlyList<int> bytes)
     {
-        var (lying, next) = (new (int Slot, bool IsWide)[areWide.Length], 0);
-        foreach (var (depth, isWide) in areWide.Index())
+        var (lying, next) = (new CodeSlot[bytes.Count], 0);
+        foreach (var (depth, own) in bytes.Index())
         {
-            lying[depth] = (next, isWide);
-            next += isWide ? 2 : 1;
+            lying[depth] = new(next, own);
+            next += own;
         }
 
         return lying;
     }
 
-    /// <summary>How many half-words a row takes.</summary>
-    public static int Stride((int Slot, bool IsWide)[] lying) => lying.Sum(one => one.IsWide ? 2 : 1);
+    /// <summary>How many bytes a row takes.</summary>
+    public static int Stride(CodeSlot[] lying) => lying.Sum(one => one.Bytes);
 
     /// <summary>The rows in order: sorted by the last aspect first, each time stably (a radix sort).</summary>
     public static int[] Order(int count, int[] aspects, IReadOnlyList<int> facets, Action<int, int[]> tell)
@@ -37,27 +38,26 @@ internal static class RowSorting
         return order;
     }
 
-    /// <summary>The codes of all rows, one row behind the other.</summary>
+    /// <summary>The codes of all rows, one row behind the other, and room at the end for whoever reads the last ones as all are read.</summary>
     /// <param name="order">The rows in order.</param>
     /// <param name="aspects">The aspects in order.</param>
     /// <param name="lying">Where the code of each stands.</param>
     /// <param name="tell">Tells of an aspect the code of every row.</param>
-    public static ushort[] Packed(int[] order, int[] aspects, (int Slot, bool IsWide)[] lying, Action<int, int[]> tell)
+    public static byte[] Packed(int[] order, int[] aspects, CodeSlot[] lying, Action<int, int[]> tell)
     {
         var width = Stride(lying);
-        var packed = new ushort[(long)width * order.Length];
+        var packed = new byte[((long)width * order.Length) + CodeSlot.ReadAtOnce];
         Parallel.For(0, aspects.Length, () => new int[order.Length], Pack, _ => { });
         return packed;
 
         int[] Pack(int depth, ParallelLoopState state, int[] codes)
         {
-            var (slot, isWide) = lying[depth];
+            var slot = lying[depth];
             tell(aspects[depth], codes);
-            for (var (row, at) = (0, (long)slot); row < order.Length; row++, at += width)
+            for (var (row, at) = (0, (long)slot.At); row < order.Length; row++, at += width)
             {
                 var code = codes[order[row]];
-                packed[at] = (ushort)code;
-                if (isWide) packed[at + 1] = (ushort)(code >> 16);
+                for (var one = 0; one < slot.Bytes; one++) packed[at + one] = (byte)(code >> (8 * one));
             }
 
             return codes;
@@ -65,10 +65,10 @@ internal static class RowSorting
     }
 
     /// <summary>Of every row, how many leading facets it shares with the row before.</summary>
-    public static byte[] Sharing(ushort[] packed, (int Slot, bool IsWide)[] lying, int rows)
+    public static byte[] Sharing(byte[] packed, CodeSlot[] lying, int rows)
     {
         var (sharing, width) = (new byte[rows], Stride(lying));
-        byte[] whole = [.. Enumerable.Range(0, width + 1).Select(alike => (byte)lying.Count(one => one.Slot + (one.IsWide ? 2 : 1) <= alike))];
+        byte[] whole = [.. Enumerable.Range(0, width + 1).Select(alike => (byte)lying.Count(one => one.At + one.Bytes <= alike))];
         for (var row = 1; row < rows; row++)
         {
             var two = packed.AsSpan((row - 1) * width, 2 * width);

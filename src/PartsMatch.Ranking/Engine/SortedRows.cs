@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using PartsMatch.Ranking.Columns;
 
@@ -22,15 +23,15 @@ internal sealed class SortedRows
 
     private readonly int[] aspects;
     private readonly int[] parts;
-    private readonly ushort[] codes;
-    private readonly (int Slot, bool IsWide)[] slots;
+    private readonly byte[] codes;
+    private readonly CodeSlot[] slots;
     private readonly byte[] shared;
     private readonly int[] depthOf;
     private readonly int checkingFrom;
     private readonly int stride;
     private readonly Level[] trunk;
 
-    private SortedRows(int[] aspects, int checkingFrom, int costlyFrom, int[] parts, ushort[] codes, (int Slot, bool IsWide)[] slots, byte[] shared)
+    private SortedRows(int[] aspects, int checkingFrom, int costlyFrom, int[] parts, byte[] codes, CodeSlot[] slots, byte[] shared)
     {
         (this.aspects, CostlyFrom, this.parts, this.codes, this.slots, this.shared) = (aspects, costlyFrom, parts, codes, slots, shared);
         depthOf = [.. Enumerable.Range(0, aspects.Length).Select(aspect => Array.IndexOf(aspects, aspect))];
@@ -48,7 +49,7 @@ internal sealed class SortedRows
     public int CostlyFrom { get; }
 
     /// <summary>Bytes held for all rows.</summary>
-    public long Bytes => (4L * parts.Length) + (2L * codes.Length) + shared.Length + trunk.Sum(level => level.Bytes);
+    public long Bytes => (4L * parts.Length) + codes.Length + shared.Length + trunk.Sum(level => level.Bytes);
 
     /// <summary>Sorts rows.</summary>
     /// <param name="parts">The part of every row.</param>
@@ -61,7 +62,7 @@ internal sealed class SortedRows
         var few = Math.Clamp(parts.Length / 20, LeastMany, MostFew);
         var ordered = questions.InOrder(facets, few);
         var order = RowSorting.Order(parts.Length, ordered, facets, tell);
-        var lying = RowSorting.Slots([.. ordered.Select(question => facets[question] > ushort.MaxValue + 1)]);
+        var lying = RowSorting.Slots([.. ordered.Select(question => CodeSlot.BytesFor(facets[question]))]);
         var packed = RowSorting.Packed(order, ordered, lying, tell);
         var fewFacets = ordered.Where(question => facets[question] <= few).ToList();
         return new(ordered, fewFacets.Count(question => questions.AspectOf(question).IsDeciding), fewFacets.Count, [.. order.Select(row => parts[row])], packed, lying, RowSorting.Sharing(packed, lying, parts.Length));
@@ -73,9 +74,9 @@ internal sealed class SortedRows
     public static Func<SortedRows> ReadFrom(ColumnsReader from, int aspects)
     {
         var (checkingFrom, costlyFrom) = ((int)from.NextFigure(), (int)from.NextFigure());
-        var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), IsWide: from.NextFigure() > 0)).ToList();
-        var (read, packed, sharing) = (from.Next<int>(), from.Next<ushort>(), from.Next<byte>());
-        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, RowSorting.Slots([.. ordered.Select(one => one.IsWide)]), sharing);
+        var ordered = Enumerable.Range(0, aspects).Select(_ => (Aspect: (int)from.NextFigure(), Bytes: (int)from.NextFigure())).ToList();
+        var (read, packed, sharing) = (from.Next<int>(), from.Next<byte>(), from.Next<byte>());
+        return () => new([.. ordered.Select(one => one.Aspect)], checkingFrom, costlyFrom, read, packed, RowSorting.Slots([.. ordered.Select(one => one.Bytes)]), sharing);
     }
 
     /// <summary>Adds them to what is written, in the order in which they stand.</summary>
@@ -86,22 +87,22 @@ internal sealed class SortedRows
         foreach (var (depth, aspect) in aspects.Index())
         {
             to.Add(aspect);
-            to.Add(slots[depth].IsWide ? 1 : 0);
+            to.Add(slots[depth].Bytes);
         }
 
         to.Add<int>(parts);
-        to.Add<ushort>(codes);
+        to.Add<byte>(codes);
         to.Add<byte>(shared);
     }
 
     /// <summary>The code of the facet that a row carries.</summary>
     public int CodeOf(int row, int aspect) => CodeAt(row, depthOf[aspect]);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int CodeAt(int row, int depth)
     {
-        var (slot, isWide) = slots[depth];
-        var at = ((long)row * stride) + slot;
-        return isWide ? codes[at] | (codes[at + 1] << 16) : codes[at];
+        var slot = slots[depth];
+        return slot.Read(codes.AsSpan((row * stride) + slot.At));
     }
 
     /// <summary>The part of a row.</summary>
