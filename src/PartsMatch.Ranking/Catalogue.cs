@@ -16,22 +16,10 @@ public sealed class Catalogue
 
     private const int NoPlace = -1;
 
-    /// <summary>Stands for no part.</summary>
-    private const int NoPart = -1;
-
-    private readonly PartNumbers numbers;
-    private readonly Column<PartState> states;
-    private readonly Column<StockCell> stock;
-
-    private readonly RoughOffers offers;
-
     private readonly int outOfDate;
 
-    private Catalogue(Questions questions, PartNumbers numbers, FacetTable[] facets, SortedRows rows, TailRows tail, Column<PartState> states, Column<StockCell> stock, RoughOffers offers, int outOfDate)
-    {
-        (Questions, this.numbers, Facets) = (questions, numbers, facets);
-        (Rows, Tail, this.states, this.stock, this.offers, this.outOfDate) = (rows, tail, states, stock, offers, outOfDate);
-    }
+    private Catalogue(Questions questions, FacetTable[] facets, SortedRows rows, TailRows tail, PartBook book, int outOfDate) =>
+        (Questions, Facets, Rows, Tail, Book, this.outOfDate) = (questions, facets, rows, tail, book, outOfDate);
 
     /// <summary>The family of all its parts.</summary>
     public Family Family => Questions.Family;
@@ -55,6 +43,9 @@ public sealed class Catalogue
 
     internal TailRows Tail { get; }
 
+    /// <summary>What is known of parts beside their facets.</summary>
+    internal PartBook Book { get; }
+
     /// <summary>Makes a sorted snapshot. Of parts with the same number the last one counts.</summary>
     /// <param name="family">The family whose specs the parts have.</param>
     /// <param name="parts">The parts.</param>
@@ -70,7 +61,6 @@ public sealed class Catalogue
         if (reader.Refusal is { } why) return new ColumnsReading.Refused(why);
         var (asOf, outOfDate) = (reader.NextFigure(), (int)reader.NextFigure());
         var questions = new Questions(family, [.. family.Aspects.Select(_ => (int)reader.NextFigure())]);
-        var parts = new PartNumbers(Numbered.ReadFrom(reader));
         var facets = new FacetTable[questions.Count];
         for (var question = 0; question < facets.Length; question++)
         {
@@ -78,9 +68,9 @@ public sealed class Catalogue
             facets[question] = like < question ? facets[like] : new(FacetForm.Of(questions.AspectOf(question).FacetType), Numbered.ReadFrom(reader));
         }
 
-        var (rows, tail, states, stock) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), Column<PartState>.ReadFrom(reader), Column<StockCell>.ReadFrom(reader));
+        var (rows, tail, book) = (SortedRows.ReadFrom(reader, facets.Length), TailRows.ReadFrom(reader, facets.Length), PartBook.ReadFrom(reader));
         if (!reader.IsWhole()) return new ColumnsReading.Refused(ColumnsRefusal.Damaged);
-        return new ColumnsReading.Read(new(questions, parts, facets, rows(), tail, states, stock, RoughOffers.Of(states, stock), outOfDate), asOf);
+        return new ColumnsReading.Read(new(questions, facets, rows(), tail, book(), outOfDate), asOf);
     }
 
     /// <summary>Writes the snapshot, so that it need not be made from its parts again.</summary>
@@ -93,7 +83,6 @@ public sealed class Catalogue
         writer.Add(asOf);
         writer.Add(outOfDate);
         foreach (var turned in Questions.TurnedAway) writer.Add(turned);
-        numbers.All.AddTo(writer);
         foreach (var (question, table) in Facets.Index())
         {
             var like = Array.IndexOf(Facets, table);
@@ -103,8 +92,7 @@ public sealed class Catalogue
 
         Rows.AddTo(writer);
         Tail.AddTo(writer);
-        states.AddTo(writer);
-        stock.AddTo(writer);
+        Book.AddTo(writer);
         writer.WriteTo(to, Family);
     }
 
@@ -117,8 +105,8 @@ public sealed class Catalogue
         var sample = new SpreadSample<Spec>(TurnedAway.Sample);
         foreach (var (part, facets) in changed.AsParallel().AsOrdered().Select(part => (part, WrittenFacets.Of(Questions, part))))
         {
-            var index = numbers.Add(part.Number);
-            if (became.TryGetValue(index, out var before) ? before.IsOffered : StateOf(index).IsOffered) gone++;
+            var index = Book.IndexOf(part.Number);
+            if (became.TryGetValue(index, out var before) ? before.IsOffered : Book.StateOf(index).IsOffered) gone++;
             became[index] = new(!part.IsOffered ? Standing.Retired : part.IsMade ? Standing.Made : Standing.Discontinued, part.IsOffered ? Rows.Count + tail.Count : NoPlace);
             if (!part.IsOffered) continue;
             sample.Add(part.Spec);
@@ -127,23 +115,17 @@ public sealed class Catalogue
 
         // What only adds a little to the catalogue leaves what is known of it as it is.
         var tellsAnew = sample.Seen >= Math.Max(TurnedAway.LeastParts, Offered);
-        var now = states.With(became);
-        return new(tellsAnew ? new(Family, TurnedAway.Of(Family, sample.Kept)) : Questions, numbers, Facets, Rows, new(tail.ToImmutable()), now, stock, offers.With(became.Keys, states, now, stock), gone);
+        return new(tellsAnew ? new(Family, TurnedAway.Of(Family, sample.Kept)) : Questions, Facets, Rows, new(tail.ToImmutable()), Book.With(became), gone);
     }
 
     /// <summary>A new snapshot with what is said of stock and price; of numbers that the catalogue does not have nothing is kept.</summary>
     /// <param name="lines">The last one said of a number counts.</param>
-    public Catalogue WithStock(IEnumerable<KeyValuePair<string, Stock>> lines)
-    {
-        List<KeyValuePair<int, StockCell>> known = [.. lines.Select(line => KeyValuePair.Create(Find(line.Key) ?? NoPart, new StockCell(line.Value.OnHand, line.Value.Price))).Where(line => line.Key != NoPart)];
-        var now = stock.With(known);
-        return new(Questions, numbers, Facets, Rows, Tail, states, now, offers.With(known.Select(line => line.Key), states, states, now), outOfDate);
-    }
+    public Catalogue WithStock(IEnumerable<KeyValuePair<string, Stock>> lines) => new(Questions, Facets, Rows, Tail, Book.WithStock(lines), outOfDate);
 
     /// <summary>A snapshot of the same parts, all of them sorted, without rows out of date and facets that no part carries any more.</summary>
     public Catalogue Sorted()
     {
-        List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => states[PartAt(place)].Place == place)];
+        List<int> live = [.. Enumerable.Range(0, Rows.Count + Tail.All.Length).Where(place => Book.StateOf(PartAt(place)).Place == place)];
         var tables = Facets.Select(table => table.Emptied()).ToArray();
         var becomes = new int[Facets.Length][];
         Parallel.For(0, Facets.Length, question => becomes[question] = Carried(question, live, tables[question]));
@@ -151,9 +133,8 @@ public sealed class Catalogue
         {
             for (var row = 0; row < codes.Length; row++) codes[row] = becomes[question][CodeAt(live[row], question)];
         });
-        var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), states[rows.PartAt(row)].In(row)));
-        var now = states.With(placed.ToArray());
-        return new(Questions, numbers, Shared(tables), rows, TailRows.Empty, now, stock, RoughOffers.Of(now, stock), outOfDate: 0);
+        var placed = Enumerable.Range(0, rows.Count).Select(row => KeyValuePair.Create(rows.PartAt(row), Book.StateOf(rows.PartAt(row)).In(row)));
+        return new(Questions, Shared(tables), rows, TailRows.Empty, Book.PlacedAnew(placed.ToArray()), outOfDate: 0);
     }
 
     /// <summary>
@@ -165,21 +146,20 @@ public sealed class Catalogue
     {
         var tail = Tail.All.ToBuilder();
         var (became, gone) = (new Dictionary<int, PartState>(), outOfDate);
-        for (var part = 0; part < now.states.Count; part++)
+        for (var part = 0; part < now.Book.Count; part++)
         {
-            var state = now.states[part];
-            if (state == before.StateOf(part)) continue;
-            if (StateOf(part).IsOffered) gone++;
+            var state = now.Book.StateOf(part);
+            if (state == before.Book.StateOf(part)) continue;
+            if (Book.StateOf(part).IsOffered) gone++;
             became[part] = state.In(state.IsOffered ? Rows.Count + tail.Count : NoPlace);
             if (state.IsOffered) tail.Add(new(part, [.. Facets.Select((table, question) => table.Add(now.Facets[question].All[now.CodeAt(state.Place, question)].Span))]));
         }
 
-        var caughtUp = states.With(became);
-        return new(Questions, numbers, Facets, Rows, new(tail.ToImmutable()), caughtUp, now.stock, RoughOffers.Of(caughtUp, now.stock), gone);
+        return new(Questions, Facets, Rows, new(tail.ToImmutable()), Book.With(became, now.Book), gone);
     }
 
     /// <summary>Whether the part of a number, letter for letter, is offered; null when there is none.</summary>
-    public bool? IsOffered(string number) => Find(number) is { } part ? states[part].IsOffered : null;
+    public bool? IsOffered(string number) => Book.Find(number) is { } part ? Book.StateOf(part).IsOffered : null;
 
     /// <summary>Walks over all rows.</summary>
     internal void Walk<TWalk>(ref TWalk walk)
@@ -189,45 +169,18 @@ public sealed class Catalogue
         Tail.Walk(ref walk, Rows);
     }
 
-    /// <summary>The part of a number; null when there is none.</summary>
-    internal int? Find(string number) => numbers.Find(number) is { } part && states[part].Standing != Standing.Absent ? part : null;
-
     /// <summary>The place of the part that a query leaves out; one that is none when it leaves none out, or the catalogue does not offer it.</summary>
-    internal int LeftOut(string? number) => number is not null && Find(number) is { } part ? states[part].Place : NoPlace;
-
-    /// <summary>All its parts, retired ones too.</summary>
-    internal int[] Parts => [.. Enumerable.Range(0, states.Count).Where(part => states[part].Standing != Standing.Absent)];
-
-    internal string NumberOf(int part) => numbers[part].ToString();
+    internal int LeftOut(string? number) => number is not null && Book.Find(number) is { } part ? Book.StateOf(part).Place : NoPlace;
 
     /// <summary>The number of the part in a place.</summary>
-    internal string NumberAt(int place) => NumberOf(PartAt(place));
-
-    internal PartState StateOf(int part) => states[part];
+    internal string NumberAt(int place) => Book.NumberOf(PartAt(place));
 
     /// <summary>Whether a part is offered in a place: else its row is out of date.</summary>
-    internal bool IsCurrent(int place) => offers[place] != 0;
+    internal bool IsCurrent(int place) => Book.RoughOfferAt(place) != 0;
 
-    /// <summary>What is offered in a place, roughly: <see cref="OfferKey.Rough"/>.</summary>
-    internal uint RoughOfferAt(int place) => offers[place];
+    internal OfferKey OfferAt(int place) => Book.OfferOf(PartAt(place));
 
-    internal OfferKey OfferAt(int place)
-    {
-        var part = PartAt(place);
-        return new(RoughOffers.SupplyOf(states[part], stock[part]), stock[part].Price, numbers[part]);
-    }
-
-    internal Stock StockOf(string number)
-    {
-        var cell = Find(number) is { } part ? stock[part] : default;
-        return new(cell.OnHand, cell.Price);
-    }
-
-    internal Stock StockAt(int place)
-    {
-        var cell = stock[PartAt(place)];
-        return new(cell.OnHand, cell.Price);
-    }
+    internal Stock StockAt(int place) => Book.StockOf(PartAt(place));
 
     /// <summary>The code of what a question reads of the part in a place.</summary>
     internal int CodeAt(int place, int question) => place < Rows.Count ? Rows.CodeOf(place, question) : Tail.All[place - Rows.Count].Codes[question];
@@ -254,12 +207,9 @@ public sealed class Catalogue
 
     private static Catalogue Empty(Questions questions) => new(
         questions,
-        new(new([], [])),
         [.. questions.Aspects.Select(aspect => new FacetTable(FacetForm.Of(aspect.FacetType), new([], [])))],
         SortedRows.Of([], questions, [.. questions.Aspects.Select(_ => 0)], (_, _) => { }),
         TailRows.Empty,
-        Column<PartState>.Empty,
-        Column<StockCell>.Empty,
-        RoughOffers.None,
+        PartBook.Empty(),
         outOfDate: 0);
 }

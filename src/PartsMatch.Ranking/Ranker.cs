@@ -85,7 +85,7 @@ public static class Ranker
             var best = new BestParts<MissKey>(first - misses.Count, MissKey.BestFirst);
             var walk = new MissesWalk(catalogue, answers, failures, left, best);
             catalogue.Walk(ref walk);
-            misses.AddRange(best.All.Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockOf(one.Key.Offer.Number), Explained.Of(answers.SheetOf(one.Place), weights, catalogue.NumberAt(one.Place)))));
+            misses.AddRange(best.All.Select(one => new NearestMiss(one.Key.Offer.Number, catalogue.StockAt(one.Place), Explained.Of(answers.SheetOf(one.Place), weights, catalogue.NumberAt(one.Place)))));
         }
 
         return misses;

@@ -23,7 +23,7 @@ internal readonly struct GatheringWalk<TPrefix>(Catalogue catalogue, TPrefix pre
     /// <inheritdoc/>
     public bool IsWanted(int place, int depth)
     {
-        if (catalogue.IsCurrent(place) && place != leftOut) waiting.Add(percent, new WaitingPart(place, depth, prefix.At(depth)), catalogue.RoughOfferAt(place));
+        if (catalogue.IsCurrent(place) && place != leftOut) waiting.Add(percent, new WaitingPart(place, depth, prefix.At(depth)), catalogue.Book.RoughOfferAt(place));
         return false;
     }
 

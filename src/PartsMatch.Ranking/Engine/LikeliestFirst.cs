@@ -41,7 +41,7 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
             foreach (var begun in waiting.Prefixes(percent)) Gather(begun, percent);
             for (var parts = waiting.Parts(percent); parts.TryDequeue(out var part, out var offer);)
             {
-                var worst = found.IsFull && found.Worst.Percent == percent ? catalogue.RoughOfferAt(found.WorstPlace) : uint.MaxValue;
+                var worst = found.IsFull && found.Worst.Percent == percent ? catalogue.Book.RoughOfferAt(found.WorstPlace) : uint.MaxValue;
                 if (offer > worst) break;
                 if (offer == worst && !found.Admits(new(percent, catalogue.OfferAt(part.Place)))) continue;
                 if (Judge(part, percent) is { } key && (after is not { } last || SortKey.BestFirst.Compare(key, last) > 0)) found.Offer(part.Place, key);
@@ -78,7 +78,7 @@ internal sealed class LikeliestFirst<TPrefix>(Catalogue catalogue, RankingQuery 
 
     private void Wait(int percent, int place, int depth)
     {
-        if (catalogue.IsCurrent(place) && place != leftOut) waiting.Add(percent, new WaitingPart(place, depth, prefix.At(depth)), catalogue.RoughOfferAt(place));
+        if (catalogue.IsCurrent(place) && place != leftOut) waiting.Add(percent, new WaitingPart(place, depth, prefix.At(depth)), catalogue.Book.RoughOfferAt(place));
     }
 
     /// <summary>Enters so many facets of the part in a place.</summary>

@@ -64,6 +64,6 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
         IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, counts.Count).Where(index => (bits >> index & 1) == 1);
 
         CarriedPart Carried(string number, IEnumerable<int> indexes) =>
-            new(number, catalogue.StockOf(number), indexes.Sum(index => counts[index]) / (double)completions.Weight, [.. indexes.Select(index => completions.All[index].Need)]);
+            new(number, catalogue.Book.StockOf(catalogue.Book.Find(number)!.Value), indexes.Sum(index => counts[index]) / (double)completions.Weight, [.. indexes.Select(index => completions.All[index].Need)]);
     }
 }

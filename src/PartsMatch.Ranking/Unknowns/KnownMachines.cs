@@ -49,14 +49,14 @@ public sealed class KnownMachines
     public static KnownMachines Of(Catalogue catalogue, Func<string, CataloguePart> read)
     {
         // A million numbers are not sorted to keep a hundredth: only their hashes are, and the texts are thrown away again.
-        var parts = catalogue.Parts;
+        var parts = catalogue.Book.Parts;
         var orders = new ulong[parts.Length];
-        Parallel.For(0, parts.Length, at => orders[at] = OrderOf(catalogue.NumberOf(parts[at])));
+        Parallel.For(0, parts.Length, at => orders[at] = OrderOf(catalogue.Book.NumberOf(parts[at])));
         ulong[] sorted = [.. orders];
         Array.Sort(sorted);
         var last = sorted.Length > Most ? sorted[Most - 1] : ulong.MaxValue;
         var (family, codes) = (catalogue.Family, new FieldCodes(catalogue.Family));
-        return new(family, parts.Where((_, at) => orders[at] <= last).Select(part => Sampled(family, catalogue.NumberOf(part), read, codes)), codes);
+        return new(family, parts.Where((_, at) => orders[at] <= last).Select(part => Sampled(family, catalogue.Book.NumberOf(part), read, codes)), codes);
     }
 
     /// <summary>The machines that were written; null when what is there is not whole, or was not written of this family by this code.</summary>

@@ -65,7 +65,7 @@ public static class NextReadings
         {
             (aspects, this.completions) = (catalogue.Family.Aspects, completions);
             var answers = completions.AnswersIn(catalogue, weights, need);
-            List<int> places = [.. numbers.Select(number => catalogue.StateOf(catalogue.Find(number)!.Value).Place)];
+            List<int> places = [.. numbers.Select(number => catalogue.Book.StateOf(catalogue.Book.Find(number)!.Value).Place)];
             parts = [.. places.Select(answers.AnswersAt)];
             asItIs = [.. places.Select(place => aspects.Select((_, aspect) => AsItIs(answers.ByNeed, aspect, place)).ToArray())];
         }
