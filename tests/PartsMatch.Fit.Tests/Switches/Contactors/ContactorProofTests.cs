@@ -260,6 +260,10 @@ public sealed class ContactorProofTests
     [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
     [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
     [InlineData("sidesWired=NC", "circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)] // one of the two is always open
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=31/0 A; dropVolts=0.1/120 V", Conclusion.NotThePart, null)]
+    [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A", Conclusion.ReadNext, "dropVolts")]
     public void One_of_each_is_judged_by_the_pole_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=one of each", readings, site);
@@ -281,6 +285,7 @@ public sealed class ContactorProofTests
     [InlineData("sidesWired=both", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
     [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6 A; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
     [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)] // of the side that is open
+    [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6/0 A; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
     public void Change_over_contacts_are_judged_by_the_side_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=change-over", readings, site);

@@ -68,6 +68,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
 }
 
 /// <summary>Do the amps of the legs stay within what a pole carries?</summary>
+/// <remarks>A leg without current beside one with is open somewhere, but not where both sides of contacts are wired, or a pole of each kind: one of the two is always open.</remarks>
 public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg", ContactorReadingSources.ContactAmps)
 {
     /// <inheritdoc/>
@@ -77,7 +78,8 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
         var (most, least) = (amps.Legs.Max(leg => leg.Amperes), amps.Legs.Min(leg => leg.Amperes));
         if (one.HasNoCurrent) return None(one);
         if (one.AmpsThroughOpened is { } through) return Opened(one, through);
-        if (least <= 0) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
+        if (least <= 0 && one.Action is null) return Ruling.CantTell($"One leg carries no current, and another {most:0.##} A; whether the contacts in it are to be closed is not known.").ThenSeeWhichSide(one);
+        if (least <= 0 && one.Action != ContactAction.ChangeOver) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
         if (one.Carries is not { } carries) return Ask(one, Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known."));
         FormattableString limit = $"at most {carries:0.##} A";
         return Within.AtMost(most, carries)
