@@ -305,6 +305,9 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; polesFollow=yes", Conclusion.NotThePart, null)] // by ohms each opens
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/0 V; polesFollow=yes", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/0 V; polesFollow=no", Conclusion.PartHasFailed, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=240/240 V", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; dropVolts=0.1/240 V", Conclusion.NotThePart, null)] // they may hold it in

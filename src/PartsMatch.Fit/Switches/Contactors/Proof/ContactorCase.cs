@@ -101,10 +101,10 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
     private bool IsUnfed => IsUnheld || (Readings.CircuitCalls == false && Volts is null);
 
-    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, or asks for the coil's volts first. That nothing flows shows it of no normally closed one: another that is open stops all of it.</summary>
-    private bool ShowsWeld => Action == ContactAction.NormallyClosed
-        ? AmpsFlowing is not null || Readings.PolesFollow is not null || Readings.CircuitCalls == false
-        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true);
+    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, as their ohms do by hand, or asks for the coil's volts first. That nothing flows shows it of no normally closed one: another that is open stops all of it.</summary>
+    private bool ShowsWeld => Readings.PolesFollow is not null || (Action == ContactAction.NormallyClosed
+        ? AmpsFlowing is not null || Readings.CircuitCalls == false
+        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 
