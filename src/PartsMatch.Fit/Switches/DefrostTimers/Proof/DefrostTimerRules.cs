@@ -116,9 +116,7 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
 
     /// <summary>Amps there, amps due, and the one over the other; null when one is not known.</summary>
     internal static (double There, double Due, double Share)? Of(DefrostTimerCase one) =>
-        one.Readings.HeaterAmpsThere is { } read && one.Need.Site.HeaterAmps is { Amperes: > 0 and var amps } && amps * one.HeatersFedShare is var due ? (Lowest(read), due, Lowest(read) / due) : null;
-
-    private static double Lowest(Measured<UnitsNet.ElectricCurrent> read) => read.Legs.Min(leg => leg.Amperes);
+        one.HeaterAmpsShare is { } ofLine && one.Need.Site.HeaterAmps is { } amps && one.HeatersFedShare is var fed ? (ofLine * amps.Amperes, fed * amps.Amperes, ofLine / fed) : null;
 }
 
 /// <summary>Where does one begin?</summary>
