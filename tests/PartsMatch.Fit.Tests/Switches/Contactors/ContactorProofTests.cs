@@ -172,6 +172,14 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A shorted coil, or one whose armature sticks half in, draws its transformer down: practice.</summary>
+    [Fact]
+    public void Low_volts_are_measured_with_the_coil_off_them_as_well()
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", "circuitCalls=yes; coilVolts=12 V");
+        (diagnosis.Conclusion, diagnosis.Sentence).ShouldBe((Conclusion.NotThePart, "12 V at the coil are too low; for 24 V 60 Hz it works from 20.4 to 26.4 V: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks."));
+    }
+
     /// <summary>A shunt round a pole passes a little, by which it heats a crankcase, while every pole is open; anything else that flows then goes past the contactor, or was measured elsewhere.</summary>
     [Theory]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A", Conclusion.ReadNext, "staysIn")]

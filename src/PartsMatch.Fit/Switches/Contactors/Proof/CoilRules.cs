@@ -67,7 +67,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
         if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
-            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit))
+            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks.", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
