@@ -185,6 +185,10 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A", Conclusion.ReadNext, "staysIn")]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "shuntFeedsHeat")]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A", Conclusion.ReadNext, "staysIn")] // a pole may be welded beside it
+    [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/0 V", Conclusion.ReadNext, "staysIn")] // that its poles are open is as it should be
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/238 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/238 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/0 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=yes", Conclusion.PartHasFailed, null)]

@@ -41,11 +41,11 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.DropVolts is not { } drop) return null;
-        if (one is { IsClosed: false, AmpsUnheld: not null }) return null; // told with what flows past it
+        if (one is { AmpsUnheld: not null, StaysIn: not true }) return null; // told with what flows though nothing holds it in
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
         if (one.HardlyAcrossOpen is { } least) return MayBeWelded(one, least, limit);
-        if (one is { IsClosed: false, AmpsUnheld: null }) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
+        if (one.IsClosed == false) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
         if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
         if (one is { HasNoCurrent: true, IsClosed: null }) return Ruling.NotApplicable($"No current flows, and whether its poles are to be closed is not known: across open poles the line's volts stand.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Line volts across a pole of one that is in are an open contact.");
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
