@@ -340,6 +340,22 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A shunt in the place of a pole has no volts across it by right: its pole alone tells.</summary>
+    [Theory]
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/240 V", Conclusion.NotThePart, null)]
+    [InlineData("", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=2P", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)] // round one of two
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/0 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("poleCount=1P with shunt", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=2P", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.PartHasFailed, null)]
+    public void A_shunt_is_no_welded_pole(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; {plate}", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
     [Theory]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]

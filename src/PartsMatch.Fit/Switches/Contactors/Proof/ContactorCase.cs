@@ -70,7 +70,10 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     };
 
     /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
-    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && Readings.DropVolts?.Legs.Min(leg => leg.Volts) is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
+    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
+
+    /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the more of two are those of the pole beside it.</summary>
+    internal double? LeastAcross => HasShunt ? Readings.DropVolts?.Legs.Max(leg => leg.Volts) : Readings.DropVolts?.Legs.Min(leg => leg.Volts);
 
     /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
@@ -105,6 +108,8 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     private bool ShowsWeld => Readings.PolesFollow is not null || (Action == ContactAction.NormallyClosed
         ? AmpsFlowing is not null || Readings.CircuitCalls == false
         : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
+
+    private bool HasShunt => Measured.PoleCount == PoleCount.OneAndShunt || Need.Site.ShuntFeedsHeat == true;
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 

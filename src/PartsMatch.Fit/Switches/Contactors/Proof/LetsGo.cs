@@ -62,7 +62,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     };
 
     /// <summary>Across an open pole the line's volts stand, across a welded one hardly any: over 1 V no more than a bad contact loses (practice).</summary>
-    private static Ruling PastIt(ContactorCase one, double amps) => one.Readings.DropVolts?.Legs.Min(leg => leg.Volts) switch
+    private static Ruling PastIt(ContactorCase one, double amps) => one.LeastAcross switch
     {
         null => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole.").ThenRead("dropVolts", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: measure the volts across each pole. Across an open one the line's volts stand, across a welded one hardly any.")),
         { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),
