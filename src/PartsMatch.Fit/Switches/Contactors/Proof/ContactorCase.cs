@@ -75,8 +75,8 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the more of two are those of the pole beside it.</summary>
     internal double? LeastAcross => HasShunt ? Readings.DropVolts?.Legs.Max(leg => leg.Volts) : Readings.DropVolts?.Legs.Min(leg => leg.Volts);
 
-    /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
-    internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
+    /// <summary>Whether it is in, as somebody saw, or because current flows that no shunt may pass; null when neither was read.</summary>
+    internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || (AmpsWithPower is not null && !HasShunt) ? true : null);
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.Works(one, volts, Need.Site.ControlCurrent, ContactorCoils.Window));
