@@ -361,6 +361,11 @@ public sealed class ContactorProofTests
     /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
     [Theory]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")] // that its circuit is dead clears none that is open without it
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=240/0 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=0.1/0.1 V; legAmps=6/6 A", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=yes", Conclusion.NotThePart, null)]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.5/0 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1/0 V; isBurnt=no", Conclusion.ReadNext, "legAmps")]

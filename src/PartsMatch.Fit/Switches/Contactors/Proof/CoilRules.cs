@@ -48,7 +48,7 @@ internal static class MadeFor
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>
-/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, or one of its poles looks closed.</remarks>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, one of its poles looks closed, or normally closed ones were seen open without them.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
@@ -71,7 +71,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
-    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true, HardlyAcrossOpen: null } ? bad.NotThePart() : bad;
+    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true, HardlyAcrossOpen: null } && LetsGo.NotSeenClosed(one) is null ? bad.NotThePart() : bad;
 }
 
 /// <summary>Has the coil its ohms?</summary>

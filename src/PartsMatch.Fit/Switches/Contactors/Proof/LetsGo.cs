@@ -30,12 +30,16 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     };
 
     /// <summary>Of contacts that are closed without power the armature that stays in leaves them open.</summary>
-    private static Ruling? OfNormallyClosed(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
+    private static Ruling? OfNormallyClosed(ContactorCase one) => NotSeenClosed(one)
+        ?? (one is { Readings.StaysIn: true, CannotHold: not false } ? Ruling.Good($"Its contacts are closed with its coil off, as normally closed ones are to be.") : null);
+
+    /// <summary>What is asked of normally closed contacts that were not seen closed with its coil off; null where they were, or nobody looked.</summary>
+    /// <param name="one">The case.</param>
+    internal static Ruling? NotSeenClosed(ContactorCase one) => one switch
     {
-        (not true, not false) when IsHardlyAcrossUnseen(one) => MayBeOpen(one),
-        (null, _) or (_, false) => null,
-        (true, _) => Ruling.Good($"Its contacts are closed with its coil off, as normally closed ones are to be."),
-        _ when one.Readings.DropVolts is null => Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so.").ThenRead("dropVolts", "Its normally closed contacts were not seen closed with its coil off: measure the volts across each of them then. Line volts across one are an open contact, or the armature sticks in."),
+        not { Action: ContactAction.NormallyClosed, Readings.StaysIn: not true, CannotHold: not false } => null,
+        _ when IsHardlyAcrossUnseen(one) => MayBeOpen(one),
+        { Readings: { StaysIn: false, DropVolts: null } } => Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so.").ThenRead("dropVolts", "Its normally closed contacts were not seen closed with its coil off: measure the volts across each of them then. Line volts across one are an open contact, or the armature sticks in."),
         _ => null,
     };
 
