@@ -93,6 +93,9 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "clockTurns=yes; commonVolts=204 V; commonVoltsStand=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NothingWrongFound, null)]
     [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
     [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "loadVolts")] // the heaters need not hang on the clock's 240 V
+    [InlineData("", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=150 V", Conclusion.ReadNext, "loadVolts")] // of 240 V they are a bad feed
+    [InlineData("heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=150 V", Conclusion.ReadNext, "loadVolts")]
+    [InlineData("heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=208 V", Conclusion.NothingWrongFound, null)]
     [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=0 V", Conclusion.NotThePart, null)]
     public void A_heater_contact_is_condemned_only_with_volts_before_it(string site, string readings, Conclusion conclusion, string? next)
     {

@@ -6,6 +6,9 @@ namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 /// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts. None before a contact whose terminal was seen live are a feed that was lost since, or measured wrong, and any that the heaters' amps are too many for were measured wrong.</remarks>
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
+    /// <summary>How it is asked for the volts of the heaters' line.</summary>
+    internal const string WhatTheyGet = "Find out what volts the heaters there get: those before the heater contact are told from stray ones, and from a bad feed, by them.";
+
     /// <summary>How it is asked whether volts are stray ones.</summary>
     internal const string WhetherTheyStand = "Hang a lamp for the line's volts, or a meter of few ohms, on the volts before the heater contact: do they stand? Stray ones break down under a load, those of a bad feed stay.";
 
@@ -19,6 +22,7 @@ public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts 
         (_, VoltsAt.Wrong, true) or (true, VoltsAt.None, true) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{TooFew(one)}: {Heat(one)} Mend its feed, a line that is lost or a bad joint."),
         (true, VoltsAt.None, var stand) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact {(stand == false && one.BeforeHeaterContact > 0 ? "break down under a load" : "are none to speak of")}, though its terminal was seen live: measure both again in defrost."),
         (true, VoltsAt.Wrong, null) => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact are under 85 % of the {one.HeaterLine:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", WhetherTheyStand),
+        (true, null, _) when one.BeforeHeaterContact is { } before => Ruling.CantTell($"{before:0.#} V before its heater contact; whether they are all that the heaters' line has is not known.").ThenRead("loadVolts", WhatTheyGet, Side.Site),
         _ => null,
     };
 
