@@ -27,6 +27,7 @@ internal sealed record WantedPoints
         IsMarkedAgainstFunction = !AreBothKnown && TakenOfTheOldOne.IsAgainst(Function, plate.Action);
         MayBeOfOtherSide = !HasOneWay && !HasThreeWires && !AreBothRead && site.WiredSide is { } side && plate.Action != side;
         MayBeOfEitherSide = Action == ThermostatAction.ChangeOver && isCutOutKnown != isCutInKnown;
+        OfEitherWay = Action is null && isCutOutKnown != isCutInKnown ? Degrees.In(site.CutOutNeeded ?? site.CutInNeeded) : null;
         OldOfEitherSide = !AreBothRead && MarkedOfEitherSide.Of(plate) is { Only: { } was } old && Degrees.In(old.CutOut is null ? site.CutInNeeded : site.CutOutNeeded) is { } needed && needed.Equals(was) ? old : null;
         StopsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutOutNeeded) : null;
         StartsAt = Function == ThermostatFunction.Box ? Degrees.In(site.CutInNeeded) : null;
@@ -66,6 +67,9 @@ internal sealed record WantedPoints
 
     /// <summary>Whether one temperature is known, and one side wired of contacts that have two: plates mostly name the usual side's.</summary>
     public bool MayBeOfOtherSide { get; }
+
+    /// <summary>The one temperature that is known of contacts that may open or close on rise, °C, so that it tells nothing yet; null where both or none are, or the way is known.</summary>
+    public double? OfEitherWay { get; }
 
     /// <summary>What is marked of old change-over contacts, where it is what is needed still; null otherwise.</summary>
     public MarkedOfEitherSide? OldOfEitherSide { get; }

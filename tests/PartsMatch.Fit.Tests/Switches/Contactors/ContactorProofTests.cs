@@ -172,11 +172,23 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A shorted coil, or one whose armature sticks half in, draws its transformer down: practice.</summary>
+    [Fact]
+    public void Low_volts_are_measured_with_the_coil_off_them_as_well()
+    {
+        var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz", "circuitCalls=yes; coilVolts=12 V");
+        (diagnosis.Conclusion, diagnosis.Sentence).ShouldBe((Conclusion.NotThePart, "12 V at the coil are too low; for 24 V 60 Hz it works from 20.4 to 26.4 V: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks."));
+    }
+
     /// <summary>A shunt round a pole passes a little, by which it heats a crankcase, while every pole is open; anything else that flows then goes past the contactor, or was measured elsewhere.</summary>
     [Theory]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A", Conclusion.ReadNext, "staysIn")]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.ReadNext, "shuntFeedsHeat")]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A", Conclusion.ReadNext, "staysIn")] // a pole may be welded beside it
+    [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/0 V", Conclusion.ReadNext, "staysIn")] // that its poles are open is as it should be
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/238 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/238 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/0 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=yes", Conclusion.PartHasFailed, null)]
@@ -260,6 +272,10 @@ public sealed class ContactorProofTests
     [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
     [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.PartHasFailed, null)]
     [InlineData("sidesWired=NC", "circuitCalls=no; coilVolts=0 V; dropVolts=120 V", Conclusion.PartHasFailed, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A", Conclusion.ReadNext, "sidesWired")]
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)] // one of the two is always open
+    [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=31/0 A; dropVolts=0.1/120 V", Conclusion.NotThePart, null)]
+    [InlineData("sidesWired=NO", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16/0 A", Conclusion.ReadNext, "dropVolts")]
     public void One_of_each_is_judged_by_the_pole_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=one of each", readings, site);
@@ -281,6 +297,7 @@ public sealed class ContactorProofTests
     [InlineData("sidesWired=both", "staysIn=yes; coilVolts=0 V; circuitCalls=no", Conclusion.ReadNext, "dropVolts")]
     [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6 A; dropVolts=0.1 V", Conclusion.NothingWrongFound, null)]
     [InlineData("sidesWired=both", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=120 V", Conclusion.NothingWrongFound, null)] // of the side that is open
+    [InlineData("sidesWired=both", "circuitCalls=no; coilVolts=0 V; legAmps=6/0 A; dropVolts=0.1/120 V", Conclusion.NothingWrongFound, null)]
     public void Change_over_contacts_are_judged_by_the_side_that_is_wired(string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Diagnose("coilVolts=24 V; coilFrequency=60 Hz; ratedVolts=240 V; fullLoadAmps=30 A; contactAction=change-over", readings, site);
@@ -300,6 +317,9 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0.1/240 V; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/240 V; polesFollow=yes", Conclusion.NotThePart, null)] // by ohms each opens
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/0 V; polesFollow=yes", Conclusion.NotThePart, null)]
+    [InlineData("", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/0 V; polesFollow=no", Conclusion.PartHasFailed, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=0.1/240 V", Conclusion.ReadNext, "staysIn")]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=240/240 V", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; dropVolts=0.1/240 V", Conclusion.NotThePart, null)] // they may hold it in
@@ -320,9 +340,32 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>A shunt in the place of a pole has no volts across it by right: its pole alone tells.</summary>
+    [Theory]
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/240 V", Conclusion.NotThePart, null)]
+    [InlineData("", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=2P", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0 V", Conclusion.NotThePart, null)] // round one of two
+    [InlineData("poleCount=1P with shunt", "", "dropVolts=240 V; legAmps=0.3/0.3 A", Conclusion.ReadNext, "pullsIn")] // what the shunt passes shows nothing in
+    [InlineData("poleCount=1P with shunt", "", "dropVolts=240/0 V; legAmps=0.3/0.3 A; pullsIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("poleCount=1P with shunt", "", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/0 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("poleCount=1P with shunt", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=2P", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.PartHasFailed, null)]
+    public void A_shunt_is_no_welded_pole(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; {plate}", readings, site);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
     /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
     [Theory]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")] // that its circuit is dead clears none that is open without it
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=240/0 V", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=no; dropVolts=0.1/0.1 V; legAmps=6/6 A", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=yes; coilVolts=0 V; staysIn=yes", Conclusion.NotThePart, null)]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0/0 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=0.5/0 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no; dropVolts=1/0 V; isBurnt=no", Conclusion.ReadNext, "legAmps")]

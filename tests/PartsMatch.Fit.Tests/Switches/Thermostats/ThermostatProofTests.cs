@@ -219,6 +219,17 @@ public sealed class ThermostatProofTests
     [Fact]
     public void Fans_that_stand_still_beside_closed_contacts_are_something_else() => Before(FanDelay, "", "fansStarted=no; boxIsCold=yes; isClosed=yes; bulbTemperature=10 °F").ShouldBe((Conclusion.NotThePart, null));
 
+    /// <summary>What was seen of its contacts is not to be measured again.</summary>
+    [Theory]
+    [InlineData("", ReadingVerdict.Bad, "The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.")]
+    [InlineData("isClosed=yes; bulbTemperature=10 °F", ReadingVerdict.Bad, "The fans did not start, though the coil is cold and its contacts are closed: measure whether the fans have volts.")]
+    [InlineData("isClosed=no; bulbTemperature=30 °F", ReadingVerdict.CantTell, "The fans did not start, and its contacts are open: the temperature at its bulb tells whether they should be.")]
+    public void Fans_that_did_not_start_are_told_beside_what_its_contacts_did(string readings, ReadingVerdict verdict, string said)
+    {
+        var check = ThermostatFamily.Thermostat.BeforeCondemning(Need(FanDelay), Named.Record<ThermostatReadings>($"fansStarted=no; boxIsCold=yes; {readings}")).Checks.Single(one => one.Title == "Fans after a defrost");
+        (check.Verdict, check.Sentence).ShouldBe((verdict, said));
+    }
+
     [Fact]
     public void A_defrost_that_time_ended_is_asked_for_its_bulb_once() => Before(DefrostEnd, "", "defrostEnded=time; isClosed=yes; bulbTemperature=20 °F").ShouldBe((Conclusion.NothingWrongFound, null));
 

@@ -171,6 +171,11 @@ public sealed class HeadSettingTests : HeadAspectTests<HeadSetting, SettingFacet
         family.ReadNeed(new(null, [], [new("needsArrangement", "differential check"), new("settingNeeded", "20 psi"), new("leastHead", "150 psi")])).Contradictions.ShouldBeEmpty();
     }
 
+    [Theory]
+    [InlineData("needsArrangement=three-way; settingNeeded=180 psi", "arrangement=differential check; setting=20 psi", "It opens at a difference of pressures, and a valve is needed that holds a head: neither does what the other does.")]
+    [InlineData("needsArrangement=differential check; settingNeeded=20 psi", "arrangement=three-way; setting=180 psi", "It holds a head, and a valve is needed that opens at a difference of pressures: neither does what the other does.")]
+    public void Which_of_two_holds_a_head_is_said(string site, string part, string sentence) => Judge("", site, part).Sentence.ShouldBe(sentence);
+
     /// <summary>A differential check valve is set to a difference: no head is held against it.</summary>
     [Theory]
     [InlineData("needsArrangement=differential check; settingNeeded=20 psi; leastHead=150 psi", "arrangement=differential check; setting=20 psi", "Meets")]

@@ -136,6 +136,8 @@ public sealed class SolenoidValveProofTests
     [InlineData("NO", "hot gas", "circuitCalls=no; coilVolts=120 V; passesWhenOpen=no", Conclusion.ReadNext, "coilVolts")] // something feeds it without a call
     [InlineData(null, "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenOpen=no", Conclusion.ReadNext, "normalState")]
     [InlineData(null, "suction", "circuitCalls=no; coilVolts=0 V; passesWhenOpen=no", Conclusion.ReadNext, "circuitCalls")]
+    [InlineData(null, "hot gas", "coilVolts=120 V; magnetPulls=yes", Conclusion.ReadNext, "normalState")] // power may shut it
+    [InlineData(null, "hot gas", "coilVolts=120 V; magnetPulls=yes; passesWhenShut=no", Conclusion.NothingWrongFound, null)]
     public void Gas_that_does_not_pass_condemns_it_only_where_its_coil_leaves_it_open(string? state, string line, string readings, Conclusion conclusion, string? next)
     {
         var need = SolenoidValveFamily.SolenoidValve.ReadNeed(new(null, Named.Texts($"coilVolts=120 V; coilFrequency=60 Hz{(state is null ? "" : $"; normalState={state}")}"), Named.Texts($"line={line}"))).Need;

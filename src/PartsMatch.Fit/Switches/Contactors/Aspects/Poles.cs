@@ -15,7 +15,7 @@ public readonly record struct PolesFacet(PoleCount? Count);
 public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("Poles", isDeciding: true, ContactorSources.Poles, new(0.3, 0.6, 1.5))
 {
     /// <inheritdoc/>
-    public override LookedAt Fields { get; } = new(["poleCount"], ["linesSwitched", "shuntFeedsHeat"]);
+    public override LookedAt Fields { get; } = new(["poleCount"], ["linesSwitched", "shuntFeedsHeat"]) { Besides = ["contactAction", "sidesWired"] };
 
     /// <inheritdoc/>
     public override PolesFacet Read(ContactorSpec part) => new(part.PoleCount);
@@ -25,7 +25,12 @@ public sealed class Poles() : Aspect<ContactorSpec, ContactorSite, PolesFacet>("
     {
         if (need.Site.LinesSwitched is not { } lines) return Finding.Unknown(Side.Plate, "poleCount", $"How many lines are switched is not known.");
         if (facet.Count is not { } has) return Finding.Unknown(Side.Part, "poleCount", $"{Lines(lines)} switched; the part's poles are not known.");
-        if (Switched(has) < lines) return Finding.Fails(new Margin(Switched(has) - lines, "poles"), $"{Lines(lines)} switched; it has {new Spelt<PoleCount>(has)}.");
+        if (Switched(has) < lines)
+        {
+            var fails = Finding.Fails(new Margin(Switched(has) - lines, "poles"), $"{Lines(lines)} switched; it has {new Spelt<PoleCount>(has)}.");
+            return need is { Plate.ContactAction: ContactAction.OneOfEach, Site.SidesWired: not ContactSides.Both } && lines == 2 ? fails.Then($"Both poles of the old one count until fewer lines are said to be switched.") : fails;
+        }
+
         var hadShunt = lines == 1 && (need.Plate.PoleCount == PoleCount.OneAndShunt || need is { Plate.PoleCount: null, Site.ShuntFeedsHeat: true });
         return hadShunt && has != PoleCount.OneAndShunt ? WithoutShunt(need, has) : Spare(lines, has);
     }

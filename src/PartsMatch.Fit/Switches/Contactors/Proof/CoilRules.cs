@@ -48,7 +48,7 @@ internal static class MadeFor
 }
 
 /// <summary>Are the volts at the coil within its window?</summary>
-/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, or one of its poles looks closed.</remarks>
+/// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, one of its poles looks closed, or normally closed ones were seen open without them.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
     /// <inheritdoc/>
@@ -67,11 +67,11 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
         if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
-            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.", limit))
+            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks.", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
-    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true, HardlyAcrossOpen: null } ? bad.NotThePart() : bad;
+    private static Ruling Cleared(ContactorCase one, Ruling bad) => one is { AmpsUnheld: null, StaysIn: not true, HardlyAcrossOpen: null } && LetsGo.NotSeenClosed(one) is null ? bad.NotThePart() : bad;
 }
 
 /// <summary>Has the coil its ohms?</summary>

@@ -41,11 +41,11 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.DropVolts is not { } drop) return null;
-        if (one is { IsClosed: false, AmpsUnheld: not null }) return null; // told with what flows past it
+        if (one is { AmpsUnheld: not null, StaysIn: not true }) return null; // told with what flows though nothing holds it in
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {Good} V";
         if (one.HardlyAcrossOpen is { } least) return MayBeWelded(one, least, limit);
-        if (one is { IsClosed: false, AmpsUnheld: null }) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
+        if (one.IsClosed == false) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
         if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
         if (one is { HasNoCurrent: true, IsClosed: null }) return Ruling.NotApplicable($"No current flows, and whether its poles are to be closed is not known: across open poles the line's volts stand.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Line volts across a pole of one that is in are an open contact.");
         if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
@@ -68,6 +68,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
 }
 
 /// <summary>Do the amps of the legs stay within what a pole carries?</summary>
+/// <remarks>A leg without current beside one with is open somewhere, but not where both sides of contacts are wired, or a pole of each kind: one of the two is always open.</remarks>
 public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg", ContactorReadingSources.ContactAmps)
 {
     /// <inheritdoc/>
@@ -77,7 +78,8 @@ public sealed class AmpsOfLegs() : ReadingRule<ContactorCase>("Amps of each leg"
         var (most, least) = (amps.Legs.Max(leg => leg.Amperes), amps.Legs.Min(leg => leg.Amperes));
         if (one.HasNoCurrent) return None(one);
         if (one.AmpsThroughOpened is { } through) return Opened(one, through);
-        if (least <= 0) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
+        if (least <= 0 && one.Action is null) return Ruling.CantTell($"One leg carries no current, and another {most:0.##} A; whether the contacts in it are to be closed is not known.").ThenSeeWhichSide(one);
+        if (least <= 0 && one.Action != ContactAction.ChangeOver) return AskedAcross(one, Ruling.Bad($"One leg carries no current, and another {most:0.##} A: a pole, a fuse or a line is open."), "One leg is dead: measure across each closed pole. Line volts across one are an open contact.");
         if (one.Carries is not { } carries) return Ask(one, Ruling.CantTell($"{most:0.##} A in the worst leg; what a pole carries at the volts there is not known."));
         FormattableString limit = $"at most {carries:0.##} A";
         return Within.AtMost(most, carries)

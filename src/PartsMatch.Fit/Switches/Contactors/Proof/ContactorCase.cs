@@ -70,10 +70,13 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     };
 
     /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
-    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && Readings.DropVolts?.Legs.Min(leg => leg.Volts) is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
+    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
 
-    /// <summary>Whether it is in, as somebody saw, or because current flows; null when neither was read.</summary>
-    internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || AmpsWithPower is not null ? true : null);
+    /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the more of two are those of the pole beside it.</summary>
+    internal double? LeastAcross => HasShunt ? Readings.DropVolts?.Legs.Max(leg => leg.Volts) : Readings.DropVolts?.Legs.Min(leg => leg.Volts);
+
+    /// <summary>Whether it is in, as somebody saw, or because current flows that no shunt may pass; null when neither was read.</summary>
+    internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || (AmpsWithPower is not null && !HasShunt) ? true : null);
 
     /// <summary>Whether its coil is fed as it should be; null when that is not known.</summary>
     internal bool? IsFed => Volts is not { } volts || Coil.Count == 0 ? null : Coil.Any(one => CoilOnSupply.Works(one, volts, Need.Site.ControlCurrent, ContactorCoils.Window));
@@ -101,10 +104,12 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
     private bool IsUnfed => IsUnheld || (Readings.CircuitCalls == false && Volts is null);
 
-    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, or asks for the coil's volts first. That nothing flows shows it of no normally closed one: another that is open stops all of it.</summary>
-    private bool ShowsWeld => Action == ContactAction.NormallyClosed
-        ? AmpsFlowing is not null || Readings.PolesFollow is not null || Readings.CircuitCalls == false
-        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true);
+    /// <summary>Whether what was read besides the volts across its poles shows whether one is welded, as their ohms do by hand, or asks for the coil's volts first. That nothing flows shows it of no normally closed one: another that is open stops all of it.</summary>
+    private bool ShowsWeld => Readings.PolesFollow is not null || (Action == ContactAction.NormallyClosed
+        ? AmpsFlowing is not null || Readings.CircuitCalls == false
+        : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
+
+    private bool HasShunt => Measured.PoleCount == PoleCount.OneAndShunt || Need.Site.ShuntFeedsHeat == true;
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 

@@ -30,12 +30,16 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     };
 
     /// <summary>Of contacts that are closed without power the armature that stays in leaves them open.</summary>
-    private static Ruling? OfNormallyClosed(ContactorCase one) => (one.Readings.StaysIn, one.CannotHold) switch
+    private static Ruling? OfNormallyClosed(ContactorCase one) => NotSeenClosed(one)
+        ?? (one is { Readings.StaysIn: true, CannotHold: not false } ? Ruling.Good($"Its contacts are closed with its coil off, as normally closed ones are to be.") : null);
+
+    /// <summary>What is asked of normally closed contacts that were not seen closed with its coil off; null where they were, or nobody looked.</summary>
+    /// <param name="one">The case.</param>
+    internal static Ruling? NotSeenClosed(ContactorCase one) => one switch
     {
-        (not true, not false) when IsHardlyAcrossUnseen(one) => MayBeOpen(one),
-        (null, _) or (_, false) => null,
-        (true, _) => Ruling.Good($"Its contacts are closed with its coil off, as normally closed ones are to be."),
-        _ when one.Readings.DropVolts is null => Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so.").ThenRead("dropVolts", "Its normally closed contacts were not seen closed with its coil off: measure the volts across each of them then. Line volts across one are an open contact, or the armature sticks in."),
+        not { Action: ContactAction.NormallyClosed, Readings.StaysIn: not true, CannotHold: not false } => null,
+        _ when IsHardlyAcrossUnseen(one) => MayBeOpen(one),
+        { Readings: { StaysIn: false, DropVolts: null } } => Ruling.CantTell($"With its coil off its normally closed contacts are to be closed, and were not seen so.").ThenRead("dropVolts", "Its normally closed contacts were not seen closed with its coil off: measure the volts across each of them then. Line volts across one are an open contact, or the armature sticks in."),
         _ => null,
     };
 
@@ -62,7 +66,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     };
 
     /// <summary>Across an open pole the line's volts stand, across a welded one hardly any: over 1 V no more than a bad contact loses (practice).</summary>
-    private static Ruling PastIt(ContactorCase one, double amps) => one.Readings.DropVolts?.Legs.Min(leg => leg.Volts) switch
+    private static Ruling PastIt(ContactorCase one, double amps) => one.LeastAcross switch
     {
         null => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole.").ThenRead("dropVolts", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: measure the volts across each pole. Across an open one the line's volts stand, across a welded one hardly any.")),
         { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),

@@ -30,8 +30,14 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>Whether the volts before its heater contact stand under a load: by amps, which no stray ones drive, else as it was seen; null when neither tells. What flows though the contact stays open flows some other way.</summary>
     internal bool? FeedStands => Readings.HeaterContactCloses != false && Readings.HeaterAmpsThere?.Legs.Min(leg => leg.Amperes) > 0 ? true : Readings.CommonVoltsStand;
 
-    /// <summary>The share of the line's volts that the heaters are fed; 1 where that was not read under a load, and of three-phase ones, whose amps no line that is lost takes down alike.</summary>
-    internal double HeatersFedShare => this is { FeedStands: true, BeforeHeaterContact: > 0 and var fed, Need.Site: { LoadVolts: { } line, LoadPhase: not Phases.Three } } ? fed / line.Volts : 1;
+    /// <summary>Amps of the heaters over those due at the line's volts; null when one is not known.</summary>
+    internal double? HeaterAmpsShare => Readings.HeaterAmpsThere is { } read && Need.Site.HeaterAmps is { Amperes: > 0 and var due } ? read.Legs.Min(leg => leg.Amperes) / due : null;
+
+    /// <summary>Whether the heaters take all that is due at the line's volts, and more than the volts read before their contact drive: then these are not what they are fed.</summary>
+    internal bool TakesMoreThanFed => Readings.HeaterContactCloses != false && HeaterAmpsShare is { } share && Within.AtLeast(share, 1 - HeaterAmps.Off) && (IsThreePhase || !Within.AtMost(share, (1 + HeaterAmps.Off) * ReadShare));
+
+    /// <summary>The share of the line's volts that the heaters are fed; 1 where that was not read under a load, where their amps show another than was read, and of three-phase ones, whose amps no line that is lost takes down alike.</summary>
+    internal double HeatersFedShare => FeedStands == true && BeforeHeaterContact > 0 && Need.Site.LoadVolts is not null && !IsThreePhase && !TakesMoreThanFed ? ReadShare : 1;
 
     /// <summary>Volts before its heater contact against those of the heaters' line: none under a tenth, right from 85 % on; stray ones that break down under a load are none. As long as the line was not measured it is taken for the heaters' own volts; what lies between tells nothing then. Null when not read, or when that cannot be told: the clock's volts tell nothing of the heaters', which may hang on another line.</summary>
     internal VoltsAt? HeaterContactFeed => (BeforeHeaterContact, HeaterLine) switch
@@ -44,6 +50,11 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
         var (there, line) when Within.AtLeast(there.Value, FedShare * line.Value) => VoltsAt.Right,
         _ => Need.Site.LoadVolts is null ? null : VoltsAt.Wrong,
     };
+
+    private bool IsThreePhase => Need.Site.LoadPhase == Phases.Three;
+
+    /// <summary>Volts before its heater contact over those of the heaters' line; 1 when one is not known.</summary>
+    private double ReadShare => BeforeHeaterContact / HeaterLine ?? 1;
 
     /// <summary>Volts against a marking: null when one of the two is not known.</summary>
     internal static VoltsAt? Against(Measured<ElectricPotential>? read, Taps? marked, CoilWindow window)

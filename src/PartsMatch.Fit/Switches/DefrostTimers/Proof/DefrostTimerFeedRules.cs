@@ -3,21 +3,26 @@ using PartsMatch.Fit.Judging;
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
 
 /// <summary>Is there enough before its heater contact to pass on?</summary>
-/// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts. None before a contact whose terminal was seen live are a feed that was lost since, or measured wrong.</remarks>
+/// <remarks>Without volts there its terminal is dead, closed or not. Too few that stand are mended though it closes: heat goes with the square of the volts. None before a contact whose terminal was seen live are a feed that was lost since, or measured wrong, and any that the heaters' amps are too many for were measured wrong.</remarks>
 public sealed class HeaterContactIsFed() : ReadingRule<DefrostTimerCase>("Volts before the heater contact", DefrostTimerReadingSources.TimerContacts)
 {
+    /// <summary>How it is asked for the volts of the heaters' line.</summary>
+    internal const string WhatTheyGet = "Find out what volts the heaters there get: those before the heater contact are told from stray ones, and from a bad feed, by them.";
+
     /// <summary>How it is asked whether volts are stray ones.</summary>
     internal const string WhetherTheyStand = "Hang a lamp for the line's volts, or a meter of few ohms, on the volts before the heater contact: do they stand? Stray ones break down under a load, those of a bad feed stay.";
 
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.HeaterContactCloses, one.HeaterContactFeed, one.FeedStands) switch
     {
+        (true, VoltsAt.None or VoltsAt.Wrong, _) when one.TakesMoreThanFed => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact do not go with the amps of the heaters, which take all that is due.").ThenRead("commonVolts", "The heaters take all the amps that are due, more than the volts read before their contact drive: measure these again in defrost, from the common to the heaters' other line."),
         (false, VoltsAt.None, false) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact break down under a load: they are stray ones, and nothing feeds it. Look up the circuit, a fuse or a contact before it.").NotThePart(),
         (false, VoltsAt.None, _) => Ruling.Bad($"There are no volts before its heater contact: look up the circuit, a fuse or a contact before it.").NotThePart(),
         (false, VoltsAt.Wrong, true) => Ruling.Bad($"{TooFew(one)}: mend its feed, a line that is lost or a bad joint, and see again whether it closes.").NotThePart(),
         (_, VoltsAt.Wrong, true) or (true, VoltsAt.None, true) when one.BeforeHeaterContact > 0 => Ruling.Bad($"{TooFew(one)}: {Heat(one)} Mend its feed, a line that is lost or a bad joint."),
         (true, VoltsAt.None, var stand) => Ruling.Bad($"{one.BeforeHeaterContact:0.#} V before its heater contact {(stand == false && one.BeforeHeaterContact > 0 ? "break down under a load" : "are none to speak of")}, though its terminal was seen live: measure both again in defrost."),
         (true, VoltsAt.Wrong, null) => Ruling.CantTell($"{one.BeforeHeaterContact:0.#} V before its heater contact are under 85 % of the {one.HeaterLine:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", WhetherTheyStand),
+        (true, null, _) when one.BeforeHeaterContact is { } before => Ruling.CantTell($"{before:0.#} V before its heater contact; whether they are all that the heaters' line has is not known.").ThenRead("loadVolts", WhatTheyGet, Side.Site),
         _ => null,
     };
 

@@ -40,7 +40,7 @@ public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heate
         (_, VoltsAt.Right) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
         (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", HeaterContactIsFed.WhetherTheyStand),
         _ when one.Readings.CommonVolts is null => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts.").ThenRead("commonVolts", "Its heater terminal is dead in defrost: measure the volts at the common that feeds the heater contact. With none there it is a fuse or a contact before it."),
-        _ => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts; whether those before the contact are more than stray ones is not known.").ThenRead("loadVolts", "Find out what volts the heaters there get: those before the heater contact are told from stray ones by them.", Side.Site),
+        _ => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts; whether those before the contact are more than stray ones is not known.").ThenRead("loadVolts", HeaterContactIsFed.WhatTheyGet, Side.Site),
     };
 }
 
@@ -116,9 +116,7 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
 
     /// <summary>Amps there, amps due, and the one over the other; null when one is not known.</summary>
     internal static (double There, double Due, double Share)? Of(DefrostTimerCase one) =>
-        one.Readings.HeaterAmpsThere is { } read && one.Need.Site.HeaterAmps is { Amperes: > 0 and var amps } && amps * one.HeatersFedShare is var due ? (Lowest(read), due, Lowest(read) / due) : null;
-
-    private static double Lowest(Measured<UnitsNet.ElectricCurrent> read) => read.Legs.Min(leg => leg.Amperes);
+        one.HeaterAmpsShare is { } ofLine && one.Need.Site.HeaterAmps is { } amps && one.HeatersFedShare is var fed ? (ofLine * amps.Amperes, fed * amps.Amperes, ofLine / fed) : null;
 }
 
 /// <summary>Where does one begin?</summary>

@@ -16,7 +16,7 @@ public readonly record struct SettingsFacet(double? Low, double? High, double? C
 
 /// <summary>Can it open and close where it is needed?</summary>
 /// <remarks>
-/// The range holds cut-out and cut-in, edges included; setting it is a change, unless it is shipped within 5 psi of both (practice). One that cannot be set is within 5 psi of both, or it fails. With manual reset only the cut-out counts. Two that are the wrong way round tell nothing: one of them is misread, unless the cut-in is of no matter.
+/// The range holds cut-out and cut-in, edges included; setting it is a change, unless it is shipped within 5 psi of both (practice), which is enough where nobody gave its range. One that cannot be set is within 5 psi of both, or it fails. With manual reset only the cut-out counts. Two that are the wrong way round tell nothing: one of them is misread, unless the cut-in is of no matter.
 /// </remarks>
 public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite, SettingsFacet>("Cut-out and cut-in", isDeciding: true, PressureControlSources.Settings, new(0.6, 0.6, 1.5))
 {
@@ -37,7 +37,8 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
         var cutIn = facet.IsManual ? null : In(need.Site.CutInNeeded);
         var isWhole = facet.IsManual || cutIn is not null;
         if (Fixed(facet)) return OfFixed(facet, cutOut, cutIn, isWhole);
-        if (facet is not { Low: { } low, High: { } high }) return Finding.Unknown(Side.Part, "range", $"It is to open at {new ShownPressure(cutOut)}; what it can be set to is not known.");
+        var isShippedSo = IsNear(facet.CutOut, cutOut) && (cutIn is { } shut ? IsNear(facet.CutIn, shut) : facet.IsManual);
+        if (facet is not { Low: { } low, High: { } high }) return isShippedSo ? Shipped(cutOut, cutIn) : Finding.Unknown(Side.Part, "range", $"It is to open at {new ShownPressure(cutOut)}; what it can be set to is not known.");
         foreach (var needed in cutIn is { } closes ? (double[])[cutOut, closes] : [cutOut])
         {
             if (!Within.Span(needed, low, high)) return Finding.Fails(new Margin(Math.Min(needed - low, high - needed), "kPa"), $"It can be set {ShownRange.Set(new ShownPressure(low), new ShownPressure(high))}; {new ShownPressure(needed)} is needed.");
@@ -45,8 +46,8 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
 
         if (!isWhole) return Finding.Unknown(Side.Site, "cutInNeeded", $"Its range holds the cut-out of {new ShownPressure(cutOut)}; where it is to close again is not known.");
         var margin = new Margin(Math.Min(Edge(cutOut, low, high), cutIn is { } other ? Edge(other, low, high) : double.MaxValue), "kPa");
-        return IsNear(facet.CutOut, cutOut) && (cutIn is null || IsNear(facet.CutIn, cutIn.Value))
-            ? Finding.Meets($"It is shipped within 5 psi of what is needed: {new Needed(cutOut, cutIn)}.") with { Margin = margin }
+        return isShippedSo
+            ? Shipped(cutOut, cutIn) with { Margin = margin }
             : Finding.MeetsWith([new(PressureControlChanges.SetControl, $"set it to {new Needed(cutOut, cutIn)}")], $"It can be set {ShownRange.Set(new ShownPressure(low), new ShownPressure(high))}; needed: {new Needed(cutOut, cutIn)}.") with { Margin = margin };
     }
 
@@ -73,6 +74,8 @@ public sealed class Settings() : Aspect<PressureControlSpec, PressureControlSite
     internal static bool AreOthers(Pressure? one, Pressure? other) => In(one) is { } has && In(other) is { } needed && !IsNear(has, needed);
 
     private static bool AreWrongWayRound(PressureAction running, double cutOut, double cutIn) => running == PressureAction.OpensOnRise ? cutOut <= cutIn : cutOut >= cutIn;
+
+    private static Finding Shipped(double cutOut, double? cutIn) => Finding.Meets($"It is shipped within 5 psi of what is needed: {new Needed(cutOut, cutIn)}.");
 
     private static bool Fixed(SettingsFacet facet) => facet is { IsAdjustable: false, CutOut: not null };
 

@@ -28,6 +28,6 @@ public sealed class ReturnPoint() : Aspect<ThermostatSpec, ThermostatSite, Tempe
         if (wanted.OldOfEitherSide is { } old && seen.EitherSide?.AreAs(old) == true) return Finding.Meets($"Its change-over contacts are marked as the old ones are: they come back at the same on either side.");
         return wanted.Main.At(wanted.Other) is { } needed
             ? TemperatureRule.Against(wanted, needed, seen, wanted.Other)
-            : Finding.Unknown(Side.Site, wanted.MayBeOfEitherSide ? $"{wanted.Unread}Needed" : wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
+            : TemperatureRule.NotKnown(wanted, wanted.MayBeOfEitherSide ? $"{wanted.Unread}Needed" : wanted.Field(wanted.Other), $"At which temperature it is to come back is not known.");
     }
 }

@@ -52,11 +52,11 @@ public sealed class SwitchingPoint() : Aspect<ThermostatSpec, ThermostatSite, Te
 
     private static Finding AsTheOldRange(ThermostatNeed need, WantedPoints wanted, TemperaturesFacet seen)
     {
-        if (need.Plate.Range?.Celsius is not { } old || IsNeededOtherwise(need)) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"At which temperature it is to switch is not known.");
-        if (seen.Settable is not { } range) return Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"The old one could be set {ShownRange.Set(new ShownTemperature(old.Low), new ShownTemperature(old.High))}; what it was set to is not known.");
+        if (need.Plate.Range?.Celsius is not { } old || IsNeededOtherwise(need)) return TemperatureRule.NotKnown(wanted, wanted.Field(wanted.Tells), $"At which temperature it is to switch is not known.");
+        if (seen.Settable is not { } range) return TemperatureRule.NotKnown(wanted, wanted.Field(wanted.Tells), $"The old one could be set {ShownRange.Set(new ShownTemperature(old.Low), new ShownTemperature(old.High))}; what it was set to is not known.");
         return range.Holds(old.Low) && range.Holds(old.High)
             ? Finding.MeetsWith([new(ThermostatChanges.SetThermostat, $"set it as the old one was set")], $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}, wherever the old one could be set.")
-            : Finding.Unknown(Side.Site, wanted.Field(wanted.Tells), $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}, the old one {ShownRange.Set(new ShownTemperature(old.Low), new ShownTemperature(old.High))}; what that was set to is not known.");
+            : TemperatureRule.NotKnown(wanted, wanted.Field(wanted.Tells), $"It can be set {ShownRange.Set(new ShownTemperature(range.Low), new ShownTemperature(range.High))}, the old one {ShownRange.Set(new ShownTemperature(old.Low), new ShownTemperature(old.High))}; what that was set to is not known.");
     }
 
     /// <summary>Whether a temperature is needed that is not one of the old one's.</summary>

@@ -81,6 +81,14 @@ internal static class TemperatureRule
         return failsEitherWay ? found : found.RestingOn(rests.Field, rests.Taken);
     }
 
+    /// <summary>The answer where the temperature that is wanted is not known, or only not which way contacts move at the one that is.</summary>
+    /// <param name="wanted">Where contacts are to move.</param>
+    /// <param name="field">The site's field of the temperature.</param>
+    /// <param name="sentence">What is not known.</param>
+    public static Finding NotKnown(WantedPoints wanted, string field, Reason sentence) => wanted.OfEitherWay is { } known
+        ? Finding.Unknown(Side.Plate, "action", $"Whether the old contacts open or close on rise is not known, and so not which way they move at {new ShownTemperature(known)}.")
+        : Finding.Unknown(Side.Site, field, sentence);
+
     /// <summary>Why it fails whichever of its temperatures is the one that is wanted; null where it does not, or may not.</summary>
     /// <param name="wanted">Where contacts are to move.</param>
     /// <param name="needed">The temperature of it.</param>

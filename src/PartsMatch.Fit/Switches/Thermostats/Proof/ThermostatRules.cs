@@ -99,9 +99,13 @@ public sealed class FansAfterDefrost() : ReadingRule<ThermostatCase>("Fans after
 
     private static Ruling ThoughCold(ThermostatCase one)
     {
-        var (field, isRead) = one.Need.Plate.Function == ThermostatFunction.FanDelay ? ("isClosed", one.Readings.IsClosed is not null) : ("areFansClosed", one.Readings.AreFansClosed is not null);
-        var bad = Ruling.Bad($"The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.");
-        return isRead ? bad : bad.ThenRead(field, "Are its contacts closed, and how cold is its bulb?");
+        var (field, closed) = one.Need.Plate.Function == ThermostatFunction.FanDelay ? ("isClosed", one.Readings.IsClosed) : ("areFansClosed", one.Readings.AreFansClosed);
+        return closed switch
+        {
+            null => Ruling.Bad($"The fans did not start, though the coil is cold: measure whether its contacts are closed, and whether the fans have volts.").ThenRead(field, "Are its contacts closed, and how cold is its bulb?"),
+            true => Ruling.Bad($"The fans did not start, though the coil is cold and its contacts are closed: measure whether the fans have volts."),
+            false => Ruling.CantTell($"The fans did not start, and its contacts are open: the temperature at its bulb tells whether they should be."),
+        };
     }
 }
 

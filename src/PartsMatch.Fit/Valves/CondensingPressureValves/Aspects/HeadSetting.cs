@@ -37,7 +37,8 @@ public sealed class HeadSetting() : Aspect<CondensingPressureValveSpec, Condensi
         {
             case (true, null): return Finding.Unknown(Side.Site, "needsArrangement", $"It opens at a difference of pressures; whether the {new ShownPressure(needed)} needed there are a difference or a head is not known.");
             case (null, true): return Finding.Unknown(Side.Part, "arrangement", $"A difference of {new ShownPressure(needed)} is needed; whether it opens at a difference or holds a head is not given.");
-            case (true, false) or (false, true): return Finding.Fails($"The one of it and of the valve needed is set to a difference of pressures, the other to a head: neither does what the other does.");
+            case (true, false): return Finding.Fails($"It opens at a difference of pressures, and a valve is needed that holds a head: neither does what the other does.");
+            case (false, true): return Finding.Fails($"It holds a head, and a valve is needed that opens at a difference of pressures: neither does what the other does.");
         }
 
         var leastHead = Rounded.Kilopascal(need.Site.LeastHead);

@@ -129,7 +129,7 @@ public sealed class PassesWhenOpen() : ReadingRule<SolenoidValveCase>("Pipe befo
         {
             { IsLeftOpen: true, New: null } => bad.ThePartHasFailed(),
             { State: NormalState.Open, IsLeftOpen: not true } => Ruling.CantTell($"The pipe is {new BehindIt(drop)}, and power shuts a normally open valve.").ThenTakeItsPower(one, "clamp the pipe before and behind it again"),
-            { State: null, Readings.MagnetPulls: true, New: null } => bad.ThenRead("normalState", "Read whether it is normally closed or normally open: with power the one opens and the other shuts.", Side.Plate),
+            { State: null, Readings.MagnetPulls: true, New: null } => bad.ThenRead("normalState", PassesGas.WhichState, Side.Plate),
             _ => bad,
         };
     }

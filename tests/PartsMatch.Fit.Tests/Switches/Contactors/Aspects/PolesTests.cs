@@ -49,6 +49,11 @@ public sealed class PolesTests : ContactorAspectTests<Poles, PolesFacet>
     [InlineData("", "contactAction=one of each", "Meets")] // which are two
     public void Of_one_of_each_both_count_until_fewer_lines_are_said_to_be_switched(string site, string part, string answer) => Answer("contactAction=one of each", site, part).ShouldBe(answer);
 
+    [Theory]
+    [InlineData("sidesWired=NO", "2 lines are switched; it has 1 pole. Both poles of the old one count until fewer lines are said to be switched.")]
+    [InlineData("sidesWired=both", "2 lines are switched; it has 1 pole.")]
+    public void Which_lines_count_of_one_of_each_is_said_where_one_is_not_wired(string site, string said) => Judge("contactAction=one of each", site, "poleCount=1P").Sentence.ShouldBe(said);
+
     [Fact]
     public void The_change_says_what_is_lost() =>
         Judge("poleCount=1P with shunt", "shuntFeedsHeat=yes", "poleCount=2P").Changes.ShouldHaveSingleItem().Text

@@ -17,6 +17,11 @@ public sealed class DifferentialSpanTests : PressureControlAspectTests<Different
     [InlineData("400 psi", "295 psi", "differential=100 psi", "Meets")]
     [InlineData("400 psi", "294.9 psi", "differential=100 psi", "Fails")]
     [InlineData("400 psi", "300 psi", "", "Unknown Part differential")]
+    [InlineData("400 psi", "300 psi", "cutOut=400 psi; cutIn=305 psi", "Meets")] // as shipped, whatever else it can be set to
+    [InlineData("400 psi", "300 psi", "cutOut=410 psi; cutIn=305 psi", "Meets")]
+    [InlineData("400 psi", "300 psi", "cutOut=400 psi; cutIn=305.1 psi", "Unknown Part differential")]
+    [InlineData("400 psi", "300 psi", "cutOut=400 psi", "Unknown Part differential")]
+    [InlineData("400 psi", "300 psi", "cutOut=400 psi; cutIn=300 psi; differential=20 to 40 psi", "Fails")]
     [InlineData("400 psi", "300 psi", "reset=manual", "Meets")]
     public void The_distance_lies_within_it(string cutOut, string cutIn, string part, string answer) => Answer("", $"cutOutNeeded={cutOut}; cutInNeeded={cutIn}", part).ShouldBe(answer);
 

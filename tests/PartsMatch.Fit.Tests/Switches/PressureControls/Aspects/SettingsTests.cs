@@ -31,7 +31,12 @@ public sealed class SettingsTests : PressureControlAspectTests<Settings, Setting
     [InlineData("isAdjustable=no; cutOut=400 psi; cutIn=294.9 psi", "Fails")]
     [InlineData("isAdjustable=no; cutOut=400 psi", "Unknown Part cutIn")]
     [InlineData("isAdjustable=no; cutOut=400 psi; reset=manual", "Meets")]
-    [InlineData("cutOut=400 psi; cutIn=300 psi", "Unknown Part range")]
+    [InlineData("cutOut=405 psi; cutIn=295 psi", "Meets")] // whether it can be set or not, and to whatever
+    [InlineData("cutOut=405.1 psi; cutIn=300 psi", "Unknown Part range")]
+    [InlineData("cutOut=400 psi; cutIn=294.9 psi", "Unknown Part range")]
+    [InlineData("cutOut=400 psi", "Unknown Part range")]
+    [InlineData("cutOut=405 psi; reset=manual", "Meets")]
+    [InlineData("isAdjustable=yes; cutOut=400 psi; cutIn=300 psi", "Meets")]
     [InlineData("range=100 to 450 psi; cutOut=400 psi; cutIn=300 psi", "Meets")]
     [InlineData("range=100 to 450 psi; cutOut=400 psi; cutIn=306 psi", "MeetsWithChanges setControl")]
     [InlineData("range=100 to 450 psi; reset=manual", "MeetsWithChanges setControl")]

@@ -27,6 +27,8 @@ public sealed class ReturnPointTests : ThermostatAspectTests<ReturnPoint, Temper
     public void One_that_can_be_set_or_may_be_is_not_turned_away(string part, string answer) => Answer("function=defrost end; cutOut=55 °F; cutIn=35 °F", "", part).ShouldBe(answer);
 
     [Theory]
+    [InlineData("function=defrost end; cutOut=55 °F", "Unknown Plate action")]
+    [InlineData("function=defrost end; cutIn=55 °F", "Unknown Plate action")]
     [InlineData("function=defrost end; action=opens on rise; cutOut=55 °F", "Unknown Site cutInNeeded")]
     [InlineData("cutOut=55 °F; cutIn=35 °F", "Unknown Plate function")]
     public void What_is_not_known_of_the_old_one_is_asked(string plate, string answer) => Answer(plate, "", "cutOut=55 °F; cutIn=35 °F").ShouldBe(answer);

@@ -36,6 +36,15 @@ public sealed class SwitchingPointTests : ThermostatAspectTests<SwitchingPoint, 
     [InlineData("cutOut=45 °F; cutIn=25 °F", "cutIn=25 °F; cutOut=45 °F", "Unknown Plate function")]
     public void Fixed_temperatures_meet_within_5_and_are_checked_within_10_degrees_fahrenheit(string plate, string part, string answer) => Answer(plate, "", $"isAdjustable=no; {part}").ShouldBe(answer);
 
+    /// <summary>A defrost end may open or close on rise: of the one temperature that its plate names it is asked which way, not for the temperature again.</summary>
+    [Theory]
+    [InlineData("cutIn=55 °F", "isAdjustable=no; action=closes on rise; cutIn=55 °F; cutOut=35 °F", "Unknown Plate action")]
+    [InlineData("cutOut=55 °F", "isAdjustable=no; action=closes on rise; cutIn=55 °F; cutOut=35 °F", "Unknown Plate action")]
+    [InlineData("cutIn=55 °F; range=30 to 60 °F", "range=40 to 80 °F", "Unknown Plate action")]
+    [InlineData("cutIn=55 °F; range=30 to 60 °F", "range=30 to 80 °F", "MeetsWithChanges setThermostat")]
+    [InlineData("", "isAdjustable=no; action=closes on rise; cutIn=55 °F; cutOut=35 °F", "Unknown Site cutInNeeded")]
+    public void Of_a_temperature_that_is_known_it_is_asked_which_way_contacts_move_there(string plate, string part, string answer) => Answer($"function=defrost end; {plate}", "", part).ShouldBe(answer);
+
     /// <summary>Of a record that does not say whether it can be set it is not taken that it cannot.</summary>
     [Theory]
     [InlineData("cutOut=60 °F; cutIn=35 °F", "Meets")]
