@@ -21,7 +21,7 @@ internal static class EngineReport
 
     public static void Write(IAnsiConsole console, IReadOnlyList<Lap> laps)
     {
-        var best = laps.Where(lap => lap.Contender.IsDatabase).MinBy(lap => lap.Median)!;
+        var best = laps.Where(lap => lap.Contender.IsDatabase).MinBy(lap => lap.Median);
         var table = new Table().Border(TableBorder.Markdown);
         foreach (var head in (string[])["engine", "median ms", "p99 ms", "times as fast as the best database", "facets judged", "rows and prefixes touched", "bytes a part"]) table.AddColumn(head);
         foreach (var column in table.Columns.Skip(1)) column.RightAligned();
@@ -31,7 +31,7 @@ internal static class EngineReport
                 lap.Contender.Name,
                 Milliseconds(lap.Median),
                 Milliseconds(lap.Percentile99),
-                (best.Median / lap.Median).ToString("0.##", CultureInfo.InvariantCulture),
+                best is null ? string.Empty : (best.Median / lap.Median).ToString("0.##", CultureInfo.InvariantCulture),
                 Mean(lap, figures => figures.FacetsJudged),
                 Mean(lap, figures => figures.RowsTouched),
                 lap.Contender.BytesAPart?.ToString("0", CultureInfo.InvariantCulture) ?? string.Empty);
