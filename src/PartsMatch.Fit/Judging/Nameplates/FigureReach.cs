@@ -13,8 +13,10 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     private const int MostWholeDigits = 2;
 
     private static readonly List<int> None = [];
+    private static readonly List<(UnitSet Units, int End)> NoUnits = [];
 
     private readonly List<int>?[] ends = new List<int>?[plate.Count];
+    private readonly List<(UnitSet Units, int End)>?[] units = new List<(UnitSet, int)>?[plate.Count];
 
     /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
     public List<int> Ends(int from) => plate.Is(from, TokenKind.Number) ? ends[from] ??= FindEnds(from) : None;
@@ -34,21 +36,35 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>
-    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at, lexicon.Tails.ContainsKey(field));
+    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at, lexicon.Tolerance is null || lexicon.Tails.ContainsKey(field));
 
     /// <summary>The token behind one of some units that begins with a token; null when none does. The longest counts.</summary>
     public int? UnitEnd(UnitSet units, int at) => UnitEnd(units, at, mayHaveShare: true);
 
     private int? UnitEnd(UnitSet units, int at, bool mayHaveShare)
     {
-        if (units.IsEmpty || at >= plate.Count) return null;
-        for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
+        foreach (var (spelt, end) in UnitsAt(at))
         {
-            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
-            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return (mayHaveShare || lexicon.Tolerance is null) && ToleranceEnd(end) is { } tolerance ? UnitEnd(units, tolerance, mayHaveShare) ?? tolerance : end;
+            if (spelt == units) return mayHaveShare && ToleranceEnd(end) is { } tolerance ? UnitEnd(units, tolerance, mayHaveShare) ?? tolerance : end;
         }
 
         return null;
+    }
+
+    /// <summary>The sets of units of which one begins with a token, each with the token behind it; the longest counts and stands first.</summary>
+    private List<(UnitSet Units, int End)> UnitsAt(int at) => at < plate.Count ? units[at] ??= FindUnits(at) : NoUnits;
+
+    private List<(UnitSet Units, int End)> FindUnits(int at)
+    {
+        List<(UnitSet, int)>? found = null;
+        for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
+        {
+            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
+            foreach (var spelt in lexicon.UnitsSpelt(plate.Slice(at, end))) (found ??= []).Add((spelt, end));
+            foreach (var spelt in plate.Gap(at).Trim() is "/" ? lexicon.UnitsSpelt(plate.WithGap(at, end)) : []) (found ??= []).Add((spelt, end));
+        }
+
+        return found ?? NoUnits;
     }
 
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
@@ -66,7 +82,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
-    public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
+    public bool IsUnitOfAny(int at) => UnitsAt(at).Exists(one => lexicon.IsOfField(one.Units));
 
     /// <summary>Whether a figure with a plus goes on with the one before it, as the +15 °C of -30 °C +15 °C: both have one unit, or the second none.</summary>
     public bool GoesOn(int at)
@@ -101,7 +117,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     private int? LabelEnd(int at) =>
-        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) && lexicon.Tree.At(plate, at).FindLast(match => match.Node.Labels.Exists(label => label.Field == field)) is { Node: not null } label ? label.End : null;
+        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) && plate.AllWords[at].FindLast(match => match.Node.Labels.Exists(label => label.Field == field)) is { Node: not null } label ? label.End : null;
 
     /// <summary>Whether a number continues the one before it.</summary>
     public bool Joins(int at)

@@ -4,9 +4,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <remarks>
 /// It is a dash where the figure cannot be below zero, and where the plate puts such a dash before one that cannot; a sign where another labelled figure has a free plus. With neither, or with both, both ways are possible, and neither is taken.
 /// </remarks>
-internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSearch values, ValueReader reader)
+internal sealed class FreeMinus(PlateText plate, ValueSearch values, ValueReader reader)
 {
-    /// <summary>Labels have no more words.</summary>
+    /// <summary>Labels have no more plate.Words.</summary>
     private const int LongestLabel = 6;
 
     private bool? hasDashes;
@@ -29,7 +29,7 @@ internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSea
         from figure in Enumerable.Range(1, plate.Count - 1)
         where plate.Is(figure, TokenKind.Number) && plate.SameLine(figure) && isGap(figure)
         from at in Enumerable.Range(Math.Max(0, figure - LongestLabel), Math.Min(LongestLabel, figure))
-        from match in matches[at]
+        from match in plate.Words[at]
         where match.End == figure && match.Node.Labels.Count > 0
         select (match, figure);
 

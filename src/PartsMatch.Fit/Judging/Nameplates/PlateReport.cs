@@ -88,7 +88,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         var names = new List<TextSpan>();
         for (var at = 0; at < plate.Count; at++)
         {
-            var (from, end) = (at, lexicon.Tree.At(plate, at).FindLast(match => match.Node.IsName && Array.IndexOf(used, true, at, match.End - at) < 0).End);
+            var (from, end) = (at, plate.AllWords[at].FindLast(match => match.Node.IsName && Array.IndexOf(used, true, at, match.End - at) < 0).End);
             if (end <= from) continue;
             used.AsSpan(from..end).Fill(true);
             names.Add(plate.Span(from, end));
@@ -102,7 +102,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var told = (bool[])used.Clone();
         foreach (var placement in choice.Certain.Where(placement => placement.Values.Count == 0)) told.AsSpan(placement.From..placement.To).Fill(true);
-        var left = Enumerable.Range(0, plate.Count).SelectMany(at => lexicon.Tree.At(plate, at).Where(match => Array.IndexOf(told, true, at, match.End - at) < 0)).SelectMany(match => match.Node.Words).Select(word => word.Field.Name);
+        var left = Enumerable.Range(0, plate.Count).SelectMany(at => plate.AllWords[at].Where(match => Array.IndexOf(told, true, at, match.End - at) < 0)).SelectMany(match => match.Node.Words).Select(word => word.Field.Name);
         var doubted = contradictions.SelectMany(contradiction => contradiction.Fields).Concat(complaints.Select(complaint => complaint.Field)).Concat(left).ToHashSet();
         return [.. lexicon.Shape.Fields.Where(field => doubted.Contains(field.Name) && fields.TrueForAll(read => read.Field != field))];
     }

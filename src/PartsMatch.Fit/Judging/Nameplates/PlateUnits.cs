@@ -11,9 +11,9 @@ internal sealed class PlateUnits
     private readonly HashSet<Field> untold = [];
 
     /// <summary>Looks at the units of a plate's labelled figures.</summary>
-    public PlateUnits(PlateText plate, Lexicon lexicon)
+    public PlateUnits(PlateText plate, Lexicon lexicon, FigureReach reach)
     {
-        (this.plate, reach) = (plate, new(plate, lexicon));
+        (this.plate, this.reach) = (plate, reach);
         foreach (var (scale, fields) in lexicon.UnlessOthers)
         {
             var given = Given(plate, lexicon, reach, fields);
@@ -55,8 +55,7 @@ internal sealed class PlateUnits
         var labelled = new bool[plate.Count + 1];
         for (var at = 0; at < plate.Count; at++)
         {
-            if (plate.RunsOn(at)) continue;
-            foreach (var match in lexicon.Tree.At(plate, at).Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
+            foreach (var match in plate.Words[at].Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
         }
 
         return labelled;

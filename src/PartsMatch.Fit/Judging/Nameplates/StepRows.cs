@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads several figures behind each name of a step: HI 1/3 HP 1075 RPM LO 1/6 HP 825 RPM. What stands at the same place belongs to the same field, and no figure is its value without the others.</summary>
-internal sealed class StepRows(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader)
+internal sealed class StepRows(PlateText plate, Lexicon lexicon, ValueReader reader)
 {
     /// <summary>No motor has more speeds.</summary>
     private const int MostSteps = 8;
@@ -76,7 +76,7 @@ internal sealed class StepRows(PlateText plate, Lexicon lexicon, List<Match>[] m
         return isRow ? new(step.Node.Step!.Value, at, parts) : null;
     }
 
-    private Match? Step(int at) => Match.Longest(matches, at, node => node.Step is not null);
+    private Match? Step(int at) => plate.Words.Longest(at, node => node.Step is not null);
 
-    private Match? Label(int at) => at < plate.Count && plate.SameLine(at) ? Match.Longest(matches, at, node => node.Labels.Count > 0) : null;
+    private Match? Label(int at) => at < plate.Count && plate.SameLine(at) ? plate.Words.Longest(at, node => node.Labels.Count > 0) : null;
 }

@@ -27,14 +27,15 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
     }
 
     /// <summary>The placements, and those that are longer by a second figure.</summary>
-    public IReadOnlyList<Placement> Extend(IReadOnlyList<Placement> simple)
+    public List<Placement> Extend(List<Placement> simple)
     {
-        if (lexicon.Tails.Count == 0) return simple;
+        var mains = simple.FindAll(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field));
+        if (mains.Count == 0) return simple;
         var tails = Enumerable.Range(0, plate.Count).SelectMany(Tails).ToList();
         var byFrom = tails.ToLookup(tail => tail.From);
         var byTo = tails.Where(tail => tail.Unit == TailUnit.Written).ToLookup(tail => tail.To);
         var joined = new List<Placement>();
-        foreach (var placement in simple.Where(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field)))
+        foreach (var placement in mains)
         {
             joined.AddRange(byFrom[placement.To].Where(tail => MayJoin(tail.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
             joined.AddRange(byTo[placement.From].Where(_ => MayJoin(placement.From)).Select(tail => Join(placement, tail)).OfType<Placement>());

@@ -5,7 +5,16 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <param name="Field">Its field.</param>
 /// <param name="Unit">The unit of a figure at it that has none: the label's own, when it is a unit.</param>
 /// <param name="IsSymbol">Whether it is a unit's symbol, which is no abbreviation and has no stop: HP, A, KW.</param>
-internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, bool IsSymbol);
+internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, bool IsSymbol)
+{
+    /// <summary>What it is read past.</summary>
+    public IReadOnlyList<PassedKind> Past { get; init; } = [];
+}
+
+/// <summary>A kind of figure that a label is read past.</summary>
+/// <param name="Units">Its units.</param>
+/// <param name="Field">Its field; null where none of the family holds it.</param>
+internal sealed record PassedKind(UnitSet Units, Field? Field);
 
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
@@ -79,37 +88,27 @@ internal sealed class WordNode
 /// <param name="Node">What it means.</param>
 internal readonly record struct Match(int End, WordNode Node)
 {
-    /// <summary>The shorter labels that a word that begins with a token ends in: CUT-OUT of HIGH PRESSURE CUT-OUT.</summary>
-    public IEnumerable<(int From, LabelEntry Label)> LastLabels(List<Match>[] matches, int from)
-    {
-        for (var at = from + 1; at < End; at++)
-        {
-            foreach (var match in matches[at])
-            {
-                foreach (var label in match.End == End ? match.Node.Labels : []) yield return (at, label);
-            }
-        }
-    }
-
-    /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
-    public static Match? Longest(List<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
-    {
-        for (var last = at < matches.Length ? matches[at].Count - 1 : -1; last >= 0; last--)
-        {
-            if (isOfKind(matches[at][last].Node)) return matches[at][last];
-        }
-
-        return null;
-    }
-
-    /// <summary>The words that end right before a token, with the tokens that they begin with.</summary>
-    public static List<(int From, Match Word)> Ending(List<Match>[] matches, int at) => [.. Enumerable.Range(0, at).SelectMany(from => matches[from].FindAll(match => match.End == at).Select(match => (from, match)))];
-
     /// <summary>Whether the word announces a field.</summary>
-    public bool Announces(Field field) => Node.Labels.Exists(label => label.Field == field);
+    public bool Announces(Field field)
+    {
+        foreach (var label in Node.Labels)
+        {
+            if (label.Field == field) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Whether it is a value of a field.</summary>
-    public bool IsValueOf(Field field) => Node.Words.Exists(word => word.Field == field);
+    public bool IsValueOf(Field field)
+    {
+        foreach (var word in Node.Words)
+        {
+            if (word.Field == field) return true;
+        }
+
+        return false;
+    }
 }
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>
@@ -177,7 +176,7 @@ internal sealed class WordTree
                 parted = false;
             }
 
-            if (node.Ends) (matches ??= []).Add(new(at + 1, node));
+            if (node.Ends) (matches ??= new(1)).Add(new(at + 1, node));
         }
 
         return matches ?? None;
