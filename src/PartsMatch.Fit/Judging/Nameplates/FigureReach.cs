@@ -67,6 +67,17 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return found ?? NoUnits;
     }
 
+    /// <summary>The token behind a figure that begins with a token and has a unit of a field, the shortest; null when none does.</summary>
+    public int? FirstUnit(int from, Field field)
+    {
+        foreach (var end in Ends(from))
+        {
+            if (UnitEnd(field, end) is { } unit) return unit;
+        }
+
+        return null;
+    }
+
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
     public bool IsBare(int from, int to) => Ends(from).Contains(to);
 

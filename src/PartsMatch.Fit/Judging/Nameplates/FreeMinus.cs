@@ -6,20 +6,21 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// </remarks>
 internal sealed class FreeMinus(PlateText plate, ValueSearch values, ValueReader reader)
 {
-    /// <summary>Labels have no more plate.Words.</summary>
+    /// <summary>Labels have no more words.</summary>
     private const int LongestLabel = 6;
 
     private bool? hasDashes;
     private bool? hasSigns;
 
     /// <summary>The values at a label that begin with a token, as they may be meant.</summary>
-    public IEnumerable<Found> Meant(int at, LabelEntry label, List<Found> found)
+    public List<Found> Meant(int at, LabelEntry label, List<Found> found) => IsBefore(at) ? WithMinus(at, label, found) : found;
+
+    private List<Found> WithMinus(int at, LabelEntry label, List<Found> found)
     {
-        if (!IsBefore(at)) return found;
         var isDash = hasDashes ??= Labelled(IsBefore).Any(IsDash);
         var isSign = hasSigns ??= Labelled(figure => Gaps.EndsInFreePlus(plate.Gap(figure))).Any();
         if (isDash && !isSign) return found;
-        return found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign && !isDash ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one]);
+        return [.. found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign && !isDash ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one])];
     }
 
     private bool IsBefore(int at) => plate.Is(at, TokenKind.Number) && Gaps.EndsInFreeMinus(plate.Gap(at));

@@ -6,7 +6,28 @@ internal sealed class FreeWords(PlateText plate, Lexicon lexicon, ValueSearch va
     /// <summary>What a word says where it stands; nothing where it is not its place.</summary>
     /// <param name="from">The token that it begins with.</param>
     /// <param name="word">The word.</param>
-    public List<WordEntry> Said(int from, Match word) => word.Node.Free.FindAll(entry => (entry.OnlyBehind is not { } field || IsBehind(from, word.End, field, entry.Field)) && (entry.NeverBeside is not { } other || !(IsBeside(from, word.End, other) || IsAnothers(from, word.End))) && !entry.NeverNextTo.Any(next => IsNextTo(from, word.End, next)) && !(entry.NeverBehind.Count > 0 && IsBehindAny(from, word.End, entry.NeverBehind)));
+    public List<WordEntry> Said(int from, Match word)
+    {
+        var said = new List<WordEntry>(word.Node.Free.Count);
+        foreach (var entry in word.Node.Free)
+        {
+            if (Counts(from, word.End, entry)) said.Add(entry);
+        }
+
+        return said;
+    }
+
+    private bool Counts(int from, int end, WordEntry entry)
+    {
+        if (entry.OnlyBehind is { } field && !IsBehind(from, end, field, entry.Field)) return false;
+        if (entry.NeverBeside is { } other && (IsBeside(from, end, other) || IsAnothers(from, end))) return false;
+        foreach (var next in entry.NeverNextTo)
+        {
+            if (IsNextTo(from, end, next)) return false;
+        }
+
+        return entry.NeverBehind.Count == 0 || !IsBehindAny(from, end, entry.NeverBehind);
+    }
 
     /// <summary>2 POLE NC, DPST NC, RELAY NC; not the NO of SPDT NO, which says the same field itself.</summary>
     private bool IsBehind(int from, int end, Field field, Field own) =>

@@ -13,9 +13,9 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader 
             foreach (var to in reach.Ends(from))
             {
                 var isWhole = plate.BeginsChunk(from) && (to == plate.Count || plate.BeginsChunk(to));
-                foreach (var group in isWhole ? lexicon.Groups : [])
+                foreach (var group in lexicon.Groups)
                 {
-                    if (At(from, to, group) is { } placement) yield return placement;
+                    if (isWhole && At(from, to, group) is { } placement) yield return placement;
                 }
 
                 foreach (var pair in lexicon.Pairs)
@@ -29,7 +29,7 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader 
     }
 
     private Match? LabelOf(Field last, int from, int to) =>
-        plate.Words.Longest(to, node => node.Labels.Exists(label => label.Field == last)) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
+        plate.Words.LongestLabel(to, last) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
 
     /// <summary>The RPM of RPM 1075/3SPD.</summary>
     private IEnumerable<int> LabelsBefore(Field first, int from, int to) =>
@@ -42,6 +42,7 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader 
     private Placement? At(int from, int to, IReadOnlyList<Field> group)
     {
         var rest = plate.Slice(from, to);
+        if (!rest.ContainsAny('/', '-')) return null;
         var where = new Stretch(from, to);
         var sign = '\0';
         var placed = new List<PlacedValue>();

@@ -8,9 +8,6 @@ internal sealed class Lexicon
     /// <summary>Letters of the longest symbol of a unit: HP, KW, HZ.</summary>
     private const int LongestSymbol = 2;
 
-    private readonly Dictionary<string, PlateLimit> limits;
-    private readonly Dictionary<string, PlateLimit> usual;
-    private readonly Dictionary<Field, int> orders;
     private static readonly string[] SpellingsOfAny =
     [
         .. Quantities.QuantityForms.GaugePressure.UnitSpellings,
@@ -22,6 +19,9 @@ internal sealed class Lexicon
         .. Quantities.QuantityForms.Length.Us.Spellings,
     ];
 
+    private readonly Dictionary<string, PlateLimit> limits;
+    private readonly Dictionary<string, PlateLimit> usual;
+    private readonly Dictionary<Field, int> orders;
     private readonly UnitSets unitSets = new();
     private readonly Dictionary<Field, UnitSet> units;
     private readonly HashSet<UnitSet> unitsOfFields;
@@ -77,7 +77,10 @@ internal sealed class Lexicon
     /// <summary>The fields.</summary>
     public Shape Shape { get; }
 
-    /// <summary>All plate.Words.</summary>
+    /// <summary>What texts read as in the fields.</summary>
+    public KnownReadings Readings { get; } = new();
+
+    /// <summary>All words.</summary>
     public WordTree Tree { get; } = new();
 
     /// <summary>The second figures of fields that have one.</summary>
@@ -148,8 +151,8 @@ internal sealed class Lexicon
     public IReadOnlySet<WordNode> Denials { get; }
 
     /// <summary>Values of a field without those that only say less than another of them.</summary>
-    public List<string> Finest(Field field, IReadOnlyList<string> values) =>
-        [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
+    public IReadOnlyList<string> Finest(Field field, IReadOnlyList<string> values) =>
+        values.Count < 2 ? values : [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
 
     /// <summary>Fields whose figures are told apart by marks.</summary>
     public List<Field> Marked { get; }

@@ -109,7 +109,7 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, ValueReader r
 
     /// <summary>The token behind a label of a field; null when there is none.</summary>
     private int? Label(int at, Field field, int? behind) =>
-        at < plate.Count && (behind is null || plate.SameLine(at)) ? plate.Words.Longest(at, node => node.Labels.Exists(label => label.Field == field))?.End : null;
+        at < plate.Count && (behind is null || plate.SameLine(at)) ? plate.Words.LongestLabel(at, field)?.End : null;
 
     /// <summary>Whether a figure, or the first of a span, is less than another.</summary>
     private static bool IsLess(string one, string other) =>

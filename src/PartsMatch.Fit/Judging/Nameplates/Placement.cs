@@ -16,7 +16,7 @@ internal enum LabelStands
 /// <summary>Tokens that belong together.</summary>
 /// <param name="From">The first.</param>
 /// <param name="To">The one behind the last.</param>
-internal sealed record Stretch(int From, int To);
+internal readonly record struct Stretch(int From, int To);
 
 /// <summary>A value that a stretch of the plate may be.</summary>
 /// <param name="Field">Its field.</param>

@@ -167,9 +167,19 @@ internal sealed class PlacementSearch
             if (last.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, match.End, last.End) is not { } cost) continue;
             foreach (var word in match.Node.Words)
             {
-                if (last.Node.Labels.Exists(label => label.Field == word.Field && !label.Label.OnlyBehind)) simple.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
+                if (IsBehindWords(last, word.Field)) simple.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
             }
         }
+    }
+
+    private static bool IsBehindWords(Match word, Field field)
+    {
+        foreach (var label in word.Node.Labels)
+        {
+            if (label.Field == field && !label.Label.OnlyBehind) return true;
+        }
+
+        return false;
     }
 
     /// <summary>1/4 HP, 40 °C AMB, 4 POLE, 115 V / 230 V, 3/8 X 1/2 ODF: the label stands behind the figure, behind the figure's unit, or behind a second figure.</summary>
@@ -182,8 +192,10 @@ internal sealed class PlacementSearch
                 foreach (var match in plate.Words[at])
                 {
                     if (match.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
-                    foreach (var label in match.Node.Labels.Where(label => !label.Label.OnlyBefore))
+                    foreach (var label in match.Node.Labels)
                     {
+                        if (label.Label.OnlyBefore) continue;
+
                         // 40 °C AMB: the unit stands before the label; 1380 1/min: the label is the end of the unit.
                         var unit = at > end ? reach.UnitEnd(label.Field, end) : null;
                         var isNext = at == end || unit == at || unit == match.End;
@@ -241,7 +253,7 @@ internal sealed class PlacementSearch
     }
 
     /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>
-    private bool HasFigureBehind(int at, Field field) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && reach.Ends(at).Exists(end => reach.UnitEnd(field, end) is not null);
+    private bool HasFigureBehind(int at, Field field) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && reach.FirstUnit(at, field) is not null;
 
     /// <summary>A figure of a field with another's label right before it, or right behind where that has no figure of its own: PILOT DUTY 125 VA; null where neither stands there.</summary>
     private Stretch? WithLabel(Field field, Field beside, int from, int to)
@@ -251,7 +263,7 @@ internal sealed class PlacementSearch
             if (word.Announces(beside) && Gaps.FromLabel(plate, at, from, to) is 0) return new(at, to);
         }
 
-        if (plate.Words.Longest(to, node => node.Labels.Exists(label => label.Field == beside)) is not { } last || Gaps.ToLabel(plate, from, to, last.End) is not 0) return null;
+        if (plate.Words.LongestLabel(to, beside) is not { } last || Gaps.ToLabel(plate, from, to, last.End) is not 0) return null;
         return HasFigureBehind(last.End, field) || last.Node.Labels.Exists(label => values.At(last.End, label).Count > 0) ? null : new(from, last.End);
     }
 

@@ -74,12 +74,15 @@ internal sealed class PlateText
         return new(Text[start..end], start, end - start);
     }
 
-    /// <summary>What was mended within a piece of the plate.</summary>
-    public IEnumerable<Mended> MendedIn(TextSpan span) =>
-        from slip in slips
-        let reach = slip.Within(plain, span)
-        where reach.Length > 0
-        select new Mended(Text.Substring(reach.From, reach.Length), plain.Substring(reach.From, reach.Length));
+    /// <summary>What was mended within pieces of the plate.</summary>
+    public IReadOnlyList<Mended> MendedIn(List<TextSpan> spans) => slips.Count == 0 ? [] :
+    [
+        .. (from span in spans
+            from slip in slips
+            let reach = slip.Within(plain, span)
+            where reach.Length > 0
+            select new Mended(Text.Substring(reach.From, reach.Length), plain.Substring(reach.From, reach.Length))).Distinct(),
+    ];
 
     /// <summary>Whether a token is of a kind; false before the first and behind the last.</summary>
     public bool Is(int at, TokenKind kind) => at >= 0 && at < Count && Tokens[at].Kind == kind;

@@ -44,6 +44,7 @@ internal sealed class PlateUnits
         var (labelled, repeated) = (Labelled(plate, lexicon, fields), new RepeatedFigures(plate, reach));
         return Enumerable.Range(0, plate.Count).Where(at => !plate.RunsOn(at)).Any(at => reach.Ends(at).Exists(end =>
         {
+            if (!repeated.OpensBracket(end)) return false;
             var closed = fields.Select(field => (Field: field, End: repeated.InBrackets(field, end))).Where(one => one.End is { } behind && ((labelled[at] && plate.SameLine(at)) || labelled[behind])).ToList();
             return closed.Exists(one => repeated.MayRepeat(one.Field, at, end, one.End!.Value)) && !closed.Exists(one => repeated.RepeatsIn(one.Field, unit, at, end, one.End!.Value));
         }));

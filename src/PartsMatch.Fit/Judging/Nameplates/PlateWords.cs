@@ -37,6 +37,18 @@ internal sealed class PlateWords
         return false;
     }
 
+    /// <summary>The longest label of a field that begins with a token; null when none does.</summary>
+    public Match? LongestLabel(int at, Field field)
+    {
+        var here = this[at];
+        for (var last = here.Count - 1; last >= 0; last--)
+        {
+            if (here[last].Announces(field)) return here[last];
+        }
+
+        return null;
+    }
+
     /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
     public Match? Longest(int at, Func<WordNode, bool> isOfKind)
     {

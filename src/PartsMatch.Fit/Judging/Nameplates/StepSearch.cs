@@ -21,9 +21,9 @@ internal sealed class StepSearch(PlateText plate, Lexicon lexicon, ValueReader r
                 }
             }
 
-            foreach (var label in Labels(at))
+            foreach (var label in plate.Words[at])
             {
-                if (Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
+                if (label.Node.Labels.Count == 0 || Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
                 foreach (var placement in Read(label, behind, at, behind.To, LabelStands.Before)) yield return placement;
             }
         }

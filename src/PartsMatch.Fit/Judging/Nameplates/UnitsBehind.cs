@@ -14,9 +14,15 @@ internal sealed class UnitsBehind(PlateText plate, Lexicon lexicon, ValueReader 
     }
 
     /// <summary>The token behind the unit that another field reads a figure with, or that no field of the family has, as the W beside a coil; null where none stands there.</summary>
-    private int? OthersEnd(int from, int end) =>
-        lexicon.Shape.Fields.Select(field => reach.UnitEnd(field, end) is { } unit && reader.Read(field, plate.Slice(from, unit), null) is not null ? unit : (int?)null).FirstOrDefault(unit => unit is not null)
-        ?? reach.UnitEnd(lexicon.UnitsOfAny, end);
+    private int? OthersEnd(int from, int end)
+    {
+        foreach (var field in reach.IsUnitOfAny(end) ? lexicon.Shape.Fields : [])
+        {
+            if (reach.UnitEnd(field, end) is { } unit && reader.Read(field, plate.Slice(from, unit), null) is not null) return unit;
+        }
+
+        return reach.UnitEnd(lexicon.UnitsOfAny, end);
+    }
 
     /// <summary>The C of C/O 35 is no unit, nor are the HP of HP CUT-OUT 400; the VA of VA HOLDING and VA INRUSH are one.</summary>
     private bool BeginsOther(int at, int unit) => plate.Words[at].Exists(match => match.End > unit && !IsOfUnit(match.Node, at, unit));

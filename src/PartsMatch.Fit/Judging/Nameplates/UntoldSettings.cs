@@ -5,7 +5,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal static class UntoldSettings
 {
     /// <summary>The choice with neither of such two figures.</summary>
-    /// <param name="lexicon">The plate.Words.</param>
+    /// <param name="lexicon">The words.</param>
     /// <param name="choice">What was chosen.</param>
     /// <param name="all">All placements that there are.</param>
     public static Choice TakenBack(Lexicon lexicon, Choice choice, IReadOnlyList<Placement> all)

@@ -20,11 +20,13 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>Letters behind a frame's number that do not touch it: FR 56 C.</summary>
     private const int LongestSuffix = 2;
 
+    private static readonly List<Found> None = [];
+
     /// <summary>All values of a label's field that begin with a token.</summary>
     public List<Found> At(int from, LabelEntry label)
     {
+        if (from >= plate.Count) return None;
         var found = new List<Found>();
-        if (from >= plate.Count) return found;
         if (label.Field.Form.ValueType == typeof(string))
         {
             AddWording(from, label.Field, found);
@@ -105,7 +107,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
         if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(Gaps.WithoutStop(plate.Gap(unit))))) return null;
-        return reach.Ends(next).Select(last => reach.UnitEnd(field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
+        return reach.FirstUnit(next, field) ?? next + 1;
     }
 
     /// <summary>100-225 PSI, -40 F TO 50 F: the two ends of a span, each of its own field; the lower stands first, and one unit is meant for both.</summary>
@@ -140,11 +142,21 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, ValueReader 
 
     /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F, nor is CUT-IN 30 PSI on a thermostat, that has no pressures; but the HP of CUT-OUT 400 HP CONTROL begins a word.</summary>
     private bool HasOthersUnit(int end, LabelEntry label) =>
-        label.Unit is not null && end < plate.Count && plate.SameLine(end) && plate.Words[end].TrueForAll(match => match.Node.Labels.Count == 0 && (match.Node.Free.Count == 0 || match.End == end + 1)) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(lexicon.UnitsOfAny, end) is not null);
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && (reach.IsUnitOfAny(end) || reach.UnitEnd(lexicon.UnitsOfAny, end) is not null) && reach.UnitEnd(label.Field, end) is null && !BeginsWord(end);
+
+    private bool BeginsWord(int at) => plate.Words[at].Exists(match => match.Node.Labels.Count > 0 || (match.Node.Free.Count > 0 && match.End > at + 1));
 
     /// <summary>The token behind a figure that has the unit of a setting of another kind at a label, the 30 PSI of CUT-IN 30 PSI on a thermostat; null when none does.</summary>
-    public int? OthersEnd(int at, LabelEntry label) =>
-        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(lexicon.UnitsOfAny, end)).LastOrDefault(end => end is not null);
+    public int? OthersEnd(int at, LabelEntry label)
+    {
+        int? last = null;
+        foreach (var end in reach.Ends(at))
+        {
+            if (HasOthersUnit(end, label)) last = reach.UnitEnd(lexicon.UnitsOfAny, end) ?? last;
+        }
+
+        return last;
+    }
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)
