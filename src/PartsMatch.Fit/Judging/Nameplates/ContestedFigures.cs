@@ -38,6 +38,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, ValueRe
         }
 
         placements.AddRange(eitherWay);
+        if (lexicon.InTurns.Count == 0) return;
         var ofCoils = placements.FindAll(one => StandsWithCoil(placements, one)).ToHashSet();
         placements.RemoveAll(ofCoils.Contains);
     }

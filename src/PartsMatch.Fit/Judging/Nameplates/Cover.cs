@@ -25,13 +25,15 @@ internal sealed class Cover
     private readonly int[,] before;
     private readonly int[,] behind;
 
-    private Cover(PlateText plate, IEnumerable<Placement> placements)
+    private Cover(PlateText plate, List<Placement> placements)
     {
         this.plate = plate;
-        this.placements = [.. placements.OrderBy(placement => placement.From)];
+        this.placements = new Placement[placements.Count];
         starts = new int[plate.Count + 1];
-        foreach (var placement in this.placements) starts[placement.From + 1]++;
+        foreach (var placement in placements) starts[placement.From + 1]++;
         for (var at = 0; at < plate.Count; at++) starts[at + 1] += starts[at];
+        var next = starts.ToArray();
+        foreach (var placement in placements) this.placements[next[placement.From]++] = placement;
         before = new int[plate.Count + 1, Sides.Length];
         behind = new int[plate.Count + 1, Sides.Length];
     }
@@ -40,7 +42,7 @@ internal sealed class Cover
     public static int WorthOnly(int tokens, int worth) => (Token * tokens) - EachPlacement - worth;
 
     /// <summary>The best covering; time in proportion to the number of placements.</summary>
-    public static Choice Best(PlateText plate, IEnumerable<Placement> placements)
+    public static Choice Best(PlateText plate, List<Placement> placements)
     {
         var cover = new Cover(plate, placements);
         cover.MeasureBehind();
@@ -150,7 +152,7 @@ internal sealed class Cover
     {
         for (var before = chosen.Count - 1; before >= 0 && chosen[before].From == placement.From; before--)
         {
-            if (chosen[before].To == placement.To && chosen[before].Says == placement.Says) return true;
+            if (chosen[before].To == placement.To && chosen[before].SaysAs(placement)) return true;
         }
 
         return false;

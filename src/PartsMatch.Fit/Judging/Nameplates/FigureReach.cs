@@ -14,9 +14,11 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 
     private static readonly List<int> None = [];
     private static readonly List<(UnitSet Units, int End)> NoUnits = [];
+    private static readonly List<(int Figure, int Unit)> NoFigures = [];
 
     private readonly List<int>?[] ends = new List<int>?[plate.Count];
     private readonly List<(UnitSet Units, int End)>?[] units = new List<(UnitSet, int)>?[plate.Count];
+    private List<(int Figure, int Unit)>?[]? figures;
 
     /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
     public List<int> Ends(int from) => plate.Is(from, TokenKind.Number) ? ends[from] ??= FindEnds(from) : None;
@@ -78,6 +80,27 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         return null;
     }
 
+    /// <summary>The figures that may end right before a token with a unit, and where that begins.</summary>
+    public List<(int Figure, int Unit)> FiguresBefore(int at) => (figures ??= FindFigures())[at] ?? NoFigures;
+
+    private List<(int Figure, int Unit)>?[] FindFigures()
+    {
+        var found = new List<(int, int)>?[plate.Count + 1];
+        for (var figure = 0; figure < plate.Count; figure++)
+        {
+            foreach (var unit in Ends(figure))
+            {
+                foreach (var (units, end) in UnitsAt(unit))
+                {
+                    (found[end] ??= []).Add((figure, unit));
+                    if (UnitEnd(units, unit) is { } whole && whole != end) (found[whole] ??= []).Add((figure, unit));
+                }
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
     public bool IsBare(int from, int to) => Ends(from).Contains(to);
 
@@ -115,7 +138,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 
     /// <summary>Whether a figure of one of some fields ends right before a token, by its label or by its unit: 30 FLA, 30 A.</summary>
     public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
-        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
+        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || FiguresBefore(at).Exists(one => fields.Any(field => UnitEnd(field, one.Unit) == at)));
 
     /// <summary>Whether a figure with one of some units ends right before a token: 125 VA.</summary>
     public bool StandsBehind(int at, IEnumerable<string> units) => at < plate.Count && plate.SameLine(at) && plate.Is(at - 2, TokenKind.Number) && units.Any(unit => plate.IsWord(at - 1, unit));

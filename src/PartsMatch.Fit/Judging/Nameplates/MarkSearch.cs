@@ -48,7 +48,18 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, ValueReader r
         }
     }
 
-    private bool IsMark(int at, Field field) => plate.Words[at].Exists(match => match.Node.Marks.Exists(mark => mark.Field == field));
+    private bool IsMark(int at, Field field)
+    {
+        foreach (var (_, node) in plate.Words[at])
+        {
+            foreach (var mark in node.Marks)
+            {
+                if (mark.Field == field) return true;
+            }
+        }
+
+        return false;
+    }
 
     private Placement? Read(Walk start, Marks order)
     {

@@ -51,8 +51,8 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
             return;
         }
 
-        var spans = new List<TextSpan>();
-        foreach (var (from, to) in values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From))
+        var spans = new List<TextSpan>(1);
+        foreach (var (from, to) in values is [{ Where: [_] where }] ? where : (IEnumerable<Stretch>)values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From))
         {
             used.AsSpan(from..to).Fill(true);
             spans.Add(plate.Span(from, to));

@@ -41,7 +41,9 @@ internal sealed class PlateUnits
     /// <summary>Whether a figure without a unit has one in brackets behind it that tells another unit than is meant, the °C of OPENS 13 (55 F): then the plate's others may have either.</summary>
     private static bool HasOthersInBrackets(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields, string unit)
     {
-        var (labelled, repeated) = (Labelled(plate, lexicon, fields), new RepeatedFigures(plate, reach));
+        var repeated = new RepeatedFigures(plate, reach);
+        if (!Enumerable.Range(0, plate.Count).Any(repeated.OpensBracket)) return false;
+        var labelled = Labelled(plate, lexicon, fields);
         return Enumerable.Range(0, plate.Count).Where(at => !plate.RunsOn(at)).Any(at => reach.Ends(at).Exists(end =>
         {
             if (!repeated.OpensBracket(end)) return false;
@@ -56,7 +58,10 @@ internal sealed class PlateUnits
         var labelled = new bool[plate.Count + 1];
         for (var at = 0; at < plate.Count; at++)
         {
-            foreach (var match in plate.Words[at].Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
+            foreach (var (end, node) in plate.Words[at])
+            {
+                if (node.Labels.Exists(label => fields.Contains(label.Field))) (labelled[at], labelled[end]) = (true, true);
+            }
         }
 
         return labelled;

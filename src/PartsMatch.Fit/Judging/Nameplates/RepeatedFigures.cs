@@ -34,7 +34,7 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     public bool Repeats(Field field, int from, int to)
     {
         if (!Follows(from)) return false;
-        for (var figure = 0; figure < from; figure++)
+        foreach (var (figure, _) in reach.FiguresBefore(from))
         {
             if (End(field, figure, from) == to) return true;
         }

@@ -19,7 +19,9 @@ internal sealed class StepRows(PlateText plate, Lexicon lexicon, ValueReader rea
         for (var at = 0; at < plate.Count; at++)
         {
             if (Step(at) is null) continue;
-            foreach (var placement in new[] { Read(at, labelsBefore: false), Read(at, labelsBefore: true) }.OfType<Placement>().DistinctBy(placement => (placement.To, placement.Says))) yield return placement;
+            var (behind, before) = (Read(at, labelsBefore: false), Read(at, labelsBefore: true));
+            if (behind is not null) yield return behind;
+            if (before is not null && !(behind?.To == before.To && behind.SaysAs(before))) yield return before;
         }
     }
 
