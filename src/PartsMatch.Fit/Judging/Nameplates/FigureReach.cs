@@ -63,7 +63,8 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
         {
             if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
             foreach (var spelt in lexicon.UnitsSpelt(plate.Slice(at, end))) (found ??= []).Add((spelt, end));
-            foreach (var spelt in plate.Gap(at).Trim() is "/" ? lexicon.UnitsSpelt(plate.WithGap(at, end)) : []) (found ??= []).Add((spelt, end));
+            if (plate.Gap(at).Trim() is not "/") continue;
+            foreach (var spelt in lexicon.UnitsSpelt(plate.WithGap(at, end))) (found ??= []).Add((spelt, end));
         }
 
         return found ?? NoUnits;
@@ -116,19 +117,28 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
-    public bool IsUnitOfAny(int at) => UnitsAt(at).Exists(one => lexicon.IsOfField(one.Units));
+    public bool IsUnitOfAny(int at)
+    {
+        foreach (var (units, _) in UnitsAt(at))
+        {
+            if (lexicon.IsOfField(units)) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Whether a figure with a plus goes on with the one before it, as the +15 °C of -30 °C +15 °C: both have one unit, or the second none.</summary>
-    public bool GoesOn(int at)
-    {
-        if (!plate.Is(at, TokenKind.Number) || !plate.SameLine(at) || !Gaps.EndsInPlus(plate.Gap(at))) return false;
-        return lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
-    }
+    public bool GoesOn(int at) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && Gaps.EndsInPlus(plate.Gap(at)) && HasUnitOfBefore(at);
+
+    private bool HasUnitOfBefore(int at) =>
+        lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
 
     /// <summary>Whether a figure is the second end of a span, the 7.5 of -0.2 TO 7.5 BAR: what stands behind it says nothing of this one alone.</summary>
     public bool IsSecondEnd(int at) =>
-        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1)
-        && Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
+        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1) && IsBehindFigure(at);
+
+    private bool IsBehindFigure(int at) =>
+        Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
 
     private string? UnitBefore(Field field, int at) =>
         Enumerable.Range(Math.Max(0, at - LongestUnit), Math.Min(LongestUnit, at)).Where(unit => plate.Is(unit - 1, TokenKind.Number) && UnitEnd(field, unit) == at).Select(unit => plate.Slice(unit, at).ToString()).FirstOrDefault();
@@ -151,7 +161,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     private int? LabelEnd(int at) =>
-        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) && plate.AllWords[at].FindLast(match => match.Node.Labels.Exists(label => label.Field == field)) is { Node: not null } label ? label.End : null;
+        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) ? plate.AllWords.LongestLabel(at, field)?.End : null;
 
     /// <summary>Whether a number continues the one before it.</summary>
     public bool Joins(int at)

@@ -8,14 +8,12 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// </remarks>
 internal sealed class LentSettings(PlateText plate, Lexicon lexicon, FigureReach reach, RepeatedFigures repeated)
 {
-    private readonly HashSet<Field> settings = [.. lexicon.UnlessOthers.Values.SelectMany(fields => fields)];
-
     /// <summary>Takes them out of the placements.</summary>
     public void TakeFrom(List<Placement> placements)
     {
-        if (settings.Count == 0) return;
+        if (lexicon.Settings.Count == 0) return;
         var own = placements.Where(one => one is { Stands: LabelStands.Before, Cost: 0, Values.Count: > 0 }).ToLookup(one => one.From);
-        var lent = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && settings.Contains(value.Field) && IsLent(one, value.Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
+        var lent = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && lexicon.Settings.Contains(value.Field) && IsLent(one, value.Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
         placements.RemoveAll(lent.Contains);
     }
 
@@ -48,7 +46,7 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, FigureReach
 
     /// <summary>AUTO RESET 35 DIFF 14: whether a setting's label stands right before a figure, though it reads none without a unit.</summary>
     private bool IsAnnounced(int figure) =>
-        plate.SameLine(figure) && plate.Words.Ending(figure).Exists(before => before.Word.Node.Labels.Exists(label => settings.Contains(label.Field) && !label.Label.OnlyBehind) && Gaps.FromLabel(plate, before.From, figure, figure + 1) is 0);
+        plate.SameLine(figure) && plate.Words.Ending(figure).Exists(before => before.Word.Node.Labels.Exists(label => lexicon.Settings.Contains(label.Field) && !label.Label.OnlyBehind) && Gaps.FromLabel(plate, before.From, figure, figure + 1) is 0);
 
     /// <summary>16 FLA: a figure with its label, and not merely its unit, behind it.</summary>
     private bool IsLabelledBehind(Placement one, int end) =>

@@ -48,6 +48,7 @@ internal sealed class Lexicon
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past[0]), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
+        Settings = [.. UnlessOthers.Values.SelectMany(fields => fields)];
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
         UnitsRatedAt = vocabulary.Labels.SelectMany(label => label.BareBehindUnits.Where(unit => !shape.Fields.Any(field => field.Form.UnitSpellings.Contains(unit, StringComparer.OrdinalIgnoreCase))).Select(unit => (label.Field, unit))).ToLookup(pair => FieldOf(pair.Field), pair => pair.unit);
@@ -123,6 +124,9 @@ internal sealed class Lexicon
     /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
     public Dictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
 
+    /// <summary>All of these fields.</summary>
+    public HashSet<Field> Settings { get; }
+
     /// <summary>Fields of which two figures stand with an X between them.</summary>
     public List<Field> Sizes { get; }
 
@@ -164,13 +168,13 @@ internal sealed class Lexicon
     public UnitSet UnitsOf(Field field) => units[field];
 
     /// <summary>The sets of units that a text spells one of.</summary>
-    public IReadOnlyList<UnitSet> UnitsSpelt(ReadOnlySpan<char> text) => unitSets.Spelt(text);
+    public List<UnitSet> UnitsSpelt(ReadOnlySpan<char> text) => unitSets.Spelt(text);
 
     /// <summary>Whether some field has a set of units.</summary>
     public bool IsOfField(UnitSet set) => unitsOfFields.Contains(set);
 
     /// <summary>Whether some letters or figures are a word of the vocabulary, or a unit.</summary>
-    public bool Knows(ReadOnlySpan<char> text) => UnitsSpelt(text).Any(IsOfField) || Tree.Has(text);
+    public bool Knows(ReadOnlySpan<char> text) => UnitsSpelt(text).Exists(IsOfField) || Tree.Has(text);
 
     /// <summary>The place of a field among those of its shape.</summary>
     public int OrderOf(Field field) => orders[field];

@@ -26,7 +26,7 @@ internal sealed class PlacementSearch
     private readonly FreeMinus minus;
     private readonly ToleranceSearch tolerances;
     private readonly Lexicon lexicon;
-    private readonly List<Placement> simple = [];
+    private readonly List<Placement> placements = [];
 
     /// <summary>Prepares to search a plate.</summary>
     public PlacementSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
@@ -50,20 +50,28 @@ internal sealed class PlacementSearch
             if (!plate.RunsOn(at)) AddAt(at);
         }
 
-        new RatingRun(plate, lexicon, reader, reach).AddTo(simple);
-        past.AddTo(simple);
-        repeated.AddTo(simple);
-        new BareFigures(plate, lexicon, reader, reach, repeated).Settle(simple);
-        new LentSettings(plate, lexicon, reach, repeated).TakeFrom(simple);
-        contested.Settle(simple);
+        new RatingRun(plate, lexicon, reader, reach).AddTo(placements);
+        past.AddTo(placements);
+        repeated.AddTo(placements);
+        new BareFigures(plate, lexicon, reader, reach, repeated).Settle(placements);
+        new LentSettings(plate, lexicon, reach, repeated).TakeFrom(placements);
+        contested.Settle(placements);
         past.YieldBehind();
-        var whole = new TailSearch(plate, lexicon, reader, reach).Extend(simple);
-        var labelled = new LabelSearch(plate).Extend(whole);
-        List<Placement> all = [.. labelled, .. new RowSearch(plate, values, reader).All(), .. new GroupSearch(plate, lexicon, reader, reach).All(), .. new StepSearch(plate, lexicon, reader).All(), .. new StepRows(plate, lexicon, reader).All(), .. new StrangerFigures(plate, lexicon, reach).All(), .. new BracketSearch(plate, lexicon, reader, reach).All(), .. new TurnSearch(plate, lexicon, reader, reach).All(), .. new MarkSearch(plate, lexicon, reader, reach).All(), .. new UnreadSearch(plate, values, reach).All()];
-        JoinedSizes.TakeFrom(all, plate, lexicon, reach);
-        all.RemoveAll(IsPart);
-        for (var at = 0; at < all.Count; at++) all[at] = Denied.TakenBack(plate, lexicon, tolerances.Within(all[at]));
-        return all;
+        new TailSearch(plate, lexicon, reader, reach).AddTo(placements);
+        new LabelSearch(plate).AddTo(placements);
+        placements.AddRange(new RowSearch(plate, values, reader).All());
+        placements.AddRange(new GroupSearch(plate, lexicon, reader, reach).All());
+        placements.AddRange(new StepSearch(plate, lexicon, reader).All());
+        placements.AddRange(new StepRows(plate, lexicon, reader).All());
+        placements.AddRange(new StrangerFigures(plate, lexicon, reach).All());
+        placements.AddRange(new BracketSearch(plate, lexicon, reader, reach).All());
+        placements.AddRange(new TurnSearch(plate, lexicon, reader, reach).All());
+        placements.AddRange(new MarkSearch(plate, lexicon, reader, reach).All());
+        placements.AddRange(new UnreadSearch(plate, values, reach).All());
+        JoinedSizes.TakeFrom(placements, plate, lexicon, reach);
+        placements.RemoveAll(IsPart);
+        for (var at = 0; at < placements.Count; at++) placements[at] = Denied.TakenBack(plate, lexicon, tolerances.Within(placements[at]));
+        return placements;
     }
 
     /// <summary>Whether a reading begins or ends within a figure.</summary>
@@ -78,11 +86,11 @@ internal sealed class PlacementSearch
             if (node.Labels.Count > 0) AddLabelFirst(from, match);
             if (node.Words.Count > 0) AddWordBeforeLabel(from, match);
             if (node.Free.Count > 0 && !AnnouncesFigure(from, match)) AddFree(from, match);
-            if (node.IsFiller) simple.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
+            if (node.IsFiller) placements.Add(new(from, match.End, LabelStands.Nowhere, Cover.Token * (match.End - from)));
             if (node.IsStranger || (node.IsNumbered && IsNumber(match.End))) AddStranger(from, match.End);
         }
 
-        if (tolerances.At(from) is { } share) simple.Add(share);
+        if (tolerances.At(from) is { } share) placements.Add(share);
         if (!plate.Is(from, TokenKind.Number)) return;
         AddFigureBeforeLabel(from);
         foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
@@ -97,7 +105,7 @@ internal sealed class PlacementSearch
             return;
         }
 
-        if (free.Said(from, match) is { Count: > 0 } said) simple.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. said.Select(word => Value(word, from, match.End))]));
+        if (free.Said(from, match) is { Count: > 0 } said) placements.Add(new(from, match.End, LabelStands.Nowhere, plate.HasFigures(from) ? -OfOnePiece : 0, [.. said.Select(word => Value(word, from, match.End))]));
     }
 
     /// <summary>RPM 1075, INS B, SHAFT 1/2 X 4.</summary>
@@ -133,7 +141,7 @@ internal sealed class PlacementSearch
         if (label.BareBehind.Count == 0) return true;
         if (reach.IsUnitOfAny(to) || from == 0 || !plate.SameLine(from)) return false;
         List<Field> fields = [.. label.BareBehind.Select(lexicon.FieldOf)];
-        return reach.StandsBefore(simple, from, fields) || reach.StandsBehind(from, lexicon.UnitsRatedAt[lexicon.FieldOf(label.Field)]) || IsLabelEnd(from, fields);
+        return reach.StandsBefore(placements, from, fields) || reach.StandsBehind(from, lexicon.UnitsRatedAt[lexicon.FieldOf(label.Field)]) || IsLabelEnd(from, fields);
     }
 
     /// <summary>125 VA PILOT DUTY: a label of one of some fields ends right before a token.</summary>
@@ -144,7 +152,7 @@ internal sealed class PlacementSearch
     {
         for (var at = from; at < plate.Count && plate.SameLine(at) && Gaps.InList(plate.Gap(at)) && plate.Words.Longest(at, node => node.Words.Exists(word => word.Field == field)) is { } next; at = next.End)
         {
-            simple.Add(new(at, next.End, LabelStands.Nowhere, 0, Value(next.Node.Words.Find(word => word.Field == field)!, at, next.End)));
+            placements.Add(new(at, next.End, LabelStands.Nowhere, 0, Value(next.Node.Words.Find(word => word.Field == field)!, at, next.End)));
         }
     }
 
@@ -154,7 +162,7 @@ internal sealed class PlacementSearch
         var other = lexicon.FieldOf(said.Name);
         foreach (var match in plate.Words[labelled.To])
         {
-            if (match.Node.Words.Find(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text) is { } word && Gaps.ToLabel(plate, labelled.From, labelled.To, match.End) is 0) simple.Add(new(labelled.From, match.End, LabelStands.Before, cost, new(field, text, labelled), Value(word, labelled.To, match.End)));
+            if (match.Node.Words.Find(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text) is { } word && Gaps.ToLabel(plate, labelled.From, labelled.To, match.End) is 0) placements.Add(new(labelled.From, match.End, LabelStands.Before, cost, new(field, text, labelled), Value(word, labelled.To, match.End)));
         }
     }
 
@@ -167,7 +175,7 @@ internal sealed class PlacementSearch
             if (last.Node.Labels.Count == 0 || Gaps.ToLabel(plate, from, match.End, last.End) is not { } cost) continue;
             foreach (var word in match.Node.Words)
             {
-                if (IsBehindWords(last, word.Field)) simple.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
+                if (IsBehindWords(last, word.Field)) placements.Add(new(from, last.End, LabelStands.Nowhere, cost, Value(word, from, last.End)));
             }
         }
     }
@@ -217,7 +225,7 @@ internal sealed class PlacementSearch
         if (!tail.NeedsNoLabel || !plate.BeginsChunk(from) || plate.ChunkEnd(from) != from + 1) return;
         var figures = plate.Slice(from, from + 1);
         var usual = double.TryParse(figures[(figures.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
-        if (usual && figures.Contains('/') && reader.Read(field, figures, null) is { } text) simple.Add(new(from, from + 1, LabelStands.Nowhere, 0, new PlacedValue(field, text, new Stretch(from, from + 1))));
+        if (usual && figures.Contains('/') && reader.Read(field, figures, null) is { } text) placements.Add(new(from, from + 1, LabelStands.Nowhere, 0, new PlacedValue(field, text, new Stretch(from, from + 1))));
     }
 
     private void AddLabelled(LabelEntry label, Stretch labelAt, int valueAt, Found found, LabelStands stands, int cost)
@@ -225,7 +233,7 @@ internal sealed class PlacementSearch
         if (label.Label.NeverBefore is { } never && ((stands == LabelStands.Behind && HasFigureBehind(labelAt.To, lexicon.FieldOf(never))) || (stands == LabelStands.Before && label.Label.Unit is null && plate.Is(labelAt.From - 1, TokenKind.Number) && plate.SameLine(labelAt.From)))) return;
         if (label is { IsSymbol: true, Label.NeverBeside: { } beside } && WithLabel(label.Field, lexicon.FieldOf(beside), Math.Min(labelAt.From, valueAt), Math.Max(found.To, labelAt.To)) is { } others)
         {
-            simple.Add(new(others.From, others.To, LabelStands.Nowhere, 0));
+            placements.Add(new(others.From, others.To, LabelStands.Nowhere, 0));
             return;
         }
 
@@ -249,7 +257,7 @@ internal sealed class PlacementSearch
         }
 
         if (label.Label.Says is { } says) placed.Add(new(lexicon.FieldOf(says.Name), says.Text, labelAt));
-        simple.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } yields ? lexicon.FieldOf(yields) : null });
+        placements.Add(new(all.From, all.To, stands, cost + Joins(valueAt, found.To), placed) { YieldsTo = label.Label.YieldsTo is { } yields ? lexicon.FieldOf(yields) : null });
     }
 
     /// <summary>Whether a figure with a unit of a field stands behind: In 0,95 A.</summary>
@@ -293,7 +301,7 @@ internal sealed class PlacementSearch
         var chunkEnd = plate.ChunkEnd(at);
         if (Gaps.FromLabel(plate, from, at, chunkEnd) is null) return;
         var end = plate.HasFigures(at) ? chunkEnd : plate.Words[at].Where(match => match.Node.Free.Count > 0).Select(match => match.End).DefaultIfEmpty(0).Max();
-        if (end > 0) simple.Add(new(from, end, LabelStands.Nowhere, 0));
-        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(lexicon.UnitsOfAny, last)).OfType<int>().Where(unit => unit > end)) simple.Add(new(from, unit, LabelStands.Nowhere, 0));
+        if (end > 0) placements.Add(new(from, end, LabelStands.Nowhere, 0));
+        foreach (var unit in reach.Ends(at).Select(last => reach.UnitEnd(lexicon.UnitsOfAny, last)).OfType<int>().Where(unit => unit > end)) placements.Add(new(from, unit, LabelStands.Nowhere, 0));
     }
 }

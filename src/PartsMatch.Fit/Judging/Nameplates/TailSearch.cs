@@ -26,23 +26,20 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
         None,
     }
 
-    /// <summary>The placements, and those that are longer by a second figure.</summary>
-    public List<Placement> Extend(List<Placement> simple)
+    /// <summary>Adds to the placements those that are longer by a second figure.</summary>
+    public void AddTo(List<Placement> simple)
     {
         var mains = simple.FindAll(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field));
-        if (mains.Count == 0) return simple;
+        if (mains.Count == 0) return;
         var tails = new List<Tail>();
         for (var at = 0; at < plate.Count; at++) AddTails(at, tails);
         var byFrom = tails.ToLookup(tail => tail.From);
         var byTo = tails.Where(tail => tail.Unit == TailUnit.Written).ToLookup(tail => tail.To);
-        var joined = new List<Placement>();
         foreach (var placement in mains)
         {
-            joined.AddRange(byFrom[placement.To].Where(tail => MayJoin(tail.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
-            joined.AddRange(byTo[placement.From].Where(_ => MayJoin(placement.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
+            simple.AddRange(byFrom[placement.To].Where(tail => MayJoin(tail.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
+            simple.AddRange(byTo[placement.From].Where(_ => MayJoin(placement.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
         }
-
-        return [.. simple, .. joined];
     }
 
     private bool MayJoin(int at) => plate.SameLine(at) && Gaps.BetweenHalves(plate.Gap(at));

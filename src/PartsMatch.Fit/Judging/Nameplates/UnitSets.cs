@@ -3,6 +3,8 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>All sets of units that a plate is asked for, so that one look tells of all of them what a text spells.</summary>
 internal sealed class UnitSets
 {
+    private static readonly List<UnitSet> None = [];
+
     private readonly List<UnitSet> sets = [];
     private readonly Dictionary<string, List<UnitSet>>.AlternateLookup<ReadOnlySpan<char>> bySpelling = new Dictionary<string, List<UnitSet>>(StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
     private int longest;
@@ -24,5 +26,5 @@ internal sealed class UnitSets
     }
 
     /// <summary>The sets that have a unit which a text spells.</summary>
-    public IReadOnlyList<UnitSet> Spelt(ReadOnlySpan<char> text) => text.Length <= longest && bySpelling.TryGetValue(text, out var spelt) ? spelt : [];
+    public List<UnitSet> Spelt(ReadOnlySpan<char> text) => text.Length <= longest && bySpelling.TryGetValue(text, out var spelt) ? spelt : None;
 }
