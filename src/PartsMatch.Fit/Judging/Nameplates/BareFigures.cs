@@ -10,6 +10,7 @@ internal sealed class BareFigures(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>Puts the placements of such figures with their brackets in the place of those without.</summary>
     public void Settle(List<Placement> placements)
     {
+        if (!repeated.HasBrackets) return;
         List<Placement> meant = [.. placements.Select(Meant).OfType<Placement>()];
         placements.Clear();
         placements.AddRange(meant);

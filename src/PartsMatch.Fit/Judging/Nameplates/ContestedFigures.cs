@@ -38,15 +38,14 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, ValueRe
         }
 
         placements.AddRange(eitherWay);
-        if (lexicon.InTurns.Count == 0) return;
-        var ofCoils = placements.FindAll(one => StandsWithCoil(placements, one)).ToHashSet();
+        var ofCoils = placements.FindAll(one => one.Values is [{ } value] && lexicon.ByUnit.Contains(value.Field) && plate.Is(one.From, TokenKind.Number) && StandsWithCoil(placements, one)).ToHashSet();
         placements.RemoveAll(ofCoils.Contains);
     }
 
     /// <summary>COIL 120 V 60 HZ 240 V 60 HZ: volts with hertz right behind those of a coil are no contact's, unless amps follow them.</summary>
     private bool StandsWithCoil(List<Placement> placements, Placement one) =>
-        one.Values is [{ } value] && lexicon.ByUnit.Contains(value.Field) && plate.Is(one.From, TokenKind.Number) && lexicon.InTurns.Any(turns =>
-            turns.First != value.Field && lexicon.OthersBeside.Contains(turns.First)
+        lexicon.InTurns.Exists(turns =>
+            turns.First != one.Values[0].Field && lexicon.OthersBeside.Contains(turns.First)
             && EndOf(turns.Second, one.To) is { } end && !StandsBehind(placements, end, [.. lexicon.OthersBeside[turns.First]])
             && placements.Exists(coil => coil is { Stands: LabelStands.Before, Values: [{ } own, ..] } && own.Field == turns.First && EndOf(turns.Second, coil.To) == one.From));
 

@@ -150,9 +150,9 @@ internal sealed class Cover
     /// <summary>Whether one that was chosen before says the same of the same stretch.</summary>
     private static bool IsSaid(List<Placement> chosen, Placement placement)
     {
-        for (var before = chosen.Count - 1; before >= 0 && chosen[before].From == placement.From; before--)
+        for (var last = chosen.Count - 1; last >= 0 && chosen[last].From == placement.From; last--)
         {
-            if (chosen[before].To == placement.To && chosen[before].SaysAs(placement)) return true;
+            if (chosen[last].To == placement.To && chosen[last].SaysAs(placement)) return true;
         }
 
         return false;

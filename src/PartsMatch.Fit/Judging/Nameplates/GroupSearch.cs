@@ -39,7 +39,7 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader 
         new(from, to, from == group.From ? LabelStands.Behind : LabelStands.Nowhere, 0, [.. group.Values.Select(value => value with { Where = [new(from, to)] })]);
 
     /// <summary>The last figures are one each; all before them belong to the first field, 208-230/460-3-60.</summary>
-    private Placement? At(int from, int to, IReadOnlyList<Field> group)
+    private Placement? At(int from, int to, List<Field> group)
     {
         var rest = plate.Slice(from, to);
         if (!rest.ContainsAny('/', '-')) return null;
@@ -65,7 +65,7 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader 
     }
 
     /// <summary>50/60 are two frequencies, and not 50 V at 60 Hz.</summary>
-    private bool AreAlike(IReadOnlyList<Field> group, ReadOnlySpan<char> first)
+    private bool AreAlike(List<Field> group, ReadOnlySpan<char> first)
     {
         foreach (var other in group.Skip(1))
         {

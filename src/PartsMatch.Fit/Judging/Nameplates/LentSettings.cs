@@ -11,9 +11,10 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, FigureReach
     /// <summary>Takes them out of the placements.</summary>
     public void TakeFrom(List<Placement> placements)
     {
-        if (lexicon.Settings.Count == 0) return;
+        var behind = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && lexicon.Settings.Contains(value.Field));
+        if (behind.Count == 0) return;
         var own = placements.Where(one => one is { Stands: LabelStands.Before, Cost: 0, Values.Count: > 0 }).ToLookup(one => one.From);
-        var lent = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && lexicon.Settings.Contains(value.Field) && IsLent(one, value.Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
+        var lent = behind.Where(one => IsLent(one, one.Values[0].Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
         placements.RemoveAll(lent.Contains);
     }
 

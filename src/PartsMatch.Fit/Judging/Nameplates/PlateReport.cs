@@ -27,7 +27,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         List<IReadOnlyList<PlacedValue>> said = [.. choice.Certain.Select(Yielded)];
         var byField = said.SelectMany(values => values).ToLookup(value => value.Field);
-        var differ = byField.Where(group => !group.Key.Form.JoinsSeveral && TextsOf(group.Key, [.. group]).Count > 1).Select(group => group.Key).ToHashSet();
+        var differ = byField.Where(group => group.Skip(1).Any() && !group.Key.Form.JoinsSeveral && TextsOf(group.Key, [.. group]).Count > 1).Select(group => group.Key).ToHashSet();
         return differ.Count == 0 ? byField : said.SelectMany(values => values.Where(value => differ.Contains(value.Field) || !values.Any(other => differ.Contains(other.Field) && other.Where.SequenceEqual(value.Where)))).ToLookup(value => value.Field);
     }
 

@@ -5,6 +5,9 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>The unit that is meant where a label's figure has none: mostly the label's own, but on a plate in °C or bar that of the others.</summary>
 internal sealed class PlateUnits
 {
+    /// <summary>What one of each unit is written as, by its spellings.</summary>
+    private static readonly KnownReadings WrittenUnits = new();
+
     private readonly PlateText plate;
     private readonly FigureReach reach;
     private readonly Dictionary<string, string> meant = [];
@@ -42,7 +45,7 @@ internal sealed class PlateUnits
     private static bool HasOthersInBrackets(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields, string unit)
     {
         var repeated = new RepeatedFigures(plate, reach);
-        if (!Enumerable.Range(0, plate.Count).Any(repeated.OpensBracket)) return false;
+        if (!repeated.HasBrackets) return false;
         var labelled = Labelled(plate, lexicon, fields);
         return Enumerable.Range(0, plate.Count).Where(at => !plate.RunsOn(at)).Any(at => reach.Ends(at).Exists(end =>
         {
@@ -90,5 +93,10 @@ internal sealed class PlateUnits
     /// <summary>Whether two spellings are one unit: F and °F.</summary>
     public static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
 
-    private static string? Written(Field field, string unit) => field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null;
+    private static string? Written(Field field, string unit)
+    {
+        var known = WrittenUnits.Of(field, unit: null);
+        if (known.TryGetValue(unit, out var written)) return written;
+        return WrittenUnits.Keep(known, unit, field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null);
+    }
 }

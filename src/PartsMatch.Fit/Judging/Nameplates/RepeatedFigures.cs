@@ -14,9 +14,17 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     /// <summary>No plate rounds by more, however few digits it has: 0.4 for 0.44, but not 1 for 0.75; practice.</summary>
     private const double MostOfDigit = 0.125;
 
+    private bool? hasBrackets;
+
     /// <summary>Adds to the placements those that are longer by such a figure.</summary>
-    public void AddTo(List<Placement> placements) =>
-        placements.AddRange(placements.FindAll(one => one is { Stands: not LabelStands.Nowhere, Values.Count: > 0 }).Select(Extended).OfType<Placement>().ToList());
+    public void AddTo(List<Placement> placements)
+    {
+        var count = placements.Count;
+        for (var at = 0; at < count; at++)
+        {
+            if (placements[at] is { Stands: not LabelStands.Nowhere, Values.Count: > 0 } one && Extended(one) is { } longer) placements.Add(longer);
+        }
+    }
 
     private Placement? Extended(Placement one)
     {
@@ -53,6 +61,9 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
 
         return null;
     }
+
+    /// <summary>Whether the plate has any such brackets.</summary>
+    public bool HasBrackets => hasBrackets ??= Enumerable.Range(0, plate.Count).Any(OpensBracket);
 
     /// <summary>Whether a bracket stands before a figure.</summary>
     public bool OpensBracket(int at) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && plate.Gap(at).TrimEnd(" +").Trim() is "(" or "[";

@@ -43,8 +43,8 @@ internal sealed record MarkEntry(PlateMarks Marks, Field Field, bool IsFirst);
 /// <summary>Where a word of the vocabulary ends, or may go on.</summary>
 internal sealed class WordNode
 {
-    /// <summary>The nodes behind this one, by character.</summary>
-    public Dictionary<char, WordNode> Next { get; } = [];
+    private readonly List<WordNode> nodes = [];
+    private string characters = string.Empty;
 
     /// <summary>The characters before which the word may be parted here: THERM PROT, THERM-PROT, THERMPROT; but not the 2 of the terminal V2, though V AC may be.</summary>
     public HashSet<char> BehindGap { get; } = [];
@@ -78,6 +78,17 @@ internal sealed class WordNode
 
     /// <summary>The marks of connections that it is.</summary>
     public List<MarkEntry> Marks { get; } = [];
+
+    /// <summary>The node behind this one for a character; null when no word goes on with it.</summary>
+    public WordNode? Next(char character) => characters.IndexOf(character, StringComparison.Ordinal) is >= 0 and var at ? nodes[at] : null;
+
+    /// <summary>Lets words go on with a character.</summary>
+    public WordNode Add(char character)
+    {
+        characters += character;
+        nodes.Add(new());
+        return nodes[^1];
+    }
 
     /// <summary>Whether a word ends here.</summary>
     public bool Ends => IsStranger || IsNumbered || IsFiller || AlikeTo is not null || Step is not null || Labels.Count + Words.Count + Marks.Count > 0;
@@ -129,8 +140,7 @@ internal sealed class WordTree
             {
                 if (parted) node.BehindGap.Add(character);
                 parted = false;
-                if (!node.Next.TryGetValue(character, out var next)) node.Next.Add(character, next = new());
-                node = next;
+                node = node.Next(character) ?? node.Add(character);
             }
             else if (node != root)
             {
@@ -147,7 +157,8 @@ internal sealed class WordTree
         var node = root;
         foreach (var character in text)
         {
-            if (!node.Next.TryGetValue(char.ToUpperInvariant(character), out node!)) return false;
+            if (node.Next(char.ToUpperInvariant(character)) is not { } next) return false;
+            node = next;
         }
 
         return node.Ends;
@@ -172,8 +183,8 @@ internal sealed class WordTree
                     continue;
                 }
 
-                if ((parted && !node.BehindGap.Contains(upper)) || !node.Next.TryGetValue(upper, out node!)) return matches ?? None;
-                parted = false;
+                if ((parted && !node.BehindGap.Contains(upper)) || node.Next(upper) is not { } next) return matches ?? None;
+                (node, parted) = (next, false);
             }
 
             if (node.Ends) (matches ??= new(1)).Add(new(at + 1, node));
