@@ -7,11 +7,10 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// </remarks>
 internal sealed class BareFigures(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach, RepeatedFigures repeated)
 {
-    private readonly HashSet<Field> settings = [.. lexicon.UnlessOthers.Values.SelectMany(fields => fields)];
-
     /// <summary>Puts the placements of such figures with their brackets in the place of those without.</summary>
     public void Settle(List<Placement> placements)
     {
+        if (!repeated.HasBrackets) return;
         List<Placement> meant = [.. placements.Select(Meant).OfType<Placement>()];
         placements.Clear();
         placements.AddRange(meant);
@@ -22,7 +21,7 @@ internal sealed class BareFigures(PlateText plate, Lexicon lexicon, ValueReader 
         if (one.Values is not [{ Field: var field }, ..]) return one;
         if (one.Stands == LabelStands.Before && reach.BareBefore(one.From, one.To) is { } bare && repeated.InBrackets(field, one.To) is { } end) return Labelled(one, bare, end);
         if (one.Stands != LabelStands.Behind || reach.BareBefore(0, one.From) is not { } first || repeated.InBrackets(field, one.From) is not { } last || last >= one.To) return one;
-        return repeated.MayRepeat(field, first, one.From, last) ? one.Since(first) : settings.Contains(field) ? null : one;
+        return repeated.MayRepeat(field, first, one.From, last) ? one.Since(first) : lexicon.Settings.Contains(field) ? null : one;
     }
 
     /// <summary>CUT-OUT 400 (28 BAR).</summary>
@@ -30,7 +29,7 @@ internal sealed class BareFigures(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var (field, text) = (one.Values[0].Field, one.Values[0].Text);
         if (repeated.Says(one.Values, one.To, end)) return one.Until(end);
-        if (text.Contains(" to ", StringComparison.Ordinal) || !settings.Contains(field)) return one;
+        if (text.Contains(" to ", StringComparison.Ordinal) || !lexicon.Settings.Contains(field)) return one;
         var whole = one.Until(end);
         if (repeated.MayRepeat(field, bare, one.To, end) && reader.Read(field, plate.Slice(one.To, end), null) is { } other) return whole with { Values = [whole.Values[0] with { Text = other }, .. whole.Values.Skip(1)] };
         return PlateUnits.AreOne(field, text[(text.LastIndexOf(' ') + 1)..], repeated.UnitAt(field, one.To, end)!) ? one : whole.Asking(new(bare, end));

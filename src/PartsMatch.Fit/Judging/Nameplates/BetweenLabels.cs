@@ -26,8 +26,8 @@ internal static class BetweenLabels
     /// <summary>Which placements are taken back, each with what the label before it makes of its figure; null when no label before is without a figure, or one may announce several fields.</summary>
     private static List<(Placement Taken, Placement Owner)>? Row(Placement placement, int to, IReadOnlyList<Placement> certain, ILookup<int, Placement> byEnd)
     {
-        List<Placement> owners = [.. Enumerable.Range(placement.From + 1, to - placement.From - 1).SelectMany(end => byEnd[end]).Where(one => one.From < placement.From).DistinctBy(one => one.Says)];
-        if (owners is not [var owner]) return null;
+        List<Placement> owners = [.. Enumerable.Range(placement.From + 1, to - placement.From - 1).SelectMany(end => byEnd[end]).Where(one => one.From < placement.From)];
+        if (owners is not [var owner, ..] || !owners.TrueForAll(owner.SaysAs)) return null;
         var others = Overlapping(certain, owner).Where(other => other != placement).ToList();
         if (others.Count == 0) return [(placement, owner)];
         return others is [{ Stands: LabelStands.Behind } other] && other.To == placement.From && Row(other, owner.From + 1, certain, byEnd) is { } row ? [.. row, (placement, owner)] : null;

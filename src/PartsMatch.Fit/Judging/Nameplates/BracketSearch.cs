@@ -4,7 +4,16 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal sealed class BracketSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     /// <summary>All such pairs.</summary>
-    public IEnumerable<Placement> All() => Enumerable.Range(0, plate.Count).SelectMany(from => lexicon.Bracketed.Select(pair => At(from, pair.First, pair.InBrackets)).OfType<Placement>());
+    public IEnumerable<Placement> All()
+    {
+        for (var from = 0; from < plate.Count; from++)
+        {
+            foreach (var (first, inBrackets) in lexicon.Bracketed)
+            {
+                if (At(from, first, inBrackets) is { } pair) yield return pair;
+            }
+        }
+    }
 
     private Placement? At(int from, Field first, Field other)
     {

@@ -12,9 +12,9 @@ internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<IR
     /// <param name="plate">The plate.</param>
     /// <param name="chosen">All placements of best readings.</param>
     /// <param name="steps">The stretches of these, and of the chunks that some best reading leaves over.</param>
-    /// <param name="way">One best reading.</param>
+    /// <param name="oneWay">Finds one best reading.</param>
     /// <remarks>A placement is certain when no other step of a best reading overlaps it: then none can do without it.</remarks>
-    public static Choice Of(PlateText plate, IReadOnlyList<Placement> chosen, IReadOnlyList<Stretch> steps, IReadOnlyList<Placement> way)
+    public static Choice Of(PlateText plate, List<Placement> chosen, List<Stretch> steps, Func<List<Placement>> oneWay)
     {
         var ways = new int[plate.Count];
         foreach (var step in steps)
@@ -22,10 +22,11 @@ internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<IR
             for (var at = step.From; at < step.To; at++) ways[at]++;
         }
 
-        var byCertainty = chosen.ToLookup(placement => Enumerable.Range(placement.From, placement.To - placement.From).All(at => ways[at] == 1));
-        var certain = new List<Placement>(byCertainty[true]);
+        var certain = chosen.FindAll(IsCertain);
         var doubtful = new List<IReadOnlyList<Placement>>();
-        foreach (var run in Runs([.. byCertainty[false]]))
+        if (certain.Count == chosen.Count) return new(certain, doubtful);
+        var way = oneWay();
+        foreach (var run in Runs(chosen.FindAll(placement => !IsCertain(placement))))
         {
             var (from, to) = (run[0].From, run.Max(placement => placement.To));
             List<Placement> through = [.. way.SkipWhile(placement => placement.From < from).TakeWhile(placement => placement.From < to)];
@@ -34,6 +35,8 @@ internal sealed record Choice(IReadOnlyList<Placement> Certain, IReadOnlyList<IR
         }
 
         return new(certain, doubtful);
+
+        bool IsCertain(Placement placement) => !ways.AsSpan(placement.From, placement.To - placement.From).ContainsAnyExcept(1);
     }
 
     /// <summary>Whether all ways through a run say the same: CLASS F INS CL B is F and B, wherever it is parted.</summary>

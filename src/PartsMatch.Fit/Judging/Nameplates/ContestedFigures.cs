@@ -7,7 +7,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// A label takes the figure right behind it, where the plate then says as much; but where it may as well be one of a plate that puts its labels behind (240 LRA 120 V COIL 600 V), neither is taken.
 /// Of a coil beside contacts a plate must say more (<see cref="PlateLabel.OthersBeside"/>), for "24 V COIL" with the volts of the contacts behind is as common as "COIL 24 V" with them before.
 /// </remarks>
-internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     private enum Taken
     {
@@ -38,14 +38,14 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
         }
 
         placements.AddRange(eitherWay);
-        var ofCoils = placements.FindAll(one => StandsWithCoil(placements, one)).ToHashSet();
+        var ofCoils = placements.FindAll(one => one.Values is [{ } value] && lexicon.ByUnit.Contains(value.Field) && plate.Is(one.From, TokenKind.Number) && StandsWithCoil(placements, one)).ToHashSet();
         placements.RemoveAll(ofCoils.Contains);
     }
 
     /// <summary>COIL 120 V 60 HZ 240 V 60 HZ: volts with hertz right behind those of a coil are no contact's, unless amps follow them.</summary>
     private bool StandsWithCoil(List<Placement> placements, Placement one) =>
-        one.Values is [{ } value] && lexicon.ByUnit.Contains(value.Field) && plate.Is(one.From, TokenKind.Number) && lexicon.InTurns.Any(turns =>
-            turns.First != value.Field && lexicon.OthersBeside.Contains(turns.First)
+        lexicon.InTurns.Exists(turns =>
+            turns.First != one.Values[0].Field && lexicon.OthersBeside.Contains(turns.First)
             && EndOf(turns.Second, one.To) is { } end && !StandsBehind(placements, end, [.. lexicon.OthersBeside[turns.First]])
             && placements.Exists(coil => coil is { Stands: LabelStands.Before, Values: [{ } own, ..] } && own.Field == turns.First && EndOf(turns.Second, coil.To) == one.From));
 
@@ -109,7 +109,7 @@ internal sealed class ContestedFigures(PlateText plate, Lexicon lexicon, List<Ma
     private bool StandsBehind(List<Placement> placements, int at, List<Field> fields) => at < plate.Count && plate.SameLine(at) && (
         placements.Exists(one => one.From == at && one.Values.Any(value => fields.Contains(value.Field)))
         || reach.Ends(at).Exists(end => fields.Exists(field => reach.UnitEnd(field, end) is not null))
-        || matches[at].Exists(match => match.Node.Labels.Exists(label => fields.Contains(label.Field))));
+        || plate.Words[at].Exists(match => match.Node.Labels.Exists(label => fields.Contains(label.Field))));
 
     private static double Greatest(string figures) =>
         figures.Split(['-', '/', ' ']).Max(figure => double.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : 0);

@@ -17,25 +17,23 @@ internal sealed class Cover
     private const int EachPlacement = 10;
     private const int ChangeOfSide = 1;
     private const int Never = int.MinValue / 2;
-    private static readonly List<Placement> None = [];
     private static readonly LabelStands[] Sides = Enum.GetValues<LabelStands>();
 
     private readonly PlateText plate;
-    private readonly List<Placement>[] byStart;
+    private readonly Placement[] placements;
+    private readonly int[] starts;
     private readonly int[,] before;
     private readonly int[,] behind;
 
-    private Cover(PlateText plate, IEnumerable<Placement> placements)
+    private Cover(PlateText plate, List<Placement> placements)
     {
         this.plate = plate;
-        byStart = new List<Placement>[plate.Count];
-        Array.Fill(byStart, None);
-        foreach (var placement in placements)
-        {
-            if (byStart[placement.From] == None) byStart[placement.From] = [];
-            byStart[placement.From].Add(placement);
-        }
-
+        this.placements = new Placement[placements.Count];
+        starts = new int[plate.Count + 1];
+        foreach (var placement in placements) starts[placement.From + 1]++;
+        for (var at = 0; at < plate.Count; at++) starts[at + 1] += starts[at];
+        var next = starts.ToArray();
+        foreach (var placement in placements) this.placements[next[placement.From]++] = placement;
         before = new int[plate.Count + 1, Sides.Length];
         behind = new int[plate.Count + 1, Sides.Length];
     }
@@ -44,13 +42,16 @@ internal sealed class Cover
     public static int WorthOnly(int tokens, int worth) => (Token * tokens) - EachPlacement - worth;
 
     /// <summary>The best covering; time in proportion to the number of placements.</summary>
-    public static Choice Best(PlateText plate, IEnumerable<Placement> placements)
+    public static Choice Best(PlateText plate, List<Placement> placements)
     {
         var cover = new Cover(plate, placements);
         cover.MeasureBehind();
         cover.MeasureBefore();
         return cover.Choose();
     }
+
+    /// <summary>The placements that begin with a token.</summary>
+    private ReadOnlySpan<Placement> StartingAt(int at) => placements.AsSpan(starts[at]..starts[at + 1]);
 
     private static int Worth(Placement placement, LabelStands side) =>
         (Token * (placement.To - placement.From)) - EachPlacement - placement.Cost - (Changes(placement, side) ? ChangeOfSide : 0);
@@ -68,7 +69,7 @@ internal sealed class Cover
             foreach (var side in Sides)
             {
                 var best = plate.BeginsChunk(at) ? behind[plate.ChunkEnd(at), (int)side] : Never;
-                foreach (var placement in byStart[at]) best = Math.Max(best, Worth(placement, side) + behind[placement.To, (int)After(placement, side)]);
+                foreach (var placement in StartingAt(at)) best = Math.Max(best, Worth(placement, side) + behind[placement.To, (int)After(placement, side)]);
                 behind[at, (int)side] = best;
             }
         }
@@ -89,7 +90,7 @@ internal sealed class Cover
                 var here = before[at, (int)side];
                 if (here < Never / 2) continue;
                 if (plate.BeginsChunk(at)) Raise(plate.ChunkEnd(at), side, here);
-                foreach (var placement in byStart[at]) Raise(placement.To, After(placement, side), here + Worth(placement, side));
+                foreach (var placement in StartingAt(at)) Raise(placement.To, After(placement, side), here + Worth(placement, side));
             }
         }
 
@@ -104,15 +105,16 @@ internal sealed class Cover
         var steps = new List<Stretch>();
         for (var at = 0; at < plate.Count; at++)
         {
-            if (plate.BeginsChunk(at) && Array.Exists(Sides, side => before[at, (int)side] + behind[plate.ChunkEnd(at), (int)side] == best)) steps.Add(new(at, plate.ChunkEnd(at)));
-            foreach (var placement in byStart[at].FindAll(placement => IsOnBest(placement, best)).DistinctBy(placement => (placement.To, placement.Says)))
+            if (plate.BeginsChunk(at) && IsLeftOnBest(at, best)) steps.Add(new(at, plate.ChunkEnd(at)));
+            foreach (var placement in StartingAt(at))
             {
+                if (!IsOnBest(placement, best) || IsSaid(chosen, placement)) continue;
                 chosen.Add(placement);
                 steps.Add(new(placement.From, placement.To));
             }
         }
 
-        return Choice.Of(plate, chosen, steps, OneWay());
+        return Choice.Of(plate, chosen, steps, OneWay);
     }
 
     private List<Placement> OneWay()
@@ -121,17 +123,50 @@ internal sealed class Cover
         var side = LabelStands.Nowhere;
         for (var at = 0; at < plate.Count;)
         {
-            var next = byStart[at].Find(placement => Worth(placement, side) + behind[placement.To, (int)After(placement, side)] == behind[at, (int)side]);
-            if (next is not null)
+            if (Next(at, side) is { } next)
             {
                 way.Add(next);
-                side = After(next, side);
+                (at, side) = (next.To, After(next, side));
             }
-
-            at = next?.To ?? plate.ChunkEnd(at);
+            else
+            {
+                at = plate.ChunkEnd(at);
+            }
         }
 
         return way;
+    }
+
+    private Placement? Next(int at, LabelStands side)
+    {
+        foreach (var placement in StartingAt(at))
+        {
+            if (Worth(placement, side) + behind[placement.To, (int)After(placement, side)] == behind[at, (int)side]) return placement;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether one that was chosen before says the same of the same stretch.</summary>
+    private static bool IsSaid(List<Placement> chosen, Placement placement)
+    {
+        for (var last = chosen.Count - 1; last >= 0 && chosen[last].From == placement.From; last--)
+        {
+            if (chosen[last].To == placement.To && chosen[last].SaysAs(placement)) return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether some best covering leaves over the chunk that begins with a token.</summary>
+    private bool IsLeftOnBest(int at, int best)
+    {
+        foreach (var side in Sides)
+        {
+            if (before[at, (int)side] + behind[plate.ChunkEnd(at), (int)side] == best) return true;
+        }
+
+        return false;
     }
 
     private bool IsOnBest(Placement placement, int best)

@@ -13,8 +13,12 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     private const int MostWholeDigits = 2;
 
     private static readonly List<int> None = [];
+    private static readonly List<(UnitSet Units, int End)> NoUnits = [];
+    private static readonly List<(int Figure, int Unit)> NoFigures = [];
 
     private readonly List<int>?[] ends = new List<int>?[plate.Count];
+    private readonly List<(UnitSet Units, int End)>?[] units = new List<(UnitSet, int)>?[plate.Count];
+    private List<(int Figure, int Unit)>?[]? figures;
 
     /// <summary>The tokens behind each end that a figure may have, the shortest first.</summary>
     public List<int> Ends(int from) => plate.Is(from, TokenKind.Number) ? ends[from] ??= FindEnds(from) : None;
@@ -34,21 +38,68 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     /// <summary>The token behind a unit of a field that begins with a token; null when none does.</summary>
-    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at, lexicon.Tails.ContainsKey(field));
+    public int? UnitEnd(Field field, int at) => UnitEnd(lexicon.UnitsOf(field), at, lexicon.Tolerance is null || lexicon.Tails.ContainsKey(field));
 
     /// <summary>The token behind one of some units that begins with a token; null when none does. The longest counts.</summary>
     public int? UnitEnd(UnitSet units, int at) => UnitEnd(units, at, mayHaveShare: true);
 
     private int? UnitEnd(UnitSet units, int at, bool mayHaveShare)
     {
-        if (units.IsEmpty || at >= plate.Count) return null;
-        for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
+        foreach (var (spelt, end) in UnitsAt(at))
         {
-            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
-            if (units.Contains(plate.Slice(at, end)) || (plate.Gap(at).Trim() is "/" && units.Contains(plate.WithGap(at, end)))) return (mayHaveShare || lexicon.Tolerance is null) && ToleranceEnd(end) is { } tolerance ? UnitEnd(units, tolerance, mayHaveShare) ?? tolerance : end;
+            if (spelt == units) return mayHaveShare && ToleranceEnd(end) is { } tolerance ? UnitEnd(units, tolerance, mayHaveShare) ?? tolerance : end;
         }
 
         return null;
+    }
+
+    /// <summary>The sets of units of which one begins with a token, each with the token behind it; the longest counts and stands first.</summary>
+    private List<(UnitSet Units, int End)> UnitsAt(int at) => at < plate.Count ? units[at] ??= FindUnits(at) : NoUnits;
+
+    private List<(UnitSet Units, int End)> FindUnits(int at)
+    {
+        List<(UnitSet, int)>? found = null;
+        for (var end = Math.Min(at + LongestUnit, plate.Count); end > at; end--)
+        {
+            if (plate.Tokens[at].Line != plate.Tokens[end - 1].Line) continue;
+            foreach (var spelt in lexicon.UnitsSpelt(plate.Slice(at, end))) (found ??= []).Add((spelt, end));
+            if (plate.Gap(at).Trim() is not "/") continue;
+            foreach (var spelt in lexicon.UnitsSpelt(plate.WithGap(at, end))) (found ??= []).Add((spelt, end));
+        }
+
+        return found ?? NoUnits;
+    }
+
+    /// <summary>The token behind a figure that begins with a token and has a unit of a field, the shortest; null when none does.</summary>
+    public int? FirstUnit(int from, Field field)
+    {
+        foreach (var end in Ends(from))
+        {
+            if (UnitEnd(field, end) is { } unit) return unit;
+        }
+
+        return null;
+    }
+
+    /// <summary>The figures that may end right before a token with a unit, and where that begins.</summary>
+    public List<(int Figure, int Unit)> FiguresBefore(int at) => (figures ??= FindFigures())[at] ?? NoFigures;
+
+    private List<(int Figure, int Unit)>?[] FindFigures()
+    {
+        var found = new List<(int, int)>?[plate.Count + 1];
+        for (var figure = 0; figure < plate.Count; figure++)
+        {
+            foreach (var unit in Ends(figure))
+            {
+                foreach (var (units, end) in UnitsAt(unit))
+                {
+                    (found[end] ??= []).Add((figure, unit));
+                    if (UnitEnd(units, unit) is { } whole && whole != end) (found[whole] ??= []).Add((figure, unit));
+                }
+            }
+        }
+
+        return found;
     }
 
     /// <summary>Whether a value that begins and ends with some tokens is a figure without a unit.</summary>
@@ -66,19 +117,28 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     /// <summary>Whether a unit of any field begins with a token: of CLOCK 60 HZ the 60 are no volts.</summary>
-    public bool IsUnitOfAny(int at) => lexicon.Shape.Fields.Any(field => UnitEnd(field, at) is not null);
+    public bool IsUnitOfAny(int at)
+    {
+        foreach (var (units, _) in UnitsAt(at))
+        {
+            if (lexicon.IsOfField(units)) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Whether a figure with a plus goes on with the one before it, as the +15 °C of -30 °C +15 °C: both have one unit, or the second none.</summary>
-    public bool GoesOn(int at)
-    {
-        if (!plate.Is(at, TokenKind.Number) || !plate.SameLine(at) || !Gaps.EndsInPlus(plate.Gap(at))) return false;
-        return lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
-    }
+    public bool GoesOn(int at) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && Gaps.EndsInPlus(plate.Gap(at)) && HasUnitOfBefore(at);
+
+    private bool HasUnitOfBefore(int at) =>
+        lexicon.Shape.Fields.Any(field => UnitBefore(field, at) is { } unit && (Ends(at).Exists(end => UnitEnd(field, end) is { } to && AreOne(unit, plate.Slice(end, to))) || !Ends(at).Exists(IsUnitOfAny)));
 
     /// <summary>Whether a figure is the second end of a span, the 7.5 of -0.2 TO 7.5 BAR: what stands behind it says nothing of this one alone.</summary>
     public bool IsSecondEnd(int at) =>
-        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1)
-        && Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
+        plate.Is(at, TokenKind.Number) && plate.IsWord(at - 1, "to") && plate.SameLine(at) && plate.SameLine(at - 1) && IsBehindFigure(at);
+
+    private bool IsBehindFigure(int at) =>
+        Enumerable.Range(Math.Max(0, at - 2 - LongestUnit), Math.Min(LongestUnit + 1, at - 1)).Any(from => Ends(from).Exists(end => end == at - 1 || lexicon.Shape.Fields.Any(field => UnitEnd(field, end) == at - 1)));
 
     private string? UnitBefore(Field field, int at) =>
         Enumerable.Range(Math.Max(0, at - LongestUnit), Math.Min(LongestUnit, at)).Where(unit => plate.Is(unit - 1, TokenKind.Number) && UnitEnd(field, unit) == at).Select(unit => plate.Slice(unit, at).ToString()).FirstOrDefault();
@@ -88,7 +148,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
 
     /// <summary>Whether a figure of one of some fields ends right before a token, by its label or by its unit: 30 FLA, 30 A.</summary>
     public bool StandsBefore(IReadOnlyCollection<Placement> placements, int at, IReadOnlyCollection<Field> fields) =>
-        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || Enumerable.Range(0, at).Any(from => Ends(from).Exists(end => fields.Any(field => UnitEnd(field, end) == at))));
+        at < plate.Count && plate.SameLine(at) && (placements.Any(one => one.To == at && one.Values.Any(value => fields.Contains(value.Field))) || FiguresBefore(at).Exists(one => fields.Any(field => UnitEnd(field, one.Unit) == at)));
 
     /// <summary>Whether a figure with one of some units ends right before a token: 125 VA.</summary>
     public bool StandsBehind(int at, IEnumerable<string> units) => at < plate.Count && plate.SameLine(at) && plate.Is(at - 2, TokenKind.Number) && units.Any(unit => plate.IsWord(at - 1, unit));
@@ -101,7 +161,7 @@ internal sealed class FigureReach(PlateText plate, Lexicon lexicon)
     }
 
     private int? LabelEnd(int at) =>
-        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) && lexicon.Tree.At(plate, at).FindLast(match => match.Node.Labels.Exists(label => label.Field == field)) is { Node: not null } label ? label.End : null;
+        lexicon.Tolerance is { } field && at < plate.Count && plate.SameLine(at) ? plate.AllWords.LongestLabel(at, field)?.End : null;
 
     /// <summary>Whether a number continues the one before it.</summary>
     public bool Joins(int at)

@@ -4,7 +4,7 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <remarks>
 /// It is a dash where the figure cannot be below zero, and where the plate puts such a dash before one that cannot; a sign where another labelled figure has a free plus. With neither, or with both, both ways are possible, and neither is taken.
 /// </remarks>
-internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSearch values, ValueReader reader)
+internal sealed class FreeMinus(PlateText plate, ValueSearch values, ValueReader reader)
 {
     /// <summary>Labels have no more words.</summary>
     private const int LongestLabel = 6;
@@ -13,13 +13,14 @@ internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSea
     private bool? hasSigns;
 
     /// <summary>The values at a label that begin with a token, as they may be meant.</summary>
-    public IEnumerable<Found> Meant(int at, LabelEntry label, List<Found> found)
+    public List<Found> Meant(int at, LabelEntry label, List<Found> found) => IsBefore(at) ? WithMinus(at, label, found) : found;
+
+    private List<Found> WithMinus(int at, LabelEntry label, List<Found> found)
     {
-        if (!IsBefore(at)) return found;
         var isDash = hasDashes ??= Labelled(IsBefore).Any(IsDash);
         var isSign = hasSigns ??= Labelled(figure => Gaps.EndsInFreePlus(plate.Gap(figure))).Any();
         if (isDash && !isSign) return found;
-        return found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign && !isDash ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one]);
+        return [.. found.SelectMany(one => Negative(at, label, one) is { } negative ? isSign && !isDash ? [one with { Text = negative }] : [one, one with { Text = negative }] : (Found[])[one])];
     }
 
     private bool IsBefore(int at) => plate.Is(at, TokenKind.Number) && Gaps.EndsInFreeMinus(plate.Gap(at));
@@ -29,7 +30,7 @@ internal sealed class FreeMinus(PlateText plate, List<Match>[] matches, ValueSea
         from figure in Enumerable.Range(1, plate.Count - 1)
         where plate.Is(figure, TokenKind.Number) && plate.SameLine(figure) && isGap(figure)
         from at in Enumerable.Range(Math.Max(0, figure - LongestLabel), Math.Min(LongestLabel, figure))
-        from match in matches[at]
+        from match in plate.Words[at]
         where match.End == figure && match.Node.Labels.Count > 0
         select (match, figure);
 

@@ -54,14 +54,14 @@ internal static class Gaps
     {
         var gap = plate.Is(at, TokenKind.Number) ? WithoutPlus(plate.Gap(at)) : plate.Gap(at);
         if (!plate.SameLine(at)) return plate.FillLine(from, at) && plate.FillLine(at, end) && Only(gap, signs) ? AcrossLine : null;
-        return Only(gap, signs) ? 0 : Only(gap, signs + dividers) ? AcrossDivider : null;
+        return Only(gap, signs) ? 0 : Only(gap, signs, dividers) ? AcrossDivider : null;
     }
 
-    private static bool Only(ReadOnlySpan<char> gap, string signs)
+    private static bool Only(ReadOnlySpan<char> gap, string signs, string others = "")
     {
         foreach (var character in gap)
         {
-            if (!char.IsWhiteSpace(character) && !signs.Contains(character, StringComparison.Ordinal)) return false;
+            if (!char.IsWhiteSpace(character) && !signs.Contains(character, StringComparison.Ordinal) && !others.Contains(character, StringComparison.Ordinal)) return false;
         }
 
         return true;

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads figures that stand side by side without labels because everybody knows their order: 115/1/60, 208-230/1/60, 230-1-50; or with that of the last: 1075/3SPD.</summary>
-internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     /// <summary>All groups.</summary>
     public IEnumerable<Placement> All()
@@ -13,9 +13,9 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
             foreach (var to in reach.Ends(from))
             {
                 var isWhole = plate.BeginsChunk(from) && (to == plate.Count || plate.BeginsChunk(to));
-                foreach (var group in isWhole ? lexicon.Groups : [])
+                foreach (var group in lexicon.Groups)
                 {
-                    if (At(from, to, group) is { } placement) yield return placement;
+                    if (isWhole && At(from, to, group) is { } placement) yield return placement;
                 }
 
                 foreach (var pair in lexicon.Pairs)
@@ -29,19 +29,20 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
     }
 
     private Match? LabelOf(Field last, int from, int to) =>
-        Match.Longest(matches, to, node => node.Labels.Exists(label => label.Field == last)) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
+        plate.Words.LongestLabel(to, last) is { } label && Gaps.ToLabel(plate, from, to, label.End) is 0 ? label : null;
 
     /// <summary>The RPM of RPM 1075/3SPD.</summary>
     private IEnumerable<int> LabelsBefore(Field first, int from, int to) =>
-        Enumerable.Range(0, from).Where(at => matches[at].Exists(match => match.End == from && match.Node.Labels.Exists(label => label.Field == first)) && Gaps.FromLabel(plate, at, from, to) is 0);
+        plate.Words.Ending(from).Where(label => label.Word.Announces(first) && Gaps.FromLabel(plate, label.From, from, to) is 0).Select(label => label.From);
 
     private static Placement Labelled(Placement group, int from, int to) =>
         new(from, to, from == group.From ? LabelStands.Behind : LabelStands.Nowhere, 0, [.. group.Values.Select(value => value with { Where = [new(from, to)] })]);
 
     /// <summary>The last figures are one each; all before them belong to the first field, 208-230/460-3-60.</summary>
-    private Placement? At(int from, int to, IReadOnlyList<Field> group)
+    private Placement? At(int from, int to, List<Field> group)
     {
         var rest = plate.Slice(from, to);
+        if (!rest.ContainsAny('/', '-')) return null;
         var where = new Stretch(from, to);
         var sign = '\0';
         var placed = new List<PlacedValue>();
@@ -64,7 +65,7 @@ internal sealed class GroupSearch(PlateText plate, Lexicon lexicon, List<Match>[
     }
 
     /// <summary>50/60 are two frequencies, and not 50 V at 60 Hz.</summary>
-    private bool AreAlike(IReadOnlyList<Field> group, ReadOnlySpan<char> first)
+    private bool AreAlike(List<Field> group, ReadOnlySpan<char> first)
     {
         foreach (var other in group.Skip(1))
         {

@@ -1,48 +1,27 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Lengthens placements by a label of their field that stands on their other side: CLASS B INS, CAP 370 VAC 5 MFD, FLA 2.1 A.</summary>
-internal sealed class LabelSearch(PlateText plate, List<Match>[] matches)
+internal sealed class LabelSearch(PlateText plate)
 {
-    private static readonly List<(int From, Match Label)> None = [];
-
-    /// <summary>The placements, and those that are longer by a label.</summary>
-    public IReadOnlyList<Placement> Extend(IReadOnlyList<Placement> placements)
+    /// <summary>Adds to the placements those that are longer by a label.</summary>
+    public void AddTo(List<Placement> placements)
     {
-        var before = LabelsByEnd();
-        var longer = new List<Placement>(placements);
-        foreach (var placement in placements)
+        var count = placements.Count;
+        for (var at = 0; at < count; at++)
         {
+            var placement = placements[at];
             if (placement.Values is not [{ } value]) continue;
-            foreach (var (from, label) in before[placement.From])
+            foreach (var (from, label) in plate.Words.Ending(placement.From))
             {
-                if (Announces(label, value.Field) && Gaps.FromLabel(plate, from, placement.From, placement.To) is { } cost) longer.Add(Widen(placement, from, placement.To, cost));
+                if (Announces(label, value.Field) && Gaps.FromLabel(plate, from, placement.From, placement.To) is { } cost) placements.Add(Widen(placement, from, placement.To, cost));
             }
 
             if (placement.To == plate.Count) continue;
-            foreach (var label in matches[placement.To])
+            foreach (var label in plate.Words[placement.To])
             {
-                if (Announces(label, value.Field) && Gaps.ToLabel(plate, placement.From, placement.To, label.End) is { } cost) longer.Add(Widen(placement, placement.From, label.End, cost));
+                if (Announces(label, value.Field) && Gaps.ToLabel(plate, placement.From, placement.To, label.End) is { } cost) placements.Add(Widen(placement, placement.From, label.End, cost));
             }
         }
-
-        return longer;
-    }
-
-    private List<(int From, Match Label)>[] LabelsByEnd()
-    {
-        var labels = new List<(int From, Match Label)>[plate.Count + 1];
-        Array.Fill(labels, None);
-        for (var at = 0; at < plate.Count; at++)
-        {
-            foreach (var match in matches[at])
-            {
-                if (match.Node.Labels.Count == 0) continue;
-                if (labels[match.End] == None) labels[match.End] = [];
-                labels[match.End].Add((at, match));
-            }
-        }
-
-        return labels;
     }
 
     private static bool Announces(Match match, Field field)

@@ -6,16 +6,15 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// Where all figures of the row have units, 28 BAR CUT-OUT 24 BAR CUT-IN 18 BAR, or a label with its figure before it comes first, the labels may as well stand behind theirs: then nothing is taken away.
 /// A figure without a unit is treated so only right behind a setting's label that does not read it: the 35 of AUTO RESET 35 DIFF 14 is no differential.
 /// </remarks>
-internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>[] matches, FigureReach reach, RepeatedFigures repeated)
+internal sealed class LentSettings(PlateText plate, Lexicon lexicon, FigureReach reach, RepeatedFigures repeated)
 {
-    private readonly HashSet<Field> settings = [.. lexicon.UnlessOthers.Values.SelectMany(fields => fields)];
-
     /// <summary>Takes them out of the placements.</summary>
     public void TakeFrom(List<Placement> placements)
     {
-        if (settings.Count == 0) return;
+        var behind = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && lexicon.Settings.Contains(value.Field));
+        if (behind.Count == 0) return;
         var own = placements.Where(one => one is { Stands: LabelStands.Before, Cost: 0, Values.Count: > 0 }).ToLookup(one => one.From);
-        var lent = placements.FindAll(one => one is { Stands: LabelStands.Behind, Values: [{ } value, ..] } && settings.Contains(value.Field) && IsLent(one, value.Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
+        var lent = behind.Where(one => IsLent(one, one.Values[0].Field, own) && !placements.Exists(other => IsLabelledBehind(other, one.From))).ToHashSet();
         placements.RemoveAll(lent.Contains);
     }
 
@@ -42,13 +41,13 @@ internal sealed class LentSettings(PlateText plate, Lexicon lexicon, List<Match>
             at = one.To;
             if (at == plate.Count || !plate.SameLine(at)) return isTold;
             if (reach.IsUnitOfAny(at)) return false;
-            if (!matches[at].Exists(match => match.Node.Labels.Count > 0)) return isTold;
+            if (!plate.Words[at].Exists(match => match.Node.Labels.Count > 0)) return isTold;
         }
     }
 
     /// <summary>AUTO RESET 35 DIFF 14: whether a setting's label stands right before a figure, though it reads none without a unit.</summary>
     private bool IsAnnounced(int figure) =>
-        plate.SameLine(figure) && Enumerable.Range(0, figure).Any(from => matches[from].Exists(match => match.End == figure && match.Node.Labels.Exists(label => settings.Contains(label.Field) && !label.Label.OnlyBehind)) && Gaps.FromLabel(plate, from, figure, figure + 1) is 0);
+        plate.SameLine(figure) && plate.Words.Ending(figure).Exists(before => before.Word.Node.Labels.Exists(label => lexicon.Settings.Contains(label.Field) && !label.Label.OnlyBehind) && Gaps.FromLabel(plate, before.From, figure, figure + 1) is 0);
 
     /// <summary>16 FLA: a figure with its label, and not merely its unit, behind it.</summary>
     private bool IsLabelledBehind(Placement one, int end) =>

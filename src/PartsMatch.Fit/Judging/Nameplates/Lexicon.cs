@@ -8,10 +8,23 @@ internal sealed class Lexicon
     /// <summary>Letters of the longest symbol of a unit: HP, KW, HZ.</summary>
     private const int LongestSymbol = 2;
 
+    private static readonly string[] SpellingsOfAny =
+    [
+        .. Quantities.QuantityForms.GaugePressure.UnitSpellings,
+        .. Quantities.QuantityForms.Temperature.UnitSpellings,
+        .. Quantities.QuantityForms.VoltAmperes.UnitSpellings,
+        Quantities.QuantityForms.Power.Si.Symbol,
+        .. Quantities.QuantityForms.Power.Si.Spellings,
+        Quantities.QuantityForms.Length.Us.Symbol,
+        .. Quantities.QuantityForms.Length.Us.Spellings,
+    ];
+
     private readonly Dictionary<string, PlateLimit> limits;
     private readonly Dictionary<string, PlateLimit> usual;
     private readonly Dictionary<Field, int> orders;
+    private readonly UnitSets unitSets = new();
     private readonly Dictionary<Field, UnitSet> units;
+    private readonly HashSet<UnitSet> unitsOfFields;
     private readonly ILookup<Field, PlateVague> vague;
     private readonly HashSet<Field> markedBySteps = [];
     private readonly HashSet<string> toleranceWords;
@@ -26,7 +39,7 @@ internal sealed class Lexicon
         Denials = vocabulary.Denials.Select(Tree.Add).ToHashSet();
         Tails = vocabulary.Tails.ToDictionary(tail => FieldOf(tail.Field));
         vague = vocabulary.Vague.ToLookup(vague => FieldOf(vague.Field));
-        TailUnits = new(vocabulary.Tails.SelectMany(tail => tail.Units));
+        TailUnits = unitSets.Of(vocabulary.Tails.SelectMany(tail => tail.Units));
         Groups = [.. vocabulary.Groups.Select(group => group.Select(FieldOf).ToList())];
         Pairs = [.. vocabulary.Pairs.Select(pair => pair.Select(FieldOf).ToList())];
         InTurns = [.. vocabulary.InTurns.Select(turns => (FieldOf(turns.First), FieldOf(turns.Second)))];
@@ -35,11 +48,14 @@ internal sealed class Lexicon
         Alone = vocabulary.Labels.Where(label => label.AloneYieldsTo is not null).ToDictionary(label => FieldOf(label.Field), label => (FieldOf(label.Past[0]), FieldOf(label.AloneYieldsTo!), (IReadOnlyList<Field>)[.. label.AloneNeverBehind.Select(FieldOf)]));
         OthersBeside = vocabulary.Labels.SelectMany(label => label.OthersBeside.Select(other => (Field: FieldOf(label.Field), Other: FieldOf(other)))).Distinct().ToLookup(pair => pair.Field, pair => pair.Other);
         UnlessOthers = vocabulary.UnlessOthers.ToDictionary(scale => scale, scale => (IReadOnlyList<Field>)[.. vocabulary.Labels.Where(label => label.Unit == scale.Unit).Select(label => FieldOf(label.Field)).Distinct()]);
+        Settings = [.. UnlessOthers.Values.SelectMany(fields => fields)];
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
         UnitsRatedAt = vocabulary.Labels.SelectMany(label => label.BareBehindUnits.Where(unit => !shape.Fields.Any(field => field.Form.UnitSpellings.Contains(unit, StringComparer.OrdinalIgnoreCase))).Select(unit => (label.Field, unit))).ToLookup(pair => FieldOf(pair.Field), pair => pair.unit);
         orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
-        units = shape.Fields.ToDictionary(field => field, field => new UnitSet(field.Form.UnitSpellings));
+        units = shape.Fields.ToDictionary(field => field, field => unitSets.Of(field.Form.UnitSpellings));
+        unitsOfFields = [.. units.Values];
+        UnitsOfAny = unitSets.Of(SpellingsOfAny);
         ByUnit = [.. vocabulary.Labels.Where(label => label.ByUnit).Select(label => FieldOf(label.Field)).Distinct()];
         foreach (var label in vocabulary.Labels) AddLabel(label);
         AddWords(vocabulary);
@@ -57,65 +73,62 @@ internal sealed class Lexicon
     }
 
     /// <summary>Units that a figure may have on the plate of any family, whatever its fields: those of what valves and switches are set to, inches, as some write those of a vacuum, the volt-amperes of pilot duty, and the watts of coils and clocks.</summary>
-    public static UnitSet UnitsOfAny { get; } = new(
-    [
-        .. Quantities.QuantityForms.GaugePressure.UnitSpellings,
-        .. Quantities.QuantityForms.Temperature.UnitSpellings,
-        .. Quantities.QuantityForms.VoltAmperes.UnitSpellings,
-        Quantities.QuantityForms.Power.Si.Symbol,
-        .. Quantities.QuantityForms.Power.Si.Spellings,
-        Quantities.QuantityForms.Length.Us.Symbol,
-        .. Quantities.QuantityForms.Length.Us.Spellings,
-    ]);
+    public UnitSet UnitsOfAny { get; }
 
     /// <summary>The fields.</summary>
     public Shape Shape { get; }
+
+    /// <summary>What texts read as in the fields.</summary>
+    public KnownReadings Readings { get; } = new();
 
     /// <summary>All words.</summary>
     public WordTree Tree { get; } = new();
 
     /// <summary>The second figures of fields that have one.</summary>
-    public IReadOnlyDictionary<Field, PlateTail> Tails { get; }
+    public Dictionary<Field, PlateTail> Tails { get; }
 
     /// <summary>Fields whose figures stand side by side without a label.</summary>
-    public IReadOnlyList<IReadOnlyList<Field>> Groups { get; }
+    public List<List<Field>> Groups { get; }
 
     /// <summary>Fields whose figures stand side by side before the label of the last.</summary>
-    public IReadOnlyList<IReadOnlyList<Field>> Pairs { get; }
+    public List<List<Field>> Pairs { get; }
 
     /// <summary>Pairs of fields whose figures stand in turns.</summary>
-    public IReadOnlyList<(Field First, Field Second)> InTurns { get; }
+    public List<(Field First, Field Second)> InTurns { get; }
 
     /// <summary>Pairs of fields of which the second figure stands in brackets.</summary>
-    public IReadOnlyList<(Field First, Field InBrackets)> Bracketed { get; }
+    public List<(Field First, Field InBrackets)> Bracketed { get; }
 
     /// <summary>Fields whose label may stand behind a figure of another field that follows theirs.</summary>
-    public IReadOnlyList<Field> Past { get; }
+    public List<Field> Past { get; }
 
     /// <summary>Fields whose figure needs no label right before one of another field, with that one, with what they yield to, and with what they never stand behind so.</summary>
-    public IReadOnlyDictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
+    public Dictionary<Field, (Field Past, Field YieldsTo, IReadOnlyList<Field> NeverBehind)> Alone { get; }
 
     /// <summary>For fields whose label may stand between two figures: those beside which the figure stands that is not theirs.</summary>
     public ILookup<Field, Field> OthersBeside { get; }
 
     /// <summary>Fields that figures of something else look like.</summary>
-    public IReadOnlyList<Field> Alike { get; }
+    public List<Field> Alike { get; }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
     public bool IsUsualTail(Field field, ReadOnlySpan<char> text) =>
         Tails.TryGetValue(field, out var tail) && double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
 
     /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
-    public IReadOnlyDictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
+    public Dictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
 
     /// <summary>For the same volts: units of further ratings that a plate may give them at, where no field of the family has them: the VA of pilot duty.</summary>
     public ILookup<Field, string> UnitsRatedAt { get; }
 
     /// <summary>Units that labels' figures have where they stand without one, unless the plate's others have another; with the fields of such labels.</summary>
-    public IReadOnlyDictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
+    public Dictionary<PlateUnit, IReadOnlyList<Field>> UnlessOthers { get; }
+
+    /// <summary>All of these fields.</summary>
+    public HashSet<Field> Settings { get; }
 
     /// <summary>Fields of which two figures stand with an X between them.</summary>
-    public IReadOnlyList<Field> Sizes { get; }
+    public List<Field> Sizes { get; }
 
     /// <summary>The field of a figure that stands behind the name of a step without a label; null when it must have one.</summary>
     public Field? StepsOf { get; }
@@ -127,7 +140,7 @@ internal sealed class Lexicon
     public bool AnnouncesTolerance(string word) => toleranceWords.Contains(word);
 
     /// <summary>Fields that a figure may belong to by its unit alone.</summary>
-    public IReadOnlyList<Field> ByUnit { get; }
+    public List<Field> ByUnit { get; }
 
     /// <summary>The units of all second figures.</summary>
     public UnitSet TailUnits { get; }
@@ -142,11 +155,11 @@ internal sealed class Lexicon
     public IReadOnlySet<WordNode> Denials { get; }
 
     /// <summary>Values of a field without those that only say less than another of them.</summary>
-    public List<string> Finest(Field field, IReadOnlyList<string> values) =>
-        [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
+    public IReadOnlyList<string> Finest(Field field, IReadOnlyList<string> values) =>
+        values.Count < 2 ? values : [.. values.Where(value => !vague[field].Any(less => less.Value == value && less.Finer.Any(values.Contains)))];
 
     /// <summary>Fields whose figures are told apart by marks.</summary>
-    public IReadOnlyList<Field> Marked { get; }
+    public List<Field> Marked { get; }
 
     /// <summary>Whether names of steps tell a field's figures apart: LOW and HIGH beside volts are marks.</summary>
     public bool TakesSteps(Field field) => !markedBySteps.Contains(field);
@@ -154,16 +167,14 @@ internal sealed class Lexicon
     /// <summary>The spellings of a field's units.</summary>
     public UnitSet UnitsOf(Field field) => units[field];
 
-    /// <summary>Whether some letters or figures are a word of the vocabulary, or a unit.</summary>
-    public bool Knows(ReadOnlySpan<char> text)
-    {
-        foreach (var (_, set) in units)
-        {
-            if (set.Contains(text)) return true;
-        }
+    /// <summary>The sets of units that a text spells one of.</summary>
+    public List<UnitSet> UnitsSpelt(ReadOnlySpan<char> text) => unitSets.Spelt(text);
 
-        return Tree.Has(text);
-    }
+    /// <summary>Whether some field has a set of units.</summary>
+    public bool IsOfField(UnitSet set) => unitsOfFields.Contains(set);
+
+    /// <summary>Whether some letters or figures are a word of the vocabulary, or a unit.</summary>
+    public bool Knows(ReadOnlySpan<char> text) => UnitsSpelt(text).Exists(IsOfField) || Tree.Has(text);
 
     /// <summary>The place of a field among those of its shape.</summary>
     public int OrderOf(Field field) => orders[field];
@@ -174,10 +185,9 @@ internal sealed class Lexicon
     private void AddLabel(PlateLabel label)
     {
         var field = FieldOf(label.Field);
-        foreach (var word in label.Labels)
-        {
-            Tree.Add(word).Labels.Add(Entry(label, field, word, label.Unit ?? (units[field].Contains(word) ? word : null)));
-        }
+        List<PassedKind> past = [.. label.Past.Select(FieldOf).Select(between => new PassedKind(units[between], between))];
+        if (label.PastUnits.Count > 0) past.Add(new(unitSets.Of(label.PastUnits), null));
+        foreach (var word in label.Labels) Tree.Add(word).Labels.Add(Entry(word, label.Unit ?? (units[field].Contains(word) ? word : null)));
 
         if (!label.ByUnit) return;
 
@@ -185,8 +195,10 @@ internal sealed class Lexicon
         foreach (var unit in field.Form.UnitSpellings.Where(unit => unit.Any(Characters.SpellsWords) && !unit.Any(char.IsAsciiDigit)))
         {
             var entries = Tree.Add(unit).Labels;
-            if (entries.All(entry => entry.Field != field)) entries.Add(Entry(label, field, unit, unit));
+            if (entries.All(entry => entry.Field != field)) entries.Add(Entry(unit, unit));
         }
+
+        LabelEntry Entry(string word, string? unit) => new(label, field, unit, word.Count(char.IsLetter) <= LongestSymbol && units[field].Contains(word)) { Past = past };
     }
 
     /// <summary>VALVE, and VALVE NO.</summary>
@@ -196,8 +208,6 @@ internal sealed class Lexicon
         (node.IsFiller, node.IsName) = (true, true);
         Tree.Add($"{name} NO").IsNumbered = true;
     }
-
-    private LabelEntry Entry(PlateLabel label, Field field, string word, string? unit) => new(label, field, unit, word.Count(char.IsLetter) <= LongestSymbol && units[field].Contains(word));
 
     private void AddMarks(PlateMarks marks)
     {

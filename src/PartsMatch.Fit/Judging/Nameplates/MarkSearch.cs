@@ -3,7 +3,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads two figures of a field that marks tell apart: 400 V Y / 230 V Δ, Δ/Y 230/400 V, 230/400 V Δ/Y, LOW VOLTS 115 HIGH VOLTS 230.</summary>
-internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     /// <summary>Where the marks stand to their figures.</summary>
     private enum Marks
@@ -27,16 +27,17 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     /// <summary>All such pairs. Some figure has its unit, or the field's label stands before or behind.</summary>
     public IEnumerable<Placement> All()
     {
-        if (lexicon.Marked.Count == 0) yield break;
+        var marked = lexicon.Marked.FindAll(field => Enumerable.Range(0, plate.Count).Count(at => IsMark(at, field)) > 1);
+        if (marked.Count == 0) yield break;
         for (var from = 0; from < plate.Count; from++)
         {
             if (plate.RunsOn(from)) continue;
             var isFigure = plate.Is(from, TokenKind.Number);
-            if (!isFigure && matches[from].Count == 0) continue;
-            foreach (var field in lexicon.Marked)
+            if (!isFigure && plate.Words[from].Count == 0) continue;
+            foreach (var field in marked)
             {
                 var label = Label(from, field, null);
-                var isMark = matches[from].Any(match => match.Node.Marks.Exists(mark => mark.Field == field));
+                var isMark = IsMark(from, field);
                 foreach (var order in Orders)
                 {
                     var begins = order is Marks.BeforeEach or Marks.BeforeBoth ? isMark : isFigure;
@@ -45,6 +46,19 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[]
                 }
             }
         }
+    }
+
+    private bool IsMark(int at, Field field)
+    {
+        foreach (var (_, node) in plate.Words[at])
+        {
+            foreach (var mark in node.Marks)
+            {
+                if (mark.Field == field) return true;
+            }
+        }
+
+        return false;
     }
 
     private Placement? Read(Walk start, Marks order)
@@ -71,7 +85,7 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     /// <summary>A mark, and the field's label behind it: LOW VOLTS.</summary>
     private Walk? Mark(Walk? walk)
     {
-        if (walk is null || !IsNext(walk) || Match.Longest(matches, walk.At, node => node.Marks.Exists(mark => mark.Field == walk.Field)) is not { } match) return null;
+        if (walk is null || !IsNext(walk) || plate.Words.Longest(walk.At, node => node.Marks.Exists(mark => mark.Field == walk.Field)) is not { } match) return null;
         var mark = match.Node.Marks.First(mark => mark.Field == walk.Field);
         var label = Label(match.End, walk.Field, walk.At);
         return walk with { At = label ?? match.End, HasUnit = walk.HasUnit || label is not null, Marked = [.. walk.Marked, mark] };
@@ -106,7 +120,7 @@ internal sealed class MarkSearch(PlateText plate, Lexicon lexicon, List<Match>[]
 
     /// <summary>The token behind a label of a field; null when there is none.</summary>
     private int? Label(int at, Field field, int? behind) =>
-        at < plate.Count && (behind is null || plate.SameLine(at)) ? Match.Longest(matches, at, node => node.Labels.Exists(label => label.Field == field))?.End : null;
+        at < plate.Count && (behind is null || plate.SameLine(at)) ? plate.Words.LongestLabel(at, field)?.End : null;
 
     /// <summary>Whether a figure, or the first of a span, is less than another.</summary>
     private static bool IsLess(string one, string other) =>

@@ -53,10 +53,10 @@ public sealed class NameplateReader
 
     private PlateFindings Read(PlateText plate)
     {
-        var units = new PlateUnits(plate, lexicon);
-        var reader = new ValueReader(lexicon, units);
-        var all = new PlacementSearch(plate, lexicon, reader).All();
         var reach = new FigureReach(plate, lexicon);
+        var units = new PlateUnits(plate, lexicon, reach);
+        var reader = new ValueReader(lexicon, units);
+        var all = new PlacementSearch(plate, lexicon, reader, reach).All();
         var chosen = UntoldSettings.TakenBack(lexicon, BetweenLabels.GivenBack(Cover.Best(plate, all), all), all);
         var choice = units.TakenBack(CutFigures.TakenBack(plate, reader, reach, LentFigures.TakenBack(plate, reader, chosen, all)));
         return new PlateReport(plate, lexicon, reader, RatedAt.Joined(plate, lexicon, reader, reach, choice)).Findings();

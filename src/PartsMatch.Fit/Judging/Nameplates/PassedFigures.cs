@@ -7,22 +7,10 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 internal sealed record Passed(int To, int Cost, IReadOnlyList<PlacedValue> Values);
 
 /// <summary>Finds the figures that a label is read past, each with its unit and none twice: the 9 VA of COIL 9 VA 24 V, the 9 VA 60 HZ of COIL 9 VA 60 HZ 24 V, the 3 W of CLOCK 3 W 120 V.</summary>
-internal sealed class PassedFigures(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class PassedFigures(PlateText plate, ValueReader reader, FigureReach reach)
 {
-    /// <summary>A kind of figure that a label is read past.</summary>
-    /// <param name="Units">Its units.</param>
-    /// <param name="Field">Its field; null where none of the family holds it.</param>
-    private sealed record Kind(UnitSet Units, Field? Field);
-
-    /// <summary>All of them that begin with the token behind a label.</summary>
-    public IEnumerable<Passed> Behind(int label, int at, PlateLabel said)
-    {
-        List<Kind> kinds = [.. said.Past.Select(lexicon.FieldOf).Select(field => new Kind(lexicon.UnitsOf(field), field))];
-        if (said.PastUnits.Count > 0) kinds.Add(new(new(said.PastUnits), null));
-        return Behind(label, at, kinds);
-    }
-
-    private IEnumerable<Passed> Behind(int before, int at, IReadOnlyList<Kind> kinds)
+    /// <summary>All of them that begin with the token behind a label or figure.</summary>
+    public IEnumerable<Passed> Behind(int before, int at, IReadOnlyList<PassedKind> kinds)
     {
         if (kinds.Count == 0 || !plate.Is(at, TokenKind.Number) || !plate.SameLine(at)) yield break;
         foreach (var kind in kinds)
@@ -41,15 +29,15 @@ internal sealed class PassedFigures(PlateText plate, Lexicon lexicon, List<Match
     }
 
     /// <summary>The word that a figure has behind its unit, or that its unit begins: HOLDING of 9 VA HOLDING, VA SEALED, or INRUSH of 33 VA INRUSH, which is not what its field holds; null where it has none.</summary>
-    private Match? WordBehind(Kind kind, int figureEnd, int unit)
+    private Match? WordBehind(PassedKind kind, int figureEnd, int unit)
     {
         if (kind.Field is not { } field) return null;
         bool IsOfField(WordNode node) => node.AlikeTo?.Field == field || node.Labels.Exists(label => label.Field == field);
-        if (Match.Longest(matches, figureEnd, IsOfField) is { } word && word.End > unit) return word;
-        return unit < plate.Count && plate.SameLine(unit) ? Match.Longest(matches, unit, IsOfField) : null;
+        if (plate.Words.Longest(figureEnd, IsOfField) is { } word && word.End > unit) return word;
+        return unit < plate.Count && plate.SameLine(unit) ? plate.Words.Longest(unit, IsOfField) : null;
     }
 
     /// <summary>What a figure says, with its word, nothing where no field holds it; null where it is none of its field's.</summary>
-    private IReadOnlyList<PlacedValue>? Says(Kind kind, int from, int unit, int to) =>
+    private IReadOnlyList<PlacedValue>? Says(PassedKind kind, int from, int unit, int to) =>
         kind.Field is not { } field ? [] : reader.Read(field, plate.Slice(from, unit), null) is { } text ? [new(field, text, new Stretch(from, to))] : null;
 }

@@ -1,12 +1,12 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds figures between which and their label a figure of another field stands, each with its unit: 230 V 60 HZ MOTOR, CLOCK 60 HZ 120 V.</summary>
-internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class PastSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     /// <summary>So many tokens behind the second figure its unit may end, and the label begin.</summary>
     private const int LongestUnit = 5;
 
-    private readonly PassedFigures passed = new(plate, lexicon, matches, reader, reach);
+    private readonly PassedFigures passed = new(plate, reader, reach);
     private List<Placement> simple = [];
 
     /// <summary>Adds them to the placements.</summary>
@@ -17,7 +17,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         for (var at = 0; at < plate.Count; at++)
         {
             if (plate.RunsOn(at)) continue;
-            foreach (var match in matches[at]) AddLabelFirst(at, match);
+            foreach (var match in plate.Words[at]) AddLabelFirst(at, match);
             if (plate.Is(at, TokenKind.Number)) AddFigureFirst(at);
         }
     }
@@ -27,7 +27,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     {
         foreach (var label in match.Node.Labels)
         {
-            foreach (var between in passed.Behind(from, match.End, label.Label))
+            foreach (var between in passed.Behind(from, match.End, label.Past))
             {
                 foreach (var (to, values) in Ends(between.To, label))
                 {
@@ -47,7 +47,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
             if (reach.UnitEnd(label.Field, end) is { } unit && reader.Read(label.Field, plate.Slice(at, unit), null) is { } text) yield return (unit, [new(label.Field, text, new Stretch(at, unit))]);
             if (label.Label.SaidBehind is not { } said || end == plate.Count || !plate.SameLine(end) || reader.Read(label.Field, plate.Slice(at, end), null) is not { } bare) continue;
             var other = lexicon.FieldOf(said.Name);
-            foreach (var word in matches[end].Where(match => match.Node.Words.Exists(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text))) yield return (word.End, [new(label.Field, bare, new Stretch(at, word.End)), new(other, said.Text, new Stretch(end, word.End))]);
+            foreach (var word in plate.Words[end].Where(match => match.Node.Words.Exists(one => one.Field == other && reader.Read(other, one.Value, null) == said.Text))) yield return (word.End, [new(label.Field, bare, new Stretch(at, word.End)), new(other, said.Text, new Stretch(end, word.End))]);
         }
     }
 
@@ -72,7 +72,7 @@ internal sealed class PastSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     {
         for (var at = last + 1; at < Math.Min(last + LongestUnit, plate.Count); at++)
         {
-            foreach (var match in matches[at])
+            foreach (var match in plate.Words[at])
             {
                 if (match.Node.Labels.Find(label => label.Field == field && label.Label.Past.Count > 0) is not { } label || Gaps.ToLabel(plate, from, at, match.End) is not { } cost) continue;
                 foreach (var other in label.Label.Past.Select(lexicon.FieldOf))

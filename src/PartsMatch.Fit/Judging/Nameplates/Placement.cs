@@ -16,7 +16,7 @@ internal enum LabelStands
 /// <summary>Tokens that belong together.</summary>
 /// <param name="From">The first.</param>
 /// <param name="To">The one behind the last.</param>
-internal sealed record Stretch(int From, int To);
+internal readonly record struct Stretch(int From, int To);
 
 /// <summary>A value that a stretch of the plate may be.</summary>
 /// <param name="Field">Its field.</param>
@@ -58,6 +58,15 @@ internal sealed record Placement(int From, int To, LabelStands Stands, int Cost,
     /// <summary>The same without what it says of a figure, which is asked for.</summary>
     public Placement Asking(Stretch figure) => new(From, To, Stands, Cost) { Unread = new(new(new(Values[0].Field.Name), Values[0].Field, null, IsSymbol: false), figure) };
 
-    /// <summary>What it says as one text: readings of a stretch that say the same are one.</summary>
-    public string Says => string.Join('\n', Values.Select(value => $"{value.Field.Name}={value.Text}"));
+    /// <summary>Whether it says the same as another: such readings of a stretch are one.</summary>
+    public bool SaysAs(Placement other)
+    {
+        if (Values.Count != other.Values.Count) return false;
+        for (var at = 0; at < Values.Count; at++)
+        {
+            if (Values[at].Field != other.Values[at].Field || Values[at].Text != other.Values[at].Text) return false;
+        }
+
+        return true;
+    }
 }

@@ -14,8 +14,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>All findings.</summary>
     public PlateFindings Findings()
     {
-        var others = choice.Certain.Where(placement => placement.YieldsTo is null).SelectMany(placement => placement.Values).Select(value => value.Field).ToHashSet();
-        foreach (var group in WholeOrNot([.. choice.Certain.Select(placement => Yielded(placement, others))]).GroupBy(value => value.Field).OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var group in Taken().OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);
@@ -23,34 +22,46 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
         return new(fields, Leftovers(), contradictions, complaints) { Names = names, Doubted = Doubted() };
     }
 
-    /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
-    private static IReadOnlyList<PlacedValue> Yielded(Placement placement, HashSet<Field> others) =>
-        placement.YieldsTo is { } other && others.Contains(placement.Values[0].Field) ? [placement.Values[0] with { Field = other }, .. placement.OthersStay ? placement.Values.Skip(1) : []] : placement.Values;
-
-    /// <summary>What one word says is taken whole or not at all: of SPNO and SPNC, apart on one plate, neither the action nor the one pole.</summary>
-    private IEnumerable<PlacedValue> WholeOrNot(IReadOnlyList<IReadOnlyList<PlacedValue>> said)
+    /// <summary>All that the plate says, by its fields. What one word says is taken whole or not at all: of SPNO and SPNC, apart on one plate, neither the action nor the one pole.</summary>
+    private ILookup<Field, PlacedValue> Taken()
     {
-        var differ = said.SelectMany(values => values).GroupBy(value => value.Field).Where(group => !group.Key.Form.JoinsSeveral && lexicon.Finest(group.Key, [.. group.Select(value => value.Text).Distinct()]).Count > 1).Select(group => group.Key).ToHashSet();
-        return said.SelectMany(values => values.Where(value => differ.Contains(value.Field) || !values.Any(other => differ.Contains(other.Field) && other.Where.SequenceEqual(value.Where))));
+        List<IReadOnlyList<PlacedValue>> said = [.. choice.Certain.Select(Yielded)];
+        var byField = said.SelectMany(values => values).ToLookup(value => value.Field);
+        var differ = byField.Where(group => group.Skip(1).Any() && !group.Key.Form.JoinsSeveral && TextsOf(group.Key, [.. group]).Count > 1).Select(group => group.Key).ToHashSet();
+        return differ.Count == 0 ? byField : said.SelectMany(values => values.Where(value => differ.Contains(value.Field) || !values.Any(other => differ.Contains(other.Field) && other.Where.SequenceEqual(value.Where)))).ToLookup(value => value.Field);
     }
+
+    /// <summary>What a placement says beside the others: the watts in are the motor's power only where no other are given.</summary>
+    private IReadOnlyList<PlacedValue> Yielded(Placement placement) =>
+        placement.YieldsTo is { } other && choice.Certain.Any(one => one.YieldsTo is null && one.Values.Any(value => value.Field == placement.Values[0].Field)) ? [placement.Values[0] with { Field = other }, .. placement.OthersStay ? placement.Values.Skip(1) : []] : placement.Values;
+
+    /// <summary>The texts of a field that differ, without those that only say less than another.</summary>
+    private IReadOnlyList<string> TextsOf(Field field, IReadOnlyList<PlacedValue> values) =>
+        values is [var only] ? [only.Text] : lexicon.Finest(field, [.. values.Select(value => value.Text).Distinct()]);
 
     /// <summary>Takes a field's value, unless the plate gives two that differ.</summary>
     private void Settle(Field field, IReadOnlyList<PlacedValue> values)
     {
-        var texts = lexicon.Finest(field, [.. values.Select(value => value.Text).Distinct()]);
+        var texts = TextsOf(field, values);
         if (texts.Count > 1 && field.Form.JoinsSeveral && reader.Read(field, string.Join(", ", texts), null) is { } all) texts = [all];
-        if (texts.Count > 1 && texts.Skip(1).All(other => RepeatedFigures.SaysAgain(field, texts[0], other))) texts = [texts[0]];
+        if (texts.Count > 1 && AreOne(field, texts)) texts = [texts[0]];
         if (texts.Count > 1)
         {
             contradictions.Add(new([field.Name], $"{field.Label}: the plate's text says {string.Join(" and also ", texts)}; neither is taken.", OnePlateOneValue));
             return;
         }
 
-        var where = values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From).ToList();
-        foreach (var at in where.SelectMany(stretch => Enumerable.Range(stretch.From, stretch.To - stretch.From))) used[at] = true;
-        List<TextSpan> spans = [.. where.Select(stretch => plate.Span(stretch.From, stretch.To))];
-        fields.Add(new(field, texts[0], spans) { Mended = [.. spans.SelectMany(plate.MendedIn).Distinct()] });
+        var spans = new List<TextSpan>(1);
+        foreach (var (from, to) in values is [{ Where: [_] where }] ? where : (IEnumerable<Stretch>)values.SelectMany(value => value.Where).Distinct().OrderBy(stretch => stretch.From))
+        {
+            used.AsSpan(from..to).Fill(true);
+            spans.Add(plate.Span(from, to));
+        }
+
+        fields.Add(new(field, texts[0], spans) { Mended = plate.MendedIn(spans) });
     }
+
+    private static bool AreOne(Field field, IReadOnlyList<string> texts) => texts.Skip(1).All(other => RepeatedFigures.SaysAgain(field, texts[0], other));
 
     private void Doubt(IReadOnlyList<Placement> run)
     {
@@ -86,10 +97,15 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     private List<TextSpan> Names()
     {
         var names = new List<TextSpan>();
-        for (var at = 0; at < plate.Count; at++)
+        for (var from = 0; from < plate.Count; from++)
         {
-            var (from, end) = (at, lexicon.Tree.At(plate, at).FindLast(match => match.Node.IsName && Array.IndexOf(used, true, at, match.End - at) < 0).End);
-            if (end <= from) continue;
+            var end = from;
+            foreach (var word in plate.AllWords[from])
+            {
+                if (word.Node.IsName && IsFree(used, from, word)) end = word.End;
+            }
+
+            if (end == from) continue;
             used.AsSpan(from..end).Fill(true);
             names.Add(plate.Span(from, end));
         }
@@ -102,10 +118,19 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     {
         var told = (bool[])used.Clone();
         foreach (var placement in choice.Certain.Where(placement => placement.Values.Count == 0)) told.AsSpan(placement.From..placement.To).Fill(true);
-        var left = Enumerable.Range(0, plate.Count).SelectMany(at => lexicon.Tree.At(plate, at).Where(match => Array.IndexOf(told, true, at, match.End - at) < 0)).SelectMany(match => match.Node.Words).Select(word => word.Field.Name);
-        var doubted = contradictions.SelectMany(contradiction => contradiction.Fields).Concat(complaints.Select(complaint => complaint.Field)).Concat(left).ToHashSet();
-        return [.. lexicon.Shape.Fields.Where(field => doubted.Contains(field.Name) && fields.TrueForAll(read => read.Field != field))];
+        var doubted = contradictions.SelectMany(contradiction => contradiction.Fields).Concat(complaints.Select(complaint => complaint.Field)).ToHashSet();
+        for (var from = 0; from < plate.Count; from++)
+        {
+            foreach (var word in plate.AllWords[from])
+            {
+                if (word.Node.Words.Count > 0 && IsFree(told, from, word)) doubted.UnionWith(word.Node.Words.Select(value => value.Field.Name));
+            }
+        }
+
+        return doubted.Count == 0 ? [] : [.. lexicon.Shape.Fields.Where(field => doubted.Contains(field.Name) && fields.TrueForAll(read => read.Field != field))];
     }
+
+    private static bool IsFree(bool[] taken, int from, Match word) => !taken.AsSpan(from..word.End).Contains(true);
 
     private List<TextSpan> Leftovers()
     {

@@ -29,6 +29,9 @@ internal sealed class PlateText
             chunkEnds[at] = goesOn ? chunkEnds[at + 1] : at + 1;
             figures[at] = Tokens[at].Kind == TokenKind.Number || (goesOn && figures[at + 1]);
         }
+
+        AllWords = new(Count, at => lexicon.Tree.At(this, at));
+        Words = Enumerable.Range(0, Count).Any(RunsOn) ? new(Count, at => RunsOn(at) ? [] : AllWords[at]) : AllWords;
     }
 
     /// <summary>The text as given.</summary>
@@ -36,6 +39,12 @@ internal sealed class PlateText
 
     /// <summary>Its tokens, in order.</summary>
     public Token[] Tokens { get; }
+
+    /// <summary>The words of the vocabulary on it.</summary>
+    public PlateWords AllWords { get; }
+
+    /// <summary>The same without those in what runs on for longer than anything on a plate.</summary>
+    public PlateWords Words { get; }
 
     /// <summary>How many tokens there are.</summary>
     public int Count => Tokens.Length;
@@ -65,12 +74,15 @@ internal sealed class PlateText
         return new(Text[start..end], start, end - start);
     }
 
-    /// <summary>What was mended within a piece of the plate.</summary>
-    public IEnumerable<Mended> MendedIn(TextSpan span) =>
-        from slip in slips
-        let reach = slip.Within(plain, span)
-        where reach.Length > 0
-        select new Mended(Text.Substring(reach.From, reach.Length), plain.Substring(reach.From, reach.Length));
+    /// <summary>What was mended within pieces of the plate.</summary>
+    public IReadOnlyList<Mended> MendedIn(List<TextSpan> spans) => slips.Count == 0 ? [] :
+    [
+        .. (from span in spans
+            from slip in slips
+            let reach = slip.Within(plain, span)
+            where reach.Length > 0
+            select new Mended(Text.Substring(reach.From, reach.Length), plain.Substring(reach.From, reach.Length))).Distinct(),
+    ];
 
     /// <summary>Whether a token is of a kind; false before the first and behind the last.</summary>
     public bool Is(int at, TokenKind kind) => at >= 0 && at < Count && Tokens[at].Kind == kind;

@@ -5,15 +5,18 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <summary>The unit that is meant where a label's figure has none: mostly the label's own, but on a plate in °C or bar that of the others.</summary>
 internal sealed class PlateUnits
 {
+    /// <summary>What one of each unit is written as, by its spellings.</summary>
+    private static readonly KnownReadings WrittenUnits = new();
+
     private readonly PlateText plate;
     private readonly FigureReach reach;
     private readonly Dictionary<string, string> meant = [];
     private readonly HashSet<Field> untold = [];
 
     /// <summary>Looks at the units of a plate's labelled figures.</summary>
-    public PlateUnits(PlateText plate, Lexicon lexicon)
+    public PlateUnits(PlateText plate, Lexicon lexicon, FigureReach reach)
     {
-        (this.plate, reach) = (plate, new(plate, lexicon));
+        (this.plate, this.reach) = (plate, reach);
         foreach (var (scale, fields) in lexicon.UnlessOthers)
         {
             var given = Given(plate, lexicon, reach, fields);
@@ -41,9 +44,12 @@ internal sealed class PlateUnits
     /// <summary>Whether a figure without a unit has one in brackets behind it that tells another unit than is meant, the °C of OPENS 13 (55 F): then the plate's others may have either.</summary>
     private static bool HasOthersInBrackets(PlateText plate, Lexicon lexicon, FigureReach reach, IReadOnlyList<Field> fields, string unit)
     {
-        var (labelled, repeated) = (Labelled(plate, lexicon, fields), new RepeatedFigures(plate, reach));
+        var repeated = new RepeatedFigures(plate, reach);
+        if (!repeated.HasBrackets) return false;
+        var labelled = Labelled(plate, lexicon, fields);
         return Enumerable.Range(0, plate.Count).Where(at => !plate.RunsOn(at)).Any(at => reach.Ends(at).Exists(end =>
         {
+            if (!repeated.OpensBracket(end)) return false;
             var closed = fields.Select(field => (Field: field, End: repeated.InBrackets(field, end))).Where(one => one.End is { } behind && ((labelled[at] && plate.SameLine(at)) || labelled[behind])).ToList();
             return closed.Exists(one => repeated.MayRepeat(one.Field, at, end, one.End!.Value)) && !closed.Exists(one => repeated.RepeatsIn(one.Field, unit, at, end, one.End!.Value));
         }));
@@ -55,8 +61,10 @@ internal sealed class PlateUnits
         var labelled = new bool[plate.Count + 1];
         for (var at = 0; at < plate.Count; at++)
         {
-            if (plate.RunsOn(at)) continue;
-            foreach (var match in lexicon.Tree.At(plate, at).Where(match => match.Node.Labels.Exists(label => fields.Contains(label.Field)))) (labelled[at], labelled[match.End]) = (true, true);
+            foreach (var (end, node) in plate.Words[at])
+            {
+                if (node.Labels.Exists(label => fields.Contains(label.Field))) (labelled[at], labelled[end]) = (true, true);
+            }
         }
 
         return labelled;
@@ -85,5 +93,10 @@ internal sealed class PlateUnits
     /// <summary>Whether two spellings are one unit: F and °F.</summary>
     public static bool AreOne(Field field, string one, string other) => Written(field, one) is { } text && text == Written(field, other);
 
-    private static string? Written(Field field, string unit) => field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null;
+    private static string? Written(Field field, string unit)
+    {
+        var known = WrittenUnits.Of(field, unit: null);
+        if (known.TryGetValue(unit, out var written)) return written;
+        return WrittenUnits.Keep(known, unit, field.Form.ReadAny($"1 {unit}") is { IsRead: true } value ? field.Form.WriteAny(value.Value, Units.AsGiven) : null);
+    }
 }

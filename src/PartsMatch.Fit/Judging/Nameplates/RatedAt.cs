@@ -92,7 +92,7 @@ internal sealed class RatedAt(PlateText plate, Lexicon lexicon, ValueReader read
         return [.. text.Split(field.Form.TakesFractions ? " / " : "/").Select(figure => figure.EndsWith(unit, StringComparison.Ordinal) ? figure : $"{figure}{unit}")];
     }
 
-    private bool StandsBehind(Placement volts) => lexicon.Tree.At(plate, volts.From).Exists(match => match.Node.Labels.Exists(label => label.Label.BareBehind.Count > 0));
+    private bool StandsBehind(Placement volts) => plate.AllWords[volts.From].Exists(match => match.Node.Labels.Exists(label => label.Label.BareBehind.Count > 0));
 
     private bool IsVolts(Placement one) => one.Values is [{ } value] && value.Field == at;
 

@@ -14,14 +14,23 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     /// <summary>No plate rounds by more, however few digits it has: 0.4 for 0.44, but not 1 for 0.75; practice.</summary>
     private const double MostOfDigit = 0.125;
 
+    private bool? hasBrackets;
+
     /// <summary>Adds to the placements those that are longer by such a figure.</summary>
-    public void AddTo(List<Placement> placements) =>
-        placements.AddRange(placements.FindAll(one => one is { Stands: not LabelStands.Nowhere, Values.Count: > 0 }).Select(Extended).OfType<Placement>().ToList());
+    public void AddTo(List<Placement> placements)
+    {
+        var count = placements.Count;
+        for (var at = 0; at < count; at++)
+        {
+            if (placements[at] is { Stands: not LabelStands.Nowhere, Values.Count: > 0 } one && Extended(one) is { } longer) placements.Add(longer);
+        }
+    }
 
     private Placement? Extended(Placement one)
     {
         var field = one.Values[0].Field;
-        foreach (var figure in Enumerable.Range(one.From, one.To - one.From))
+        if (!Follows(one.To)) return null;
+        for (var figure = one.From; figure < one.To; figure++)
         {
             if (End(field, figure, one.To) is { } end) return one.Until(end);
         }
@@ -30,11 +39,34 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     }
 
     /// <summary>Whether a figure, with its unit, repeats the one right before it.</summary>
-    public bool Repeats(Field field, int from, int to) => Enumerable.Range(0, from).Any(figure => End(field, figure, from) == to);
+    public bool Repeats(Field field, int from, int to)
+    {
+        if (!Follows(from)) return false;
+        foreach (var (figure, _) in reach.FiguresBefore(from))
+        {
+            if (End(field, figure, from) == to) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>The end of a figure in brackets of its own, 13 C of 55 (13 C), that begins with a token; null when none does.</summary>
-    public int? InBrackets(Field field, int at) =>
-        plate.Is(at, TokenKind.Number) && plate.SameLine(at) && plate.Gap(at).TrimEnd(" +").Trim() is "(" or "[" ? reach.Ends(at).Select(end => reach.UnitEnd(field, end)).FirstOrDefault(end => end is { } behind && plate.Behind(behind) is [')' or ']', ..]) : null;
+    public int? InBrackets(Field field, int at)
+    {
+        if (!OpensBracket(at)) return null;
+        foreach (var end in reach.Ends(at))
+        {
+            if (reach.UnitEnd(field, end) is { } behind && plate.Behind(behind) is [')' or ']', ..]) return behind;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether the plate has any such brackets.</summary>
+    public bool HasBrackets => hasBrackets ??= Enumerable.Range(0, plate.Count).Any(OpensBracket);
+
+    /// <summary>Whether a bracket stands before a figure.</summary>
+    public bool OpensBracket(int at) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && plate.Gap(at).TrimEnd(" +").Trim() is "(" or "[";
 
     /// <summary>Whether a figure in brackets comes to what the one before it, that has no unit, may be in some unit.</summary>
     public bool MayRepeat(Field field, int bare, int from, int to) =>
@@ -54,12 +86,29 @@ internal sealed class RepeatedFigures(PlateText plate, FigureReach reach)
     /// <summary>The end of a figure that repeats the one before it, from one token to before another; null when none does.</summary>
     private int? End(Field field, int from, int to)
     {
-        if (to >= plate.Count || !plate.Is(to, TokenKind.Number) || !plate.SameLine(to) || plate.Gap(to).Trim() is not ("" or "(" or "/" or "[" or "=") || UnitAt(field, from, to) is not { } unit) return null;
-        return reach.Ends(to).Select(end => reach.UnitEnd(field, end)).FirstOrDefault(end => end is { } behind && UnitAt(field, to, behind) is { } other && !PlateUnits.AreOne(field, unit, other) && AreEqual(field, StepsOf(field, plate.Slice(from, to)), plate.Slice(to, behind).ToString()));
+        if (UnitAt(field, from, to) is not { } unit) return null;
+        foreach (var end in reach.Ends(to))
+        {
+            if (reach.UnitEnd(field, end) is { } behind && UnitAt(field, to, behind) is { } other && !PlateUnits.AreOne(field, unit, other) && AreEqual(field, StepsOf(field, plate.Slice(from, to)), plate.Slice(to, behind).ToString())) return behind;
+        }
+
+        return null;
     }
 
+    /// <summary>Whether a figure stands where one may that repeats the one before it.</summary>
+    private bool Follows(int at) => plate.Is(at, TokenKind.Number) && plate.SameLine(at) && plate.Gap(at).Trim() is "" or "(" or "/" or "[" or "=";
+
     /// <summary>The unit of a figure from one token to before another; null where it has none.</summary>
-    public string? UnitAt(Field field, int from, int to) => reach.Ends(from).FindLast(end => reach.UnitEnd(field, end) == to) is > 0 and var end ? plate.Slice(end, to).ToString() : null;
+    public string? UnitAt(Field field, int from, int to)
+    {
+        var ends = reach.Ends(from);
+        for (var last = ends.Count - 1; last >= 0; last--)
+        {
+            if (reach.UnitEnd(field, ends[last]) == to) return plate.Slice(ends[last], to).ToString();
+        }
+
+        return null;
+    }
 
     /// <summary>Whether a figure comes to what another one is, within the digits that it has.</summary>
     private static bool AreEqual(Field field, IReadOnlyList<double> one, string figure)

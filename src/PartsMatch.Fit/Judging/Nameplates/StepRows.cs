@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads several figures behind each name of a step: HI 1/3 HP 1075 RPM LO 1/6 HP 825 RPM. What stands at the same place belongs to the same field, and no figure is its value without the others.</summary>
-internal sealed class StepRows(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader)
+internal sealed class StepRows(PlateText plate, Lexicon lexicon, ValueReader reader)
 {
     /// <summary>No motor has more speeds.</summary>
     private const int MostSteps = 8;
@@ -19,7 +19,9 @@ internal sealed class StepRows(PlateText plate, Lexicon lexicon, List<Match>[] m
         for (var at = 0; at < plate.Count; at++)
         {
             if (Step(at) is null) continue;
-            foreach (var placement in new[] { Read(at, labelsBefore: false), Read(at, labelsBefore: true) }.OfType<Placement>().DistinctBy(placement => (placement.To, placement.Says))) yield return placement;
+            var (behind, before) = (Read(at, labelsBefore: false), Read(at, labelsBefore: true));
+            if (behind is not null) yield return behind;
+            if (before is not null && !(behind?.To == before.To && behind.SaysAs(before))) yield return before;
         }
     }
 
@@ -76,7 +78,7 @@ internal sealed class StepRows(PlateText plate, Lexicon lexicon, List<Match>[] m
         return isRow ? new(step.Node.Step!.Value, at, parts) : null;
     }
 
-    private Match? Step(int at) => Match.Longest(matches, at, node => node.Step is not null);
+    private Match? Step(int at) => plate.Words.Longest(at, node => node.Step is not null);
 
-    private Match? Label(int at) => at < plate.Count && plate.SameLine(at) ? Match.Longest(matches, at, node => node.Labels.Count > 0) : null;
+    private Match? Label(int at) => at < plate.Count && plate.SameLine(at) ? plate.Words.Longest(at, node => node.Labels.Count > 0) : null;
 }

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Reads figures that stand behind the names of steps: HI 1075 LO 825 RPM, HP HIGH 1/3 LOW 1/6. Neither figure is the field's value without the other.</summary>
-internal sealed class StepSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader)
+internal sealed class StepSearch(PlateText plate, Lexicon lexicon, ValueReader reader)
 {
     /// <summary>No motor has more speeds.</summary>
     private const int MostSteps = 8;
@@ -21,9 +21,9 @@ internal sealed class StepSearch(PlateText plate, Lexicon lexicon, List<Match>[]
                 }
             }
 
-            foreach (var label in Labels(at))
+            foreach (var label in plate.Words[at])
             {
-                if (Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
+                if (label.Node.Labels.Count == 0 || Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
                 foreach (var placement in Read(label, behind, at, behind.To, LabelStands.Before)) yield return placement;
             }
         }
@@ -57,7 +57,7 @@ internal sealed class StepSearch(PlateText plate, Lexicon lexicon, List<Match>[]
         return figures.Count > 1 ? new(at, string.Join(" / ", figures.Values)) : null;
     }
 
-    private Match? Step(int at) => Match.Longest(matches, at, node => node.Step is not null);
+    private Match? Step(int at) => plate.Words.Longest(at, node => node.Step is not null);
 
-    private IEnumerable<Match> Labels(int at) => at >= plate.Count ? [] : matches[at].Where(match => match.Node.Labels.Count > 0);
+    private IEnumerable<Match> Labels(int at) => at >= plate.Count ? [] : plate.Words[at].Where(match => match.Node.Labels.Count > 0);
 }

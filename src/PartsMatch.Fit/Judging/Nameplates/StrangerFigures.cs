@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds figures that look like those of a field and are another's: START CAP 88-108 MFD 110 V is no run capacitor, and its volts are not the motor's. They are left over as a whole.</summary>
-internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, List<Match>[] matches, FigureReach reach)
+internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, FigureReach reach)
 {
     /// <summary>All such stretches, without values.</summary>
     public IEnumerable<Placement> All()
@@ -10,26 +10,28 @@ internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, List<Mat
         for (var from = 0; from < plate.Count; from++)
         {
             if (plate.RunsOn(from)) continue;
-            foreach (var (end, word) in Words(from))
+            foreach (var (end, node) in plate.Words[from])
             {
+                if (node.AlikeTo is not { } word) continue;
                 foreach (var to in Ends(end, word.Field).Where(to => Gaps.FromLabel(plate, from, end, to) is not null)) yield return Stranger(from, to, 0);
             }
 
             foreach (var field in lexicon.Alike)
             {
+                if (!plate.Is(reach.UnitEnd(field, from) ?? from, TokenKind.Number)) continue;
                 foreach (var to in Ends(from, field))
                 {
                     if (IsSpan(from, field)) yield return Stranger(from, to, 0);
-                    if (to == plate.Count) continue;
-                    foreach (var (end, word) in Words(to).Where(word => word.Word.Field == field && Gaps.ToLabel(plate, from, to, word.End) is not null)) yield return Stranger(from, end, word.Label.OnEitherSide ? 0 : Cover.MoreThanPlacement);
+                    foreach (var (end, node) in plate.Words[to])
+                    {
+                        if (node.AlikeTo is { } word && word.Field == field && Gaps.ToLabel(plate, from, to, end) is not null) yield return Stranger(from, end, word.Label.OnEitherSide ? 0 : Cover.MoreThanPlacement);
+                    }
                 }
             }
         }
     }
 
     private static Placement Stranger(int from, int to, int cost) => new(from, to, LabelStands.Nowhere, cost);
-
-    private IEnumerable<(int End, LabelEntry Word)> Words(int at) => matches[at].Where(match => match.Node.AlikeTo is not null).Select(match => (match.End, match.Node.AlikeTo!));
 
     /// <summary>Where figures with their unit before or behind them end, 88-108 MFD or MFD 88-108, without their second figure and with it.</summary>
     private IEnumerable<int> Ends(int from, Field field)

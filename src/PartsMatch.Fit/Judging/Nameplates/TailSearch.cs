@@ -11,7 +11,7 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
     /// <summary>Of a figure such as 370/440.</summary>
     private const int LongestFigure = 12;
 
-    private sealed record Tail(int From, int To, string Figure, TailUnit Unit);
+    private sealed record Tail(int From, int To, Stretch Figure, TailUnit Unit);
 
     /// <summary>How a second figure is known.</summary>
     private enum TailUnit
@@ -26,40 +26,39 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
         None,
     }
 
-    /// <summary>The placements, and those that are longer by a second figure.</summary>
-    public IReadOnlyList<Placement> Extend(IReadOnlyList<Placement> simple)
+    /// <summary>Adds to the placements those that are longer by a second figure.</summary>
+    public void AddTo(List<Placement> simple)
     {
-        if (lexicon.Tails.Count == 0) return simple;
-        var tails = Enumerable.Range(0, plate.Count).SelectMany(Tails).ToList();
+        var mains = simple.FindAll(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field));
+        if (mains.Count == 0) return;
+        var tails = new List<Tail>();
+        for (var at = 0; at < plate.Count; at++) AddTails(at, tails);
         var byFrom = tails.ToLookup(tail => tail.From);
         var byTo = tails.Where(tail => tail.Unit == TailUnit.Written).ToLookup(tail => tail.To);
-        var joined = new List<Placement>();
-        foreach (var placement in simple.Where(placement => placement.Values is [{ } value] && lexicon.Tails.ContainsKey(value.Field)))
+        foreach (var placement in mains)
         {
-            joined.AddRange(byFrom[placement.To].Where(tail => MayJoin(tail.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
-            joined.AddRange(byTo[placement.From].Where(_ => MayJoin(placement.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
+            simple.AddRange(byFrom[placement.To].Where(tail => MayJoin(tail.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
+            simple.AddRange(byTo[placement.From].Where(_ => MayJoin(placement.From)).Select(tail => Join(placement, tail)).OfType<Placement>());
         }
-
-        return [.. simple, .. joined];
     }
 
     private bool MayJoin(int at) => plate.SameLine(at) && Gaps.BetweenHalves(plate.Gap(at));
 
     /// <summary>370 VAC, VAC 370, 370/440 VAC, and a bare 370.</summary>
-    private IEnumerable<Tail> Tails(int at)
+    private void AddTails(int at, List<Tail> tails)
     {
         if (plate.Is(at, TokenKind.Number))
         {
             foreach (var to in reach.Ends(at))
             {
-                var figure = plate.Slice(at, to).ToString();
-                if (reach.UnitEnd(lexicon.TailUnits, to) is { } end) yield return new(at, end, figure, TailUnit.Written);
-                else yield return new(at, to, figure, plate.Gap(at).IndexOfAny('/', '@') >= 0 ? TailUnit.Sign : TailUnit.None);
+                var figure = new Stretch(at, to);
+                if (reach.UnitEnd(lexicon.TailUnits, to) is { } end) tails.Add(new(at, end, figure, TailUnit.Written));
+                else tails.Add(new(at, to, figure, plate.Gap(at).IndexOfAny('/', '@') >= 0 ? TailUnit.Sign : TailUnit.None));
             }
         }
         else if (reach.UnitEnd(lexicon.TailUnits, at) is { } end && plate.Is(end, TokenKind.Number) && Gaps.FromLabel(plate, at, end, end + 1) == 0)
         {
-            foreach (var to in reach.Ends(end)) yield return new(at, to, plate.Slice(end, to).ToString(), TailUnit.Written);
+            foreach (var to in reach.Ends(end)) tails.Add(new(at, to, new(end, to), TailUnit.Written));
         }
     }
 
@@ -67,12 +66,13 @@ internal sealed class TailSearch(PlateText plate, Lexicon lexicon, ValueReader r
     {
         var value = main.Values[0];
         var tail = lexicon.Tails[value.Field];
-        if (!Holds(tail, second) || reader.Read(value.Field, $"{value.Text} {second.Figure} {tail.Units[0]}", null) is not { } text) return null;
+        var figure = plate.Slice(second.Figure.From, second.Figure.To).ToString();
+        if (!Holds(tail, figure, second.Unit) || reader.Read(value.Field, $"{value.Text} {figure} {tail.Units[0]}", null) is not { } text) return null;
         var (from, to) = (Math.Min(main.From, second.From), Math.Max(main.To, second.To));
         return new(from, to, main.Stands, main.Cost - Favour, new PlacedValue(value.Field, text, new Stretch(from, to))) { Main = main };
     }
 
-    private static bool Holds(PlateTail tail, Tail second) => second.Figure.Length <= LongestFigure && second.Figure.Split('/').All(part =>
+    private static bool Holds(PlateTail tail, string figures, TailUnit unit) => figures.Length <= LongestFigure && figures.Split('/').All(part =>
         double.TryParse(part.AsSpan().Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-        && Quantities.Within.Span(figure, tail.Least, tail.Most) && (second.Unit != TailUnit.None || tail.Usual.Contains(figure)));
+        && Quantities.Within.Span(figure, tail.Least, tail.Most) && (unit != TailUnit.None || tail.Usual.Contains(figure)));
 }

@@ -25,7 +25,7 @@ internal enum TokenKind
 /// <param name="Length">How many characters it has.</param>
 /// <param name="Line">The line it stands on, from 0.</param>
 /// <param name="Chunk">The chunk it belongs to, from 0: tokens with neither space nor divider between them, as in 1/20HP.</param>
-internal sealed record Token(TokenKind Kind, int From, int Length, int Line, int Chunk)
+internal readonly record struct Token(TokenKind Kind, int From, int Length, int Line, int Chunk)
 {
     /// <summary>The index behind its last character.</summary>
     public int End => From + Length;

@@ -26,6 +26,10 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
                 parted = true;
                 at++;
             }
+            else if (char.IsLetter(here))
+            {
+                Add(TokenKind.Word, WordEnd());
+            }
             else if (Holes.End(text, at, lexicon) is { } hole)
             {
                 parted = true;
@@ -45,11 +49,9 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
             {
                 Add(TokenKind.Number, NumberEnd());
             }
-            else if (char.IsLetter(here) || char.IsDigit(here))
+            else if (char.IsDigit(here))
             {
-                var end = at + 1;
-                while (end < text.Length && (char.IsLetter(text[end]) || (char.IsDigit(text[end]) && !char.IsAsciiDigit(text[end])))) end++;
-                Add(TokenKind.Word, end);
+                Add(TokenKind.Word, WordEnd());
             }
             else
             {
@@ -163,6 +165,13 @@ internal sealed class TokenScan(string text, Lexicon lexicon)
         if (index < text.Length && !char.IsWhiteSpace(text[index])) return false;
         while (index < text.Length && char.IsWhiteSpace(text[index])) index++;
         return !Characters.IsFigure(At(index)) && At(index) != '.';
+    }
+
+    private int WordEnd()
+    {
+        var end = at + 1;
+        while (end < text.Length && (char.IsLetter(text[end]) || (char.IsDigit(text[end]) && !char.IsAsciiDigit(text[end])))) end++;
+        return end;
     }
 
     private int NumberEnd()

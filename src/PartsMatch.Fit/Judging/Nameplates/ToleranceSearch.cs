@@ -10,10 +10,17 @@ internal sealed class ToleranceSearch(PlateText plate, Lexicon lexicon, ValueRea
     public Placement Within(Placement placement)
     {
         if (placement.Values is not [var first, ..] || first.Field == lexicon.Tolerance) return placement;
-        var inside = Enumerable.Range(placement.From, placement.To - placement.From).Where(IsShare).ToList();
-        if (inside.Count == 0) return placement;
-        return placement with { Values = [.. placement.Values.Select(value => value with { Where = [.. value.Where.SelectMany(stretch => Without(stretch, inside))] }), .. inside.Select(Value).OfType<PlacedValue>()] };
+        List<int>? inside = null;
+        for (var at = placement.From; at < placement.To; at++)
+        {
+            if (IsShare(at)) (inside ??= []).Add(at);
+        }
+
+        return inside is null ? placement : Without(placement, inside);
     }
+
+    private Placement Without(Placement placement, List<int> inside) =>
+        placement with { Values = [.. placement.Values.Select(value => value with { Where = [.. value.Where.SelectMany(stretch => Without(stretch, inside))] }), .. inside.Select(Value).OfType<PlacedValue>()] };
 
     private bool IsShare(int at) => plate.Is(at, TokenKind.Tolerance) && plate.Slice(at, at + 1)[^1] == '%';
 

@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds two fields whose figures stand in turns, each with its unit: COIL 120 V 60 HZ 110 V 50 HZ is one coil for two frequencies, 208 V 60 HZ 240 V 60 HZ one for a span of volts.</summary>
-internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach)
+internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach)
 {
     /// <summary>Volts of one coil lie no farther apart than its frequencies do, 60 to 50, with slack (practice): 24 V 60 HZ 240 V 50 HZ are those of a coil and of contacts.</summary>
     private const double Widest = 1.25;
@@ -101,13 +101,13 @@ internal sealed class TurnSearch(PlateText plate, Lexicon lexicon, List<Match>[]
     private IEnumerable<(int From, int To, LabelStands Stands, int Cost)> Labelled(Field field, int from, int to, bool needsLabel)
     {
         if (!needsLabel && lexicon.ByUnit.Contains(field)) yield return (from, to, LabelStands.Nowhere, 0);
-        for (var at = 0; at < from; at++)
+        foreach (var (at, label) in plate.Words.Ending(from))
         {
-            if (matches[at].Exists(label => label.End == from && Announces(label, field)) && Gaps.FromLabel(plate, at, from, to) is { } cost) yield return (at, to, LabelStands.Before, cost);
+            if (Announces(label, field) && Gaps.FromLabel(plate, at, from, to) is { } cost) yield return (at, to, LabelStands.Before, cost);
         }
 
         if (to == plate.Count) yield break;
-        foreach (var label in matches[to].Where(label => Announces(label, field)))
+        foreach (var label in plate.Words[to].Where(label => Announces(label, field)))
         {
             if (Gaps.ToLabel(plate, from, to, label.End) is { } cost) yield return (from, label.End, LabelStands.Behind, cost);
         }

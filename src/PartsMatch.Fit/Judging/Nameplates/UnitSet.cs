@@ -1,22 +1,19 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Spellings of units, in any case of letters.</summary>
-internal sealed class UnitSet
+internal sealed class UnitSet(IEnumerable<string> spellings)
 {
-    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> spellings;
-    private readonly int longest;
+    private readonly HashSet<string> all = new(spellings, StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Keeps spellings.</summary>
-    public UnitSet(IEnumerable<string> spellings)
-    {
-        var set = new HashSet<string>(spellings, StringComparer.OrdinalIgnoreCase);
-        longest = set.Select(spelling => spelling.Length).DefaultIfEmpty(0).Max();
-        this.spellings = set.GetAlternateLookup<ReadOnlySpan<char>>();
-    }
+    /// <summary>The spellings.</summary>
+    public IReadOnlyCollection<string> Spellings => all;
 
     /// <summary>Whether there is none.</summary>
-    public bool IsEmpty => longest == 0;
+    public bool IsEmpty => all.Count == 0;
 
     /// <summary>Whether a text spells one.</summary>
-    public bool Contains(ReadOnlySpan<char> text) => text.Length <= longest && spellings.Contains(text);
+    public bool Contains(string text) => all.Contains(text);
+
+    /// <summary>Whether it has the same spellings as another.</summary>
+    public bool IsLike(UnitSet other) => all.SetEquals(other.all);
 }

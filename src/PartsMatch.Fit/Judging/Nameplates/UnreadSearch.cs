@@ -1,7 +1,7 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds labels with figures that cannot be read with them: HP 1/0, RPM 1e999, RPM 107_. They are complained of, and show which figure is not another label's.</summary>
-internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, ValueSearch values, FigureReach reach)
+internal sealed class UnreadSearch(PlateText plate, ValueSearch values, FigureReach reach)
 {
     /// <summary>What such a pair is worth: more than the habit of a plate, far less than anything read.</summary>
     private const int Worth = 2;
@@ -29,12 +29,27 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, Value
     /// <summary>HP 1/0, HP1/0: the label, and what is left of its chunk or the whole next one; or a figure with the unit of something else, which keeps its label from the figure before it.</summary>
     private Placement? Before(int from)
     {
-        // AT announces nothing by itself, ODF nothing behind it, and of HP CUT-OUT [burnt] only the last words do.
-        var label = matches[from].LastOrDefault(match => match.Node.Labels.Exists(one => one.Label.BareBehind.Count == 0 && !one.Label.OnlyBehind && match.LastLabels(matches, from).All(last => last.Label.Field != one.Field)));
+        Match label = default;
+        foreach (var word in plate.Words[from])
+        {
+            if (Announces(from, word)) label = word;
+        }
+
         if (label.Node is null || !IsFigure(label.End) || !plate.SameLine(label.End)) return null;
         var to = plate.ChunkEnd(label.End);
         if (label.Node.Labels[0] is var first && !IsUnit(from, label.End, first.Field) && values.OthersEnd(label.End, first) is { } unit && Gaps.FromLabel(plate, from, label.End, unit) is 0) return new(from, unit, LabelStands.Before, LessThanRead) { Unread = new(first, new(label.End, unit)) };
         return Gaps.FromLabel(plate, from, label.End, to) is null ? null : Pair(label, new(label.End, to), from, to, LabelStands.Before);
+    }
+
+    /// <summary>AT announces nothing by itself, ODF nothing behind it, and of HP CUT-OUT [burnt] only the last words do.</summary>
+    private bool Announces(int from, Match word)
+    {
+        foreach (var one in word.Node.Labels)
+        {
+            if (one.Label.BareBehind.Count == 0 && !one.Label.OnlyBehind && !plate.Words.EndsInLabel(from, word, one.Field)) return true;
+        }
+
+        return false;
     }
 
     /// <summary>2 TON -40/+10 F: whether a label is the unit of the figure before it.</summary>
@@ -46,12 +61,14 @@ internal sealed class UnreadSearch(PlateText plate, List<Match>[] matches, Value
         var end = plate.ChunkEnd(from);
         for (var at = from + 1; at < end; at++)
         {
-            var last = matches[at].LastOrDefault(match => IsBehind(match) && match.End == end);
-            if (last.Node is not null) return Pair(last, new(from, at), from, end, LabelStands.Behind);
+            foreach (var last in plate.Words[at])
+            {
+                if (last.End == end && IsBehind(last)) return Pair(last, new(from, at), from, end, LabelStands.Behind);
+            }
         }
 
         if (end == plate.Count || !plate.SameLine(end)) return null;
-        var label = matches[end].LastOrDefault(IsBehind);
+        var label = plate.Words[end].FindLast(IsBehind);
         if (label.Node is null || (label.End < plate.Count && !plate.BeginsChunk(label.End)) || Gaps.ToLabel(plate, from, end, label.End) is null) return null;
         return Pair(label, new(from, end), from, label.End, LabelStands.Behind);
     }

@@ -10,8 +10,8 @@ internal static class UntoldSettings
     /// <param name="all">All placements that there are.</param>
     public static Choice TakenBack(Lexicon lexicon, Choice choice, IReadOnlyList<Placement> all)
     {
-        var settings = lexicon.UnlessOthers.Values.SelectMany(fields => fields).ToHashSet();
-        var behind = choice.Certain.Where(one => one is { Stands: LabelStands.Behind, Values.Count: > 0 } && settings.Contains(one.Values[0].Field)).ToList();
+        if (lexicon.Settings.Count == 0) return choice;
+        var behind = choice.Certain.Where(one => one is { Stands: LabelStands.Behind, Values.Count: > 0 } && lexicon.Settings.Contains(one.Values[0].Field)).ToList();
         if (behind is not [var untold]) return choice;
         var own = all.FirstOrDefault(one =>
             one is { Stands: LabelStands.Before, Cost: 0, Values.Count: > 0 } && one.Values[0].Field == untold.Values[0].Field

@@ -1,12 +1,10 @@
 namespace PartsMatch.Fit.Judging.Nameplates;
 
-/// <summary>Reads values by the fields' forms, within what plates of the family print; remembers what it read, for the same few characters are tried again and again.</summary>
+/// <summary>Reads values by the fields' forms, within what plates of the family print.</summary>
 internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
 {
     /// <summary>No figure with its unit is longer; longer ones are not tried.</summary>
     private const int LongestValue = 60;
-
-    private readonly Dictionary<(Field Field, string? Unit), Dictionary<string, string?>.AlternateLookup<ReadOnlySpan<char>>> known = [];
 
     /// <summary>A value as its form writes it; null when the text is none.</summary>
     /// <param name="field">The field.</param>
@@ -16,9 +14,9 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
     {
         if (text.Length > LongestValue) return null;
         unit = units.Meant(unit);
-        if (!known.TryGetValue((field, unit), out var readings)) known.Add((field, unit), readings = new Dictionary<string, string?>().GetAlternateLookup<ReadOnlySpan<char>>());
+        var readings = lexicon.Readings.Of(field, unit);
         if (readings.TryGetValue(text, out var reading)) return reading;
-        return readings[text] = Plain(field, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit);
+        return lexicon.Readings.Keep(readings, text, Plain(field, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit));
     }
 
     private string? Plain(Field field, ReadOnlySpan<char> text) => FigureText.For(field.Form.TakesFractions, lexicon.Tolerance is { } tolerance && tolerance != field ? Tolerances.WithoutShares(text.ToString(), lexicon.AnnouncesTolerance) : text);

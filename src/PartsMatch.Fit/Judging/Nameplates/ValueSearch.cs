@@ -15,16 +15,18 @@ internal readonly record struct Found(int To, string Text, SecondFigure? Second 
 
 /// <summary>Finds the values of a given field that begin with a given token.</summary>
 /// <remarks>Plain loops into lists: a plate of 4,000 characters is asked some ten thousand times.</remarks>
-internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[] matches, ValueReader reader, FigureReach reach, RepeatedFigures repeated)
+internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, ValueReader reader, FigureReach reach, RepeatedFigures repeated)
 {
     /// <summary>Letters behind a frame's number that do not touch it: FR 56 C.</summary>
     private const int LongestSuffix = 2;
 
+    private static readonly List<Found> None = [];
+
     /// <summary>All values of a label's field that begin with a token.</summary>
     public List<Found> At(int from, LabelEntry label)
     {
+        if (from >= plate.Count) return None;
         var found = new List<Found>();
-        if (from >= plate.Count) return found;
         if (label.Field.Form.ValueType == typeof(string))
         {
             AddWording(from, label.Field, found);
@@ -39,7 +41,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
     private void AddWords(int from, Field field, List<Found> found)
     {
-        foreach (var match in matches[from])
+        foreach (var match in plate.Words[from])
         {
             foreach (var word in match.Node.Words)
             {
@@ -49,7 +51,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     }
 
     /// <summary>The NC of AUX CONTACTS NC, of which CONTACTS is no label by itself.</summary>
-    private bool IsOthers(int from, WordEntry word) => word.NeverBeside is { } other && Match.Ending(matches, from).Exists(before => before.Word.Announces(other));
+    private bool IsOthers(int from, WordEntry word) => word.NeverBeside is { } other && plate.Words.Ending(from).Exists(before => before.Word.Announces(other));
 
     /// <summary>FR S56C: a letter that touches the figure.</summary>
     private void AddPrefixed(int from, Field field, List<Found> found)
@@ -98,14 +100,14 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     /// <summary>HP 1/2 KW 0.37: whether what stands behind a figure is a unit of another one's that is announced as this one is by its own.</summary>
     private bool IsNextLabel(int end, int? behind, LabelEntry label) =>
         behind is { } unit && !PlateUnits.AreOne(label.Field, label.Unit!, plate.Slice(end, unit).ToString())
-        && matches[end].Exists(match => match.End == unit && match.Node.Labels.Exists(next => next.Field == label.Field && next.Label == label.Label && At(unit, next).Count > 0));
+        && plate.Words[end].Exists(match => match.End == unit && match.Node.Labels.Exists(next => next.Field == label.Field && next.Label == label.Label && At(unit, next).Count > 0));
 
     /// <summary>115 V / 230 V, 20 F TO 80 F: where a second figure ends, with its unit, behind the unit of the first; null when none stands there.</summary>
     private int? SecondEnd(int unit, Field field)
     {
         var next = plate.IsWord(unit, "to") && plate.Is(unit + 1, TokenKind.Number) && plate.SameLine(unit) && plate.SameLine(unit + 1) ? unit + 1 : unit;
         if (!plate.Is(next, TokenKind.Number) || !(next > unit || Gaps.JoinsFigures(Gaps.WithoutStop(plate.Gap(unit))))) return null;
-        return reach.Ends(next).Select(last => reach.UnitEnd(field, last)).FirstOrDefault(last => last is not null) ?? next + 1;
+        return reach.FirstUnit(next, field) ?? next + 1;
     }
 
     /// <summary>100-225 PSI, -40 F TO 50 F: the two ends of a span, each of its own field; the lower stands first, and one unit is meant for both.</summary>
@@ -140,11 +142,21 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
 
     /// <summary>Whether a figure has a unit that is no label's and not the field's: MOP 35 PSI is no 35 °F, nor is CUT-IN 30 PSI on a thermostat, that has no pressures; but the HP of CUT-OUT 400 HP CONTROL begins a word.</summary>
     private bool HasOthersUnit(int end, LabelEntry label) =>
-        label.Unit is not null && end < plate.Count && plate.SameLine(end) && matches[end].TrueForAll(match => match.Node.Labels.Count == 0 && (match.Node.Free.Count == 0 || match.End == end + 1)) && reach.UnitEnd(label.Field, end) is null && (reach.IsUnitOfAny(end) || reach.UnitEnd(Lexicon.UnitsOfAny, end) is not null);
+        label.Unit is not null && end < plate.Count && plate.SameLine(end) && (reach.IsUnitOfAny(end) || reach.UnitEnd(lexicon.UnitsOfAny, end) is not null) && reach.UnitEnd(label.Field, end) is null && !BeginsWord(end);
+
+    private bool BeginsWord(int at) => plate.Words[at].Exists(match => match.Node.Labels.Count > 0 || (match.Node.Free.Count > 0 && match.End > at + 1));
 
     /// <summary>The token behind a figure that has the unit of a setting of another kind at a label, the 30 PSI of CUT-IN 30 PSI on a thermostat; null when none does.</summary>
-    public int? OthersEnd(int at, LabelEntry label) =>
-        reach.Ends(at).FindAll(end => HasOthersUnit(end, label)).Select(end => reach.UnitEnd(Lexicon.UnitsOfAny, end)).LastOrDefault(end => end is not null);
+    public int? OthersEnd(int at, LabelEntry label)
+    {
+        int? last = null;
+        foreach (var end in reach.Ends(at))
+        {
+            if (HasOthersUnit(end, label)) last = reach.UnitEnd(lexicon.UnitsOfAny, end) ?? last;
+        }
+
+        return last;
+    }
 
     /// <summary>Where a figure ends with what belongs to it: 230 V, 48Y, FR 56 C, CAP 5/370 V; null when nothing does.</summary>
     private int? UnitEnd(int end, Field field)
@@ -152,7 +164,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
         if (reach.UnitEnd(field, end) is { } unit) return unit;
         if (lexicon.Tails.ContainsKey(field)) return reach.UnitEnd(lexicon.TailUnits, end);
         if (!lexicon.UnitsOf(field).IsEmpty || !plate.Is(end, TokenKind.Word) || !plate.SameLine(end)) return null;
-        return plate.Gap(end).IsEmpty || (plate.Tokens[end].Length <= LongestSuffix && matches[end].All(match => match.Node.Labels.Count == 0)) ? end + 1 : null;
+        return plate.Gap(end).IsEmpty || (plate.Tokens[end].Length <= LongestSuffix && plate.Words[end].All(match => match.Node.Labels.Count == 0)) ? end + 1 : null;
     }
 
     /// <summary>1/2 X 4, 3/8 ODF X 1/2 ODF: a figure of the label's field and one of another; a unit behind the second is meant for both, and the label that stands behind both may stand behind the first as well.</summary>
@@ -177,7 +189,7 @@ internal sealed class ValueSearch(PlateText plate, Lexicon lexicon, List<Match>[
     private int? ByBehind(int figureEnd, LabelEntry label)
     {
         if (plate.IsBy(figureEnd)) return figureEnd;
-        var own = label.Label.OnlyBehind ? Match.Longest(matches, figureEnd, word => word.Labels.Exists(one => one.Label == label.Label))?.End : null;
+        var own = label.Label.OnlyBehind ? plate.Words.Longest(figureEnd, word => word.Labels.Exists(one => one.Label == label.Label))?.End : null;
         return own is { } by && plate.IsBy(by) ? by : null;
     }
 

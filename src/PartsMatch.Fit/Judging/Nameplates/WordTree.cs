@@ -5,7 +5,16 @@ namespace PartsMatch.Fit.Judging.Nameplates;
 /// <param name="Field">Its field.</param>
 /// <param name="Unit">The unit of a figure at it that has none: the label's own, when it is a unit.</param>
 /// <param name="IsSymbol">Whether it is a unit's symbol, which is no abbreviation and has no stop: HP, A, KW.</param>
-internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, bool IsSymbol);
+internal sealed record LabelEntry(PlateLabel Label, Field Field, string? Unit, bool IsSymbol)
+{
+    /// <summary>What it is read past.</summary>
+    public IReadOnlyList<PassedKind> Past { get; init; } = [];
+}
+
+/// <summary>A kind of figure that a label is read past.</summary>
+/// <param name="Units">Its units.</param>
+/// <param name="Field">Its field; null where none of the family holds it.</param>
+internal sealed record PassedKind(UnitSet Units, Field? Field);
 
 /// <summary>A word that is a value.</summary>
 /// <param name="Field">Its field.</param>
@@ -34,8 +43,8 @@ internal sealed record MarkEntry(PlateMarks Marks, Field Field, bool IsFirst);
 /// <summary>Where a word of the vocabulary ends, or may go on.</summary>
 internal sealed class WordNode
 {
-    /// <summary>The nodes behind this one, by character.</summary>
-    public Dictionary<char, WordNode> Next { get; } = [];
+    private readonly List<WordNode> nodes = [];
+    private string characters = string.Empty;
 
     /// <summary>The characters before which the word may be parted here: THERM PROT, THERM-PROT, THERMPROT; but not the 2 of the terminal V2, though V AC may be.</summary>
     public HashSet<char> BehindGap { get; } = [];
@@ -70,6 +79,17 @@ internal sealed class WordNode
     /// <summary>The marks of connections that it is.</summary>
     public List<MarkEntry> Marks { get; } = [];
 
+    /// <summary>The node behind this one for a character; null when no word goes on with it.</summary>
+    public WordNode? Next(char character) => characters.IndexOf(character, StringComparison.Ordinal) is >= 0 and var at ? nodes[at] : null;
+
+    /// <summary>Lets words go on with a character.</summary>
+    public WordNode Add(char character)
+    {
+        characters += character;
+        nodes.Add(new());
+        return nodes[^1];
+    }
+
     /// <summary>Whether a word ends here.</summary>
     public bool Ends => IsStranger || IsNumbered || IsFiller || AlikeTo is not null || Step is not null || Labels.Count + Words.Count + Marks.Count > 0;
 }
@@ -79,37 +99,27 @@ internal sealed class WordNode
 /// <param name="Node">What it means.</param>
 internal readonly record struct Match(int End, WordNode Node)
 {
-    /// <summary>The shorter labels that a word that begins with a token ends in: CUT-OUT of HIGH PRESSURE CUT-OUT.</summary>
-    public IEnumerable<(int From, LabelEntry Label)> LastLabels(List<Match>[] matches, int from)
-    {
-        for (var at = from + 1; at < End; at++)
-        {
-            foreach (var match in matches[at])
-            {
-                foreach (var label in match.End == End ? match.Node.Labels : []) yield return (at, label);
-            }
-        }
-    }
-
-    /// <summary>The longest word of some kind that begins with a token; null when none does.</summary>
-    public static Match? Longest(List<Match>[] matches, int at, Func<WordNode, bool> isOfKind)
-    {
-        for (var last = at < matches.Length ? matches[at].Count - 1 : -1; last >= 0; last--)
-        {
-            if (isOfKind(matches[at][last].Node)) return matches[at][last];
-        }
-
-        return null;
-    }
-
-    /// <summary>The words that end right before a token, with the tokens that they begin with.</summary>
-    public static List<(int From, Match Word)> Ending(List<Match>[] matches, int at) => [.. Enumerable.Range(0, at).SelectMany(from => matches[from].FindAll(match => match.End == at).Select(match => (from, match)))];
-
     /// <summary>Whether the word announces a field.</summary>
-    public bool Announces(Field field) => Node.Labels.Exists(label => label.Field == field);
+    public bool Announces(Field field)
+    {
+        foreach (var label in Node.Labels)
+        {
+            if (label.Field == field) return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Whether it is a value of a field.</summary>
-    public bool IsValueOf(Field field) => Node.Words.Exists(word => word.Field == field);
+    public bool IsValueOf(Field field)
+    {
+        foreach (var word in Node.Words)
+        {
+            if (word.Field == field) return true;
+        }
+
+        return false;
+    }
 }
 
 /// <summary>The words of a vocabulary by their characters, so that the longest is found in one walk.</summary>
@@ -130,8 +140,7 @@ internal sealed class WordTree
             {
                 if (parted) node.BehindGap.Add(character);
                 parted = false;
-                if (!node.Next.TryGetValue(character, out var next)) node.Next.Add(character, next = new());
-                node = next;
+                node = node.Next(character) ?? node.Add(character);
             }
             else if (node != root)
             {
@@ -148,7 +157,8 @@ internal sealed class WordTree
         var node = root;
         foreach (var character in text)
         {
-            if (!node.Next.TryGetValue(char.ToUpperInvariant(character), out node!)) return false;
+            if (node.Next(char.ToUpperInvariant(character)) is not { } next) return false;
+            node = next;
         }
 
         return node.Ends;
@@ -173,11 +183,11 @@ internal sealed class WordTree
                     continue;
                 }
 
-                if ((parted && !node.BehindGap.Contains(upper)) || !node.Next.TryGetValue(upper, out node!)) return matches ?? None;
-                parted = false;
+                if ((parted && !node.BehindGap.Contains(upper)) || node.Next(upper) is not { } next) return matches ?? None;
+                (node, parted) = (next, false);
             }
 
-            if (node.Ends) (matches ??= []).Add(new(at + 1, node));
+            if (node.Ends) (matches ??= new(1)).Add(new(at + 1, node));
         }
 
         return matches ?? None;
