@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Judging.Nameplates;
 using PartsMatch.Fit.Notes;
@@ -100,9 +99,6 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     private readonly FamilyRules<TSpec, TSite, TReadings> rules;
     private readonly NameplateReader reader;
 
-    /// <summary>What follows from catalogue entries that are needs by themselves, kept as long as the entry is: lists and trainings ask for the same ones again and again.</summary>
-    private readonly ConditionalWeakTable<TSpec, Follows> followsOf = [];
-
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
         : base(kind, title, rules.Vocabulary.Example, Shape<TSpec>.Of, Shape<TSite>.Of, Shape<TReadings>.Of, rules.Aspects, rules.Pairs)
@@ -139,10 +135,9 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
         var isEntry = nameplate is null && texts is { Plate.Count: 0, OldPart: TSpec };
         var (read, disagreements) = isEntry ? ((TSpec)texts.OldPart!, []) : PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
-        var follows = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))) : null;
-        var (plate, deductions) = follows?.Told ?? rules.Deduce(read);
+        var (plate, deductions) = Spec.Once(read, rules.Deduce);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(new(plate, site) { PlateAsRead = read, PlateMemory = follows?.Memory, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        return new(new(plate, site) { PlateAsRead = read, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
         {
             Nameplate = nameplate,
             Deductions = [.. deductions, .. siteDeductions],
@@ -207,13 +202,5 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         }
 
         return (spec, complaints);
-    }
-
-    /// <summary>A spec with what was deduced of it.</summary>
-    private sealed class Follows((TSpec Spec, IReadOnlyList<Deduction> Deductions) told)
-    {
-        public (TSpec Spec, IReadOnlyList<Deduction> Deductions) Told => told;
-
-        public NeedMemory Memory { get; } = new();
     }
 }
