@@ -98,6 +98,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 {
     private readonly FamilyRules<TSpec, TSite, TReadings> rules;
     private readonly NameplateReader reader;
+    private readonly (Field Field, PlateLimit Limit)[] limits;
 
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
@@ -105,6 +106,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     {
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);
+        limits = [.. rules.Vocabulary.Limits.Select(limit => (SpecShape.Find(limit.Field)!, limit))];
     }
 
     /// <inheritdoc/>
@@ -188,13 +190,12 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles and 9999 V are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
     {
-        var given = texts.ToList();
+        var given = texts as IReadOnlyList<NamedText> ?? [.. texts];
         if (given.Count == 0) return (new(), []);
         var (spec, unreadable) = Shape<TSpec>.Of.Read(given);
-        var complaints = unreadable.ToList();
-        foreach (var limit in rules.Vocabulary.Limits)
+        List<Complaint> complaints = [.. unreadable];
+        foreach (var (field, limit) in limits)
         {
-            var field = SpecShape.Find(limit.Field)!;
             if (field.Get(spec) is not { } value || limit.Holds(value)) continue;
             var text = given.First(text => !string.IsNullOrWhiteSpace(text.Text) && SpecShape.Find(text.Name) == field).Text.Trim();
             complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: “{text}” is not {limit.Words}."));
