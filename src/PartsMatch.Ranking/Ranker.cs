@@ -45,11 +45,13 @@ public static class Ranker
             var found = search.Find(query.First + 1);
             return new(
                 [.. found.Take(query.First).Select(one => new RankedPart(
-                    one.Key.Offer.Number, catalogue.StockAt(one.Place), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), new(() => one.Key.ToCursor(weights.Id))))],
+                    one.Key.Offer.Number, catalogue.StockAt(one.Place), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), new(() => Unread(one.Place)), new(() => one.Key.ToCursor(weights.Id))))],
                 HasNextPage: found.Count > query.First,
                 judged.Judged,
                 search.Looked);
         }
+
+        FitSheet Unread(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, aspect.JudgeUnread(query.Need, catalogue.Facets[index][catalogue.CodeAt(place, index)])))]);
     }
 
     /// <summary>How many offered parts there are of every fit: a walk over all that does not fail, for when someone asks.</summary>

@@ -20,8 +20,9 @@ public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int
 /// <param name="stock">What is at hand, at what price.</param>
 /// <param name="likelihood">How likely it does the job.</param>
 /// <param name="explained">Its findings, and what each takes from the score.</param>
+/// <param name="unread">Its findings without their sentences.</param>
 /// <param name="cursor">Its place, to go on after: written when first asked for.</param>
-public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, Lazy<string> cursor)
+public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, Lazy<FitSheet> unread, Lazy<string> cursor)
 {
     /// <summary>Its number.</summary>
     public string Number => number;
@@ -34,6 +35,9 @@ public sealed class RankedPart(string number, Stock stock, Likelihood likelihood
 
     /// <summary>Its findings, and what each takes from the score: put together when first asked for.</summary>
     public Explained Explained => explained.Value;
+
+    /// <summary>Its findings without their sentences, for those who only want to know what is to be done: half the work.</summary>
+    public FitSheet Unread => unread.Value;
 
     /// <summary>Its place, to go on after.</summary>
     public string Cursor => cursor.Value;

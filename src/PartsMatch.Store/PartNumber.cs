@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace PartsMatch.Store;
 
 /// <summary>A part number as people write it, and as it is compared.</summary>
@@ -10,7 +12,13 @@ public static class PartNumber
     public static string Key(string number)
     {
         ArgumentNullException.ThrowIfNull(number);
-        return string.Concat(number.Where(char.IsLetterOrDigit).Select(char.ToUpperInvariant));
+        var key = new StringBuilder(number.Length);
+        foreach (var sign in number)
+        {
+            if (char.IsLetterOrDigit(sign)) key.Append(char.ToUpperInvariant(sign));
+        }
+
+        return key.ToString();
     }
 
     /// <summary>What is wrong with a number that is to be kept, or null when nothing is.</summary>

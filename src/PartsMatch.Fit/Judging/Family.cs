@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Judging.Nameplates;
 using PartsMatch.Fit.Notes;
@@ -99,9 +98,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
 {
     private readonly FamilyRules<TSpec, TSite, TReadings> rules;
     private readonly NameplateReader reader;
-
-    /// <summary>What follows from catalogue entries that are needs by themselves, kept as long as the entry is: lists and trainings ask for the same ones again and again.</summary>
-    private readonly ConditionalWeakTable<TSpec, Follows> followsOf = [];
+    private readonly (Field Field, PlateLimit Limit)[] limits;
 
     /// <summary>Names the family and takes its rules.</summary>
     public Family(string kind, string title, FamilyRules<TSpec, TSite, TReadings> rules)
@@ -109,6 +106,7 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     {
         this.rules = rules;
         reader = new(SpecShape, rules.Vocabulary);
+        limits = [.. rules.Vocabulary.Limits.Select(limit => (SpecShape.Find(limit.Field)!, limit))];
     }
 
     /// <inheritdoc/>
@@ -139,10 +137,9 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         var (typedSite, siteComplaints) = Shape<TSite>.Of.Read(texts.Site);
         var isEntry = nameplate is null && texts is { Plate.Count: 0, OldPart: TSpec };
         var (read, disagreements) = isEntry ? ((TSpec)texts.OldPart!, []) : PlateMerge.Merge(SpecShape, typed, (TSpec?)nameplate?.Plate, (TSpec?)texts.OldPart);
-        var follows = isEntry ? followsOf.GetValue(read, entry => new(rules.Deduce(entry))) : null;
-        var (plate, deductions) = follows?.Told ?? rules.Deduce(read);
+        var (plate, deductions) = Spec.Once(read, rules.Deduce);
         var (site, siteDeductions) = rules.DeduceSite(plate, typedSite);
-        return new(new(plate, site) { PlateAsRead = read, PlateMemory = follows?.Memory, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
+        return new(new(plate, site) { PlateAsRead = read, Doubted = nameplate?.Doubted ?? [] }, () => [.. nameplate?.Contradictions ?? [], .. disagreements, .. rules.Contradictions(plate), .. rules.SiteContradictions(plate, site)])
         {
             Nameplate = nameplate,
             Deductions = [.. deductions, .. siteDeductions],
@@ -193,13 +190,12 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
     /// <summary>What plates of the family can say holds for what is typed, too: 3 poles and 9999 V are refused, not ranked by.</summary>
     private (TSpec Spec, IReadOnlyList<Complaint> Complaints) ReadWithinLimits(IEnumerable<NamedText> texts)
     {
-        var given = texts.ToList();
+        var given = texts as IReadOnlyList<NamedText> ?? [.. texts];
         if (given.Count == 0) return (new(), []);
         var (spec, unreadable) = Shape<TSpec>.Of.Read(given);
-        var complaints = unreadable.ToList();
-        foreach (var limit in rules.Vocabulary.Limits)
+        List<Complaint> complaints = [.. unreadable];
+        foreach (var (field, limit) in limits)
         {
-            var field = SpecShape.Find(limit.Field)!;
             if (field.Get(spec) is not { } value || limit.Holds(value)) continue;
             var text = given.First(text => !string.IsNullOrWhiteSpace(text.Text) && SpecShape.Find(text.Name) == field).Text.Trim();
             complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: “{text}” is not {limit.Words}."));
@@ -207,13 +203,5 @@ public sealed class Family<TSpec, TSite, TReadings> : Family
         }
 
         return (spec, complaints);
-    }
-
-    /// <summary>A spec with what was deduced of it.</summary>
-    private sealed class Follows((TSpec Spec, IReadOnlyList<Deduction> Deductions) told)
-    {
-        public (TSpec Spec, IReadOnlyList<Deduction> Deductions) Told => told;
-
-        public NeedMemory Memory { get; } = new();
     }
 }

@@ -28,16 +28,15 @@ public sealed class FieldAttribute(string label, string help) : Attribute
 /// <summary>One field of a spec or site, as edges see it.</summary>
 public sealed class Field
 {
-    private readonly MethodInvoker getter;
-    private readonly MethodInvoker setter;
+    private readonly Lazy<Access> access;
 
-    internal Field(PropertyInfo property, FieldAttribute attribute)
+    internal Field(PropertyInfo property, FieldAttribute attribute, int place)
     {
-        (getter, setter) = (MethodInvoker.Create(property.GetMethod!), MethodInvoker.Create(property.SetMethod!));
         var type = property.PropertyType;
+        access = new(() => (Access)Activator.CreateInstance(typeof(Access<,>).MakeGenericType(property.DeclaringType!, type), property)!);
         Form = TextForms.Of(Nullable.GetUnderlyingType(type) ?? type);
         Name = char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
-        (Label, Help, Group, Tool) = (attribute.Label, attribute.Help, attribute.Group, attribute.Tool);
+        (Label, Help, Group, Tool, Place) = (attribute.Label, attribute.Help, attribute.Group, attribute.Tool, place);
         Example = attribute.Example ?? Form.Example;
         Expected = Form.Expected.Replace(Form.Example, Example, StringComparison.Ordinal);
     }
@@ -63,11 +62,14 @@ public sealed class Field
     /// <summary>What a right text is, with the field's example.</summary>
     public string Expected { get; }
 
+    /// <summary>Its place among the fields of its record, from 0.</summary>
+    public int Place { get; }
+
     /// <summary>How its value is read and written.</summary>
     public TextForm Form { get; }
 
     /// <summary>The field's value in a record; null when unknown.</summary>
-    public object? Get(object record) => getter.Invoke(record);
+    public object? Get(object record) => access.Value.Get(record);
 
     /// <summary>The field's value as text; null when unknown.</summary>
     public string? TextOf(object record, Units units = Units.AsGiven) => Get(record) is { } value ? Form.WriteAny(value, units) : null;
@@ -80,5 +82,23 @@ public sealed class Field
     }
 
     /// <summary>Puts a value into a record that is being made and that nobody else has seen.</summary>
-    internal void Set(object record, object? value) => setter.Invoke(record, value);
+    internal void Set(object record, object? value) => access.Value.Set(record, value);
+
+    /// <summary>How its value is got and put: a read need does so a hundred times.</summary>
+    private abstract class Access
+    {
+        public abstract object? Get(object record);
+
+        public abstract void Set(object record, object? value);
+    }
+
+    private sealed class Access<TRecord, TValue>(PropertyInfo property) : Access
+    {
+        private readonly Func<TRecord, TValue> get = property.GetMethod!.CreateDelegate<Func<TRecord, TValue>>();
+        private readonly Action<TRecord, TValue> set = property.SetMethod!.CreateDelegate<Action<TRecord, TValue>>();
+
+        public override object? Get(object record) => get((TRecord)record);
+
+        public override void Set(object record, object? value) => set((TRecord)record, (TValue)value!);
+    }
 }

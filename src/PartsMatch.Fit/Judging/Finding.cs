@@ -33,6 +33,9 @@ public sealed record Missing(Side Side, string Field);
 /// </remarks>
 public sealed record Finding
 {
+    /// <summary>Without a unit where there is none: a query makes hundreds of findings, and so each is smaller.</summary>
+    private readonly Margin margin;
+
     private Finding(Verdict verdict, Reason sentence) => (Verdict, Reason) = (verdict, sentence);
 
     /// <summary>The answer.</summary>
@@ -46,7 +49,11 @@ public sealed record Finding
     public double Shortfall { get; init; }
 
     /// <summary>The distance to the limit, where it is a number.</summary>
-    public Margin? Margin { get; init; }
+    public Margin? Margin
+    {
+        get => margin.Unit is null ? null : margin;
+        init => margin = value ?? default;
+    }
 
     /// <summary>What must be changed or checked on the part; of an unknown, what most likely must.</summary>
     public IReadOnlyList<Change> Changes { get; private init; } = [];

@@ -1,7 +1,32 @@
 namespace PartsMatch.Fit.Judging;
 
 /// <summary>What a part of a family is: every field may be unknown. The same record holds a plate and a catalogue part.</summary>
-public abstract record Spec;
+public abstract record Spec
+{
+    private NeedMemory? memory;
+
+    /// <summary>One of which nothing is known yet.</summary>
+    protected Spec()
+    {
+    }
+
+    /// <summary>A copy, which may be changed: nothing of what was worked out of the other one is remembered of it.</summary>
+    protected Spec(Spec other)
+    {
+    }
+
+    /// <inheritdoc/>
+    public virtual bool Equals(Spec? other) => other is not null && EqualityContract == other.EqualityContract;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => EqualityContract.GetHashCode();
+
+    /// <summary>What follows from it alone: worked out when it is first asked for, and remembered as long as it is.</summary>
+    /// <param name="spec">The spec; nobody may change it any more.</param>
+    /// <param name="work">Works it out of the spec and nothing else; a static lambda or method, by which it is found again.</param>
+    internal static T Once<TSpec, T>(TSpec spec, Func<TSpec, T> work)
+        where TSpec : Spec => (spec.memory ??= new()).Recall(work, spec);
+}
 
 /// <summary>What a part of a family will meet where it is put in.</summary>
 public abstract record Site;
@@ -31,9 +56,6 @@ public sealed record Need(Spec Plate, Site Site)
     /// <summary>What was worked out of it.</summary>
     internal NeedMemory Memory { get; } = new();
 
-    /// <summary>What was worked out of its plate alone, where others have the same one: that of a catalogue entry. Null elsewhere, and of a changed copy.</summary>
-    internal NeedMemory? PlateMemory { get; init; }
-
     /// <summary>The plate before anything was deduced from it; null where it was not read, and of a copy with another plate.</summary>
     internal Spec? PlateAsRead { get; init; }
 
@@ -52,7 +74,6 @@ public readonly struct Need<TSpec, TSite>
     where TSite : Site
 {
     private readonly NeedMemory memory;
-    private readonly NeedMemory plateMemory;
 
     private readonly IReadOnlyList<string> doubted;
 
@@ -61,11 +82,10 @@ public readonly struct Need<TSpec, TSite>
     /// <param name="site">What the new one will meet.</param>
     public Need(TSpec plate, TSite site)
     {
-        (Plate, Site, memory, doubted) = (plate, site, new(), []);
-        (PlateAsRead, plateMemory) = (plate, memory);
+        (Plate, Site, PlateAsRead, memory, doubted) = (plate, site, plate, new(), []);
     }
 
-    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, plateMemory, doubted) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.PlateMemory ?? need.Memory, need.Doubted);
+    internal Need(Need need) => (Plate, Site, PlateAsRead, memory, doubted) = ((TSpec)need.Plate, (TSite)need.Site, (TSpec)(need.PlateAsRead ?? need.Plate), need.Memory, need.Doubted);
 
     /// <summary>What the old part was.</summary>
     public TSpec Plate { get; }
@@ -86,5 +106,5 @@ public readonly struct Need<TSpec, TSite>
 
     /// <summary>What follows from the plate alone, remembered for all needs that have the same one: lists and trainings ask for the same catalogue entries again and again.</summary>
     /// <param name="work">Works it out of the plate and nothing else; a static lambda or method, by which it is found again.</param>
-    public T OnceOfPlate<T>(Func<TSpec, T> work) => plateMemory.Recall(work, Plate);
+    public T OnceOfPlate<T>(Func<TSpec, T> work) => Spec.Once(Plate, work);
 }

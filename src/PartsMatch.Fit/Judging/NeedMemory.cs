@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace PartsMatch.Fit.Judging;
 
-/// <summary>What was worked out of one need, by how it was. Threads may ask at once: then something is worked out twice, alike.</summary>
+/// <summary>What was worked out of one need or plate, by how it was. Threads may ask at once: then something is worked out twice, alike.</summary>
 /// <remarks>It is asked several times a judgement, so that a dictionary would take longer than much of what it remembers.</remarks>
 internal sealed class NeedMemory
 {

@@ -13,8 +13,8 @@ public readonly struct Reason
     [ThreadStatic]
     private static bool areUnread;
 
-    private readonly List<Piece>? pieces;
-    private readonly FormattableString? sentence;
+    /// <summary>Its pieces, or a formattable string; null where nobody reads it. In one field, since findings are many.</summary>
+    private readonly object? sentence;
 
     /// <summary>Asked for by the compiler, for an interpolated string.</summary>
     /// <param name="literalLength">How long its fixed parts are together.</param>
@@ -23,7 +23,7 @@ public readonly struct Reason
     public Reason(int literalLength, int formattedCount, out bool isRead)
     {
         isRead = !areUnread;
-        if (isRead) pieces = new((2 * formattedCount) + 1);
+        if (isRead) sentence = new List<Piece>((2 * formattedCount) + 1);
     }
 
     private Reason(FormattableString sentence) => this.sentence = sentence;
@@ -32,23 +32,25 @@ public readonly struct Reason
     public static implicit operator Reason(FormattableString sentence) => areUnread ? default : new(sentence);
 
     /// <summary>Takes a fixed part of the sentence.</summary>
-    public void AppendLiteral(string text) => pieces!.Add(new(text, null));
+    public void AppendLiteral(string text) => Pieces.Add(new(text, null));
 
     /// <summary>Takes a value, as it is: its words are formed when they are read.</summary>
-    public void AppendFormatted<T>(T value) => pieces!.Add(new(value, null));
+    public void AppendFormatted<T>(T value) => Pieces.Add(new(value, null));
 
     /// <summary>Takes a value and how it is to be written.</summary>
-    public void AppendFormatted<T>(T value, string? format) => pieces!.Add(new(value, format));
+    public void AppendFormatted<T>(T value, string? format) => Pieces.Add(new(value, format));
 
     /// <summary>Whether there is a sentence to read.</summary>
-    internal bool IsGiven => pieces is not null || sentence is not null;
+    internal bool IsGiven => sentence is not null;
+
+    private List<Piece> Pieces => (List<Piece>)sentence!;
 
     /// <summary>The sentence, formed invariantly.</summary>
     /// <exception cref="InvalidOperationException">It was judged unread (<see cref="Aspect.JudgeUnread"/>).</exception>
     public override string ToString()
     {
-        if (sentence is not null) return FormattableString.Invariant(sentence);
-        if (pieces is null) throw new InvalidOperationException("A finding that was judged unread has no sentence.");
+        if (sentence is FormattableString whole) return FormattableString.Invariant(whole);
+        if (sentence is not List<Piece> pieces) throw new InvalidOperationException("A finding that was judged unread has no sentence.");
         var formed = new DefaultInterpolatedStringHandler(0, pieces.Count, System.Globalization.CultureInfo.InvariantCulture);
         foreach (var piece in pieces) formed.AppendFormatted(piece.Value, piece.Format);
         return formed.ToStringAndClear();

@@ -15,7 +15,7 @@ public abstract class Shape
             .Select(property => (property, attribute: property.GetCustomAttribute<FieldAttribute>()))
             .Where(pair => pair.attribute is not null)
             .OrderByDescending(pair => Depth(pair.property.DeclaringType!)).ThenBy(pair => pair.property.MetadataToken)
-            .Select(pair => new Field(pair.property, pair.attribute!))];
+            .Select((pair, place) => new Field(pair.property, pair.attribute!, place))];
         byName = Fields.ToDictionary(field => field.Name, StringComparer.OrdinalIgnoreCase);
     }
 
@@ -33,7 +33,7 @@ public abstract class Shape
     private protected List<Complaint> Fill(object record, IEnumerable<NamedText> texts)
     {
         var complaints = new List<Complaint>();
-        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        Span<bool> given = stackalloc bool[Fields.Count];
         foreach (var (name, text) in texts)
         {
             if (string.IsNullOrWhiteSpace(text)) continue;
@@ -41,18 +41,15 @@ public abstract class Shape
             {
                 complaints.Add(new(ComplaintCode.UnknownField, name, text, $"There is no field “{name}”.{Nearest(name)}"));
             }
-            else if (!seen.Add(field.Name))
+            else if (given[field.Place])
             {
                 complaints.Add(new(ComplaintCode.GivenTwice, field.Name, text, $"{field.Label} is given twice; give it once."));
             }
-            else if (UnseenSigns.Complaint(text.Trim()) is { } unseen)
-            {
-                complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {unseen}"));
-            }
             else
             {
-                var reading = field.Form.ReadAny(text);
-                if (reading.IsRead) field.Set(record, reading.Value);
+                given[field.Place] = true;
+                if (UnseenSigns.Complaint(text.Trim()) is { } unseen) complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {unseen}"));
+                else if (field.Form.ReadAny(text) is var reading && reading.IsRead) field.Set(record, reading.Value);
                 else complaints.Add(new(ComplaintCode.Unreadable, field.Name, text, $"{field.Label}: {reading.Wrong.Replace(field.Form.Expected, field.Expected, StringComparison.Ordinal)}."));
             }
         }

@@ -34,23 +34,23 @@ public static class BodyDeductions
     /// <summary>Fills what is not known of the site; a turn whose end is not named tells nothing.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site)
     {
-        var filled = site with { };
+        MotorSite? filled = null;
         var deductions = new List<Deduction>();
         foreach (var (there, old, because) in Pairs)
         {
             if (there.Get(site) is not null || old.Get(plate) is not { } value || value is Turn { FacingShaft: null }) continue;
             if (site.BladeStays == false && OfTheOldHub.Contains(there)) continue;
-            there.Set(filled, value);
+            there.Set(filled ??= site with { }, value);
             deductions.Add(new(Side.Site, there.Name, old.Form.WriteAny(value, Units.AsGiven), because, [old.Name], BodySources.AsTheOldMotor));
         }
 
         if (site.ShaftLengthNeeded is null && LeastShaft(plate.ShaftLength) is { } least)
         {
-            ShaftLengths.Site.Set(filled, least);
+            ShaftLengths.Site.Set(filled ??= site with { }, least);
             deductions.Add(new(Side.Site, ShaftLengths.Site.Name, ShaftLengths.Site.Form.WriteAny(least, Units.AsGiven), "the old motor's shaft, less the 1/4 in that a blade is set back", [ShaftLengths.Plate.Name], BodySources.AsTheOldMotor));
         }
 
-        return (filled, deductions);
+        return (filled ?? site, deductions);
     }
 
     /// <summary>A field of the site, the one of the plate that tells it, and in words what that is.</summary>

@@ -19,11 +19,11 @@ public static class HighSpeed
 
     /// <summary>Full-load speeds in rpm.</summary>
     public static Sequence<AtFrequency> Rpm(MotorSpec spec) =>
-        Points(spec, row => row.Speed is { } speed ? Rounded.To(speed.RevolutionsPerMinute, 0) : null);
+        Spec.Once(spec, static spec => Points(spec, row => row.Speed is { } speed ? Rounded.To(speed.RevolutionsPerMinute, 0) : null));
 
     /// <summary>Powers in watts.</summary>
     public static Sequence<AtFrequency> Watts(MotorSpec spec) =>
-        Points(spec, row => row.Power is { } power ? Rounded.To((double)power.Watts, 1) : null);
+        Spec.Once(spec, static spec => Points(spec, row => row.Power is { } power ? Rounded.To((double)power.Watts, 1) : null));
 
     /// <summary>The figures that are possible at a supply's frequency: one, unless something is unknown.</summary>
     /// <param name="points">Figures by frequency.</param>

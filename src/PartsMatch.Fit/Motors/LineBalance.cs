@@ -12,7 +12,7 @@ internal static class LineBalance
     /// <summary>Watts that are V·A·cos φ are from the line; watts that are less by as much as the type wastes are at the shaft. Of two voltages beside one figure of amps only one is its own: what is neither at the other is no matter.</summary>
     public static IEnumerable<Deduction> Meaning(MotorSpec spec)
     {
-        if (spec.Power is not { } power || power.Any(one => one.Unit is PowerUnit.ElectricalHorsepower)) yield break;
+        if (spec is not { PowerMeaning: null, Power: { } power } || power.Any(one => one.Unit is PowerUnit.ElectricalHorsepower)) yield break;
         var meanings = Ratings.Of(spec).Rows.Select(row => (Line: LineWatts.Of(spec, row), row.Power)).Where(row => row is { Line: not null, Power: not null })
             .Select(row => Meaning(spec, row.Line!.Value, (double)row.Power!.Value.Watts)).OfType<PowerMeaning>().Distinct().ToList();
         if (meanings is not [var meaning]) yield break;
@@ -75,13 +75,13 @@ internal static class LineBalance
     }
 
     /// <summary>Each power with the watts from the line that stand beside it. One figure of amps beside two voltages belongs to one of them: all that are possible stand there.</summary>
-    private static IEnumerable<(Power Power, List<Band> Lines)> LinesOf(MotorSpec spec)
-    {
-        foreach (var rows in Ratings.Of(spec).Rows.GroupBy(row => (row.Power, row.Speed)))
-        {
-            if (rows.Key.Power is { } power && rows.Select(row => LineWatts.Of(spec, row)).OfType<Band>().ToList() is { Count: > 0 } lines) yield return (power, lines);
-        }
-    }
+    private static List<(Power Power, List<Band> Lines)> LinesOf(MotorSpec spec) => Spec.Once(spec, FindLines);
+
+    private static List<(Power Power, List<Band> Lines)> FindLines(MotorSpec spec) => spec.PowerFactor is null ? [] :
+    [
+        .. Ratings.Of(spec).Rows.Where(row => row.Power is not null).GroupBy(row => (row.Power, row.Speed))
+            .Select(rows => (rows.Key.Power!.Value, Lines: rows.Select(row => LineWatts.Of(spec, row)).OfType<Band>().ToList())).Where(one => one.Lines.Count > 0),
+    ];
 
     private static PowerMeaning? Meaning(MotorSpec spec, Band line, double watts) =>
         MayBe(spec, PowerMeaning.Input, line, watts) ? PowerMeaning.Input : MayBe(spec, PowerMeaning.Output, line, watts) ? PowerMeaning.Output : null;

@@ -16,17 +16,17 @@ public readonly record struct LowerSpeed(double? Rpm, double? Watts);
 public static class LowerSpeeds
 {
     /// <summary>They are, fastest first; empty for a motor of one speed.</summary>
-    public static Sequence<LowerSpeed> Of(MotorSpec motor) => [.. Rows(motor).Select(one => one.Speed)];
+    public static Sequence<LowerSpeed> Of(MotorSpec motor) => Spec.Once(motor, static motor => (Sequence<LowerSpeed>)[.. Rows(motor).Select(one => one.Speed)]);
 
     /// <summary>Those of the old motor.</summary>
-    public static Sequence<LowerSpeed> OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
+    public static Sequence<LowerSpeed> OfOld(MotorNeed need) => Of(need.Plate);
 
     /// <summary>Their full-load amps, in the same order.</summary>
     public static Sequence<MotorAmps> FullLoadAmps(MotorSpec motor) => [.. Rows(motor).Select(one => MotorAmps.Of(motor, row => row.SpeedRow == one.Row ? row.FullLoadAmps : null))];
 
     private static IEnumerable<(int Row, LowerSpeed Speed)> Rows(MotorSpec motor)
     {
-        if (motor.Speeds == 1 || HighSpeed.MayBeByFrequency(motor) || RatedSpeeds.AreByFrequency(motor)) return [];
+        if (motor.Speeds == 1 || RatedSpeeds.Of(motor).Count == 1 || HighSpeed.MayBeByFrequency(motor) || RatedSpeeds.AreByFrequency(motor)) return [];
         var hasSpeeds = motor.Speed is { Count: > 1 };
         return RatedSpeeds.Of(motor)
             .Select((rated, row) => (Row: row, Speed: new LowerSpeed(

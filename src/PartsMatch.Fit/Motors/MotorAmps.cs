@@ -25,7 +25,7 @@ public readonly record struct AmpsRow(VoltTap? Tap, double Hertz, double AtLow, 
 public readonly record struct MotorAmps(TapsFacet Connections, Sequence<AmpsRow> Rows)
 {
     /// <summary>Full-load amps of a motor.</summary>
-    public static MotorAmps FullLoad(MotorSpec spec) => Of(spec, row => row.FullLoadAmps);
+    public static MotorAmps FullLoad(MotorSpec spec) => Spec.Once(spec, static spec => Of(spec, row => row.FullLoadAmps));
 
     /// <summary>Locked-rotor amps of a motor.</summary>
     public static MotorAmps LockedRotor(MotorSpec spec) => Of(spec, row => row.LockedRotorAmps);

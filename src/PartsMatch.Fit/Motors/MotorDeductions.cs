@@ -5,7 +5,7 @@ using UnitsNet.Units;
 
 namespace PartsMatch.Fit.Motors;
 
-/// <summary>What follows from a motor's readings. A reading is never overridden.</summary>
+/// <summary>What follows from a motor's readings. A reading is never overridden; what takes some working out is not worked out for a field that is read.</summary>
 public static class MotorDeductions
 {
     /// <summary>What follows for the motor.</summary>
@@ -14,17 +14,17 @@ public static class MotorDeductions
 
     /// <summary>What follows for the site from the old motor.</summary>
     public static (MotorSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(MotorSpec plate, MotorSite site) =>
-        Deducing.Apply(site, _ => FrequencyThere(plate), there => PhasesThere(plate, there), _ => SpeedsInUse(plate));
+        Deducing.Apply(site, there => FrequencyThere(plate, there), there => PhasesThere(plate, there), there => SpeedsInUse(plate, there));
 
     private static IEnumerable<Deduction> PhaseOfType(MotorSpec spec)
     {
-        if (MotorKinds.PhasesOf(spec.Type) is not { } phases) yield break;
+        if (spec.Phase is not null || MotorKinds.PhasesOf(spec.Type) is not { } phases) yield break;
         yield return Plate("phase", phases, $"{MotorKinds.Some(spec.Type!.Value)} is {Deducing.Text(phases)}", MotorSources.TypeOfMotor, "type");
     }
 
     private static IEnumerable<Deduction> PowerAtShaft(MotorSpec spec)
     {
-        if (spec.Power is not { } power) yield break;
+        if (spec is not { PowerMeaning: null, Power: { } power }) yield break;
         if (power.All(one => one.Unit is PowerUnit.ElectricalHorsepower))
         {
             yield return Plate("powerMeaning", PowerMeaning.Output, "horsepower is at the shaft", MotorSources.ShaftPower, "power");
@@ -45,14 +45,14 @@ public static class MotorDeductions
     /// <summary>What is marked by NEMA's habits has no delta and star between its volts.</summary>
     private static IEnumerable<Deduction> StarDeltaOfVolts(MotorSpec spec)
     {
-        if (spec.Phase != Phases.Three || spec.Standard == PlateStandard.Nema || spec.LeadMarks?.Contains(LeadNames.NemaMarks) == true || !StarAndDelta.AreVolts(spec)) yield break;
+        if (spec is not { Phase: Phases.Three, StarDelta: null } || spec.Standard == PlateStandard.Nema || spec.LeadMarks?.Contains(LeadNames.NemaMarks) == true || !StarAndDelta.AreVolts(spec)) yield break;
         yield return Plate("starDelta", true, $"{Deducing.Text(spec.Voltage!)} stand 1 to √3: the lower is for delta, the higher for star", MotorSources.StarDelta, "voltage", "phase");
     }
 
     /// <summary>Several speeds, or powers, on the plate are as many speeds, unless they are, or may be, one speed at several frequencies.</summary>
     private static IEnumerable<Deduction> SpeedsCounted(MotorSpec spec)
     {
-        if (HighSpeed.MayBeByFrequency(spec) || RatedSpeeds.AreCrossed(spec)) yield break;
+        if (spec.Speeds is not null || HighSpeed.MayBeByFrequency(spec) || RatedSpeeds.AreCrossed(spec)) yield break;
         var count = LowerSpeeds.Of(spec).Count + 1;
         if (spec.Speed is { Count: > 1 } speed) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(speed)}", MotorSources.SideBySide, "speed");
         else if (count > 1) yield return Plate("speeds", count, $"the plate gives {Deducing.Text(spec.Power!)}", MotorSources.SideBySide, "power");
@@ -60,7 +60,7 @@ public static class MotorDeductions
 
     private static IEnumerable<Deduction> PolesOfSpeed(MotorSpec spec)
     {
-        if (spec.Speed is not { } speed || spec.Frequency is not { } frequency || !MotorKinds.IsInduction(spec)) yield break;
+        if (spec is not { Poles: null, Speed: { } speed, Frequency: { } frequency } || !MotorKinds.IsInduction(spec)) yield break;
         var counts = HighSpeed.Rpm(spec).Select(point => PoleCounts.Of(point.Value, point.Hertz)).ToList();
         if (counts.Exists(possible => possible.Count != 1) || counts.Select(possible => possible[0]).Distinct().Count() != 1) yield break;
         yield return Plate("poles", counts[0][0], $"{Deducing.Text(speed)} at {Deducing.Text(frequency)} fits no other count", MotorSources.Slip, "speed", "frequency");
@@ -77,7 +77,7 @@ public static class MotorDeductions
 
     private static IEnumerable<Deduction> ShaftOfFrame(MotorSpec spec)
     {
-        if (spec.Frame is not { } frame || MotorFrames.Find(frame) is not { } row) yield break;
+        if (spec is { ShaftDiameter: not null, ShaftForm: not null, ShaftLength: not null } || spec.Frame is not { } frame || MotorFrames.Find(frame) is not { } row) yield break;
         var because = $"frame {Deducing.Text(frame)} has this shaft as standard";
         yield return Plate("shaftDiameter", row.ShaftDiameter, because, row.Source, "frame");
         yield return Plate("shaftForm", row.ShaftForm, because, row.Source, "frame");
@@ -89,20 +89,20 @@ public static class MotorDeductions
     /// <summary>Frames that have feet: a longer foot, or the 1964 series, without a letter for a face, a flange or a mounting of the maker's own. A special shaft (Z, S) leaves the feet.</summary>
     private static IEnumerable<Deduction> FeetOfFrame(MotorSpec spec)
     {
-        if (spec.Frame is not { System: FrameSystem.Nema, Suffix: "H" or "HZ" or "T" or "TZ" or "TS" } frame) yield break;
+        if (spec is not { Mounts: null, Frame: { System: FrameSystem.Nema, Suffix: "H" or "HZ" or "T" or "TZ" or "TS" } frame }) yield break;
         yield return Plate("mounts", new Choices<MountKind>(MountKind.RigidBase), $"frame {Deducing.Text(frame)} names no face or flange, and so has feet", MotorSources.FeetOfFrame, "frame");
     }
 
-    private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate)
+    private static IEnumerable<Deduction> FrequencyThere(MotorSpec plate, MotorSite site)
     {
-        if (plate.Frequency is not { Count: 1 } frequency) yield break;
+        if (site.SupplyFrequency is not null || plate.Frequency is not { Count: 1 } frequency) yield break;
         yield return Site("supplyFrequency", frequency[0], $"the old motor ran on {Deducing.Text(frequency[0])}", "frequency");
     }
 
     /// <summary>A plate that rates its speeds one by one is of a motor made to run on all of them; how many the controls use outranks it.</summary>
-    private static IEnumerable<Deduction> SpeedsInUse(MotorSpec plate)
+    private static IEnumerable<Deduction> SpeedsInUse(MotorSpec plate, MotorSite site)
     {
-        if (plate.Speeds is not { } speeds || LowerSpeeds.Of(plate).Count == 0) yield break;
+        if (site.SpeedsUsed is not null || plate.Speeds is not { } speeds || LowerSpeeds.Of(plate).Count == 0) yield break;
         var (field, text) = plate.Speed is { Count: > 1 } speed ? ("speed", Deducing.Text(speed)) : ("power", Deducing.Text(plate.Power!));
         yield return Site("speedsUsed", speeds, $"the old motor is rated for {text}", field);
     }

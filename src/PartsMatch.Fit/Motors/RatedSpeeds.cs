@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -19,16 +20,7 @@ public static class RatedSpeeds
     internal const double PowersInStep = 0.15;
 
     /// <summary>The rows, at least one.</summary>
-    public static IReadOnlyList<RatedSpeed> Of(MotorSpec spec)
-    {
-        var (speeds, watts) = (spec.Speed?.Count ?? 0, spec.Power?.Count ?? 0);
-        var byFrequency = AreByFrequency(spec);
-        var count = speeds > 1 ? speeds : watts > 1 ? watts : byFrequency ? spec.Frequency!.Count : 1;
-        return [.. Enumerable.Range(0, count).Select(row => new RatedSpeed(
-            spec.Frequency is null ? [] : byFrequency ? [spec.Frequency[row]] : spec.Frequency,
-            At(spec.Power, row, count),
-            At(spec.Speed, row, count)))];
-    }
+    public static IReadOnlyList<RatedSpeed> Of(MotorSpec spec) => Spec.Once(spec, Rows);
 
     /// <summary>Whether the rows are one speed at several frequencies: all that stands side by side steps as those do.</summary>
     internal static bool AreByFrequency(MotorSpec spec) => spec.Frequency is { Count: > 1 } frequency && !AreCounted(spec) && Step(spec, [.. frequency.Select(one => one.Hertz)]);
@@ -54,6 +46,17 @@ public static class RatedSpeeds
     internal static bool InStep(double[] hertz, double[] figures, double within) =>
         hertz.Length == figures.Length
         && Enumerable.Range(1, hertz.Length - 1).All(row => Within.Ratio(figures[row] / figures[0], hertz[row] / hertz[0], 1 + within));
+
+    private static IReadOnlyList<RatedSpeed> Rows(MotorSpec spec)
+    {
+        var (speeds, watts) = (spec.Speed?.Count ?? 0, spec.Power?.Count ?? 0);
+        var byFrequency = AreByFrequency(spec);
+        var count = speeds > 1 ? speeds : watts > 1 ? watts : byFrequency ? spec.Frequency!.Count : 1;
+        return [.. Enumerable.Range(0, count).Select(row => new RatedSpeed(
+            spec.Frequency is null ? [] : byFrequency ? [spec.Frequency[row]] : spec.Frequency,
+            At(spec.Power, row, count),
+            At(spec.Speed, row, count)))];
+    }
 
     /// <summary>A figure of a row; null when there is none, or when the counts contradict one another.</summary>
     private static T? At<T>(Figures<T>? figures, int row, int count)

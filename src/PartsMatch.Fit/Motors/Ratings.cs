@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
 using UnitsNet;
 
@@ -36,7 +37,9 @@ public sealed class Ratings
     public IReadOnlyList<string> Unpaired { get; }
 
     /// <summary>The rating rows of a spec.</summary>
-    public static Ratings Of(MotorSpec spec)
+    public static Ratings Of(MotorSpec spec) => Spec.Once(spec, Zipped);
+
+    private static Ratings Zipped(MotorSpec spec)
     {
         var speedRows = RatedSpeeds.Of(spec);
         var fullLoad = AmpsPairing.Of(spec.FullLoadAmps, spec.Voltage, speedRows.Count);

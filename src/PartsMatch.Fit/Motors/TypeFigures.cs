@@ -64,7 +64,7 @@ internal static class TypeFigures
 
     /// <summary>The power factor is doubted only where power goes with volts and amps without it.</summary>
     private static IEnumerable<Contradiction> PowerOfFactor(MotorSpec spec) =>
-        LineBalance.OfAmps(spec).Any() || LineBalance.OverPowerFactor(spec).Any() || PowerOfAmps(spec).Any() ? [] : LineBalance.OfPowerFactor(spec);
+        spec.PowerFactor is null || LineBalance.OfAmps(spec).Any() || LineBalance.OverPowerFactor(spec).Any() || PowerOfAmps(spec).Any() ? [] : LineBalance.OfPowerFactor(spec);
 
     private static string Meant(MotorSpec spec) => spec.PowerMeaning switch { PowerMeaning.Output => " at the shaft", PowerMeaning.Input => " from the line", _ => ", at the shaft or from the line," };
 }

@@ -16,6 +16,7 @@ public static class UnseenSigns
     public static string? Complaint(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~')) return null;
         for (var at = 0; at < text.Length; at++)
         {
             if (char.IsHighSurrogate(text[at]) && at + 1 < text.Length && char.IsLowSurrogate(text[at + 1])) at++;

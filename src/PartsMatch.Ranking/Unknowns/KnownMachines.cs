@@ -166,7 +166,8 @@ public sealed class KnownMachines
             LazyThreadSafetyMode.PublicationOnly));
     }
 
-    private static Lazy<Spec> SpecOf(Family family, string number, Func<string, CataloguePart> read) => new(() => family.Deduce(read(number).Spec).Spec, LazyThreadSafetyMode.PublicationOnly);
+    /// <summary>A copy, so that what was worked out while deducing is not kept with ten thousand machines.</summary>
+    private static Lazy<Spec> SpecOf(Family family, string number, Func<string, CataloguePart> read) => new(() => family.Deduce(read(number).Spec).Spec with { }, LazyThreadSafetyMode.PublicationOnly);
 
     private static ulong OrderOf(string number)
     {

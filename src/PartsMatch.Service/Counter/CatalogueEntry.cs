@@ -8,7 +8,7 @@ namespace PartsMatch.Service.Counter;
 public sealed class CatalogueEntry(Family family, StoredPart stored, StockLine? stock)
 {
     // What was read once reads again; a field that a later version dropped is unknown.
-    private readonly Lazy<Spec> _spec = new(() => family.ReadSpec(stored.Spec.Select(text => new NamedText(text.Name, text.Text))).Spec);
+    private readonly Lazy<Spec> _spec = new(() => family.ReadSpec([.. stored.Spec.Select(text => new NamedText(text.Name, text.Text))]).Spec);
 
     public Family Family => family;
 

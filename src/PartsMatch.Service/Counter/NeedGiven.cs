@@ -8,7 +8,11 @@ public sealed record NeedGiven(
     IReadOnlyList<NamedText> Plate,
     string? PlateText,
     string? OldPartNumber,
-    IReadOnlyList<NamedText> Site);
+    IReadOnlyList<NamedText> Site)
+{
+    /// <summary>The old part's entry, where its number was looked up before.</summary>
+    public CatalogueEntry? OldPart { get; init; }
+}
 
 /// <summary>A spec as it was given: a family and its named texts.</summary>
 public sealed record SpecGiven(Family Family, IReadOnlyList<NamedText> Texts);

@@ -31,7 +31,8 @@ internal static class Needs
     public static Answer<NeedRead> Read(Shelf shelf, NeedGiven given)
     {
         var family = given.Family;
-        var oldPart = string.IsNullOrWhiteSpace(given.OldPartNumber) ? null : Find(shelf, family, given.OldPartNumber, OldPartNumber);
+        var oldPart = given.OldPart is { } known ? OfKind(family, known, OldPartNumber)
+            : string.IsNullOrWhiteSpace(given.OldPartNumber) ? null : Find(shelf, family, given.OldPartNumber, OldPartNumber);
         var reading = family.ReadNeed(new(given.PlateText, given.Plate, given.Site, oldPart?.Value?.Spec));
         var saysNothing = reading.Nameplate is { Fields.Count: 0, Contradictions.Count: 0 } && given.Plate.Count + given.Site.Count == 0 && oldPart is null;
         List<Refusal> refusals =
@@ -45,18 +46,17 @@ internal static class Needs
     }
 
     /// <summary>The part of a number, retired ones too, when it is of the right kind.</summary>
-    public static Answer<CatalogueEntry> Find(Shelf shelf, Family family, string number, string at)
-    {
-        if (shelf.Find(number) is not { } entry) return NotFound(number, at);
-        return entry.Family == family
-            ? entry
-            : new Refusal(Codes.KindMismatch, at, $"{entry.Stored.Number} is a {entry.Family.Title}; what is asked for is a {family.Title}.");
-    }
+    public static Answer<CatalogueEntry> Find(Shelf shelf, Family family, string number, string at) =>
+        shelf.Find(number) is { } entry ? OfKind(family, entry, at) : NotFound(number, at);
 
     public static Refusal NotFound(string number, string at) => new(Codes.PartNotFound, at, $"The catalogue has no part “{number}”.");
 
     public static IEnumerable<Refusal> Refusals(IEnumerable<Complaint> complaints, string place) =>
         complaints.Select(complaint => new Refusal(complaint.Code, complaint.Field, complaint.Message).Under(place));
+
+    private static Answer<CatalogueEntry> OfKind(Family family, CatalogueEntry entry, string at) => entry.Family == family
+        ? entry
+        : new Refusal(Codes.KindMismatch, at, $"{entry.Stored.Number} is a {entry.Family.Title}; what is asked for is a {family.Title}.");
 
     /// <summary>A single field that could not be read is shown with the reading, and the need stands without it; a text that was not read at all is refused, and so is one without a single reading when nothing else is given.</summary>
     public static bool IsOfTheWhole(Complaint complaint) => complaint.Code is ComplaintCode.TooLong or ComplaintCode.Empty;

@@ -18,11 +18,11 @@ internal sealed record CsvRow(int Number, IReadOnlyDictionary<string, int> Colum
     private const string HowToQuote = "Put the whole cell in quotation marks, and double those inside it: \"motor 5\"\" deep\".";
 
     /// <summary>The text of a column; empty where nothing is written.</summary>
-    public string this[string column] => Columns.TryGetValue(column, out var at) && at < Places.Length ? Text(at) : string.Empty;
+    public string this[string column] => Columns.TryGetValue(column, out var at) && at < Places.Length ? Places[at].Text(File.Span) : string.Empty;
 
-    public IReadOnlyList<string> Cells => [.. Enumerable.Range(0, Places.Length).Select(Text)];
+    public IReadOnlyList<string> Cells => Array.ConvertAll(Places, place => place.Text(File.Span));
 
-    public bool IsBlank => Enumerable.Range(0, Places.Length).All(at => Places[at].Length == 0 || string.IsNullOrWhiteSpace(Text(at)));
+    public bool IsBlank => Array.TrueForAll(Places, place => place.Length == 0 || string.IsNullOrWhiteSpace(place.Text(File.Span)));
 
     public bool Has(string column) => Columns.ContainsKey(column);
 
@@ -34,6 +34,4 @@ internal sealed record CsvRow(int Number, IReadOnlyDictionary<string, int> Colum
         : null;
 
     private string ColumnAt(int cell) => Columns.FirstOrDefault(column => column.Value == cell).Key ?? string.Empty;
-
-    private string Text(int at) => Places[at].Text(File.Span);
 }

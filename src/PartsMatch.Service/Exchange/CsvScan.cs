@@ -8,6 +8,7 @@ internal readonly record struct CsvCell(int Start, int Length, bool IsQuoted)
 {
     public string Text(ReadOnlySpan<byte> file)
     {
+        if (Length == 0) return string.Empty;
         var text = Encoding.UTF8.GetString(file.Slice(Start, Length));
         return FormulaGuard.Off(IsQuoted ? text.Replace("\"\"", "\"", StringComparison.Ordinal) : text);
     }

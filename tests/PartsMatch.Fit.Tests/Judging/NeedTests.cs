@@ -63,6 +63,17 @@ public sealed class NeedTests
     }
 
     [Fact]
+    public void A_spec_equals_its_copy_whatever_was_worked_out_of_it_and_a_changed_copy_is_worked_out_anew()
+    {
+        var spec = Named.Record<MotorSpec>("speed=1075 rpm; frequency=60 Hz");
+        Ratings.Of(spec).ShouldBeSameAs(Ratings.Of(spec));
+        var copy = spec with { };
+        copy.ShouldBe(spec);
+        copy.GetHashCode().ShouldBe(spec.GetHashCode());
+        Ratings.Of(spec with { Speed = Named.Record<MotorSpec>("speed=1550 rpm").Speed }).Rows.ShouldHaveSingleItem().Speed!.Value.RevolutionsPerMinute.ShouldBe(1550);
+    }
+
+    [Fact]
     public void What_follows_from_the_plate_of_a_catalogue_entry_is_worked_out_once_for_all_its_needs()
     {
         var entry = Named.Record<MotorSpec>("bodyLength=6 in");

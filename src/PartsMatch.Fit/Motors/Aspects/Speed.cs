@@ -11,11 +11,11 @@ namespace PartsMatch.Fit.Motors.Aspects;
 public readonly record struct SpeedFacet(Sequence<AtFrequency> Rpm, int? Speeds, SpeedMeans? Means, Sequence<LowerSpeed> Lower, int? InductionPoles)
 {
     /// <summary>What they are for the old motor.</summary>
-    public static SpeedFacet OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
+    public static SpeedFacet OfOld(MotorNeed need) => Of(need.Plate);
 
     /// <summary>What they are for a motor.</summary>
-    public static SpeedFacet Of(MotorSpec motor) =>
-        new(HighSpeed.Rpm(motor), motor.Speeds, motor.SpeedMeans, [.. LowerSpeeds.Of(motor).Select(lower => lower with { Watts = null })], motor.Type is not null && MotorKinds.IsInduction(motor) ? motor.Poles : null);
+    public static SpeedFacet Of(MotorSpec motor) => Spec.Once(motor, static motor => new SpeedFacet(
+        HighSpeed.Rpm(motor), motor.Speeds, motor.SpeedMeans, [.. LowerSpeeds.Of(motor).Select(lower => lower with { Watts = null })], motor.Type is not null && MotorKinds.IsInduction(motor) ? motor.Poles : null));
 }
 
 /// <summary>Does the fan keep its speed, and has the motor as many speeds as are used?</summary>

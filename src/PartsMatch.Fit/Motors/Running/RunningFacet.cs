@@ -39,10 +39,12 @@ public readonly record struct RunningFacet(
     }
 
     /// <summary>What it is for the old motor.</summary>
-    public static RunningFacet OfOld(MotorNeed need) => need.OnceOfPlate(static plate => Of(plate));
+    public static RunningFacet OfOld(MotorNeed need) => Of(need.Plate);
 
     /// <summary>What it is for a motor.</summary>
-    public static RunningFacet Of(MotorSpec motor)
+    public static RunningFacet Of(MotorSpec motor) => Spec.Once(motor, Read);
+
+    private static RunningFacet Read(MotorSpec motor)
     {
         var lower = LowerSpeeds.Of(motor);
         return new(

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Published;
 using PartsMatch.Fit.Quantities;
@@ -9,7 +10,9 @@ public static class ShaftByAmps
 {
     /// <summary>Shaft watts at high speed, to 0.1 W: V·A·√phases times the type's efficiency and power factor; null when volts or amps are unknown.</summary>
     /// <param name="motor">The motor. With its type or phases unknown the band holds all that are possible.</param>
-    public static Band? Of(MotorSpec motor)
+    public static Band? Of(MotorSpec motor) => Spec.Once(motor, WattsOf);
+
+    private static Band? WattsOf(MotorSpec motor)
     {
         var type = TypeBands.Likely(motor);
         var rows = Ratings.Of(motor).Rows.Where(row => row is { Volts: not null, FullLoadAmps: not null }).ToList();

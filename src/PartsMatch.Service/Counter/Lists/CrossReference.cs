@@ -1,6 +1,6 @@
+using System.Text;
 using PartsMatch.Fit;
 using PartsMatch.Fit.Judging;
-using PartsMatch.Store;
 
 namespace PartsMatch.Service.Counter.Lists;
 
@@ -10,11 +10,12 @@ internal static class CrossReference
     /// <summary>The most replacements of one old part: who wants more asks for that part by itself.</summary>
     public const int MostParts = 5;
 
-    /// <summary>What two old parts share when all that is answered to them is the same. A number that nobody knows is told as it is spelt.</summary>
-    public static string KeyOf(Shelf shelf, OldPart old)
+    /// <summary>What two old parts share only when all that is answered to them is the same. A number that nobody knows is told as it is spelt.</summary>
+    public static string KeyOf(OldPart old)
     {
-        var number = old.Number.Length > 0 && shelf.Find(old.Number) is not null ? PartNumber.Key(old.Number) : old.Number;
-        return string.Join('\0', [old.Kind?.Kind ?? string.Empty, number, old.PlateText, .. old.Site.SelectMany(text => (string[])[text.Name, text.Text])]);
+        var key = new StringBuilder(old.Kind?.Kind).Append('\0').Append(old.Number).Append('\0').Append(old.PlateText);
+        foreach (var (name, text) in old.Site) key.Append('\0').Append(name).Append('\0').Append(text);
+        return key.ToString();
     }
 
     /// <summary>The best replacements of one old part.</summary>
@@ -26,13 +27,13 @@ internal static class CrossReference
         var entry = old.Number.Length > 0 ? now.Shelf.Find(old.Number) : null;
         if (Wrong(old, entry) is { Count: > 0 } wrong) return Replaced.Refused(entry, wrong);
         var family = old.Kind ?? entry?.Family ?? Families.All[0];
-        var asked = Judgements.Replacements(now, new(family, [], old.PlateText, entry is null ? null : old.Number, old.Site), first, after: null, include: null);
+        var asked = Judgements.Replacements(now, new(family, [], old.PlateText, entry is null ? null : old.Number, old.Site) { OldPart = entry }, first, after: null, include: null);
         Refusal[] unknown = old.Number.Length > 0 && entry is null ? [Needs.NotFound(old.Number, string.Empty)] : [];
         if (!asked.IsGiven) return Replaced.Refused(entry, [.. asked.Refusals, .. unknown]);
         var parts = asked.Value.Parts.ToList();
         List<string> remarks = [.. unknown.Select(refusal => $"{refusal.Message} This is by the plate's text.")];
         if (parts.Count == 0) remarks.Add(NearestMiss(asked.Value));
-        remarks.AddRange(NotKnown(family, parts.Select(one => one.Ranked.Explained.Sheet)));
+        remarks.AddRange(NotKnown(family, parts.Select(one => one.Ranked.Unread)));
         remarks.AddRange(asked.Value.Need.Reading.Complaints.Select(complaint => complaint.Message));
         remarks.AddRange(asked.Value.Need.Reading.Contradictions.Select(contradiction => contradiction.Sentence));
         return new(entry, parts, remarks, Code: null);

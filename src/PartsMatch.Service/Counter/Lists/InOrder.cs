@@ -19,10 +19,10 @@ internal static class InOrder
     {
         var shared = new SharedWork<TAnswer>(entries.Select(keyOf));
         var underWay = new Queue<(TEntry Entry, Task<TAnswer> Answer)>();
-        foreach (var entry in entries)
+        foreach (var (at, entry) in entries.Index())
         {
             stop.ThrowIfCancellationRequested();
-            underWay.Enqueue((entry, shared.Begin(keyOf(entry), () => work(entry), stop)));
+            underWay.Enqueue((entry, shared.Begin(at, () => work(entry), stop)));
             while (underWay.Count >= MostUnderWay || (underWay.TryPeek(out var oldest) && oldest.Answer.IsCompleted))
             {
                 var (next, answer) = underWay.Dequeue();
@@ -35,20 +35,34 @@ internal static class InOrder
 
     private sealed class SharedWork<TAnswer>
     {
-        private readonly Dictionary<string, int> _left = new(StringComparer.Ordinal);
-        private readonly Dictionary<string, Task<TAnswer>> _begun = new(StringComparer.Ordinal);
+        private readonly List<Share> _shares = [];
 
         public SharedWork(IEnumerable<string> keys)
         {
-            foreach (var key in keys) CollectionsMarshal.GetValueRefOrAddDefault(_left, key, out _)++;
+            var byKey = new Dictionary<string, Share>(StringComparer.Ordinal);
+            foreach (var key in keys)
+            {
+                ref var share = ref CollectionsMarshal.GetValueRefOrAddDefault(byKey, key, out _);
+                (share ??= new()).Left++;
+                _shares.Add(share);
+            }
         }
 
-        /// <summary>The work for a key: that which was begun for it before, if any.</summary>
-        public Task<TAnswer> Begin(string key, Func<TAnswer> work, CancellationToken stop)
+        /// <summary>The work for the entry in a place of the list: that which was begun for its key before, if any.</summary>
+        public Task<TAnswer> Begin(int at, Func<TAnswer> work, CancellationToken stop)
         {
-            if (!_begun.Remove(key, out var begun)) begun = Task.Run(work, stop);
-            if (--_left[key] > 0) _begun.Add(key, begun);
+            var share = _shares[at];
+            var begun = share.Begun ?? Task.Run(work, stop);
+            share.Begun = --share.Left > 0 ? begun : null;
             return begun;
+        }
+
+        /// <summary>What the entries of one key share: how many of them are to come, and what was begun for those before. The keys, which may be long, are not kept.</summary>
+        private sealed class Share
+        {
+            public int Left { get; set; }
+
+            public Task<TAnswer>? Begun { get; set; }
         }
     }
 }

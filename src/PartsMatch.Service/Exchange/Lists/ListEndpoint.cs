@@ -88,7 +88,7 @@ internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> l
             await CsvText.WriteRowAsync(csv, [.. rows.Current.Entry.Carried, .. rows.Current.Answer]);
         }
 
-        string KeyOf(ListRow row) => row.Old is { } old ? CrossReference.KeyOf(now.Shelf, old) : row.Wrong;
+        static string KeyOf(ListRow row) => row.Old is { } old ? CrossReference.KeyOf(old) : row.Wrong;
 
         string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? CrossReference.Replace(now, old, first) : Replaced.Without(row.Wrong), first);
     }

@@ -9,8 +9,9 @@ internal sealed class ListFile
     public const int FirstRow = 2;
 
     private readonly CsvReader _reader;
+    private readonly IReadOnlyList<string?> _siteFields;
 
-    private ListFile(CsvReader reader) => _reader = reader;
+    private ListFile(CsvReader reader) => (_reader, _siteFields) = (reader, [.. reader.Header.Select(ListColumns.SiteFieldOf)]);
 
     public IReadOnlyList<string> Header => _reader.Header;
 
@@ -38,7 +39,7 @@ internal sealed class ListFile
         foreach (var row in _reader.Rows().Where(row => row.Number >= from))
         {
             while (next < row.Number) yield return ListRow.Blank(next++, Header.Count);
-            yield return ListRow.Of(row, Header);
+            yield return ListRow.Of(row, _siteFields);
             next++;
         }
     }

@@ -17,14 +17,21 @@ internal sealed record ListRow(int Number, IReadOnlyList<string> Carried, OldPar
     /// <summary>A blank row, which keeps its place.</summary>
     public static ListRow Blank(int number, int columns) => new(number, [.. Enumerable.Repeat(string.Empty, columns)], Old: null, string.Empty);
 
-    public static ListRow Of(CsvRow row, IReadOnlyList<string> header)
+    /// <param name="row">The row as it stands in the file.</param>
+    /// <param name="siteFields">Of each column the field of the site that it is of; null for another.</param>
+    public static ListRow Of(CsvRow row, IReadOnlyList<string?> siteFields)
     {
-        var carried = Carry(row.Cells, header.Count);
+        var carried = Carry(row.Cells, siteFields.Count);
         if (row.Wrong is { } malformed) return new(row.Number, carried, Old: null, malformed.Message);
         var kind = row[ListColumns.Kind].Trim();
         var family = kind.Length > 0 ? Families.Find(kind) : null;
         if (kind.Length > 0 && family is null) return new(row.Number, carried, Old: null, $"There is no kind “{kind}”. The kinds are: {string.Join(", ", Families.All.Select(one => one.Kind))}.");
-        List<NamedText> site = [.. header.Select(column => (Field: ListColumns.SiteFieldOf(column), Column: column)).Where(one => one.Field is not null).Select(one => new NamedText(one.Field!, row[one.Column].Trim())).Where(text => text.Text.Length > 0)];
+        List<NamedText> site = [];
+        for (var at = 0; at < carried.Count; at++)
+        {
+            if (siteFields[at] is { } field && carried[at].Trim() is { Length: > 0 } text) site.Add(new(field, text));
+        }
+
         return new(row.Number, carried, new(family, row[ListColumns.Number].Trim(), row[ListColumns.Text].Trim(), site), string.Empty);
     }
 
@@ -42,8 +49,8 @@ internal sealed record ListRow(int Number, IReadOnlyList<string> Carried, OldPar
         part.Stored.Number,
         part.Stored.Maker,
         part.Stored.Title,
-        Words.Of(ranked.Explained.Sheet),
-        string.Join("; ", Replaced.ToDo(ranked.Explained.Sheet)),
+        Words.Of(ranked.Unread),
+        string.Join("; ", Replaced.ToDo(ranked.Unread)),
         ranked.Likelihood.Percent.ToString(CultureInfo.InvariantCulture),
         Words.From(ranked.Likelihood),
         part.Stock?.OnHand?.ToString(CultureInfo.InvariantCulture) ?? string.Empty,

@@ -33,7 +33,7 @@ internal sealed class CrossReferenceRow(string partNumber, Replaced replaced)
         if (site is not null && Needs.Refusals(site.Family.ReadSite(site.Texts).Complaints, $"site.{site.Family.Kind}").ToList() is { Count: > 0 } wrong) throw new RefusedError(wrong);
         var all = partNumbers.Select(number => (Given: number, Old: new OldPart(site?.Family, number.Trim(), string.Empty, site?.Texts ?? [])));
         var rows = new List<CrossReferenceRow>(partNumbers.Count);
-        await foreach (var (entry, answer) in InOrder.AnswerAsync(all, one => CrossReference.KeyOf(now.Shelf, one.Old), one => CrossReference.Replace(now, one.Old, CrossReference.MostParts), stop))
+        await foreach (var (entry, answer) in InOrder.AnswerAsync(all, one => CrossReference.KeyOf(one.Old), one => CrossReference.Replace(now, one.Old, CrossReference.MostParts), stop))
         {
             rows.Add(new(entry.Given, answer));
         }
