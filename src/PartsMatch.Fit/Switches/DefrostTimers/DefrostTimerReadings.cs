@@ -47,6 +47,10 @@ public sealed record DefrostTimerReadings : Readings
     [Field("Fan contact opens", "By no volts at the fan terminal, in defrost.", Group = ByHand)]
     public bool? FanContactOpens { get; init; }
 
+    /// <summary>Whether nothing could throw it back into cooling as it was advanced.</summary>
+    [Field("Kept from being released", "Whether nothing could end the defrost as it was advanced and its contacts were read: no wire on its release terminal, or the coil frosted, well below its end temperature. Power off and proved dead before the wire comes off.", Group = ByHand, Tool = Tool.Meter)]
+    public bool? KeptFromRelease { get; init; }
+
     /// <summary>Volts across closed contacts.</summary>
     [Field("Volts across a closed contact", "From common to the terminal it feeds, under load.", Group = ByHand, Tool = Tool.Meter, Example = "0.1 V")]
     public Measured<ElectricPotential>? DropVolts { get; init; }

@@ -36,9 +36,9 @@ public sealed class DefrostTimerProofTests
     [InlineData("clockTurns=yes", Conclusion.ReadNext, "heaterContactCloses")]
     [InlineData("clockTurns=yes; heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
     [InlineData("clockTurns=yes; heaterContactCloses=yes", Conclusion.ReadNext, "fanContactOpens")]
-    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=no; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
     [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NothingWrongFound, null)]
-    [InlineData("clockTurns=no; clockVoltsThere=0 V; fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; fanContactOpens=no; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
     [InlineData("clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; releasePulls=no", Conclusion.ReadNext, "releaseVoltsThere")]
     [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=204 V", Conclusion.PartHasFailed, null)]
     [InlineData("clockTurns=yes; releasePulls=no; releaseVoltsThere=203.9 V", Conclusion.NotThePart, null)]
@@ -70,13 +70,13 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=no", Conclusion.NotThePart, null)] // a floating wire may show nearly all of the line's
     [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=120 V; commonVoltsStand=no", Conclusion.NotThePart, null)]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=150 V; commonVoltsStand=yes", Conclusion.NotThePart, null)]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=yes", Conclusion.PartHasFailed, null)]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=204 V", Conclusion.PartHasFailed, null)]
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; fanContactOpens=no; commonVolts=120 V", Conclusion.PartHasFailed, null)] // by its fan contact
-    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; commonVoltsStand=yes; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=204 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; fanContactOpens=no; commonVolts=120 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)] // by its fan contact
+    [InlineData(Heaters, "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=0 V", Conclusion.NotThePart, null)]
-    [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)] // clock and heaters hang on two circuits
+    [InlineData(Heaters, "clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)] // clock and heaters hang on two circuits
     [InlineData(Heaters, "clockTurns=no; clockVoltsThere=240 V; heaterContactCloses=no", Conclusion.PartHasFailed, null)] // by its clock
     [InlineData(Heaters, "clockTurns=yes; commonVolts=0 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)] // its terminal was seen live, and has nothing now
     [InlineData(Heaters, "clockTurns=yes; commonVolts=20 V; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NotThePart, null)]
@@ -91,7 +91,7 @@ public sealed class DefrostTimerProofTests
     [InlineData(Heaters, "clockTurns=yes; commonVolts=150 V; commonVoltsStand=yes", Conclusion.ReadNext, "heaterContactCloses")]
     [InlineData(Heaters, "commonVolts=150 V; commonVoltsStand=yes; heaterContactCloses=yes", Conclusion.ReadNext, "clockTurns")] // it may have failed besides
     [InlineData(Heaters, "clockTurns=yes; commonVolts=204 V; commonVoltsStand=yes; heaterContactCloses=yes; fanContactOpens=yes", Conclusion.NothingWrongFound, null)]
-    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
+    [InlineData("heaterPower=6 kW; heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
     [InlineData("", "clockTurns=yes; heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "loadVolts")] // the heaters need not hang on the clock's 240 V
     [InlineData("", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=150 V", Conclusion.ReadNext, "loadVolts")] // of 240 V they are a bad feed
     [InlineData("heaterOwnVolts=240 V", "clockTurns=yes; heaterContactCloses=yes; fanContactOpens=yes; commonVolts=150 V", Conclusion.ReadNext, "loadVolts")]
@@ -104,10 +104,59 @@ public sealed class DefrostTimerProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>On a warm coil the switch that ends the defrost is closed, and throws a good timer back into cooling as it is advanced by hand: its heater contact reads open then, and its fan contact closed. What time alone ends is not thrown back.</summary>
+    [Theory]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=yes; fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=yes; fanContactOpens=no; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=yes; fanContactOpens=no; keptFromRelease=no", Conclusion.ReadNext, "fanContactOpens")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=yes; fanContactOpens=yes; keptFromRelease=no", Conclusion.NothingWrongFound, null)] // nothing threw it back
+    [InlineData("endedBy=time, temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("endedBy=time, temperature", Heaters, "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("releaseVolts=240 V", Heaters, "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("", Heaters, "heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("", Heaters, "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("", Heaters, "fanContactOpens=no; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("", "endedThereBy=temperature", "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("", "endedThereBy=time", "fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", "endedThereBy=time", "fanContactOpens=no", Conclusion.PartHasFailed, null)] // no switch is wired to it
+    [InlineData("endedBy=time", Heaters, "heaterContactCloses=no; commonVolts=238 V", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=time", Heaters, "fanContactOpens=no", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=time", Heaters, "fanContactOpens=no; keptFromRelease=no", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no", Conclusion.ReadNext, "commonVolts")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=120 V; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=0 V; keptFromRelease=no", Conclusion.NotThePart, null)] // dead before the contact, wherever the timer stands
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=0 V; fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")] // its fan contact may be welded besides
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V; fanContactOpens=no; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "fanContactOpens=no; dropVolts=3 V", Conclusion.PartHasFailed, null)] // by the volts that it loses
+    [InlineData("endedBy=temperature", Heaters, "fanContactOpens=no; dropVolts=3 V; keptFromRelease=no", Conclusion.PartHasFailed, null)]
+    public void What_may_have_been_released_is_condemned_by_its_contacts_only_where_it_was_kept_from_it(string plate, string site, string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, site), Named.Record<DefrostTimerReadings>($"clockTurns=yes; {readings}"));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A wire comes off a timer only with the power off and proved dead; a frosted coil needs none off.</summary>
+    [Theory]
+    [InlineData("heaterContactCloses=no; commonVolts=238 V")]
+    [InlineData("heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no")]
+    [InlineData("heaterContactCloses=yes; fanContactOpens=no")]
+    [InlineData("heaterContactCloses=yes; fanContactOpens=no; keptFromRelease=no")]
+    public void Who_is_asked_whether_it_was_kept_from_release_is_told_how(string readings)
+    {
+        var said = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(Plate, Heaters), Named.Record<DefrostTimerReadings>($"clockTurns=yes; {readings}")).Sentence;
+        said.ShouldContain("advance it again on a frosted coil, or with the wire off its release terminal");
+        said.ShouldContain("power off and proved dead before the wire comes off");
+    }
+
     /// <summary>A dead feed clears what hangs on it alone: whatever else has its volts and does not do its work has failed by itself.</summary>
     [Theory]
     [InlineData("clockTurns=no; clockVoltsThere=240 V; heaterContactCloses=no; commonVolts=0 V", "stands still")]
-    [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; fanContactOpens=no", "welded")]
+    [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; fanContactOpens=no; keptFromRelease=yes", "welded")]
     [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; dropVolts=3 V", "3 V")]
     [InlineData("clockTurns=yes; heaterContactCloses=no; commonVolts=0 V; releasePulls=no; releaseVoltsThere=240 V", "does not end the defrost")]
     [InlineData("clockTurns=no; clockVoltsThere=0 V; releasePulls=no; releaseVoltsThere=240 V", "does not end the defrost")]
@@ -271,6 +320,9 @@ public sealed class DefrostTimerProofTests
     [InlineData("heaterContactCloses=no", "", ReadingVerdict.Bad)]
     [InlineData("heaterContactCloses=no; commonVolts=0 V", "", ReadingVerdict.Bad)]
     [InlineData("heaterContactCloses=no; commonVolts=238 V", "", ReadingVerdict.Bad)]
+    [InlineData("heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no", "", ReadingVerdict.CantTell)]
+    [InlineData("fanContactOpens=no; keptFromRelease=no", "", ReadingVerdict.CantTell)]
+    [InlineData("fanContactOpens=no; keptFromRelease=yes", "", ReadingVerdict.Bad)]
     [InlineData("releasePulls=yes", "", ReadingVerdict.Good)]
     public void A_new_one_is_set_and_seen_through(string readings, string part, ReadingVerdict verdict) =>
         After(Need(Plate, "startsNeeded=4; minutesNeeded=30 min"), part, readings).ShouldHaveSingleItem().Verdict.ShouldBe(verdict);

@@ -28,7 +28,7 @@ public sealed class ClockTurns() : ReadingRule<DefrostTimerCase>("Clock", Defros
 }
 
 /// <summary>Does its heater contact close as it is advanced by hand?</summary>
-/// <remarks>Its terminal is dead as well where nothing comes to the contact, so that the line's volts before it alone condemn it: an open wire shows stray ones.</remarks>
+/// <remarks>Its terminal is dead as well where nothing comes to the contact, so that the line's volts before it alone condemn it: an open wire shows stray ones. They do only where the timer stood in defrost.</remarks>
 public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heater contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
@@ -37,6 +37,8 @@ public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heate
         (null, _) or (false, VoltsAt.None) => null,
         (false, VoltsAt.Wrong) when one.Readings.CommonVoltsStand == true => null,
         (true, _) => Ruling.Good($"Its heater contact closes in defrost."),
+        _ when AdvancedByHand.StoodInDefrost(one) == false => AdvancedByHand.ToBeReadAgain("heaterContactCloses", "its heater terminal has no volts"),
+        (_, VoltsAt.Right) when AdvancedByHand.StoodInDefrost(one) is null => AdvancedByHand.OrReleased("its heater terminal has no volts, with volts before the contact: it stays open"),
         (_, VoltsAt.Right) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
         (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", HeaterContactIsFed.WhetherTheyStand),
         _ when one.Readings.CommonVolts is null => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts.").ThenRead("commonVolts", "Its heater terminal is dead in defrost: measure the volts at the common that feeds the heater contact. With none there it is a fuse or a contact before it."),
@@ -48,11 +50,13 @@ public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heate
 public sealed class FanContactOpens() : ReadingRule<DefrostTimerCase>("Fan contact", DefrostTimerReadingSources.TimerContacts)
 {
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => one.Readings.FanContactOpens switch
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.FanContactOpens, AdvancedByHand.StoodInDefrost(one)) switch
     {
-        null => null,
-        true => Ruling.Good($"Its fan contact opens in defrost."),
-        false => Ruling.Bad($"Advanced into defrost, its fan contact stays closed: it is welded.").ThePartHasFailed(),
+        (null, _) => null,
+        (true, _) => Ruling.Good($"Its fan contact opens in defrost."),
+        (_, null) => AdvancedByHand.OrReleased("its fan contact stays closed: it is welded"),
+        (_, false) => AdvancedByHand.ToBeReadAgain("fanContactOpens", "its fan contact stays closed"),
+        _ => Ruling.Bad($"Advanced into defrost, its fan contact stays closed: it is welded.").ThePartHasFailed(),
     };
 }
 
