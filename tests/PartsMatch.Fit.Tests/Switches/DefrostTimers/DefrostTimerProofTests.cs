@@ -133,6 +133,13 @@ public sealed class DefrostTimerProofTests
     [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V; fanContactOpens=no; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
     [InlineData("endedBy=temperature", Heaters, "fanContactOpens=no; dropVolts=3 V", Conclusion.PartHasFailed, null)] // by the volts that it loses
     [InlineData("endedBy=temperature", Heaters, "fanContactOpens=no; dropVolts=3 V; keptFromRelease=no", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V", Conclusion.ReadNext, "heaterContactCloses")] // those of an open contact
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=20 V", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=20.1 V", Conclusion.ReadNext, "heaterContactCloses")]
     public void What_may_have_been_released_is_condemned_by_its_contacts_only_where_it_was_kept_from_it(string plate, string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, site), Named.Record<DefrostTimerReadings>($"clockTurns=yes; {readings}"));

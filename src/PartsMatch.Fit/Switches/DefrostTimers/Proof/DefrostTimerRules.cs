@@ -61,10 +61,18 @@ public sealed class FanContactOpens() : ReadingRule<DefrostTimerCase>("Fan conta
 }
 
 /// <summary>How many volts are lost across a closed contact?</summary>
+/// <remarks>More than 20 V (practice) no closed contact loses for long: they stand across one that is open, as the heater contact is by right where the timer was thrown back into cooling.</remarks>
 public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts across a closed contact", ContactReadingSources.ContactDrop)
 {
+    private const double Open = 20;
+
     /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true);
+    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.DropVolts?.Legs.Max(leg => leg.Volts), one.Readings.HeaterContactCloses) switch
+    {
+        (> Open, false) => null, // told with the contact
+        (> Open and var volts, null) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
+        _ => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true),
+    };
 }
 
 /// <summary>Does its release solenoid end a defrost?</summary>
@@ -126,11 +134,14 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
 /// <summary>Where does one begin?</summary>
 public sealed class FirstReading() : ReadingRule<DefrostTimerCase>("First reading", DefrostTimerReadingSources.TimerClock)
 {
+    /// <summary>Moves it by hand.</summary>
+    internal const string Advance = "Advance it by hand into defrost, on a frosted coil where a switch on it ends the defrost: does its heater contact close?";
+
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one) => one.Readings switch
     {
         { ClockTurns: null, ClockVoltsThere: null } => Ruling.Read("clockTurns", "Mark the dial against its pointer: does its clock turn?"),
-        { HeaterContactCloses: null } => Ruling.Read("heaterContactCloses", "Advance it by hand into defrost: does its heater contact close?"),
+        { HeaterContactCloses: null } => Ruling.Read("heaterContactCloses", Advance),
         { FanContactOpens: null } => Ruling.Read("fanContactOpens", "In defrost: does its fan contact open?"),
         _ => null,
     };
