@@ -69,8 +69,8 @@ public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts a
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.DropVolts?.Legs.Max(leg => leg.Volts), one.Readings.HeaterContactCloses) switch
     {
-        (> Open, false) => null, // told with the contact
-        (> Open and var volts, null) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
+        ( > Open, false) => null, // told with the contact
+        ( > Open and var volts, null) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
         _ => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true),
     };
 }
