@@ -21,7 +21,6 @@ internal sealed class Lexicon
 
     private readonly Dictionary<string, PlateLimit> limits;
     private readonly Dictionary<string, PlateLimit> usual;
-    private readonly Dictionary<Field, int> orders;
     private readonly UnitSets unitSets = new();
     private readonly Dictionary<Field, UnitSet> units;
     private readonly HashSet<UnitSet> unitsOfFields;
@@ -52,7 +51,6 @@ internal sealed class Lexicon
         Sizes = [.. vocabulary.Labels.Where(label => label.By is not null).SelectMany(label => (string[])[label.Field, label.By!]).Distinct().Select(FieldOf)];
         RatedAt = vocabulary.Labels.Where(label => label.BareBehind.Count > 0).ToDictionary(label => FieldOf(label.Field), label => (IReadOnlyList<Field>)[.. label.BareBehind.Select(FieldOf).Where(field => field.Form.UnitSpellings.Count > 0)]);
         UnitsRatedAt = vocabulary.Labels.SelectMany(label => label.BareBehindUnits.Where(unit => !shape.Fields.Any(field => field.Form.UnitSpellings.Contains(unit, StringComparer.OrdinalIgnoreCase))).Select(unit => (label.Field, unit))).ToLookup(pair => FieldOf(pair.Field), pair => pair.unit);
-        orders = shape.Fields.Index().ToDictionary(one => one.Item, one => one.Index);
         units = shape.Fields.ToDictionary(field => field, field => unitSets.Of(field.Form.UnitSpellings));
         unitsOfFields = [.. units.Values];
         UnitsOfAny = unitSets.Of(SpellingsOfAny);
@@ -175,9 +173,6 @@ internal sealed class Lexicon
 
     /// <summary>Whether some letters or figures are a word of the vocabulary, or a unit.</summary>
     public bool Knows(ReadOnlySpan<char> text) => UnitsSpelt(text).Exists(IsOfField) || Tree.Has(text);
-
-    /// <summary>The place of a field among those of its shape.</summary>
-    public int OrderOf(Field field) => orders[field];
 
     /// <summary>The field of a name.</summary>
     public Field FieldOf(string name) => Shape.Find(name) ?? throw new InvalidOperationException($"The vocabulary names a field “{name}” that there is not.");

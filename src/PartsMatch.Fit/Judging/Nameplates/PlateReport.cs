@@ -14,7 +14,7 @@ internal sealed class PlateReport(PlateText plate, Lexicon lexicon, ValueReader 
     /// <summary>All findings.</summary>
     public PlateFindings Findings()
     {
-        foreach (var group in Taken().OrderBy(group => lexicon.OrderOf(group.Key))) Settle(group.Key, [.. group]);
+        foreach (var group in Taken().OrderBy(group => group.Key.Place)) Settle(group.Key, [.. group]);
         foreach (var run in choice.Doubtful) Doubt(run);
         foreach (var cut in choice.Cut) Complain(cut);
         foreach (var unread in choice.Certain.Concat(choice.Doubtful.SelectMany(run => run)).Select(placement => placement.Unread).OfType<Unread>()) Complain(unread);

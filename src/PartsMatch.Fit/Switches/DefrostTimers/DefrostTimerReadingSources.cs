@@ -9,7 +9,7 @@ public static class DefrostTimerReadingSources
     public static Source TimerClock { get; } = new("A timer's clock with volts within a tenth of its own turns; without volts, under a tenth of them, look up the circuit", SourceStatus.Practice);
 
     /// <summary>Contacts by hand.</summary>
-    public static Source TimerContacts { get; } = new("Advanced by hand into defrost, a timer closes its heater contact and opens its fan contact, unless the switch on a warm coil throws it back; without volts before a contact, under a tenth of those there, look up the circuit, and under 85 % of them they may be stray ones", SourceStatus.Practice);
+    public static Source TimerContacts { get; } = new("Advanced by hand into defrost, a timer closes its heater contact and opens its fan contact, unless what ends a defrost on a warm coil throws it back; without volts before a contact, under a tenth of those there, look up the circuit, and under 85 % of them they may be stray ones", SourceStatus.Practice);
 
     /// <summary>Release.</summary>
     public static Source TimerRelease { get; } = new("With its volts, from 85 to 110 %, a release solenoid ends the defrost; without them, look up the switch on the coil", SourceStatus.Practice);

@@ -11,7 +11,7 @@ internal static class DefrostTimerSteps
         [
             SafeSteps.LockOut,
             SafeSteps.ProveDead("its terminals, clock and heaters each", need.Site.LoadVolts is { } volts ? QuantityForms.Volts.Write(volts) : null),
-            new(Stage.ProveThePart, "see that its clock has volts and stands still, or that its contacts do not follow as it is advanced by hand, before it is condemned", "A clock without volts stands still, too, and a contact without them feeds nothing: a fuse, or a contact before it. On a warm coil the switch that ends the defrost throws a good timer back as it is advanced."),
+            new(Stage.ProveThePart, "see that its clock has volts and stands still, or that its contacts do not follow as it is advanced by hand, before it is condemned", "A clock without volts stands still, too, and a contact without them feeds nothing: a fuse, or a contact before it. On a warm coil what ends the defrost throws a good timer back as it is advanced."),
             new(Stage.NoteWhatIsThere, "photograph its dial, pins and terminals, and note the starts and the fail-safe as they are set", null),
             new(Stage.Bench, FormattableString.Invariant($"set its starts{Starts(need)}, spread over the day, and its fail-safe{FailSafe(need)}"), "Longer than the usual defrost, so that the switch on the coil ends it first; where time alone ends it, no longer than the coil takes."),
         ],

@@ -137,7 +137,12 @@ public sealed class DefrostTimerProofTests
     [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")]
     [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")]
     [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
-    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=temperature", Heaters, "dropVolts=238 V; heaterContactCloses=yes", Conclusion.ReadNext, "dropVolts")] // of the fan contact, or thrown back since
+    [InlineData("endedBy=pressure", Heaters, "heaterContactCloses=no; commonVolts=238 V", Conclusion.ReadNext, "keptFromRelease")] // bellows feel the warm coil as well
+    [InlineData("endedBy=pressure", Heaters, "fanContactOpens=no; keptFromRelease=no", Conclusion.ReadNext, "fanContactOpens")]
+    [InlineData("endedBy=pressure", Heaters, "fanContactOpens=no; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("endedBy=time, pressure", Heaters, "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")]
+    [InlineData("endedBy=time, pressure", "endedThereBy=time", "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")] // they end it whatever is wired
     [InlineData("endedBy=temperature", Heaters, "dropVolts=20 V", Conclusion.PartHasFailed, null)]
     [InlineData("endedBy=temperature", Heaters, "dropVolts=20.1 V", Conclusion.ReadNext, "heaterContactCloses")]
     public void What_may_have_been_released_is_condemned_by_its_contacts_only_where_it_was_kept_from_it(string plate, string site, string readings, Conclusion conclusion, string? next)

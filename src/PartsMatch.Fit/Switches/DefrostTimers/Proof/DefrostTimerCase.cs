@@ -18,6 +18,14 @@ public sealed record DefrostTimerCase(DefrostTimerNeed Need, DefrostTimerReading
     /// <summary>Whether a switch on the coil ends the defrost; null when not known.</summary>
     internal bool? EndsByTemperature => Need.Site.EndedThereBy is { } end ? end == DefrostEnd.Temperature : Measured.KnownEnds is { } ends && !ends.Contains(DefrostEnd.Temperature) ? false : null;
 
+    /// <summary>Whether anything but its clock may end a defrost as it is advanced by hand: a switch on the coil that is wired to it, or bellows in it, whatever is wired.</summary>
+    internal bool MayBeThrownBack => Need.Site.EndedThereBy switch
+    {
+        null => Measured.KnownEnds is not [DefrostEnd.Time],
+        DefrostEnd.Time => Measured.KnownEnds?.Contains(DefrostEnd.Pressure) == true,
+        _ => true,
+    };
+
     /// <summary>What its release solenoid is made for: of the old one as it was fed, of the new one by its marking alone.</summary>
     internal Taps? ReleaseVolts => New is null ? Need.Plate.ReleaseLine : New.ReleaseVolts;
 

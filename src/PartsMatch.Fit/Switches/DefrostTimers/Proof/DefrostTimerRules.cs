@@ -71,6 +71,7 @@ public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts a
     {
         ( > Open, false) => null, // told with the contact
         ( > Open and var volts, null) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
+        ( > Open and var volts, true) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact, though its heater contact was seen to close.").ThenRead("dropVolts", "Measure again from the common to the heater terminal while that terminal is live: what opens in defrost, or was thrown back into cooling, has the line's volts across it."),
         _ => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true),
     };
 }
@@ -135,7 +136,7 @@ public sealed class HeaterAmps() : ReadingRule<DefrostTimerCase>("Heater amps", 
 public sealed class FirstReading() : ReadingRule<DefrostTimerCase>("First reading", DefrostTimerReadingSources.TimerClock)
 {
     /// <summary>Moves it by hand.</summary>
-    internal const string Advance = "Advance it by hand into defrost, on a frosted coil where a switch on it ends the defrost: does its heater contact close?";
+    internal const string Advance = "Advance it by hand into defrost, on a frosted coil where more than its clock ends the defrost: does its heater contact close?";
 
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one) => one.Readings switch
