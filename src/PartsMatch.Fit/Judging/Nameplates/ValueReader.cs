@@ -19,6 +19,9 @@ internal sealed class ValueReader(Lexicon lexicon, PlateUnits units)
         return lexicon.Readings.Keep(readings, text, Plain(field, text) is not { } given ? null : Try(field, given, unit) ?? InThousands(field, given, unit));
     }
 
+    /// <summary>A word of the vocabulary where it stands, as its field writes it.</summary>
+    public PlacedValue Placed(WordEntry word, int from, int to) => new(word.Field, Read(word.Field, word.Value, null) ?? word.Value, new Stretch(from, to));
+
     private string? Plain(Field field, ReadOnlySpan<char> text) => FigureText.For(field.Form.TakesFractions, lexicon.Tolerance is { } tolerance && tolerance != field ? Tolerances.WithoutShares(text.ToString(), lexicon.AnnouncesTolerance) : text);
 
     /// <summary>1,075 RPM: the comma that parts thousands, where a decimal one cannot be meant.</summary>
