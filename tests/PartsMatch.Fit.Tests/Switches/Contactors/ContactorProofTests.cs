@@ -349,6 +349,9 @@ public sealed class ContactorProofTests
     [InlineData("poleCount=1P with shunt", "", "dropVolts=240 V; legAmps=0.3/0.3 A", Conclusion.ReadNext, "pullsIn")] // what the shunt passes shows nothing in
     [InlineData("poleCount=1P with shunt", "", "dropVolts=240/0 V; legAmps=0.3/0.3 A; pullsIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("poleCount=1P with shunt", "", "circuitCalls=no; coilVolts=0 V; dropVolts=0.1/0 V", Conclusion.ReadNext, "staysIn")]
+    [InlineData("poleCount=3P", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0.1/0 V", Conclusion.ReadNext, "staysIn")] // round one of three: the second looks welded
+    [InlineData("poleCount=3P", "shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; dropVolts=240/0/240 V", Conclusion.NotThePart, null)]
+    [InlineData("poleCount=4P", "shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; dropVolts=0/240/0.1 V", Conclusion.ReadNext, "staysIn")]
     [InlineData("poleCount=1P with shunt", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.NotThePart, null)]
     [InlineData("poleCount=2P", "shuntFeedsHeat=no", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; dropVolts=240/0 V", Conclusion.PartHasFailed, null)]
     public void A_shunt_is_no_welded_pole(string plate, string site, string readings, Conclusion conclusion, string? next)
