@@ -361,6 +361,20 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>What its shunt may pass shows none in, nor do they once it was seen out: the volts at its coil are asked for all the same.</summary>
+    [Theory]
+    [InlineData("poleCount=1P with shunt", "", "", "0.3 A flow: one of its poles is closed, or a shunt passes them.")]
+    [InlineData("", "shuntFeedsHeat=yes", "", "0.3 A flow: one of its poles is closed, or a shunt passes them.")]
+    [InlineData("", "", "; pullsIn=no", "0.3 A flow: one of its poles is closed, or a shunt passes them.")]
+    [InlineData("poleCount=1P with shunt", "", "; pullsIn=yes", "it is in.")]
+    [InlineData("", "", "", "it is in.")]
+    public void Amps_that_a_shunt_may_pass_are_not_said_to_show_it_in(string plate, string site, string further, string sentence)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; {plate}", $"circuitCalls=no; legAmps=0.3 A{further}", site);
+        diagnosis.Checks.Single(check => check.Title == "Called for").Sentence.ShouldBe($"It is not called for, and {sentence}");
+        (diagnosis.Conclusion, diagnosis.Next?.Field).ShouldBe((Conclusion.ReadNext, "coilVolts"), diagnosis.Sentence);
+    }
+
     /// <summary>Contacts that are to be closed without volts at the coil, and were not seen so, are cleared by no few volts while nothing flows: those of a dead line or a load that is cut off are none either. What flows, or ohms, show them closed: practice.</summary>
     [Theory]
     [InlineData("circuitCalls=no; coilVolts=0 V; staysIn=no", Conclusion.ReadNext, "dropVolts")]
