@@ -361,6 +361,16 @@ public sealed class ContactorProofTests
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
     }
 
+    /// <summary>The volts of the pole are told, not those of the shunt beside it, as the least of all.</summary>
+    [Theory]
+    [InlineData("poleCount=1P with shunt", "dropVolts=240/0 V", "240 V stand across the pole beside its shunt, so that it is open")]
+    [InlineData("poleCount=2P", "dropVolts=240/120 V", "120 V at least stand across its poles, so that they are open")]
+    public void What_flows_past_open_poles_is_told_with_the_volts_across_them(string plate, string drop, string across)
+    {
+        var diagnosis = Diagnose($"coilVolts=24 V; coilFrequency=60 Hz; {plate}", $"circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no; {drop}", "shuntFeedsHeat=no");
+        (diagnosis.Conclusion, diagnosis.Sentence).ShouldBe((Conclusion.NotThePart, $"0.3 A flow, and {across}: what flows goes past it. Look for what else feeds the load."));
+    }
+
     /// <summary>What its shunt may pass shows none in, nor do they once it was seen out: the volts at its coil are asked for all the same.</summary>
     [Theory]
     [InlineData("poleCount=1P with shunt", "", "", "0.3 A flow: one of its poles is closed, or a shunt passes them.")]
