@@ -52,6 +52,9 @@ internal static class MadeFor
 /// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, one of its poles looks closed, or normally closed ones were seen open without them.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
+    /// <summary>Right volts without the coil condemn it not yet: a bad joint loses none either while nothing flows.</summary>
+    private const string WithoutTheCoil = " With the power off and proved dead take a wire off the coil, and measure again with the power back on: volts that stay low are not drawn down by the coil. Where they are right, measure its ohms as well, and see whether its armature moves freely.";
+
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
@@ -68,7 +71,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
         if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
-            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks.", limit))
+            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.{(one.Readings.CoilOhms is null ? WithoutTheCoil : "")}", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 
