@@ -18,6 +18,7 @@ public sealed class CalledFor() : ReadingRule<ContactorCase>("Called for", Conta
             (false, { } volts, false) when one is { IsFedEnough: false, Readings.Chatters: not true } => Ruling.Bad($"It is not called for: look up the circuit, from the thermostat over pressure controls and delays, and find what keeps it out. {volts:0.#} V at its coil pull none in; see what feeds it those all the same, as an electronic switch leaks a few.").NotThePart(),
             (false, { } volts, _) => Fed(one, Ruling.Bad($"It is not called for, and has {volts:0.#} V at its coil: look for what feeds it, a contact that sticks, wires that touch, or a jumper.")),
             (null, { } volts, _) => MadeFor.Ask(one, Ruling.CantTell($"It is not called for, and has {volts:0.#} V at its coil; what that is made for is not known.")),
+            (_, null, true) when one is { IsSeenIn: not true, AmpsWithPower: { } amps } => Ruling.CantTell($"It is not called for, and {amps:0.##} A flow: one of its poles is closed, or a shunt passes them.").ThenRead("coilVolts", FormattableString.Invariant($"{amps:0.##} A flow without a call: measure the volts at its coil. With volts there look for what feeds it; without them one of its poles is welded, or a shunt passes a little.")),
             (_, null, true) => Ruling.CantTell($"It is not called for, and it is in.").ThenRead("coilVolts", "It is in without a call: measure the volts at its coil. With volts there look for what feeds it; without them it is welded or stuck."),
             (true or null, _, _) when one.Action != ContactAction.NormallyOpen => AtRest(one),
             (true, _, true) => Ruling.CantTell($"It is not called for, has no volts at its coil that hold it in, and was seen in.").ThenRead("staysIn", "There are no volts at its coil that hold it in: do its contacts stay closed?"),
@@ -51,6 +52,9 @@ internal static class MadeFor
 /// <remarks>85 to 110 % of its marked volts (IEC 60947-4-1, from memory), edges included. Of one that is not called for only good ones are told: others are none that it should work at. Too few, or those of the other kind of current, clear it unless it was seen to stay in, current flows all the same, one of its poles looks closed, or normally closed ones were seen open without them.</remarks>
 public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coil", ContactorReadingSources.ContactorCoilVolts)
 {
+    /// <summary>Right volts without the coil condemn it not yet: a bad joint loses none either while nothing flows.</summary>
+    private const string WithoutTheCoil = " With the power off and proved dead take a wire off the coil, and measure again with the power back on: volts that stay low are not drawn down by the coil. Where they are right, measure its ohms as well, and see whether its armature moves freely.";
+
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
@@ -67,7 +71,7 @@ public sealed class VoltsAtCoil() : ReadingRule<ContactorCase>("Volts at the coi
         if (one.IsFed == true) return Ruling.Good($"{volts:0.#} V at the coil; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
         if (one is { IsOnOtherCurrent: true, Need.Site.ControlCurrent: { } there }) return Cleared(one, Ruling.Bad($"{new OtherCurrent(volts, there)}. Look up what feeds it, or fit the coil for what is there.", limit));
         return volts < one.Coil.Min(coil => ContactorCoils.Window.Of(coil).Low)
-            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire. Where they are right with a wire off the coil, it draws them down itself: its turns are shorted, or its armature sticks.", limit))
+            ? Cleared(one, Ruling.Bad($"{volts:0.#} V at the coil are too low; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}: look for a loaded transformer, a bad joint or a long thin wire.{(one.Readings.CoilOhms is null ? WithoutTheCoil : "")}", limit))
             : Ruling.Bad($"{volts:0.#} V at the coil are not what it is made for; for {new ListedCoils(one.Coil)} it works {new WorkingVolts(one.Coil)}.", limit);
     }
 

@@ -72,8 +72,11 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
     internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
 
-    /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the more of two are those of the pole beside it.</summary>
-    internal double? LeastAcross => HasShunt ? Readings.DropVolts?.Legs.Max(leg => leg.Volts) : Readings.DropVolts?.Legs.Min(leg => leg.Volts);
+    /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the lowest of several is left out.</summary>
+    internal double? LeastAcross => Readings.DropVolts?.Legs.Select(leg => leg.Volts).Order().Take(HasShunt ? 2 : 1).Last();
+
+    /// <summary>Whether a shunt is in the place of one of its poles, or round one.</summary>
+    internal bool HasShunt => Measured.PoleCount == PoleCount.OneAndShunt || Need.Site.ShuntFeedsHeat == true;
 
     /// <summary>Whether it is in, as somebody saw, or because current flows that no shunt may pass; null when neither was read.</summary>
     internal bool? IsSeenIn => Readings.PullsIn ?? (StaysIn == true || (AmpsWithPower is not null && !HasShunt) ? true : null);
@@ -108,8 +111,6 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     private bool ShowsWeld => Readings.PolesFollow is not null || (Action == ContactAction.NormallyClosed
         ? AmpsFlowing is not null || Readings.CircuitCalls == false
         : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
-
-    private bool HasShunt => Measured.PoleCount == PoleCount.OneAndShunt || Need.Site.ShuntFeedsHeat == true;
 
     private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
 

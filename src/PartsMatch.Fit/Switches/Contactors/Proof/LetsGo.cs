@@ -70,6 +70,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     {
         null => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole.").ThenRead("dropVolts", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: measure the volts across each pole. Across an open one the line's volts stand, across a welded one hardly any.")),
         { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),
+        { } least when one.HasShunt => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V stand across the pole beside its shunt, so that it is open: what flows goes past it. Look for what else feeds the load.").NotThePart(),
         { } least => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V at least stand across its poles, so that they are open: what flows goes past it. Look for what else feeds the load.").NotThePart(),
     };
 }
