@@ -21,9 +21,9 @@ internal sealed class StepSearch(PlateText plate, Lexicon lexicon, ValueReader r
                 }
             }
 
-            foreach (var label in plate.Words[at])
+            foreach (var label in Labels(at))
             {
-                if (label.Node.Labels.Count == 0 || Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
+                if (Step(label.End) is null || !plate.SameLine(label.End) || From(label.End) is not { } behind) continue;
                 foreach (var placement in Read(label, behind, at, behind.To, LabelStands.Before)) yield return placement;
             }
         }
@@ -59,5 +59,5 @@ internal sealed class StepSearch(PlateText plate, Lexicon lexicon, ValueReader r
 
     private Match? Step(int at) => plate.Words.Longest(at, node => node.Step is not null);
 
-    private IEnumerable<Match> Labels(int at) => at >= plate.Count ? [] : plate.Words[at].Where(match => match.Node.Labels.Count > 0);
+    private IEnumerable<Match> Labels(int at) => plate.Words[at].Where(match => match.Node.Labels.Count > 0);
 }

@@ -25,7 +25,7 @@ internal static class MediaType
 
     /// <summary>Whether a body is said to be JSON in UTF-8, which is also the only JSON there is.</summary>
     public static bool IsJson(string? contentType) =>
-        contentType == Json || MediaTypeHeaderValue.TryParse(contentType, out var type) && Names(type, Json) && (!type.Charset.HasValue || IsUtf8(type));
+        contentType == Json || (MediaTypeHeaderValue.TryParse(contentType, out var type) && Names(type, Json) && (!type.Charset.HasValue || IsUtf8(type)));
 
     /// <summary>The weight of the most specific range that covers the type; 0 when none does.</summary>
     /// <remarks>By hand: the framework's own IsSubsetOf takes every +json for application/json.</remarks>
