@@ -31,7 +31,7 @@ public static class CapacitorVocabulary
         OnlyAtLabel = ["run", "start", "none"],
         Names = ["CAPACITOR", "CAP"],
         Strangers = ["MODEL", "PART NO", "P/N", "PN", "CAT", "CAT NO", "SER", "SERIAL", "S/N", "DATE", "DATE CODE", "LOT", "BATCH", "FILE", "FILE NO", "NO", "NOT", "NOT FOR", "WITHOUT"],
-        Tails = [new("rating", 110, 1000, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual, NeedsNoLabel = true }],
+        Tails = [new("rating", 110, 1000, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual, NeedNoLabel = CapacitorVolts.Usual }],
         Limits =
         [
             PlateLimit.Of<CapacitorRating>("rating", "from 0.1 to 2000 µF, at 110 to 1000 V", Rating),

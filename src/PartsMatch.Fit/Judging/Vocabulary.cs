@@ -104,8 +104,8 @@ public sealed record PlateTail(string Field, double Least, double Most, params s
     /// <summary>Such figures as are known without a unit, too: the 440 of 10 MFD 440. They are never the field's own figure where their unit stands behind them.</summary>
     public IReadOnlyList<double> Usual { get; init; } = [];
 
-    /// <summary>Whether a figure, a slash and a usual second figure say the field by themselves: 10/370 on a capacitor's can, but not on a motor.</summary>
-    public bool NeedsNoLabel { get; init; }
+    /// <summary>Such figures as say the field by themselves behind a figure and a slash, since they can be nothing else: any usual one on a capacitor's can; on a motor 370, but not 440, which may be the supply's volts.</summary>
+    public IReadOnlyList<double> NeedNoLabel { get; init; } = [];
 }
 
 /// <summary>A unit that is meant where a label's figure has none.</summary>

@@ -43,6 +43,7 @@ public static class MotorVocabulary
         ],
 
         // US run capacitors are marked 370 or 440 V, others 400 to 660 V; no motor with one is fed that much.
-        Tails = [new("runCapacitor", 300, 700, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual }],
+        // Nothing is supplied with 370 V, so that 7.5/370 needs no word; 3/440 may be phases and volts.
+        Tails = [new("runCapacitor", 300, 700, "V", "VAC", "V AC", "VOLT", "VOLTS", "V~") { Usual = CapacitorVolts.Usual, NeedNoLabel = [370] }],
     };
 }

@@ -47,12 +47,33 @@ public sealed class CapacitorPlateTests
     [InlineData("10 MFD 440 HP 1/4", "10 µF 440 V", null)]
     [InlineData("CAP 5 MFD 230 V", "5 µF", "230 V")]
     [InlineData("V 230 CAP 5", "5 µF", "230 V")]
-    [InlineData("10/370 HP 1/4", null, null)]
+    [InlineData("10/440 HP 1/4", null, null)]
+    [InlineData("3/440 HP 1/4", null, null)]
     public void A_motors_plate_lends_a_bare_figure_to_its_capacitor_only_behind_the_capacitance(string plate, string? capacitor, string? volts)
     {
         var fields = MotorFamily.Motor.ReadNameplate(plate).Fields;
         Text(fields, "runCapacitor").ShouldBe(capacitor);
         Text(fields, "voltage").ShouldBe(volts);
+    }
+
+    [Theory]
+    [InlineData("10/370 HP 1/4")]
+    [InlineData("HP 1/4 V 230 10/370")]
+    [InlineData("1/4 HP 208-230V 1PH 60HZ 10/370 CWLE")]
+    [InlineData("HP 1/4\n10/370\nRPM 1075")]
+    public void A_motors_plate_says_its_capacitor_without_a_word_where_nothing_is_supplied_with_such_volts(string plate) =>
+        Text(MotorFamily.Motor.ReadNameplate(plate).Fields, "runCapacitor").ShouldBe("10 µF 370 V");
+
+    [Theory]
+    [InlineData("SER 10/370", "HP 1/4")]
+    [InlineData("QZ10/370", "HP 1/4")]
+    [InlineData("10/370-6", "HP 1/4")]
+    [InlineData("START CAP 10/370", "HP 1/4")]
+    public void What_is_part_of_something_else_on_a_motors_plate_is_no_capacitor(string other, string rest)
+    {
+        var reading = MotorFamily.Motor.ReadNameplate($"{rest} {other}");
+        Text(reading.Fields, "runCapacitor").ShouldBeNull();
+        reading.Leftovers.ShouldHaveSingleItem().Text.ShouldBe(other);
     }
 
     private static string? Rating(string can) => Text(CapacitorFamily.Capacitor.ReadNameplate(can).Fields, "rating");

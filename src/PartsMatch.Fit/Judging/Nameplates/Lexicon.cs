@@ -110,8 +110,11 @@ internal sealed class Lexicon
     public List<Field> Alike { get; }
 
     /// <summary>Whether a figure is a usual second one of a field: 370.</summary>
-    public bool IsUsualTail(Field field, ReadOnlySpan<char> text) =>
-        Tails.TryGetValue(field, out var tail) && double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
+    public bool IsUsualTail(Field field, ReadOnlySpan<char> text) => Tails.TryGetValue(field, out var tail) && IsOneOf(tail.Usual, text);
+
+    /// <summary>Whether figures say a field by themselves, since behind their last slash stands what can only be its second one: 10/370.</summary>
+    public bool NeedsNoLabel(Field field, ReadOnlySpan<char> figures) =>
+        figures.Contains('/') && Tails.TryGetValue(field, out var tail) && IsOneOf(tail.NeedNoLabel, figures[(figures.LastIndexOf('/') + 1)..]);
 
     /// <summary>For the volts of contacts: the fields whose figures a plate may give at each of them.</summary>
     public Dictionary<Field, IReadOnlyList<Field>> RatedAt { get; }
@@ -242,4 +245,6 @@ internal sealed class Lexicon
             if (alone.Count == 1 && !onlyAtLabel.Contains(node)) node.Free.AddRange(alone);
         }
     }
+
+    private static bool IsOneOf(IReadOnlyList<double> all, ReadOnlySpan<char> text) => double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && all.Contains(figure);
 }

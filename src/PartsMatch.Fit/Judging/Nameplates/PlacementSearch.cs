@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PartsMatch.Fit.Judging.Nameplates;
 
 /// <summary>Finds every way in which some stretch of a plate can be read by itself.</summary>
@@ -88,7 +86,7 @@ internal sealed class PlacementSearch
         if (tolerances.At(from) is { } share) placements.Add(share);
         if (!plate.Is(from, TokenKind.Number)) return;
         labelled.AddBefore(from);
-        foreach (var (field, tail) in lexicon.Tails) AddUnlabelled(from, field, tail);
+        foreach (var field in lexicon.Tails.Keys) AddUnlabelled(from, field);
     }
 
     /// <summary>TEAO, 48Y, SPDT; not the NO of 1 POLE NO 12345 or of RELAY NC NO. 1234, which is a number's.</summary>
@@ -138,13 +136,12 @@ internal sealed class PlacementSearch
         return false;
     }
 
-    /// <summary>10/370, 45+5/440: a whole chunk with a usual second figure behind its last slash.</summary>
-    private void AddUnlabelled(int from, Field field, PlateTail tail)
+    /// <summary>10/370, 45+5/440: a whole chunk with a second figure that needs no label behind its last slash.</summary>
+    private void AddUnlabelled(int from, Field field)
     {
-        if (!tail.NeedsNoLabel || !plate.BeginsChunk(from) || plate.ChunkEnd(from) != from + 1) return;
+        if (!plate.BeginsChunk(from) || plate.ChunkEnd(from) != from + 1) return;
         var figures = plate.Slice(from, from + 1);
-        var usual = double.TryParse(figures[(figures.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var figure) && tail.Usual.Contains(figure);
-        if (usual && figures.Contains('/') && reader.Read(field, figures, null) is { } text) placements.Add(new(from, from + 1, LabelStands.Nowhere, 0, new PlacedValue(field, text, new Stretch(from, from + 1))));
+        if (lexicon.NeedsNoLabel(field, figures) && reader.Read(field, figures, null) is { } text) placements.Add(new(from, from + 1, LabelStands.Nowhere, 0, new PlacedValue(field, text, new Stretch(from, from + 1))));
     }
 
     /// <summary>Whether the number of a part begins with a token: 12345, AX-17, but no figure that has a unit, or a label behind it that reads it.</summary>

@@ -40,7 +40,7 @@ internal sealed class StrangerFigures(PlateText plate, Lexicon lexicon, FigureRe
         foreach (var figure in reach.Ends(first))
         {
             var end = reach.UnitEnd(field, figure) ?? figure;
-            if (first == from && end == figure) continue;
+            if (first == from && end == figure && !lexicon.NeedsNoLabel(field, plate.Slice(from, end))) continue;
             yield return end;
             if (SecondEnd(end, field) is { } second) yield return second;
         }
