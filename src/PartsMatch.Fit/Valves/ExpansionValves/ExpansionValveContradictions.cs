@@ -1,14 +1,18 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;
 
 /// <summary>Readings of an expansion valve and its place that cannot all be true.</summary>
 public static class ExpansionValveContradictions
 {
+    /// <summary>How far the two figures of a limit may be apart, in K: plates round pressures to 5 psi, which is as much with a refrigerant of low pressure (practice).</summary>
+    private const double LimitSlack = 4;
+
     /// <summary>On the plate alone.</summary>
     /// <param name="plate">The plate.</param>
-    public static IReadOnlyList<Contradiction> OnPlate(ExpansionValveSpec plate) => [.. Range(plate), .. Limit(plate)];
+    public static IReadOnlyList<Contradiction> OnPlate(ExpansionValveSpec plate) => [.. Range(plate), .. Limit(plate), .. LimitOfRefrigerant(plate)];
 
     /// <summary>Between plate and site. What was read at the site is judged by.</summary>
     /// <param name="plate">The old valve's plate.</param>
@@ -22,7 +26,22 @@ public static class ExpansionValveContradictions
 
     private static IEnumerable<Contradiction> Limit(ExpansionValveSpec plate)
     {
-        if (plate is { LimitsAt: { } limit, Charge: { } charge } && charge != BulbCharge.PressureLimited) yield return new(["limitsAt", "charge"], $"It has a limit at {Deducing.Text(limit)} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ExpansionValveSources.PressureLimit);
+        if (plate.Charge is not { } charge || charge == BulbCharge.PressureLimited) yield break;
+        var (field, limit) = plate switch
+        {
+            { LimitsAt: { } at } => ("limitsAt", Deducing.Text(at)),
+            { LimitPressure: { } pressure } => ("limitPressure", Deducing.Text(pressure)),
+            _ => (string.Empty, null),
+        };
+        if (limit is not null) yield return new([field, "charge"], $"It has a limit at {limit} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ExpansionValveSources.PressureLimit);
+    }
+
+    private static IEnumerable<Contradiction> LimitOfRefrigerant(ExpansionValveSpec plate)
+    {
+        if (plate is { LimitsAt: { } limit, LimitPressure: { } pressure } && ExpansionValveDeductions.LimitDew(plate) is { } dew && Math.Abs(dew.Kelvins - limit.Kelvins) > LimitSlack)
+        {
+            yield return new(["limitsAt", "limitPressure", "refrigerants"], $"Its limit is {Deducing.Text(limit)} and {Deducing.Text(pressure)}, and vapour of {plate.Refrigerants![0].Name} has that pressure at {Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit)))}: one of the three is misread.", ExpansionValveSources.PressureLimit);
+        }
     }
 
     private static IEnumerable<Contradiction> Listed(ExpansionValveSpec plate, ExpansionValveSite site)

@@ -1,12 +1,13 @@
 using PartsMatch.Fit.Judging;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Valves.ExpansionValves;
 
 /// <summary>What follows from an expansion valve's markings.</summary>
 public static class ExpansionValveDeductions
 {
-    /// <summary>A limit tells a pressure-limited charge; one refrigerant alone is the one of the rating.</summary>
-    public static (ExpansionValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ExpansionValveSpec spec) => Deducing.Apply(spec, Limited, RatedWith);
+    /// <summary>The pressure of a limit tells its temperature, for one refrigerant alone; a limit a pressure-limited charge; one refrigerant alone is the one of the rating.</summary>
+    public static (ExpansionValveSpec Spec, IReadOnlyList<Deduction> Deductions) Deduce(ExpansionValveSpec spec) => Deducing.Apply(spec, LimitTemperature, Limited, RatedWith);
 
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (ExpansionValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(ExpansionValveSpec plate, ExpansionValveSite site)
@@ -25,9 +26,19 @@ public static class ExpansionValveDeductions
         }
     }
 
+    /// <summary>Dew temperature of the pressure of a valve's limit at sea level, which is where plates are printed for; null where either is not known, or there is none.</summary>
+    internal static Temperature? LimitDew(ExpansionValveSpec spec) =>
+        spec is { LimitPressure: { } limit, Refrigerants: { Count: 1 } only } ? only[0].SaturationAtGauge(limit, Length.Zero)?.Dew : null;
+
     private static IEnumerable<Deduction> Limited(ExpansionValveSpec spec)
     {
-        if (spec.LimitsAt is not null) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", ["limitsAt"], ExpansionValveSources.PressureLimit);
+        if (spec is not { LimitsAt: null, LimitPressure: null }) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", [spec.LimitsAt is not null ? "limitsAt" : "limitPressure"], ExpansionValveSources.PressureLimit);
+    }
+
+    /// <summary>To a tenth of a degree, since whoever reads it by a chart would get no more.</summary>
+    private static IEnumerable<Deduction> LimitTemperature(ExpansionValveSpec spec)
+    {
+        if (LimitDew(spec) is { } dew) yield return new(Side.Plate, "limitsAt", Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit, 1))), $"where vapour of {spec.Refrigerants![0].Name} has the pressure of its limit", ["limitPressure", "refrigerants"], ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Deduction> RatedWith(ExpansionValveSpec spec)

@@ -118,6 +118,10 @@ public sealed record ExpansionValveSpec : Spec
     [Field("Limits at", "Evaporating temperature of its pressure limit (MOP), where it has one.", Group = Bulb, Example = "35 °F")]
     public Temperature? LimitsAt { get; init; }
 
+    /// <summary>Evaporating pressure that it holds the evaporator down to, above the air's: which temperature that is depends on the refrigerant.</summary>
+    [Field("Limit pressure", "Evaporating pressure of its limit (MOP), by the gauge, where it is given as a pressure.", Group = Bulb, Example = "55 psi")]
+    public Pressure? LimitPressure { get; init; }
+
     /// <summary>Length of its capillary.</summary>
     [Field("Capillary", "Length of the capillary to its bulb.", Group = Bulb, Tool = Tool.Tape, Example = "5 ft")]
     public Length? Capillary { get; init; }

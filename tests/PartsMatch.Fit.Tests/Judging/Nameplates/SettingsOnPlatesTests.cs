@@ -186,8 +186,8 @@ public sealed class SettingsOnPlatesTests
     }
 
     [Theory]
-    [InlineData("MOP 35 PSI R22", "refrigerants=R-22", "MOP 35 PSI")]
-    [InlineData("MOP 35 PSIG EXT EQ", "equaliser=external", "MOP 35 PSIG")]
+    [InlineData("LIQUID TEMP 35 PSI R22", "refrigerants=R-22", "LIQUID TEMP 35 PSI")]
+    [InlineData("EVAPORATING AT 35 PSIG EXT EQ", "equaliser=external", "EVAPORATING AT 35 PSIG")]
     public void A_figure_with_another_unit_has_not_the_one_that_its_label_means(string plate, string read, string left)
     {
         ReadPlate.Fields("expansionValve", plate).ShouldBe(read);

@@ -33,6 +33,9 @@ public sealed class UnitsOnPlatesTests
     [InlineData(PressureControl, "RANGE 20 IN HG TO 100 PSI DIFF 10", "range=20 inHg to 100 psi; differential=10 psi")]
     [InlineData(SolenoidValve, "MOPD 300 PSI MWP 500", "openingDifferential=300 psi; workingPressure=500 psi")]
     [InlineData(ExpansionValve, "MOP 55 MWP 450", "workingPressure=450 psi; limitsAt=55 °F")]
+    [InlineData(ExpansionValve, "MOP 55 PSI MWP 450", "workingPressure=450 psi; limitPressure=55 psi")]
+    [InlineData(ExpansionValve, "MOP 55 PSIG R134a", "refrigerants=R-134a; limitPressure=55 psi")]
+    [InlineData(ExpansionValve, "MOP 35 F R134a", "refrigerants=R-134a; limitsAt=35 °F")]
     [InlineData(PressureControl, "CUT-OUT 10 IN HG CUT-IN 10", "cutOut=10 inHg; cutIn=10 psi")]
     public void It_has_the_usual_one_where_the_others_have_it_or_there_are_none(string kind, string plate, string read) => ReadPlate.Fields(kind, plate).ShouldBe(read);
 
