@@ -9,7 +9,8 @@ internal static class ContactDrop
 {
     private const double Good = 0.5;
 
-    private const double Bad = 1;
+    /// <summary>Over so many a closed contact is bad, V.</summary>
+    internal const double Bad = 1;
 
     /// <summary>The ruling on a part's own contact, which condemns it; null where nothing was read, or the contacts are open.</summary>
     /// <param name="drop">Volts across it, under load.</param>

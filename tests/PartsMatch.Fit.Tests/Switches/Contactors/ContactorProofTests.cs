@@ -26,6 +26,9 @@ public sealed class ContactorProofTests
     [InlineData("coilVolts=20.4 V", Conclusion.ReadNext, "pullsIn")]
     [InlineData("coilVolts=20.3 V; chatters=yes", Conclusion.NotThePart, null)]
     [InlineData("coilVolts=24 V; chatters=yes; pullsIn=yes", Conclusion.PartHasFailed, null)]
+    [InlineData("circuitCalls=yes; coilVolts=18 V; chatters=yes; dropVolts=5/4 V; legAmps=10/10 A", Conclusion.NotThePart, null)] // what is to be closed opens and closes
+    [InlineData("circuitCalls=yes; coilVolts=18 V; chatters=yes; dropVolts=5/4 V", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; chatters=no; dropVolts=5/4 V; legAmps=10/10 A", Conclusion.PartHasFailed, null)]
     [InlineData("chatters=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("pullsIn=no", Conclusion.ReadNext, "coilVolts")]
     [InlineData("coilVolts=24 V; pullsIn=no", Conclusion.ReadNext, "coilOhms")]
@@ -192,6 +195,7 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/238 V", Conclusion.ReadNext, "staysIn")]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; dropVolts=240/0 V; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
+    [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=16/16 A; dropVolts=0.1/0 V; staysIn=no", Conclusion.PartHasFailed, null)] // the pole beside the shunt is closed, too
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=0 V; legAmps=0.3 A; staysIn=no", Conclusion.NotThePart, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=no; coilVolts=0 V; legAmps=0.3 A; staysIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("shuntFeedsHeat=yes", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; legAmps=16 A; staysIn=no; dropVolts=0.1 V", Conclusion.ReadNext, "fullLoadAmps")] // by its coil it is in
@@ -326,6 +330,8 @@ public sealed class ContactorProofTests
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; pullsIn=no; dropVolts=240/240 V", Conclusion.NotThePart, null)]
     [InlineData("", "circuitCalls=yes; coilVolts=12 V; dropVolts=0.1/240 V", Conclusion.NotThePart, null)] // they may hold it in
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V", Conclusion.ReadNext, "legAmps")]
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=16 V; pullsIn=no; dropVolts=120 V", Conclusion.NotThePart, null)] // half in, which opens them
+    [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=16 V; pullsIn=no; chatters=yes; dropVolts=120 V; legAmps=0 A", Conclusion.NotThePart, null)]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1 V", Conclusion.ReadNext, "legAmps")]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=1.01 V", Conclusion.NothingWrongFound, null)]
     [InlineData("contactAction=NC", "circuitCalls=yes; coilVolts=24 V; pullsIn=yes; dropVolts=0.1 V; legAmps=6 A", Conclusion.PartHasFailed, null)]

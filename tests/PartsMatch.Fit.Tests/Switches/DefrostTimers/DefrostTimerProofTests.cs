@@ -145,11 +145,44 @@ public sealed class DefrostTimerProofTests
     [InlineData("endedBy=time, pressure", "endedThereBy=time", "fanContactOpens=no", Conclusion.ReadNext, "keptFromRelease")] // they end it whatever is wired
     [InlineData("endedBy=temperature", Heaters, "dropVolts=20 V", Conclusion.PartHasFailed, null)]
     [InlineData("endedBy=temperature", Heaters, "dropVolts=20.1 V", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=238 V; dropVolts=15 V; keptFromRelease=no", Conclusion.ReadNext, "heaterContactCloses")] // its heaters are open as well
+    [InlineData("endedBy=temperature", Heaters, "heaterContactCloses=no; commonVolts=0 V; fanContactOpens=no; keptFromRelease=no", Conclusion.ReadNext, "fanContactOpens")] // may be welded, whatever feeds the other
     public void What_may_have_been_released_is_condemned_by_its_contacts_only_where_it_was_kept_from_it(string plate, string site, string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need(plate, site), Named.Record<DefrostTimerReadings>($"clockTurns=yes; {readings}"));
         diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
         (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>Across an open contact stands what comes to it, be it little, and never more.</summary>
+    [Theory]
+    [InlineData("heaterContactCloses=no; commonVolts=15 V; dropVolts=15 V", Conclusion.NotThePart, null)]
+    [InlineData("heaterContactCloses=no; commonVolts=15 V; dropVolts=16.5 V", Conclusion.NotThePart, null)]
+    [InlineData("heaterContactCloses=no; commonVolts=15 V; dropVolts=16.6 V", Conclusion.PartHasFailed, null)] // of its other contact
+    [InlineData("heaterContactCloses=no; commonVolts=15 V; commonVoltsStand=no; dropVolts=15 V", Conclusion.NotThePart, null)]
+    [InlineData("heaterContactCloses=no; dropVolts=15 V", Conclusion.ReadNext, "commonVolts")]
+    [InlineData("commonVolts=15 V; dropVolts=15 V", Conclusion.ReadNext, "heaterContactCloses")]
+    [InlineData("commonVolts=238 V; dropVolts=15 V", Conclusion.PartHasFailed, null)]
+    [InlineData("heaterContactCloses=yes; commonVolts=15 V; dropVolts=15 V", Conclusion.PartHasFailed, null)]
+    [InlineData("heaterContactCloses=no; commonVolts=0 V; dropVolts=238 V; keptFromRelease=yes", Conclusion.ReadNext, "commonVolts")]
+    [InlineData("heaterContactCloses=no; commonVolts=238 V; dropVolts=238 V; keptFromRelease=yes", Conclusion.PartHasFailed, null)]
+    public void Volts_across_an_open_contact_are_held_against_those_before_it(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need("endedBy=time", Heaters), Named.Record<DefrostTimerReadings>($"clockTurns=yes; {readings}"));
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next, diagnosis.Sentence);
+    }
+
+    /// <summary>A contact that is to be read again is in doubt still: a dead feed of something else does not clear it.</summary>
+    [Theory]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; fanContactOpens=no; keptFromRelease=no", "fanContactOpens")]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=no; commonVolts=238 V; keptFromRelease=no", "heaterContactCloses")]
+    [InlineData("clockTurns=no; clockVoltsThere=0 V; heaterContactCloses=yes; fanContactOpens=no; keptFromRelease=no", "fanContactOpens")]
+    public void What_is_to_be_read_again_is_not_cleared_by_a_dead_feed_of_something_else(string readings, string next)
+    {
+        var diagnosis = DefrostTimerFamily.DefrostTimer.BeforeCondemning(Need("endedBy=temperature", Heaters), Named.Record<DefrostTimerReadings>(readings));
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext, diagnosis.Sentence);
+        diagnosis.Next!.Field.ShouldBe(next, diagnosis.Sentence);
     }
 
     /// <summary>A wire comes off a timer only with the power off and proved dead; a frosted coil needs none off.</summary>

@@ -65,7 +65,7 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     internal bool? IsClosed => Action switch
     {
         ContactAction.NormallyOpen => IsUnfed && (StaysIn == false || (StaysIn is null && AmpsFlowing is null)) ? false : IsSeenIn,
-        ContactAction.NormallyClosed => CannotHold == true ? true : Readings.PullsIn is { } pulls ? !pulls : AmpsFlowing is null ? null : true,
+        ContactAction.NormallyClosed => CannotHold == true ? true : Readings.PullsIn is { } pulls && !MayBeHalfIn ? !pulls : AmpsFlowing is null ? null : true,
         _ => null,
     };
 
@@ -104,6 +104,9 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     /// <summary>Whether nothing holds it in: by the volts at its coil, or as it was seen out on some that pull none in. One whose contacts were seen to let go is not welded: low volts may draw it half in.</summary>
     private bool IsUnheld => CannotHold == true || (Readings.PullsIn == false && IsFedEnough == false && StaysIn != false);
 
+    /// <summary>Whether it is not all the way in on volts that may draw it half in, which opens normally closed poles.</summary>
+    private bool MayBeHalfIn => Readings.PullsIn == false && CannotHold == false && IsFedEnough == false;
+
     /// <summary>Whether nothing holds one in whose poles power closes: without a call its coil has no volts unless some were read.</summary>
     private bool IsUnfed => IsUnheld || (Readings.CircuitCalls == false && Volts is null);
 
@@ -112,7 +115,8 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
         ? AmpsFlowing is not null || Readings.CircuitCalls == false
         : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
 
-    private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true;
+    /// <summary>Whether what flows is a shunt's: not where a pole beside it loses as little as a closed one.</summary>
+    private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true && !(LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad));
 
     private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

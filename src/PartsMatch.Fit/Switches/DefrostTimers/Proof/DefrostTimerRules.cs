@@ -37,7 +37,7 @@ public sealed class HeaterContactCloses() : ReadingRule<DefrostTimerCase>("Heate
         (null, _) or (false, VoltsAt.None) => null,
         (false, VoltsAt.Wrong) when one.Readings.CommonVoltsStand == true => null,
         (true, _) => Ruling.Good($"Its heater contact closes in defrost."),
-        _ when AdvancedByHand.StoodInDefrost(one) == false => AdvancedByHand.ToBeReadAgain("heaterContactCloses", "its heater terminal has no volts"),
+        _ when AdvancedByHand.StoodInDefrost(one) == false => AdvancedByHand.ToBeReadAgain(one, "heaterContactCloses", "its heater terminal has no volts"),
         (_, VoltsAt.Right) when AdvancedByHand.StoodInDefrost(one) is null => AdvancedByHand.OrReleased("its heater terminal has no volts, with volts before the contact: it stays open"),
         (_, VoltsAt.Right) => Ruling.Bad($"Advanced into defrost, its heater contact stays open, with volts before it.").ThePartHasFailed(),
         (_, VoltsAt.Wrong) => Ruling.Bad($"Advanced into defrost, its heater terminal has no volts, and {one.BeforeHeaterContact:0.#} V stand before the contact, under 85 % of the {one.Need.Site.LoadVolts!.Value.Volts:0.#} V there: stray ones, or a bad feed.").ThenRead("commonVoltsStand", HeaterContactIsFed.WhetherTheyStand),
@@ -55,22 +55,30 @@ public sealed class FanContactOpens() : ReadingRule<DefrostTimerCase>("Fan conta
         (null, _) => null,
         (true, _) => Ruling.Good($"Its fan contact opens in defrost."),
         (_, null) => AdvancedByHand.OrReleased("its fan contact stays closed: it is welded"),
-        (_, false) => AdvancedByHand.ToBeReadAgain("fanContactOpens", "its fan contact stays closed"),
+        (_, false) => AdvancedByHand.ToBeReadAgain(one, "fanContactOpens", "its fan contact stays closed"),
         _ => Ruling.Bad($"Advanced into defrost, its fan contact stays closed: it is welded.").ThePartHasFailed(),
     };
 }
 
 /// <summary>How many volts are lost across a closed contact?</summary>
-/// <remarks>More than 20 V (practice) no closed contact loses for long: they stand across one that is open, as the heater contact is by right where the timer was thrown back into cooling.</remarks>
+/// <remarks>
+/// More than 20 V (practice) no closed contact loses for long: they stand across one that is open, as the heater contact is by right where the timer was thrown back into cooling.
+/// So do fewer where no more stand before it: across an open contact stands what the line brings, and never more than that.
+/// </remarks>
 public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts across a closed contact", ContactReadingSources.ContactDrop)
 {
     private const double Open = 20;
 
+    /// <summary>Two readings of the same volts are apart by this factor at most (practice).</summary>
+    private const double Alike = 1.1;
+
     /// <inheritdoc/>
     public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.DropVolts?.Legs.Max(leg => leg.Volts), one.Readings.HeaterContactCloses) switch
     {
+        ( > Open and var volts, false) when volts > Alike * one.BeforeHeaterContact => Ruling.Bad($"{volts:0.#} V across it, and {one.BeforeHeaterContact:0.#} V before it: one of the two was not measured where it should be.").ThenRead("commonVolts", "No more volts stand across an open contact than come to it: measure those at its common again, in defrost, to the heaters' other line."),
         ( > Open, false) => null, // told with the contact
-        ( > Open and var volts, null) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
+        ( > ContactDrop.Bad and var volts, false) when one.BeforeHeaterContact is not { } before || volts <= Alike * before => null,
+        ( > ContactDrop.Bad and var volts, null) when volts > Open || Alike * volts >= one.BeforeHeaterContact => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
         ( > Open and var volts, true) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact, though its heater contact was seen to close.").ThenRead("dropVolts", "Measure again from the common to the heater terminal while that terminal is live: what opens in defrost, or was thrown back into cooling, has the line's volts across it."),
         _ => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true),
     };
