@@ -7,7 +7,8 @@ namespace PartsMatch.Fit.Switches.Contacts;
 /// <summary>What volts across a contact say of it: at most 0.5 V is good, over 1 V is bad (practice).</summary>
 internal static class ContactDrop
 {
-    private const double Good = 0.5;
+    /// <summary>Up to so many a closed contact is good, V.</summary>
+    internal const double Good = 0.5;
 
     /// <summary>Over so many a closed contact is bad, V.</summary>
     internal const double Bad = 1;

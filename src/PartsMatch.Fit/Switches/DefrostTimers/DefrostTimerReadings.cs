@@ -48,7 +48,7 @@ public sealed record DefrostTimerReadings : Readings
     public bool? FanContactOpens { get; init; }
 
     /// <summary>Whether nothing could throw it back into cooling as it was advanced.</summary>
-    [Field("Kept from being released", "Whether nothing could end the defrost as it was advanced and its contacts were read: the coil frosted, well below its end temperature, and no volts at its release terminal, or no wire on its release terminal where no bellows in it feel the pressure. Power off and proved dead before the wire comes off.", Group = ByHand, Tool = Tool.Meter)]
+    [Field("Kept from being released", "Whether nothing could end the defrost as it was advanced and its contacts were read: the coil frosted, well below its end temperature, and without volts at its release terminal; or, where no bellows in it feel the pressure, no wire on that terminal. Power off and proved dead before the wire comes off.", Group = ByHand, Tool = Tool.Meter)]
     public bool? KeptFromRelease { get; init; }
 
     /// <summary>Volts across closed contacts.</summary>

@@ -26,22 +26,15 @@ public static class ExpansionValveContradictions
 
     private static IEnumerable<Contradiction> Limit(ExpansionValveSpec plate)
     {
-        if (plate.Charge is not { } charge || charge == BulbCharge.PressureLimited) yield break;
-        var (field, limit) = plate switch
-        {
-            { LimitsAt: { } at } => ("limitsAt", Deducing.Text(at)),
-            { LimitPressure: { } pressure } => ("limitPressure", Deducing.Text(pressure)),
-            _ => (string.Empty, null),
-        };
-        if (limit is not null) yield return new([field, "charge"], $"It has a limit at {limit} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ExpansionValveSources.PressureLimit);
+        if (plate.Charge is { } charge && charge != BulbCharge.PressureLimited && ExpansionValveDeductions.LimitField(plate) is { } limit) yield return new([limit, "charge"], $"It has a limit at {(plate.LimitPressure is { } pressure ? Deducing.Text(pressure) : Deducing.Text(plate.LimitsAt!.Value))} and a {Deducing.Text(charge)}: only a pressure-limited charge has a limit.", ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Contradiction> LimitOfRefrigerant(ExpansionValveSpec plate)
     {
-        if (plate is { LimitsAt: { } limit, LimitPressure: { } pressure } && ExpansionValveDeductions.LimitDew(plate) is { } dew && Math.Abs(dew.Kelvins - limit.Kelvins) > LimitSlack)
-        {
-            yield return new(["limitsAt", "limitPressure", "refrigerants"], $"Its limit is {Deducing.Text(limit)} and {Deducing.Text(pressure)}, and vapour of {plate.Refrigerants![0].Name} has that pressure at {Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit)))}: one of the three is misread.", ExpansionValveSources.PressureLimit);
-        }
+        if (ExpansionValveDeductions.LimitDew(plate) is not { } dew) yield break;
+        var there = $"vapour of {plate.Refrigerants![0].Name} has that pressure at {Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit)))}";
+        if (!ExpansionValveVocabulary.MayBeLimit(dew)) yield return new(["limitPressure", "refrigerants"], $"Its limit is {Deducing.Text(plate.LimitPressure!.Value)}, and {there}, where no valve limits: one of the two is misread.", ExpansionValveSources.PressureLimit);
+        else if (plate.LimitsAt is { } limit && Math.Abs(dew.Kelvins - limit.Kelvins) > LimitSlack) yield return new(["limitsAt", "limitPressure", "refrigerants"], $"Its limit is {Deducing.Text(limit)} and {Deducing.Text(plate.LimitPressure!.Value)}, and {there}: one of the three is misread.", ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Contradiction> Listed(ExpansionValveSpec plate, ExpansionValveSite site)

@@ -30,15 +30,23 @@ public static class ExpansionValveDeductions
     internal static Temperature? LimitDew(ExpansionValveSpec spec) =>
         spec is { LimitPressure: { } limit, Refrigerants: { Count: 1 } only } ? only[0].SaturationAtGauge(limit, Length.Zero)?.Dew : null;
 
+    /// <summary>The field that says that a valve has a limit, the pressure first, since the temperature may follow from it; null where none does.</summary>
+    internal static string? LimitField(ExpansionValveSpec spec) => spec switch
+    {
+        { LimitPressure: not null } => "limitPressure",
+        { LimitsAt: not null } => "limitsAt",
+        _ => null,
+    };
+
     private static IEnumerable<Deduction> Limited(ExpansionValveSpec spec)
     {
-        if (spec is not { LimitsAt: null, LimitPressure: null }) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", [spec.LimitsAt is not null ? "limitsAt" : "limitPressure"], ExpansionValveSources.PressureLimit);
+        if (LimitField(spec) is { } limit) yield return new(Side.Plate, "charge", Deducing.Text(BulbCharge.PressureLimited), "it has a pressure limit", [limit], ExpansionValveSources.PressureLimit);
     }
 
-    /// <summary>To a tenth of a degree, since whoever reads it by a chart would get no more.</summary>
+    /// <summary>To a tenth of a degree, since whoever reads it by a chart would get no more. One where no limit lies is misread, which is told, and tells nothing.</summary>
     private static IEnumerable<Deduction> LimitTemperature(ExpansionValveSpec spec)
     {
-        if (LimitDew(spec) is { } dew) yield return new(Side.Plate, "limitsAt", Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit, 1))), $"where vapour of {spec.Refrigerants![0].Name} has the pressure of its limit", ["limitPressure", "refrigerants"], ExpansionValveSources.PressureLimit);
+        if (LimitDew(spec) is { } dew && ExpansionValveVocabulary.MayBeLimit(dew)) yield return new(Side.Plate, "limitsAt", Deducing.Text(Temperature.FromDegreesFahrenheit(Math.Round(dew.DegreesFahrenheit, 1))), $"where vapour of {spec.Refrigerants![0].Name} has the pressure of its limit", ["limitPressure", "refrigerants"], ExpansionValveSources.PressureLimit);
     }
 
     private static IEnumerable<Deduction> RatedWith(ExpansionValveSpec spec)

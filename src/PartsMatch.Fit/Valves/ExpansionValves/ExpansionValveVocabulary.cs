@@ -51,7 +51,7 @@ public static class ExpansionValveVocabulary
             PlateLimit.Of<Temperature>("ratedEvaporatingAt", "from −60 to 70 °F", at => Within.Span(at.DegreesCelsius, -51.2, 21.2)),
             PlateLimit.Of<Temperature>("ratedLiquidAt", "from 40 to 140 °F", at => Within.Span(at.DegreesCelsius, 4.4, 60.1)),
             PlateLimit.Of<PressureDifference>("ratedDrop", "from 10 to 1000 psi", drop => Within.Span(drop.Value.Kilopascals, 68, 6900)),
-            PlateLimit.Of<Temperature>("limitsAt", "from −40 to 80 °F", at => Within.Span(at.DegreesCelsius, -40, 26.7)),
+            PlateLimit.Of<Temperature>("limitsAt", "from −40 to 80 °F", MayBeLimit),
             PlateLimit.Of<Pressure>("limitPressure", "from −10 to 500 psi", limit => Within.Span(limit.Kilopascals, -69, 3450)),
             PlateLimit.Of<Temperature>("evaporatingLeast", "from −100 to 50 °F", at => Within.Span(at.DegreesCelsius, -73.4, 10)),
             PlateLimit.Of<Temperature>("evaporatingMost", "from −60 to 80 °F", at => Within.Span(at.DegreesCelsius, -51.2, 26.7)),
@@ -63,6 +63,9 @@ public static class ExpansionValveVocabulary
             PlateLimit.Of<Length>("capillary", "from 1 to 30 ft", length => Within.Span(length.Millimeters, 300, 9150)),
         ],
     };
+
+    /// <summary>Whether a pressure limit may lie at an evaporating temperature: from −40 to 80 °F.</summary>
+    internal static bool MayBeLimit(Temperature at) => Within.Span(at.DegreesCelsius, -40, 26.7);
 
     /// <summary>A size before the name of its joint: 3/8 ODF. The three of 3/8 X 1/2 X 1/4 ODF are inlet, outlet and equaliser in this order, and the equaliser's is 1/4 in (both from memory).</summary>
     private static PlateLabel Sized(string joint, params string[] words) => new("inletSize", words) { Unit = "in", OnlyBehind = true, By = "outletSize", Third = new("1/4 in", new("equaliser", "external")), Says = new("joint", joint) };

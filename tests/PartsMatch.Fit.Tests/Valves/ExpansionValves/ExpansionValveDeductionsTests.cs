@@ -37,6 +37,8 @@ public sealed class ExpansionValveDeductionsTests
     [InlineData("evaporatingLeast=50 °F; evaporatingMost=-40 °F", "", "evaporatingLeast evaporatingMost")]
     [InlineData("limitsAt=35 °F; charge=cross charge", "", "limitsAt charge")]
     [InlineData("limitPressure=50 psi; charge=cross charge", "", "limitPressure charge")]
+    [InlineData("refrigerants=R-134a; limitPressure=50 psi; charge=cross charge", "", "limitPressure charge")]
+    [InlineData("refrigerants=R-134a; limitPressure=200 psi", "", "limitPressure refrigerants")] // 130 °F
     [InlineData("refrigerants=R-134a; limitPressure=50 psi; limitsAt=54 °F", "", "")]
     [InlineData("refrigerants=R-134a; limitPressure=50 psi; limitsAt=60 °F", "", "")]
     [InlineData("refrigerants=R-134a; limitPressure=50 psi; limitsAt=26 °F", "", "limitsAt limitPressure refrigerants")]

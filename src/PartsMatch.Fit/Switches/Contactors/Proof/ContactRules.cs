@@ -32,28 +32,23 @@ public sealed class PolesFollow() : ReadingRule<ContactorCase>("Poles follow by 
 /// <remarks>At most 0.5 V is good, over 1 V is bad, and between the two the faces are looked at (practice). Only of closed poles: across open ones the line's volts stand, and hardly any do where one is welded. Without current a closed one loses none to speak of, and line volts across one that is in are an open contact, which on a single-phase load stops all of it.</remarks>
 public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across each pole", ContactReadingSources.ContactDrop)
 {
-    private const double Good = 0.5;
-
-    /// <summary>Over so many a contact is bad.</summary>
-    internal const double Bad = 1;
-
     /// <inheritdoc/>
     public override Ruling? Judge(ContactorCase one)
     {
         if (one.Readings.DropVolts is not { } drop) return null;
         if (one is { AmpsUnheld: not null, StaysIn: not true }) return null; // told with what flows though nothing holds it in
         var most = drop.Legs.Max(leg => leg.Volts);
-        FormattableString limit = $"at most {Good} V";
-        if (one is { Readings.Chatters: true, IsFed: false } && !Within.AtMost(most, Bad)) return Ruling.CantTell($"{most:0.##} V across the worst pole of one that chatters on volts that do not hold it say nothing of its contact.", limit);
+        FormattableString limit = $"at most {ContactDrop.Good} V";
+        if (one is { Readings.Chatters: true, IsFed: false } && !Within.AtMost(most, ContactDrop.Bad)) return Ruling.CantTell($"{most:0.##} V across the worst pole of one that chatters on volts that do not hold it say nothing of its contact.", limit);
         if (one.HardlyAcrossOpen is { } least) return MayBeWelded(one, least, limit);
         if (one.IsClosed == false) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
-        if (one.HasNoCurrent && Within.AtMost(most, Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
+        if (one.HasNoCurrent && Within.AtMost(most, ContactDrop.Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
         if (one is { HasNoCurrent: true, IsClosed: null }) return Ruling.NotApplicable($"No current flows, and whether its poles are to be closed is not known: across open poles the line's volts stand.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Line volts across a pole of one that is in are an open contact.");
-        if (Within.AtMost(most, Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {Good} V at most.", limit);
-        if (!Within.AtMost(most, Bad) && one.IsClosed is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is to be closed is not known.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Only closed poles are judged by the volts across them.");
-        return Within.AtMost(most, Bad)
-            ? LookAt(one, Ruling.CantTell($"{most:0.##} V across the worst pole lie between {Good} and {Bad} V.", limit))
-            : Ruling.Bad($"{most:0.##} V across the worst pole are over {Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
+        if (Within.AtMost(most, ContactDrop.Good)) return Ruling.Good($"{most:0.##} V across the worst pole; a good contact loses {ContactDrop.Good} V at most.", limit);
+        if (!Within.AtMost(most, ContactDrop.Bad) && one.IsClosed is null) return Ruling.CantTell($"{most:0.##} V across the worst pole; whether it is to be closed is not known.", limit).ThenSeeWhetherClosed(one, "Does it pull in? Only closed poles are judged by the volts across them.");
+        return Within.AtMost(most, ContactDrop.Bad)
+            ? LookAt(one, Ruling.CantTell($"{most:0.##} V across the worst pole lie between {ContactDrop.Good} and {ContactDrop.Bad} V.", limit))
+            : Ruling.Bad($"{most:0.##} V across the worst pole are over {ContactDrop.Bad} V: its contact is burnt, or does not close.", limit).ThePartHasFailed();
     }
 
     private static Ruling MayBeWelded(ContactorCase one, double least, FormattableString limit)

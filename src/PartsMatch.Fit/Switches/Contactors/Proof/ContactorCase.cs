@@ -70,7 +70,7 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
     };
 
     /// <summary>Least volts across poles that are to be open, V, where a closed one loses no more, and nothing that was read shows whether one is welded; else null.</summary>
-    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad) ? least : null;
+    internal double? HardlyAcrossOpen => IsClosed == false && !ShowsWeld && LeastAcross is { } least && Within.AtMost(least, ContactDrop.Bad) ? least : null;
 
     /// <summary>Least volts across its poles, V; null when not read. A shunt in the place of a pole, or round one, has none by right, so that the lowest of several is left out.</summary>
     internal double? LeastAcross => Readings.DropVolts?.Legs.Select(leg => leg.Volts).Order().Take(HasShunt ? 2 : 1).Last();
@@ -116,7 +116,7 @@ public sealed record ContactorCase(ContactorNeed Need, ContactorReadings Reading
         : StaysIn is not null || AmpsUnheld is not null || !IsUnfed || (Volts is null && Readings.PullsIn == true));
 
     /// <summary>Whether what flows is a shunt's: not where a pole beside it loses as little as a closed one.</summary>
-    private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true && !(LeastAcross is { } least && Within.AtMost(least, DropAcrossPoles.Bad));
+    private bool IsTheShunts => CannotHold == true && StaysIn == false && Need.Site.ShuntFeedsHeat == true && !(LeastAcross is { } least && Within.AtMost(least, ContactDrop.Bad));
 
     private bool? IsUnder(double share) => Volts is not { } volts ? null : volts <= 0 ? true : Coil.Count == 0 ? null : !Within.AtLeast(volts, share * Coil.Min(one => one.Low));
 }

@@ -1,5 +1,6 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.Contactors.Proof;
 
@@ -47,7 +48,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     private static bool IsHardlyAcrossUnseen(ContactorCase one) =>
         (one.Readings.StaysIn == false || one is { CannotHold: true, Readings.PullsIn: true })
         && one is { AmpsFlowing: null, Readings: { PolesFollow: null, DropVolts: { } drop } }
-        && drop.Legs.All(leg => Within.AtMost(leg.Volts, DropAcrossPoles.Bad));
+        && drop.Legs.All(leg => Within.AtMost(leg.Volts, ContactDrop.Bad));
 
     /// <summary>Few volts stand across an open pole as well, behind a line or before a load that is cut off.</summary>
     private static Ruling MayBeOpen(ContactorCase one)
@@ -69,7 +70,7 @@ public sealed class LetsGo() : ReadingRule<ContactorCase>("Lets go", ContactorRe
     private static Ruling PastIt(ContactorCase one, double amps) => one.LeastAcross switch
     {
         null => Ruling.CantTell($"{amps:0.##} A flow, though no contact stays closed and no shunt goes round a pole.").ThenRead("dropVolts", FormattableString.Invariant($"{amps:0.##} A cannot flow through open poles without a shunt: measure the volts across each pole. Across an open one the line's volts stand, across a welded one hardly any.")),
-        { } least when Within.AtMost(least, DropAcrossPoles.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),
+        { } least when Within.AtMost(least, ContactDrop.Bad) => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V across a pole are those of a closed one, though nothing holds it in: it is welded.").ThePartHasFailed(),
         { } least when one.HasShunt => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V stand across the pole beside its shunt, so that it is open: what flows goes past it. Look for what else feeds the load.").NotThePart(),
         { } least => Ruling.Bad($"{amps:0.##} A flow, and {least:0.##} V at least stand across its poles, so that they are open: what flows goes past it. Look for what else feeds the load.").NotThePart(),
     };
