@@ -39,7 +39,7 @@ public sealed record ContactorReadings : Readings
     public bool? StaysIn { get; init; }
 
     /// <summary>Whether its poles follow the armature.</summary>
-    [Field("Poles follow by hand", "Power off, wires off: whether each pole opens and closes, by its ohms, as the armature is pressed in by hand and let go. A normally closed one is open while it is pressed in.", Group = Contacts)]
+    [Field("Poles follow by hand", "Power off, wires off: whether each pole opens and closes, by its ohms, as the armature is pressed in by hand and let go. A normally closed one is open while it is pressed in; a shunt, which is always closed, is left out.", Group = Contacts)]
     public bool? PolesFollow { get; init; }
 
     /// <summary>Volts across each closed pole.</summary>
