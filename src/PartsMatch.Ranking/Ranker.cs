@@ -45,7 +45,7 @@ public static class Ranker
             var found = search.Find(query.First + 1);
             return new(
                 [.. found.Take(query.First).Select(one => new RankedPart(
-                    one.Key.Offer.Number, catalogue.StockAt(one.Place), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), new(() => Unread(one.Place)), new(() => one.Key.ToCursor(weights.Id))))],
+                    one.Key.Offer.Number, catalogue.StockAt(one.Place), judged.FitAt(one.Place), weights.Shown(one.Key.Percent, query.Completions.Machines), new(() => explain(one.Place)), new(() => Unread(one.Place)), new(() => one.Key.ToCursor(weights.Id))))],
                 HasNextPage: found.Count > query.First,
                 judged.Judged,
                 search.Looked);

@@ -18,17 +18,21 @@ public sealed record RankingQuery(Need Need, IReadOnlySet<PartFit>? Include, int
 /// <summary>A part in its place in a ranking.</summary>
 /// <param name="number">Its number.</param>
 /// <param name="stock">What is at hand, at what price.</param>
+/// <param name="fit">Whether it does the job.</param>
 /// <param name="likelihood">How likely it does the job.</param>
 /// <param name="explained">Its findings, and what each takes from the score.</param>
 /// <param name="unread">Its findings without their sentences.</param>
 /// <param name="cursor">Its place, to go on after: written when first asked for.</param>
-public sealed class RankedPart(string number, Stock stock, Likelihood likelihood, Lazy<Explained> explained, Lazy<FitSheet> unread, Lazy<string> cursor)
+public sealed class RankedPart(string number, Stock stock, PartFit fit, Likelihood likelihood, Lazy<Explained> explained, Lazy<FitSheet> unread, Lazy<string> cursor)
 {
     /// <summary>Its number.</summary>
     public string Number => number;
 
     /// <summary>What is at hand, at what price.</summary>
     public Stock Stock => stock;
+
+    /// <summary>Whether it does the job, as its findings say: known from the ranking, before any of them is put together.</summary>
+    public PartFit Fit => fit;
 
     /// <summary>How likely it does the job.</summary>
     public Likelihood Likelihood => likelihood;

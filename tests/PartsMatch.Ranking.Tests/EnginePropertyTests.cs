@@ -23,7 +23,7 @@ public sealed class EnginePropertyTests
             foreach (var part in Deeds.Pages(catalogue, plain, given.pageSize))
             {
                 var alone = Ranker.Explain(plain.Family, plain.Weights, plain.Need, plain.Parts.Single(other => other.Number == part.Number).Spec, part.Number);
-                (part.Explained.Score, part.Explained.Likelihood, part.Likelihood).ShouldBe((alone.Score, alone.Likelihood, alone.Likelihood!));
+                (part.Fit, part.Explained.Score, part.Explained.Likelihood, part.Likelihood).ShouldBe((alone.Sheet.Fit, alone.Score, alone.Likelihood, alone.Likelihood!));
                 part.Stock.ShouldBe(plain.Stock.GetValueOrDefault(part.Number, Stock.Unknown));
             }
 

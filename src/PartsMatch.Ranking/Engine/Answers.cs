@@ -78,6 +78,19 @@ internal sealed class Answers : IDisposable
         return sum;
     }
 
+    /// <summary>The whole fit of the part in a place: of one that was ranked all its facets were judged.</summary>
+    public PartFit FitAt(int place)
+    {
+        var fit = PartFit.DropIn;
+        for (var aspect = 0; aspect < askedFor.Length; aspect++)
+        {
+            var (question, code) = AskedOf(aspect, place);
+            if (At(question, code).Fit is var one && one > fit) fit = one;
+        }
+
+        return fit;
+    }
+
     /// <summary>All findings about the part in a place, in the family's order.</summary>
     public FitSheet SheetOf(int place) => new([.. catalogue.Family.Aspects.Select((aspect, index) => new AspectFinding(aspect, aspect.Judge(need, catalogue.Facets[index][catalogue.CodeAt(place, index)])))]);
 

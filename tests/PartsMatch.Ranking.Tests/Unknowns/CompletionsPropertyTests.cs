@@ -60,7 +60,7 @@ public sealed class CompletionsPropertyTests
             ((double)part.Likelihood.Percent).ShouldBe(Math.Clamp(100 * expected[part.Number].Likelihood, 1, 99), 0.5 + 1e-6, part.Number);
             part.Likelihood.Machines.ShouldBe(all.Count);
             part.Explained.Likelihood.ShouldBe(part.Likelihood);
-            part.Explained.Sheet.Fit.ShouldBe(expected[part.Number].Fit);
+            (part.Fit, part.Explained.Sheet.Fit).ShouldBe((expected[part.Number].Fit, expected[part.Number].Fit));
             part.Explained.Contributions.Sum(one => one.Amount.Millionths).ShouldBe(part.Explained.Score.Millionths);
             part.Explained.Contributions.ShouldAllBe(one => one.Amount.Millionths <= 0);
         }

@@ -33,7 +33,7 @@ internal static class CrossReference
         var parts = asked.Value.Parts.ToList();
         List<string> remarks = [.. unknown.Select(refusal => $"{refusal.Message} This is by the plate's text.")];
         if (parts.Count == 0) remarks.Add(NearestMiss(asked.Value));
-        remarks.AddRange(NotKnown(family, parts.Select(one => one.Ranked.Unread)));
+        remarks.AddRange(NotKnown(family, parts.Where(one => one.Ranked.Fit == PartFit.CantTellYet).Select(one => one.Ranked.Unread)));
         remarks.AddRange(asked.Value.Need.Reading.Complaints.Select(complaint => complaint.Message));
         remarks.AddRange(asked.Value.Need.Reading.Contradictions.Select(contradiction => contradiction.Sentence));
         return new(entry, parts, remarks, Code: null);

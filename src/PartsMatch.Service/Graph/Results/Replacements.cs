@@ -42,7 +42,7 @@ internal sealed class Replacement(CatalogueEntry part, RankedPart ranked)
     public Part Part => new(part);
 
     [Description("Whether it does the job.")]
-    public PartFit Fit => ranked.Explained.Sheet.Fit;
+    public PartFit Fit => ranked.Fit;
 
     [Description("How likely it does the job the first time, in whole percent, 1 to 99.")]
     public int Likelihood => ranked.Likelihood.Percent;
