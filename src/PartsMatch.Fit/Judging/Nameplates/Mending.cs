@@ -11,6 +11,7 @@ internal sealed class Mending(string text, Lexicon lexicon, Func<IReadOnlyList<S
     public PlateFindings Best()
     {
         var asTyped = read([]);
+        if (asTyped.Leftovers.Count == 0) return asTyped;
         var left = new bool[text.Length];
         foreach (var span in asTyped.Leftovers) left.AsSpan(span.From, span.Length).Fill(true);
         var slips = Slip.In(Quantities.PlainSigns.In(text), lexicon).Where(slip => left[slip.From] && left[slip.To - 1]).Take(MostSlips + 1).ToList();
