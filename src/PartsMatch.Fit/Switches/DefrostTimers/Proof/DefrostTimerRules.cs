@@ -60,30 +60,6 @@ public sealed class FanContactOpens() : ReadingRule<DefrostTimerCase>("Fan conta
     };
 }
 
-/// <summary>How many volts are lost across a closed contact?</summary>
-/// <remarks>
-/// More than 20 V (practice) no closed contact loses for long: they stand across one that is open, as the heater contact is by right where the timer was thrown back into cooling.
-/// So do fewer where no more stand before it: across an open contact stands what the line brings, and never more than that.
-/// </remarks>
-public sealed class DropAcrossContact() : ReadingRule<DefrostTimerCase>("Volts across a closed contact", ContactReadingSources.ContactDrop)
-{
-    private const double Open = 20;
-
-    /// <summary>Two readings of the same volts are apart by this factor at most (practice).</summary>
-    private const double Alike = 1.1;
-
-    /// <inheritdoc/>
-    public override Ruling? Judge(DefrostTimerCase one) => (one.Readings.DropVolts?.Legs.Max(leg => leg.Volts), one.Readings.HeaterContactCloses) switch
-    {
-        ( > Open and var volts, false) when volts > Alike * one.BeforeHeaterContact => Ruling.Bad($"{volts:0.#} V across it, and {one.BeforeHeaterContact:0.#} V before it: one of the two was not measured where it should be.").ThenRead("commonVolts", "No more volts stand across an open contact than come to it: measure those at its common again, in defrost, to the heaters' other line."),
-        ( > Open, false) => null, // told with the contact
-        ( > ContactDrop.Bad and var volts, false) when one.BeforeHeaterContact is not { } before || volts <= Alike * before => null,
-        ( > ContactDrop.Bad and var volts, null) when volts > Open || Alike * volts >= one.BeforeHeaterContact => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact.").ThenRead("heaterContactCloses", FirstReading.Advance),
-        ( > Open and var volts, true) => Ruling.CantTell($"{volts:0.#} V across it: so much stands across an open contact, though its heater contact was seen to close.").ThenRead("dropVolts", "Measure again from the common to the heater terminal while that terminal is live: what opens in defrost, or was thrown back into cooling, has the line's volts across it."),
-        _ => ContactDrop.Judge(one.Readings.DropVolts, isClosed: true),
-    };
-}
-
 /// <summary>Does its release solenoid end a defrost?</summary>
 /// <remarks>With volts from 85 to 110 % of its own it must, and more burn it; of no matter where no switch on the coil feeds it.</remarks>
 public sealed class ReleasePulls() : ReadingRule<DefrostTimerCase>("Release solenoid", DefrostTimerReadingSources.TimerRelease)
