@@ -28,6 +28,7 @@ public sealed class ContactorProofTests
     [InlineData("coilVolts=24 V; chatters=yes; pullsIn=yes", Conclusion.PartHasFailed, null)]
     [InlineData("circuitCalls=yes; coilVolts=18 V; chatters=yes; dropVolts=5/4 V; legAmps=10/10 A", Conclusion.NotThePart, null)] // what is to be closed opens and closes
     [InlineData("circuitCalls=yes; coilVolts=18 V; chatters=yes; dropVolts=5/4 V", Conclusion.NotThePart, null)]
+    [InlineData("circuitCalls=yes; chatters=yes; dropVolts=3/0.1 V; legAmps=12/12 A", Conclusion.ReadNext, "coilVolts")]
     [InlineData("circuitCalls=yes; coilVolts=24 V; pullsIn=yes; chatters=no; dropVolts=5/4 V; legAmps=10/10 A", Conclusion.PartHasFailed, null)]
     [InlineData("chatters=yes", Conclusion.ReadNext, "coilVolts")]
     [InlineData("pullsIn=no", Conclusion.ReadNext, "coilVolts")]

@@ -39,7 +39,7 @@ public sealed class DropAcrossPoles() : ReadingRule<ContactorCase>("Volts across
         if (one is { AmpsUnheld: not null, StaysIn: not true }) return null; // told with what flows though nothing holds it in
         var most = drop.Legs.Max(leg => leg.Volts);
         FormattableString limit = $"at most {ContactDrop.Good} V";
-        if (one is { Readings.Chatters: true, IsFed: false } && !Within.AtMost(most, ContactDrop.Bad)) return Ruling.CantTell($"{most:0.##} V across the worst pole of one that chatters on volts that do not hold it say nothing of its contact.", limit);
+        if (one is { Readings.Chatters: true, IsFed: not true } && !Within.AtMost(most, ContactDrop.Bad)) return Ruling.CantTell($"{most:0.##} V across the worst pole of one that chatters say nothing of its contact, unless its coil has its volts.", limit);
         if (one.HardlyAcrossOpen is { } least) return MayBeWelded(one, least, limit);
         if (one.IsClosed == false) return Ruling.NotApplicable($"{(one.Action == ContactAction.NormallyClosed ? "It is in, which opens its poles" : "It is not in")}: what stands across open poles says nothing of their contacts.", limit);
         if (one.HasNoCurrent && Within.AtMost(most, ContactDrop.Bad)) return Ruling.NotApplicable($"No current flows: {most:0.##} V across the worst pole then say nothing of its contact.", limit);
