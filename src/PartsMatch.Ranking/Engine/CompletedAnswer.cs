@@ -17,6 +17,7 @@ internal sealed class CompletedAnswer
     private long[]? contributions;
     private ulong judged;
     private ulong passing;
+    private ulong open;
     private ulong taking;
 
     /// <summary>Nothing is judged yet.</summary>
@@ -37,7 +38,7 @@ internal sealed class CompletedAnswer
     public CompletedAnswer(Completions completions, Answer answer)
     {
         this.completions = completions;
-        Take(completions.Everything, answer.Fit != PartFit.DoesntFit, answer.Contribution.Millionths);
+        Take(completions.Everything, answer.Fit != PartFit.DoesntFit, answer.Fit == PartFit.CantTellYet, answer.Contribution.Millionths);
     }
 
     /// <summary>Which of some completions the facet passes.</summary>
@@ -47,6 +48,10 @@ internal sealed class CompletedAnswer
         for (var left = asked & ~judged; left != 0; left = asked & ~judged) Judge(BitOperations.TrailingZeroCount(left));
         return asked & passing;
     }
+
+    /// <summary>Which of some completions the facet surely passes: where its deciding aspect cannot be answered, those alone whose old part it cannot tell from this one.</summary>
+    /// <param name="asked">A bit for every completion that is asked about.</param>
+    public ulong Fitting(ulong asked) => Passing(asked) & ~open;
 
     /// <summary>Whether the facet takes anything from the score of any of some completions that were asked about.</summary>
     public bool TakesFrom(ulong asked) => (taking & asked) != 0;
@@ -62,15 +67,24 @@ internal sealed class CompletedAnswer
         var (aspect, facet, weights) = asked!.Value;
         var finding = aspect.JudgeUnread(completions.All[completion].Need, facet);
         var group = groups[completion];
-        Take(group, finding.Verdict != Verdict.Fails, weights.Contribution(aspect, finding).Millionths);
+        var fit = FitSheet.FitOf(finding.Verdict, aspect.IsDeciding);
+        Take(group, fit != PartFit.DoesntFit, fit == PartFit.CantTellYet && !IsAsTheOld(completion), weights.Contribution(aspect, finding).Millionths);
         if (shortfalls.Length == 0) return;
         for (var left = group; left != 0; left &= left - 1) shortfalls[BitOperations.TrailingZeroCount(left)] = finding.Shortfall;
     }
 
-    private void Take(ulong group, bool passes, long contribution)
+    /// <summary>Whether the old part of a completion has the same facet: then what is not known of the place is nothing that tells the new one from it.</summary>
+    private bool IsAsTheOld(int completion)
+    {
+        var (aspect, facet, _) = asked!.Value;
+        return aspect.GistOf(aspect.FacetOf(completions.All[completion].Need.Plate)).Equals(aspect.GistOf(facet));
+    }
+
+    private void Take(ulong group, bool passes, bool isOpen, long contribution)
     {
         judged |= group;
         if (passes) passing |= group;
+        if (isOpen) open |= group;
 
         // Most facets take nothing from any.
         if (contribution == 0) return;

@@ -31,12 +31,12 @@ internal sealed class CompletedAnswers(Catalogue catalogue, Answers byNeed, Comp
         return At(question, code);
     })];
 
-    /// <summary>Which completions the part in a place passes.</summary>
-    public ulong PassingAt(int place)
+    /// <summary>Which completions the part in a place fits for sure: <see cref="CompletedAnswer.Fitting"/>.</summary>
+    public ulong FittingAt(int place)
     {
-        var passing = completions.Everything;
-        for (var question = 0; question < catalogue.Facets.Length && passing != 0; question++) passing = At(question, catalogue.CodeAt(place, question)).Passing(passing);
-        return passing;
+        var fitting = completions.Everything;
+        for (var question = 0; question < catalogue.Facets.Length && fitting != 0; question++) fitting = At(question, catalogue.CodeAt(place, question)).Fitting(fitting);
+        return fitting;
     }
 
     /// <summary>The part in a place, explained.</summary>

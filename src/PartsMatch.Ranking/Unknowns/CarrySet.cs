@@ -8,7 +8,7 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <summary>One part to carry.</summary>
 /// <param name="Number">Its number.</param>
 /// <param name="Stock">What is at hand, at what price.</param>
-/// <param name="Share">The share of the machines that it fits, by what they count, 0 to 1.</param>
+/// <param name="Share">The share of the machines that it surely fits, by what they count, 0 to 1.</param>
 /// <param name="For">What the need may be where it fits.</param>
 public sealed record CarriedPart(string Number, Stock Stock, double Share, IReadOnlyList<Need> For)
 {
@@ -20,7 +20,8 @@ public sealed record CarriedPart(string Number, Stock Stock, double Share, IRead
 }
 
 /// <summary>What to carry when the plate cannot be read: the smallest set of parts of which one fits nearly whatever the old part was.</summary>
-/// <param name="Parts">The parts, the one that fits most first. Empty when nothing is open, or nothing fits.</param>
+/// <remarks>A part that may fit, but of which nobody can tell, is no help up a ladder: it counts where all that decides is met, or where what cannot be told is nothing that tells it from the old part.</remarks>
+/// <param name="Parts">The parts, the one that fits most first. Empty when nothing is open, or when of nothing it can be told that it fits.</param>
 /// <param name="Machines">How many known machines it rests on.</param>
 /// <param name="Reached">The share of them that one of the parts fits, by what they count.</param>
 /// <param name="IsSmallest">Whether there is surely no smaller set. Else the parts looked at were a choice of very many, or looking for fewer took too long (<see cref="Cover"/>).</param>
@@ -29,10 +30,10 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
     /// <summary>The share of machines that is covered when nothing else is asked.</summary>
     public const double UsualShare = 0.95;
 
-    /// <summary>Of parts that may pass for the same completions, so many are looked at: the best to have.</summary>
+    /// <summary>Of parts that may fit for the same completions, so many are looked at: the best to have.</summary>
     private const int MostAlike = 16;
 
-    /// <summary>For every completion, so many of the kinds of parts that may pass for it and for most others are looked at.</summary>
+    /// <summary>For every completion, so many of the kinds of parts that may fit for it and for most others are looked at.</summary>
     private const int MostKinds = 32;
 
     /// <summary>Finds the set.</summary>
@@ -54,11 +55,11 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
         var chosenKinds = Enumerable.Range(0, completions.All.Count)
             .SelectMany(index => alike.Keys.Where(bits => (bits >> index & 1) == 1).OrderByDescending(BitOperations.PopCount).ThenBy(bits => bits).Take(MostKinds)).ToHashSet();
         isChoice |= chosenKinds.Count < alike.Count;
-        List<(ulong Passing, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].All).Select(one => (answers.PassingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
+        List<(ulong Fitting, OfferKey Offer)> offered = [.. chosenKinds.SelectMany(bits => alike[bits].All).Select(one => (answers.FittingAt(one.Place), one.Key)).OrderBy(one => one.Key, OfferKey.BestFirst)];
         List<int> counts = [.. completions.All.Select(completion => completion.Weight)];
-        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Passing)], counts, (int)Math.Ceiling((atLeast * completions.Weight) - 1e-9));
-        var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Passing))).OrderByDescending(part => part.Share);
-        var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Passing);
+        var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Fitting)], counts, (int)Math.Ceiling((atLeast * completions.Weight) - 1e-9));
+        var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Fitting))).OrderByDescending(part => part.Share);
+        var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Fitting);
         return new([.. parts], completions.Machines, Indexes(covered).Sum(index => counts[index]) / (double)completions.Weight, isSmallest && !isChoice);
 
         IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, counts.Count).Where(index => (bits >> index & 1) == 1);

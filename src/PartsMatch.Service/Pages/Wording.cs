@@ -108,12 +108,13 @@ internal static class Wording
         return FormattableString.Invariant($"The plate leaves something open: each likelihood is the mean over {completions.Machines} known machines, and the nearer one comes to what is known, the more it counts. {agreeing} with all of it; together they count as {completions.Effective:0} alike ones.{differing}");
     }
 
-    /// <summary>How much of what the old part may be a part to carry fits.</summary>
+    /// <summary>How much of what the old part may be a part to carry fits for sure.</summary>
     public static string Fits(CarriedPart part) => FormattableString.Invariant($"fits {100 * part.Share:0} %");
 
     /// <summary>What a carry set promises, in one or two sentences.</summary>
     public static string Of(CarrySet set)
     {
+        if (set.Parts.Count == 0) return "Of no part on offer can it be told yet that it fits whatever the old one may be: take the readings first.";
         var parts = set.Parts.Count == 1 ? "This part fits" : FormattableString.Invariant($"One of these {set.Parts.Count} parts fits");
         var promise = FormattableString.Invariant($"{parts} {100 * set.Reached:0} % of what the old one may be, by {set.Machines} known machines.");
         return !set.IsSmallest ? promise : set.Reached + 1e-9 < CarrySet.UsualShare ? $"{promise} No choice of parts does better." : $"{promise} Fewer parts do not get as far.";

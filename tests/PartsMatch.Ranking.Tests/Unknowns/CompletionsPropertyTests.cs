@@ -19,7 +19,7 @@ public sealed class CompletionsPropertyTests
     });
 
     /// <summary>A family, some of its demo parts, and the plate of one of their like with holes in it.</summary>
-    private static Gen<(Family Family, List<CataloguePart> Parts, Need Need, Weights Weights, Dictionary<string, Stock> Stock)> Asked { get; } =
+    internal static Gen<(Family Family, List<CataloguePart> Parts, Need Need, Weights Weights, Dictionary<string, Stock> Stock)> Asked { get; } =
         from family in Gen.Elements(Families.All.AsEnumerable())
         from old in Gen.Elements(Demo[family.Kind].AsEnumerable())
         from isIn in Gen.Elements(true, true, false).ListOf(40)

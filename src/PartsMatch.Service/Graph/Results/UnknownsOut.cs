@@ -42,7 +42,7 @@ internal sealed class ReadingAdviceOut(ReadingAdvice advice)
 [Description("The smallest set of parts of which one fits nearly whatever the old part was.")]
 internal sealed class CarrySetOut(PartsToCarry carry)
 {
-    [Description("The parts, the one that fits most first; empty when nothing is open, or nothing fits.")]
+    [Description("The parts, the one that fits most first; empty when nothing is open, or when of nothing on offer it can be told that it fits.")]
     public IEnumerable<CarriedPartOut> Parts => carry.Parts.Select(one => new CarriedPartOut(one.Part, one.Carried, one.Kit));
 
     [Description("How many known machines it rests on; 0 when the plate leaves nothing open.")]
@@ -62,7 +62,7 @@ internal sealed class CarriedPartOut(CatalogueEntry part, CarriedPart carried, I
     [Description("The part.")]
     public Part Part => new(part);
 
-    [Description("The share of the known machines that it fits, 0 to 1; the nearer a machine comes to what is known, the more it counts.")]
+    [Description("The share of the known machines that it fits for sure, 0 to 1: all that decides is met, or cannot be told of the machine's own part either, from which nothing tells it. The nearer a machine comes to what is known, the more it counts.")]
     public double Share => carried.Share;
 
     [Description("What to bring besides it, for whichever of these machines it is.")]
