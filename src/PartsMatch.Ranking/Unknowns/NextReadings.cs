@@ -9,13 +9,14 @@ namespace PartsMatch.Ranking.Unknowns;
 /// each of them does, on the mean over the parts; both in bits (Shannon's entropy). What it may show is what the completions say, and only the aspects that read the field count: a few dozen
 /// machines differ in nearly everything, and whatever is read would seem to tell one from all others. A field of the site, which no completion tells, or of a
 /// plate of which nothing else is open, is taken to settle an even chance, one bit, for every part that cannot be told yet for want of it (practice).
+/// Readings for want of which none of these parts can be told to fit stand first: the others only sharpen the order of what nobody can be sold.
 /// </remarks>
 public static class NextReadings
 {
     /// <summary>So many of the best parts are looked at.</summary>
     public const int MostParts = 50;
 
-    /// <summary>The readings worth taking, the most worth first.</summary>
+    /// <summary>The readings worth taking: those that every part waits for, then the others, of each the most worth first.</summary>
     /// <param name="catalogue">The parts.</param>
     /// <param name="weights">What their shortcomings cost.</param>
     /// <param name="need">The need.</param>
@@ -46,7 +47,8 @@ public static class NextReadings
             advice.Add(new(missing.Side, field, parts / (double)page.Parts.Count, parts, IsEstimated: false));
         }
 
-        return [.. advice.Where(one => one.Narrowing > 1e-9).OrderByDescending(one => one.Worth).ThenBy(one => one.Field.Name, StringComparer.Ordinal).Take(first)];
+        bool EveryPartWaits(ReadingAdvice one) => waiting[new(one.Side, one.Field.Name)].Distinct(StringComparer.Ordinal).Count() == page.Parts.Count;
+        return [.. advice.Select(one => one with { EveryPartWaits = EveryPartWaits(one) }).Where(one => one.Narrowing > 1e-9).OrderByDescending(one => one.EveryPartWaits).ThenByDescending(one => one.Worth).ThenBy(one => one.Field.Name, StringComparer.Ordinal).Take(first)];
     }
 
     private static IEnumerable<Missing> Waiting(FitSheet sheet) => sheet.Findings

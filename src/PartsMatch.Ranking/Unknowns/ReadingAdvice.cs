@@ -11,14 +11,20 @@ namespace PartsMatch.Ranking.Unknowns;
 /// <param name="IsEstimated">Whether known machines tell its values; else an even chance is taken for each part that waits for it.</param>
 public sealed record ReadingAdvice(Side Side, Field Field, double Narrowing, int Parts, bool IsEstimated)
 {
-    /// <summary>Bits a minute: what advice is sorted by.</summary>
+    /// <summary>Whether none of the parts looked at can be told to fit yet for want of it, or of a reading in its place.</summary>
+    public bool EveryPartWaits { get; init; }
+
+    /// <summary>Bits a minute: what advice is sorted by, once what every part waits for stands first.</summary>
     public double Worth => Narrowing / Field.Tool.Minutes();
 
     /// <summary>What to do and why, in one sentence: "Measure with calipers: shaft diameter. It decides between 14 parts."</summary>
-    public string Sentence => Parts switch
+    public string Sentence => $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. {Why}";
+
+    private string Why => (Parts, EveryPartWaits) switch
     {
-        0 => $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It tells which part is the best.",
-        1 => $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It decides on 1 part.",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Field.Tool.Verb()}: {InSentence.Of(Field.Label)}. It decides between {Parts} parts."),
+        ( <= 1, true) => "Every part here waits for it.",
+        (0, _) => "It tells which part is the best.",
+        (1, _) => "It decides on 1 part.",
+        _ => string.Create(CultureInfo.InvariantCulture, $"It decides between {Parts} parts{(EveryPartWaits ? ", and every part here waits for it" : string.Empty)}."),
     };
 }

@@ -53,7 +53,7 @@ public sealed class UnreadShaftTests
         advice[0].Field.Name.ShouldBe("shaftDiameter");
         advice[0].Narrowing.ShouldBe(1.419737, 1e-6);
         advice[0].Worth.ShouldBe(1.419737 / 3, 1e-6);
-        advice[0].Sentence.ShouldBe("Measure with calipers: shaft diameter. It decides between 3 parts.");
+        advice[0].Sentence.ShouldBe("Measure with calipers: shaft diameter. It decides between 3 parts, and every part here waits for it.");
     }
 
     [Fact]
@@ -104,8 +104,10 @@ public sealed class UnreadShaftTests
         var volts = advice.Single(one => one.Field.Name == "volts");
         (volts.Side, volts.IsEstimated).ShouldBe((Side.Site, false));
 
-        // The three, and the one with the bushing.
+        // The three, and the one with the bushing: all wait for it, so that it stands before what only sharpens the order.
         volts.Parts.ShouldBe(4);
+        volts.EveryPartWaits.ShouldBeTrue();
+        advice[0].ShouldBe(volts);
     }
 
     private static CataloguePart Part(string number, string shaft) => new(number, NearestSizeTests.Spec(Family, $"{Motor}; shaftDiameter={shaft}"), IsOffered: true);

@@ -34,6 +34,9 @@ internal sealed class ReadingAdviceOut(ReadingAdvice advice)
     [Description("Whether known machines tell what it may show; else an even chance is taken for each part that waits for it.")]
     public bool IsEstimated => advice.IsEstimated;
 
+    [Description("Whether none of the best 50 parts can be told to fit yet for want of it, or of a reading in its place: such readings stand first.")]
+    public bool EveryPartWaits => advice.EveryPartWaits;
+
     [Description("What to do and why, in words.")]
     public string Sentence => advice.Sentence;
 }
