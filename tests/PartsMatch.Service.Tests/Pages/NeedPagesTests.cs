@@ -95,6 +95,33 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         page.Body.ShouldNotContain("No part has the number");
     }
 
+    [Theory]
+    [InlineData("QN-100", "/?kind=motor&old=QN-100")]
+    [InlineData("MODEL QN-100", "/?kind=motor&old=QN-100")]
+    [InlineData("P/N: qn 100", "/?kind=motor&old=QN-100")]
+    [InlineData("QN-100 QN100", "/?kind=motor&old=QN-100")]
+    [InlineData("PART NO. QN-100\nHP 1/4", "/?kind=motor&old=QN-100&plate.power=1/4+hp&shown=HP+1/4")]
+    public async Task A_part_number_is_found_among_other_words_which_are_read_as_its_plate(string typed, string read)
+    {
+        var answer = await PostAsync("/", ("kind", "motor"), ("text", typed), ("then", "read"));
+        Location(answer).ShouldBe(read);
+    }
+
+    [Fact]
+    public async Task The_numbers_of_several_parts_are_not_one_old_part()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", "QN-100 QN-200"), ("then", "read"));
+        page.Body.ShouldNotContain("old=QN");
+    }
+
+    [Fact]
+    public async Task A_number_that_nobody_knows_is_answered_with_those_that_look_like_it()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", "QN-IO0"), ("then", "find"));
+        page.Status.ShouldBe(HttpStatusCode.UnprocessableEntity);
+        page.Body.ShouldContain("No part has the number “QN-IO0”; there is QN-100 (");
+    }
+
     [Fact]
     public async Task A_text_that_no_link_can_hold_is_shown_all_the_same()
     {

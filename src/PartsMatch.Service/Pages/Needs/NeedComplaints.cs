@@ -9,9 +9,10 @@ internal static class NeedComplaints
     private const int LongestQuote = 40;
 
     /// <summary>What the text says against itself, or that nothing in it could be read; for a blank one, what to type.</summary>
-    public static Complaints NothingIn(NeedTyped typed)
+    public static Complaints NothingIn(NeedTyped typed, Shelf shelf)
     {
         if (typed.Shown.Length == 0) return Complaints.Of([new(Codes.Empty, "text", "Nothing is typed yet: the plate's text, the old part's number, or a field below.")]);
+        if (NumberInText.Alike(shelf, typed.Shown) is { Count: > 0 } alike) return Complaints.Of([new(Codes.PartNotFound, "text", $"No part has the number “{Shortened(typed.Shown)}”; there is {string.Join(", or ", alike.Select(entry => $"{entry.Stored.Number} ({entry.Stored.Title}, {entry.Stored.Maker})"))}, whose number looks like it.")]);
         var plate = typed.Family.ReadNameplate(typed.Shown);
         List<Refusal> said =
         [

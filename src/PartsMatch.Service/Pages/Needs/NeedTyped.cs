@@ -83,9 +83,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     {
         if (Text.Length == 0) return this;
         if (Text == Shown) return this with { Text = string.Empty };
-        if (shelf.Find(Text) is { } old) return InPlaceOf(old);
         var reading = Family.ReadNameplate(Text);
         if (reading.Complaints.Any(Counter.Needs.IsOfTheWhole)) return this;
+        if (NumberInText.Find(shelf, Text) is var (old, rest)) return InPlaceOf(old, rest);
         var typed = TypedAlone();
         return this with
         {
@@ -114,10 +114,13 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
     /// <summary>The box is empty: neither a text nor a number stands for the old part any more. Fields stand as they are shown.</summary>
     public NeedTyped WithEmptyBox() => this with { Shown = string.Empty, OldNumber = string.Empty };
 
-    /// <summary>The catalogue says what the old part was; of what was typed only that stays which no earlier text gave, and of another kind nothing.</summary>
-    private NeedTyped InPlaceOf(CatalogueEntry old) => old.Family == Family
-        ? this with { StrangeKind = null, Text = string.Empty, Shown = string.Empty, OldNumber = old.Stored.Number, Plate = TypedAlone() }
-        : new(old.Family, string.Empty, string.Empty, old.Stored.Number, [], [], []);
+    /// <summary>The catalogue says what the old part was, and the rest of the text what its plate says; of what was typed only that stays which no earlier text gave, and of another kind nothing.</summary>
+    private NeedTyped InPlaceOf(CatalogueEntry old, string rest)
+    {
+        var typed = old.Family == Family ? this with { StrangeKind = null, Plate = TypedAlone() } : new(old.Family, string.Empty, string.Empty, string.Empty, [], [], []);
+        var said = FieldsOf(old.Family.ReadNameplate(rest)).Where(field => !typed.Plate.Any(one => one.Name == field.Name)).ToList();
+        return typed with { Text = string.Empty, Shown = said.Count > 0 ? rest : string.Empty, OldNumber = old.Stored.Number, Plate = [.. typed.Plate, .. said] };
+    }
 
     /// <summary>Fields of the plate that the text before did not give.</summary>
     private List<NamedText> TypedAlone() => [.. Plate.Except(Shown.Length > 0 ? FieldsOf(Family.ReadNameplate(Shown)) : [])];

@@ -20,7 +20,7 @@ internal static class ProofPages
         {
             var need = NeedTyped.Of(Typed.Of(context.Request.Query)).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
-            if (need is { IsEmpty: true, Shown.Length: > 0 }) return Before(new(need, NeedComplaints.NothingIn(need).And(OfReadings(need))), null);
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return Before(new(need, NeedComplaints.NothingIn(need, catalogues.Shelf).And(OfReadings(need))), null);
             if (need.ReadingsGiven is not { } readings) return Before(new(need, Complaints.None), null);
             var answer = proofs.BeforeCondemning(need.Given, readings);
             return Before(new(need, Complaints.OfNeed(answer.Refusals)), answer.Value);
@@ -30,7 +30,7 @@ internal static class ProofPages
             var query = Typed.Of(context.Request.Query);
             var need = NeedTyped.Of(query).Read(catalogues.Shelf);
             if (need.StrangeKind is not null) return new SeeOther(need.To(WhatFailed.WhatFailedEndpoints.Path));
-            if (need is { IsEmpty: true, Shown.Length: > 0 }) return After(new(need, NeedComplaints.NothingIn(need).And(OfReadings(need)), query[Part]), null);
+            if (need is { IsEmpty: true, Shown.Length: > 0 }) return After(new(need, NeedComplaints.NothingIn(need, catalogues.Shelf).And(OfReadings(need)), query[Part]), null);
             if (need.ReadingsGiven is not { } readings) return After(new(need, Complaints.None, query[Part]), null);
             if (query[Part].Length == 0) return After(new(need, Complaints.OfNeed([NoPart, .. Counter.Needs.Read(catalogues.Shelf, need.Given).Refusals]).And(OfReadings(need))), null);
             var answer = proofs.AfterSwap(need.Given, query[Part], readings);

@@ -50,7 +50,7 @@ internal static class WhatFailedEndpoints
     private static Complaints Wrong(Shelf shelf, NeedTyped typed)
     {
         if (typed.StrangeKind is { } kind) return Complaints.Of([new(Codes.KindMismatch, string.Empty, $"There is no kind of part called “{NeedComplaints.Shortened(kind)}”. Choose the kind above; what is shown is for a {typed.Family.Title}.")]);
-        if (typed.IsEmpty) return NeedComplaints.NothingIn(typed);
+        if (typed.IsEmpty) return NeedComplaints.NothingIn(typed, shelf);
         var need = Counter.Needs.Read(shelf, typed.Given);
         return need.IsGiven ? Complaints.None : Complaints.OfNeed(need.Refusals);
     }
