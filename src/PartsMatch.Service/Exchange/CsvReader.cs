@@ -46,7 +46,15 @@ internal sealed class CsvReader
         var number = 1;
         for (var at = _first; at < _file.Length;)
         {
-            var (row, next) = RowAt(at, ++number, cells);
+            number++;
+            var end = CsvScan.LineEnd(_file.Span, at);
+            if (end == at)
+            {
+                at = CsvScan.AfterLine(_file.Span, end);
+                continue;
+            }
+
+            var (row, next) = RowAt(at, number, cells);
             if (!row.IsBlank) yield return row;
             at = next;
         }
@@ -84,7 +92,8 @@ internal sealed class CsvReader
         foreach (var range in _file.Span[from..end].Split((byte)','))
         {
             var (start, length) = range.GetOffsetAndLength(end - from);
-            cells.Add(new(from + start, length, IsQuoted: false));
+            cells.Add(new(from + start, cells.Count < CsvScan.MostCells ? length : end - from - start, IsQuoted: false));
+            if (cells.Count > CsvScan.MostCells) break;
         }
 
         return [.. cells];

@@ -22,7 +22,7 @@ internal sealed record CsvRow(int Number, IReadOnlyDictionary<string, int> Colum
 
     public IReadOnlyList<string> Cells => Array.ConvertAll(Places, place => place.Text(File.Span));
 
-    public bool IsBlank => Array.TrueForAll(Places, place => place.Length == 0 || string.IsNullOrWhiteSpace(place.Text(File.Span)));
+    public bool IsBlank => Array.TrueForAll(Places, place => place.IsBlank(File.Span));
 
     public bool Has(string column) => Columns.ContainsKey(column);
 
@@ -30,7 +30,7 @@ internal sealed record CsvRow(int Number, IReadOnlyDictionary<string, int> Colum
     public RowComplaint? Wrong =>
         Fault is { IsOpen: true } ? new(ColumnAt(Fault.Cell), Codes.RowMalformed, $"A quotation mark opens this cell and is not closed before the line ends, so the next line was read as a row of its own. {HowToQuote}")
         : Fault is not null ? new(ColumnAt(Fault.Cell), Codes.RowMalformed, $"A quotation mark stands inside this cell, where none can. {HowToQuote}")
-        : Places.Length != Columns.Count ? new(string.Empty, Codes.RowMalformed, FormattableString.Invariant($"The row has {Places.Length} cells, and the header names {Columns.Count} columns. A text with a comma in it has to stand in quotation marks."))
+        : Places.Length != Columns.Count ? new(string.Empty, Codes.RowMalformed, FormattableString.Invariant($"The row has {(Places.Length > CsvScan.MostCells ? "more than " : string.Empty)}{Math.Min(Places.Length, CsvScan.MostCells)} cells, and the header names {Columns.Count} columns. A text with a comma in it has to stand in quotation marks."))
         : null;
 
     private string ColumnAt(int cell) => Columns.FirstOrDefault(column => column.Value == cell).Key ?? string.Empty;

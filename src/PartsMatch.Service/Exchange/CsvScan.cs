@@ -12,6 +12,19 @@ internal readonly record struct CsvCell(int Start, int Length, bool IsQuoted)
         var text = Encoding.UTF8.GetString(file.Slice(Start, Length));
         return FormulaGuard.Off(IsQuoted ? text.Replace("\"\"", "\"", StringComparison.Ordinal) : text);
     }
+
+    /// <summary>Whether nothing but white space stands in it; known from its first sign that is none.</summary>
+    public bool IsBlank(ReadOnlySpan<byte> file)
+    {
+        for (var left = file.Slice(Start, Length); !left.IsEmpty;)
+        {
+            Rune.DecodeFromUtf8(left, out var sign, out var length);
+            if (!Rune.IsWhiteSpace(sign)) return false;
+            left = left[length..];
+        }
+
+        return true;
+    }
 }
 
 /// <summary>One row of a file's bytes, told apart by the book (RFC 4180).</summary>
@@ -21,6 +34,9 @@ internal readonly record struct CsvCell(int Start, int Length, bool IsQuoted)
 /// <param name="IsClosed">Whether the last quotation mark that opens a cell is closed before the file ends.</param>
 internal readonly record struct CsvScan(int End, int Stray, int Broken, bool IsClosed)
 {
+    /// <summary>So many cells of a row are told apart, far more than any table has columns: what stands behind them is one more cell, so that a row of commas takes no more memory than its bytes.</summary>
+    public const int MostCells = 1000;
+
     private static readonly SearchValues<byte> CellEnds = SearchValues.Create(",\r\n"u8);
     private static readonly SearchValues<byte> LineEnds = SearchValues.Create("\r\n"u8);
 
@@ -31,6 +47,13 @@ internal readonly record struct CsvScan(int End, int Stray, int Broken, bool IsC
         cells.Clear();
         while (true)
         {
+            if (cells.Count == MostCells)
+            {
+                var line = LineEnd(file, at);
+                cells.Add(new(at, line - at, IsQuoted: false));
+                return new(AfterLine(file, line), stray, broken, isClosed);
+            }
+
             var (start, isQuoted) = (at, at < file.Length && file[at] == '"');
             if (isQuoted)
             {

@@ -11,10 +11,13 @@ internal sealed record Judged(string Key, IReadOnlyList<RowTold> Rows, AskedWrit
 {
     public static Judged Same(CsvRow row, string number) => new(PartNumber.Key(number), [new(row.Number, number, RowState.Same, [], [])], Write: null);
 
-    public static Judged Bad(CsvRow row, string number, IReadOnlyList<RowComplaint> wrong) => new(PartNumber.Key(number), [new(row.Number, UnseenSigns.Shown(number), RowState.Bad, [], wrong)], Write: null);
+    public static Judged Bad(CsvRow row, string number, IReadOnlyList<RowComplaint> wrong) => new(PartNumber.Key(number), [new(row.Number, Told(number), RowState.Bad, [], wrong)], Write: null);
 
     public static Judged Of(CsvRow row, string number, RowState state, IReadOnlyList<FieldChange> changes, AskedWrite write) => new(PartNumber.Key(number), [new(row.Number, number, state, changes, [])], write);
 
     /// <summary>Not written, because someone else wrote there.</summary>
     public Judged InConflict(RowComplaint why) => new(Key, [.. Rows.Select(row => row with { State = RowState.Conflict, Wrong = [why] })], Write: null);
+
+    /// <summary>A number as it stands in its row, as far as a number can reach: where a mark is missing, a cell may be the rest of the file.</summary>
+    private static string Told(string number) => UnseenSigns.Shown(number.Length <= PartNumber.MostCharacters ? number : $"{number[..PartNumber.MostCharacters]}…");
 }

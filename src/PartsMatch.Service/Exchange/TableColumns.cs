@@ -6,11 +6,15 @@ namespace PartsMatch.Service.Exchange;
 /// <summary>Does a file's header name the columns of a table? All that is wrong is told at once; a column that is not known is never left aside.</summary>
 internal static class TableColumns
 {
+    /// <summary>Of columns that nobody knows so many are told one by one.</summary>
+    private const int MostTold = 50;
+
     /// <returns>The columns that are not there and need not be, and what is wrong.</returns>
     public static (IReadOnlyList<string> Missing, IReadOnlyList<Refusal> Wrong) Check(IReadOnlyList<string> header, CatalogueTable table)
     {
         if (header.All(string.IsNullOrEmpty)) return ([], [new(Codes.Empty, string.Empty, $"The file is empty. Its first row names the columns: {string.Join(", ", table.Columns)}.")]);
         if (WrongSeparator(header) is { } separator) return ([], [separator]);
+        if (TooMany(header) is { } many) return ([], [many]);
 
         var missing = table.Columns.Where(column => !Has(header, column)).ToList();
         var unknown = header.Index().Where(pair => !Has(table.Columns, pair.Item)).ToList();
@@ -18,7 +22,8 @@ internal static class TableColumns
         List<Refusal> wrong =
         [
             .. Nameless(header),
-            .. unknown.Where(pair => pair.Item.Length > 0).Select(pair => new Refusal(Codes.UnknownField, pair.Item, Unknown(pair.Item, table, others))),
+            .. unknown.Where(pair => pair.Item.Length > 0).Take(MostTold).Select(pair => new Refusal(Codes.UnknownField, pair.Item, Unknown(pair.Item, table, others))),
+            .. Further(unknown.Count(pair => pair.Item.Length > 0)),
             .. Twice(header),
             .. missing.Where(column => Has(table.Needed, column)).Select(column => new Refusal(Codes.ColumnMissing, column, $"There is no column “{column}”, and without it no row can be read.")),
         ];
@@ -28,6 +33,15 @@ internal static class TableColumns
     /// <summary>Columns that have no name, whose cells nobody could tell apart.</summary>
     public static IEnumerable<Refusal> Nameless(IReadOnlyList<string> header) =>
         header.Index().Where(pair => pair.Item.Length == 0).Select(pair => new Refusal(Codes.Empty, string.Empty, FormattableString.Invariant($"Column {pair.Index + 1} has no name. Name it, or take it out.")));
+
+    /// <summary>What is wrong with a header of more names than any table has.</summary>
+    public static Refusal? TooMany(IReadOnlyList<string> header) => header.Count <= CsvScan.MostCells ? null
+        : new(Codes.NotATable, string.Empty, FormattableString.Invariant($"The first row names more than {CsvScan.MostCells} columns, and no table has as many. Is it a row of the table's names?"));
+
+    private static IEnumerable<Refusal> Further(int unknown)
+    {
+        if (unknown > MostTold) yield return new(Codes.UnknownField, string.Empty, FormattableString.Invariant($"{unknown - MostTold} further columns are not known either."));
+    }
 
     /// <summary>Names that several columns have.</summary>
     public static IEnumerable<Refusal> Twice(IReadOnlyList<string> header) =>

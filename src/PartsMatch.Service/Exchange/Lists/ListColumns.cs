@@ -38,6 +38,7 @@ internal static class ListColumns
     {
         if (given.All(string.IsNullOrEmpty)) return [new(Codes.Empty, string.Empty, $"The list is empty. Its first row names the columns: {Number} or {Text}, or both; {Kind}, {Site}{SiteFields[0]} and others of your own if you like.")];
         if (TableColumns.WrongSeparator(given) is { } separator) return [separator];
+        if (TableColumns.TooMany(given) is { } many) return [many];
         var answers = Header([], CrossReference.MostParts).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return
         [
