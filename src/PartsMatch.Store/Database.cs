@@ -180,6 +180,6 @@ internal sealed class Database : IDisposable
     }
 
     private static StoreFailedException Failed(Exception cause) => new(
-        "The disk failed under a write, and nothing more is written. What was acknowledged before is safe. Make room or mend the disk, then start PartsMatch again.",
+        "The disk failed under a write, and nothing more is written. What was acknowledged before is safe; what was under way may have been kept or not, which the next start shows. Make room or mend the disk, then start PartsMatch again.",
         cause);
 }

@@ -35,6 +35,9 @@ public sealed class PartStore : IDisposable
     /// <summary>Parts, stock and revision that belong together.</summary>
     public CatalogueSnapshot Catalogue => _writer.Catalogue;
 
+    /// <summary>Whether the disk failed under a write: nothing more is written, and whether that write was kept is known at the next opening.</summary>
+    public bool HasFailed => _writer.HasFailed;
+
     /// <summary>What became of parts that were put in. None of it is read before it is asked for.</summary>
     public StoredOutcomes Outcomes { get; }
 

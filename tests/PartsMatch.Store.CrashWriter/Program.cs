@@ -18,7 +18,16 @@ try
     }
     else
     {
-        await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() => Write(store, Invariant($"{args[2]}-W{writer}")))));
+        try
+        {
+            await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() => Write(store, Invariant($"{args[2]}-W{writer}")))));
+        }
+        catch (StoreFailedException)
+        {
+            // Whoever asks the store whether it takes writes is told that it does not.
+            Console.WriteLine(store.HasFailed ? "has failed" : "takes writes");
+            throw;
+        }
     }
 
     return 0;

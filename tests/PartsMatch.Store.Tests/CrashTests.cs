@@ -60,7 +60,8 @@ public sealed class CrashTests(ITestOutputHelper output) : IDisposable
             var lines = writer.RemainingLines().ToList();
             writer.Ended().ShouldBe(4);
             lines[^1].ShouldStartWith("The disk failed under a write");
-            foreach (var line in lines[..^1])
+            lines[^2].ShouldBe("has failed");
+            foreach (var line in lines[..^2])
                 Note(line, acknowledged);
         }
 

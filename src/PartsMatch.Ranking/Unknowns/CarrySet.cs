@@ -60,7 +60,11 @@ public sealed record CarrySet(IReadOnlyList<CarriedPart> Parts, int Machines, do
         var (chosen, isSmallest) = Cover.Smallest([.. offered.Select(one => one.Fitting)], counts, (int)Math.Ceiling((atLeast * completions.Weight) - 1e-9));
         var parts = chosen.Select(index => Carried(offered[index].Offer.Number, Indexes(offered[index].Fitting))).OrderByDescending(part => part.Share);
         var covered = chosen.Aggregate(0UL, (bits, index) => bits | offered[index].Fitting);
-        return new([.. parts], completions.Machines, Indexes(covered).Sum(index => counts[index]) / (double)completions.Weight, isSmallest && !isChoice);
+        var reached = Indexes(covered).Sum(index => counts[index]) / (double)completions.Weight;
+
+        // Of parts that were not looked at some may reach further, but none takes less than one part does.
+        var isOneEnough = chosen.Count == 1 && reached >= atLeast - 1e-9;
+        return new([.. parts], completions.Machines, reached, isOneEnough || (isSmallest && !isChoice));
 
         IEnumerable<int> Indexes(ulong bits) => Enumerable.Range(0, counts.Count).Where(index => (bits >> index & 1) == 1);
 

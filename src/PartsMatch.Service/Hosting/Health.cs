@@ -1,5 +1,6 @@
 using PartsMatch.Service.Access;
 using PartsMatch.Service.Counter;
+using PartsMatch.Store;
 
 namespace PartsMatch.Service.Hosting;
 
@@ -9,10 +10,11 @@ internal static class Health
     public static void Map(WebApplication app)
     {
         app.MapGet("/health/live", () => Results.Json(new { status = "live" })).WithMetadata(new OpenToAll(), new ForPrograms());
-        app.MapGet("/health/ready", (Catalogues catalogues, IHostApplicationLifetime lifetime) => IsReady(catalogues, lifetime)
+        app.MapGet("/health/ready", (Catalogues catalogues, PartStore store, IHostApplicationLifetime lifetime) => IsReady(catalogues, store, lifetime)
             ? Results.Json(new { status = "ready" })
             : Results.Json(new { status = "not ready" }, statusCode: StatusCodes.Status503ServiceUnavailable)).WithMetadata(new OpenToAll(), new ForPrograms());
     }
 
-    private static bool IsReady(Catalogues catalogues, IHostApplicationLifetime lifetime) => catalogues.IsInStep && !lifetime.ApplicationStopping.IsCancellationRequested;
+    /// <summary>After a failed disk it may not show a write that was kept.</summary>
+    private static bool IsReady(Catalogues catalogues, PartStore store, IHostApplicationLifetime lifetime) => catalogues.IsInStep && !store.HasFailed && !lifetime.ApplicationStopping.IsCancellationRequested;
 }
