@@ -29,6 +29,9 @@ public sealed record ProofModel(NeedTyped Typed, Complaints Complaints, string P
     /// <summary>Text to read, an old number, a field: anything that says which part it is.</summary>
     public bool HasNeed => !Typed.IsEmpty;
 
+    /// <summary>Whether the text stands on the page to be typed or put right; else fields say all of it.</summary>
+    public bool AsksText => !HasNeed || Typed.Text.Length > 0 || Complaints.At("text").Count > 0;
+
     public string List => Typed.To(Replacements.ReplacementsEndpoints.Path);
 
     /// <summary>The input that holds what is to be read next.</summary>
