@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.RegularExpressions;
 using PartsMatch.Fit;
 using PartsMatch.Service.Tests.Support;
 
@@ -53,5 +54,40 @@ public sealed class ProofPagesTests(SharedService shared) : IClassFixture<Shared
         await _visitor.FollowAsync();
         _visitor.Page.Body.ShouldContain("name=\"kind\" value=\"contactor\"");
         _visitor.Page.Body.ShouldContain("name=\"read.coilVolts\" value=\"24 V\"");
+    }
+
+    /// <summary>2.1 µF is 58 % under the plate's 5 µF, and ±6 % is usual: the capacitor is to be replaced, not the motor.</summary>
+    [Theory]
+    [InlineData("plate.runCapacitor=5/370", "kind=capacitor&site.motorAsksFor=5+µF+370+V&site.supplyFrequency=60+Hz")]
+    [InlineData("plate.runCapacitor=5/370&site.capacitorThere=7.5/440", "kind=capacitor&site.motorAsksFor=5+µF+370+V&site.supplyFrequency=60+Hz")]
+    [InlineData("site.capacitorThere=5/440", "kind=capacitor&plate.rating=5+µF+440+V&site.supplyFrequency=60+Hz")]
+    [InlineData("plate.runCapacitor=5/370&site.capacitorThere=45%2B5/440", "kind=capacitor&plate.rating=45+5+µF+440+V&site.secondMotorAsksFor=5+µF+370+V&site.supplyFrequency=60+Hz")]
+    public async Task Where_a_motors_capacitor_has_failed_the_way_leads_to_capacitors_that_it_asks_for(string known, string need)
+    {
+        await _visitor.GetAsync($"/before?kind=motor&plate.voltage=208-230&plate.frequency=60&plate.fullLoadAmps=2.1&{known}&read.circuitCalls=yes&read.leadVolts=202&read.turns=no&read.hums=yes&read.motorAmps=6&read.spinsFreely=yes&read.capacitorMicrofarads=2.1");
+        var body = WebUtility.HtmlDecode(_visitor.Page.Body);
+        body.ShouldContain("It is not the part");
+        var first = Regex.Match(body, "<a class=\"button first\" href=\"(?<address>[^\"]*)\">Replacements for the run capacitor</a>").Groups["address"].Value;
+        Uri.UnescapeDataString(first).ShouldBe($"/replacements?{need}");
+        body.ShouldNotContain(">Parts that fit</a>");
+        (await _visitor.GetAsync(first)).Body.ShouldContain("CK-5");
+    }
+
+    /// <summary>No volts at the leads of a circuit that calls: nothing of the motor is to be bought, nor anything that is named.</summary>
+    [Fact]
+    public async Task Where_it_is_not_the_part_and_nothing_else_is_named_no_button_leads_to_parts()
+    {
+        await _visitor.GetAsync("/before?kind=motor&old=QN-100&read.circuitCalls=yes&read.leadVolts=0+V");
+        _visitor.Page.Body.ShouldContain("It is not the part");
+        _visitor.Page.Body.ShouldNotContain("class=\"button first\" href");
+        _visitor.Page.Body.ShouldContain(">Replacements for the fan motor all the same</a>");
+    }
+
+    [Fact]
+    public async Task Where_the_part_has_failed_the_way_leads_to_parts_that_fit_first()
+    {
+        await _visitor.GetAsync("/before?kind=capacitor&old=CK-5&read.bulges=yes");
+        _visitor.Page.Body.ShouldContain("The part has failed");
+        _visitor.Page.Body.ShouldContain("class=\"button first\" href=\"/replacements?kind=capacitor&amp;old=CK-5&amp;read.bulges=yes\">Parts that fit</a>");
     }
 }

@@ -34,6 +34,11 @@ public sealed record ProofModel(NeedTyped Typed, Complaints Complaints, string P
 
     public string List => Typed.To(Replacements.ReplacementsEndpoints.Path);
 
+    /// <summary>Parts of other kinds that are to be replaced, with the list of what will do.</summary>
+    public IEnumerable<(Family Family, string Address)> OtherParts =>
+        (Diagnosed?.Diagnosis.MendFirst ?? []).Select(mend => mend.Replace).OfType<OtherPart>().DistinctBy(other => other.Family)
+            .Select(other => (other.Family, NeedTyped.Of(other).To(Replacements.ReplacementsEndpoints.Path)));
+
     /// <summary>The input that holds what is to be read next.</summary>
     public string InputOf(NextReading next) => next.Side switch
     {
