@@ -114,6 +114,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         }
     }
 
+    /// <summary>Whether its text holds the number of a part of another kind: read, it would bring that kind back.</summary>
+    public bool HoldsNumberOfAnotherKind(Shelf shelf) => NumberInText.Find(shelf, Text) is var (old, _) && old.Family != Family;
+
     /// <summary>The box is empty: neither a text nor a number stands for the old part any more. Fields stand as they are shown.</summary>
     public NeedTyped WithEmptyBox() => this with { Shown = string.Empty, OldNumber = string.Empty };
 

@@ -54,13 +54,12 @@ internal static class ProofPages
         return link.Length <= Link.Longest ? new SeeOther(link) : show(new(need, Complaints.TooLongForALink(string.Empty), form[Part]));
     }
 
-    /// <summary>The page for another kind of part, with what was typed. A number names a part of its own kind: it is left out, or it would bring that kind back.</summary>
+    /// <summary>The page for another kind of part, with what was typed. A number names a part of its own kind, and is left out.</summary>
     private static IResult ForKind(NeedTyped typed, string part, Family kind, Shelf shelf, string path, Func<ProofModel, IResult> show)
     {
         if (typed.IsBlank && part.Length == 0) return new SeeOther((typed with { Family = kind }).To(path));
         var need = typed.As(kind);
-        if (NumberInText.Find(shelf, need.Box) is var (old, _) && old.Family != kind) need = need with { Text = string.Empty };
-        return show(new(need, Complaints.None, shelf.Find(part) is { } put && put.Family != kind ? string.Empty : part));
+        return show(new(need.HoldsNumberOfAnotherKind(shelf) ? need with { Text = string.Empty } : need, Complaints.None, shelf.Find(part) is { } put && put.Family != kind ? string.Empty : part));
     }
 
     private static RazorComponentResult<BeforePage> Before(ProofModel model, Diagnosed? found) => PageSetup.Page<BeforePage>(model with { Diagnosed = found }, model.Status);

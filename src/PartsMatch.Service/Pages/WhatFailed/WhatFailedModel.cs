@@ -36,6 +36,9 @@ public sealed class WhatFailedModel
 
     public NeedReading? Reading { get; }
 
+    /// <summary>Whether anything is shown back: an unknown number, a text that is not read yet or a field of the site alone say nothing of the old part.</summary>
+    public bool IsRead => Reading is not null && (Marked.Count + ReadFields.Count > 0 || OldPart is not null || Reading.Contradictions.Count > 0);
+
     public FieldForm Plate { get; }
 
     public FieldForm Site { get; }
