@@ -29,7 +29,17 @@ public sealed record NextReading(string Field, string Why, Side? Side = null);
 /// <param name="Cause">What was found, in one sentence with its limit.</param>
 /// <param name="Mend">What to do about it, as a step of the notes.</param>
 /// <param name="Source">Where the limit comes from.</param>
-public sealed record MendFirst(string Name, string Cause, string Mend, Source Source);
+public sealed record MendFirst(string Name, string Cause, string Mend, Source Source)
+{
+    /// <summary>The part of another kind that is to be replaced; null where nothing is, or nobody can tell what.</summary>
+    public OtherPart? Replace { get; init; }
+}
+
+/// <summary>A part of another kind than the one that was read at, with what is known of it and of its place from there: empty records where nothing is.</summary>
+/// <param name="Family">Its kind.</param>
+/// <param name="Plate">What it is.</param>
+/// <param name="Site">What it serves.</param>
+public sealed record OtherPart(Family Family, Spec Plate, Site Site);
 
 /// <summary>What readings at an old part say before it is condemned.</summary>
 /// <param name="Conclusion">Whether it is the part.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using PartsMatch.Fit.Judging;
+using PartsMatch.Service.Counter;
 using Spectre.Console;
 
 namespace PartsMatch.Service.Commands;
@@ -27,8 +28,8 @@ internal static class ReplacementsView
         for (var row = 0; row < nodes.Count; row++)
         {
             var part = nodes[row].GetProperty("part");
-            var isAtHand = nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } count && count.GetInt32() > 0;
-            string[] same = part.Text("number") == old ? [isAtHand ? "the same part, still at hand" : "the same part"] : [];
+            int? onHand = nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } count ? count.GetInt32() : null;
+            string[] same = part.Text("number") == old ? [Words.TheSame(onHand)] : [];
             var toDo = same.Concat(nodes[row].Each("changes").Select(change => change.Text("words"))).Concat(open[row].Except(always)).Concat(checks[row].Except(alwaysChecked).Select(check => $"check: {check}")).ToList();
             table.AddRow(new[]
             {
@@ -38,7 +39,7 @@ internal static class ReplacementsView
                 Terminal.FitWords(nodes[row]),
                 $"{nodes[row].GetProperty("likelihood").GetInt32()} %",
                 toDo.Count > 0 ? string.Join("; ", toDo) : always.Count + alwaysChecked.Count > 0 ? "only what stands above" : "nothing",
-                nodes[row].GetProperty("onHand") is { ValueKind: JsonValueKind.Number } onHand ? onHand.GetInt32().ToString(CultureInfo.InvariantCulture) : "?",
+                onHand?.ToString(CultureInfo.InvariantCulture) ?? "?",
                 Terminal.Price(nodes[row].GetProperty("price")),
             }.Select(Markup.Escape).ToArray());
         }

@@ -8,10 +8,10 @@ namespace PartsMatch.Service.Counter;
 /// <param name="Family">The family.</param>
 /// <param name="Reading">What was read of what was given.</param>
 /// <param name="OldPart">The old part's entry.</param>
-/// <param name="Machines">The machines whose plates are known.</param>
-public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry? OldPart, KnownMachines Machines)
+/// <param name="Shelf">The catalogue that it is asked of.</param>
+public sealed record NeedRead(Family Family, NeedReading Reading, CatalogueEntry? OldPart, Shelf Shelf)
 {
-    private readonly Lazy<Completions> _completions = new(() => Machines.Complete(Reading.Need));
+    private readonly Lazy<Completions> _completions = new(() => Shelf.MachinesOf(Family).Complete(Reading.Need));
 
     /// <summary>What the need may be, where its plate leaves something open.</summary>
     public Completions Completions => _completions.Value;
@@ -42,7 +42,7 @@ internal static class Needs
             .. oldPart?.Refusals ?? [],
             .. Refusals(reading.SiteComplaints, Site),
         ];
-        return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value, shelf.MachinesOf(family)) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
+        return refusals.Count == 0 ? new NeedRead(family, reading, oldPart?.Value, shelf) : Answer<NeedRead>.Refused([.. refusals.Select(refusal => refusal.Under($"need.{family.Kind}"))]);
     }
 
     /// <summary>The part of a number, retired ones too, when it is of the right kind.</summary>

@@ -51,5 +51,8 @@ internal static class Words
     /// <summary>Null for a part that is still made.</summary>
     public static string? Of(PartStatus status) => status == PartStatus.Current ? null : status.ToString().ToLowerInvariant();
 
+    /// <summary>Of a part on a list that is the very one that failed: another is still at hand only where one is.</summary>
+    public static string TheSame(int? onHand) => onHand > 0 ? "the same part, still at hand" : "the same part";
+
     public static string Price(decimal amount, string currency) => string.Create(CultureInfo.InvariantCulture, $"{amount:0.00} {currency}");
 }

@@ -67,7 +67,7 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
     {
         var answer = await PostAsync("/", ("kind", "capacitor"), ("text", "zv 7"), ("then", "find"));
         Location(answer).ShouldStartWith("/replacements?kind=motor&old=ZV-7");
-        (await GetAsync(Location(answer))).Body.ShouldContain("It was superseded by <strong>QN-100</strong> on 2021-04-30");
+        (await GetAsync(Location(answer))).Body.ShouldContain(">QN-100</a> on 2021-04-30");
     }
 
     [Fact]
@@ -76,6 +76,48 @@ public sealed class NeedPagesTests(SharedService shared) : IClassFixture<SharedS
         var answer = await PostAsync("/", ("kind", "motor"), ("text", "QN-100"), ("shown", Plate), ("plate.power", "1/4 hp"), ("plate.speed", "1075 rpm"), ("plate.bodyLength", "4 in"), ("site.volts", "202 V"), ("then", "read"));
         Location(answer).ShouldBe("/?kind=motor&old=QN-100&plate.bodyLength=4+in&site.volts=202+V");
     }
+
+    [Fact]
+    public async Task A_text_is_read_for_what_it_says_of_another_kind_as_soon_as_that_is_chosen()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("text", "COIL 24 V 2 POLE"), ("to", "contactor"));
+        page.Body.ShouldContain("This is how it was read");
+        page.Body.ShouldContain("name=\"plate.coilVolts\" value=\"24 V\"");
+    }
+
+    [Fact]
+    public async Task The_number_of_a_part_of_another_kind_stays_in_the_box_unread()
+    {
+        var page = await PostAsync("/", ("kind", "motor"), ("old", "QN-100"), ("to", "contactor"));
+        page.Body.ShouldContain("name=\"kind\" value=\"contactor\"");
+        page.Body.ShouldContain(">QN-100</textarea>");
+        page.Body.ShouldNotContain("This is how it was read");
+    }
+
+    [Theory]
+    [InlineData("/?kind=motor&old=NOPE-1")]
+    [InlineData("/?kind=motor&site.volts=202+V")]
+    public async Task Nothing_is_shown_as_read_where_nothing_was_read(string address)
+    {
+        var page = await GetAsync(address);
+        page.Body.ShouldNotContain("This is how it was read");
+        page.Body.ShouldContain(">Read it</button>");
+    }
+
+    [Fact]
+    public async Task A_sheet_leads_on_from_its_top_to_steps_readings_and_the_catalogue()
+    {
+        var top = WebUtility.HtmlDecode((await GetAsync("/sheet?part=QN-100&kind=motor&old=ZV-7")).Body.Split("What is asked for")[0]);
+        top.ShouldContain("<a href=\"#notes\">");
+        top.ShouldContain("<a href=\"/before?kind=motor&old=ZV-7\">");
+        top.ShouldContain("<a href=\"/after?part=QN-100&kind=motor&old=ZV-7\">");
+        top.ShouldContain("<a href=\"/parts/QN-100\">");
+    }
+
+    /// <summary>690 V is far off its taps: what does not fit has no steps to lead to.</summary>
+    [Fact]
+    public async Task A_sheet_of_a_part_that_does_not_fit_leads_to_no_steps() =>
+        (await GetAsync("/sheet?part=QN-100&kind=motor&old=ZV-7&site.volts=690+V")).Body.ShouldNotContain("#notes");
 
     [Theory]
     [InlineData("old", "QN-100")]

@@ -2,6 +2,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
+using PartsMatch.Fit.Switches.Contactors;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -19,9 +20,9 @@ internal static class MotorMends
         one => one is { HasVolts: true, HasLegWithoutCurrent: true, HasLostLeg: false }
             ? new("legWithoutCurrent", FormattableString.Invariant($"{one.Amps[0]:0.###}, {one.Amps[1]:0.###} and {one.Amps[2]:0.###} A: one leg takes no current."), "Look at the contactor pole, the fuse and the joints of that leg, and replace what is open or burnt: a motor on two legs burns.", MotorReadingSources.AmpsUnbalance) : null,
         one => one.Readings.ContactBurnt == true
-            ? new("contactBurnt", "A pole of the contactor is burnt.", "Replace the contactor: a burnt pole starves the motor or takes a leg away.", MotorReadingSources.Killers) : null,
+            ? new("contactBurnt", "A pole of the contactor is burnt.", "Replace the contactor: a burnt pole starves the motor or takes a leg away.", MotorReadingSources.Killers) { Replace = new(ContactorFamily.Contactor, new ContactorSpec(), new ContactorSite()) } : null,
         one => Capacitor.Judge(one) is { Verdict: ReadingVerdict.Bad } bad
-            ? new("capacitorBad", bad.Sentence, "Replace the run capacitor; a new motor gets a new one in any case.", CapacitorReadingSources.CapacitorUnderLoad) : null,
+            ? new("capacitorBad", bad.Sentence, "Replace the run capacitor; a new motor gets a new one in any case.", CapacitorReadingSources.CapacitorUnderLoad) { Replace = RunCapacitorOf.Motor(one.Need) } : null,
         WrongCapacitor,
         one => one.Need.Site.ShaftPosition == ShaftPosition.Up && one.Need.Plate is { Bearings: Bearings.Sleeve } plate && plate.ShaftPositions?.Contains(ShaftPosition.Up) != true
             ? new("sleeveShaftUp", "Sleeve bearings stand with the shaft up, and nothing says that they are made for it.", "Fit a motor with ball bearings, or with sleeve bearings rated for shaft up.", MotorReadingSources.Killers) : null,
@@ -60,6 +61,6 @@ internal static class MotorMends
         var marked = (there.SecondSection ?? there.Capacitance)!.Value.Microfarads;
         var right = asked.Microfarads;
         return Within.AtMost(Math.Abs(marked - right) / right * 100, MeasuredCapacitor.UsualPercent) ? null
-            : new("capacitorWrong", FormattableString.Invariant($"The capacitor there is marked {marked:0.##} µF; the motor's plate asks for {right:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit the run capacitor of the motor's own plate.", CapacitorSources.RunCapacitor);
+            : new("capacitorWrong", FormattableString.Invariant($"The capacitor there is marked {marked:0.##} µF; the motor's plate asks for {right:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit the run capacitor of the motor's own plate.", CapacitorSources.RunCapacitor) { Replace = RunCapacitorOf.Motor(one.Need) };
     }
 }

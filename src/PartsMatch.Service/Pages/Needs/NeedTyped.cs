@@ -36,6 +36,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
         StrangeKind = typed[Kind] is { Length: > 0 } kind && Families.Find(kind) is null ? kind : null,
     };
 
+    /// <summary>A part that was found at another one, as if what is known of it had been typed.</summary>
+    public static NeedTyped Of(OtherPart other) => new(other.Family, string.Empty, string.Empty, string.Empty, other.Family.SpecShape.Write(other.Plate), other.Family.SiteShape.Write(other.Site), []);
+
     /// <summary>A kind of part that was asked for and that there is none of: said, never taken silently for another.</summary>
     public string? StrangeKind { get; private init; }
 
@@ -110,6 +113,9 @@ public sealed record NeedTyped(Family Family, string Text, string Shown, string 
             return [.. there.Select(field => field with { Name = field.Name[(prefix.Length + 1)..] })];
         }
     }
+
+    /// <summary>Whether its text holds the number of a part of another kind: read, it would bring that kind back.</summary>
+    public bool HoldsNumberOfAnotherKind(Shelf shelf) => NumberInText.Find(shelf, Text) is var (old, _) && old.Family != Family;
 
     /// <summary>The box is empty: neither a text nor a number stands for the old part any more. Fields stand as they are shown.</summary>
     public NeedTyped WithEmptyBox() => this with { Shown = string.Empty, OldNumber = string.Empty };

@@ -29,7 +29,15 @@ public sealed record ProofModel(NeedTyped Typed, Complaints Complaints, string P
     /// <summary>Text to read, an old number, a field: anything that says which part it is.</summary>
     public bool HasNeed => !Typed.IsEmpty;
 
+    /// <summary>Whether the text stands on the page to be typed or put right; else fields say all of it.</summary>
+    public bool AsksText => !HasNeed || Typed.Text.Length > 0 || Complaints.At("text").Count > 0;
+
     public string List => Typed.To(Replacements.ReplacementsEndpoints.Path);
+
+    /// <summary>Parts of other kinds that are to be replaced, with the list of what will do.</summary>
+    public IEnumerable<(Family Family, string Address)> OtherParts =>
+        (Diagnosed?.Diagnosis.MendFirst ?? []).Select(mend => mend.Replace).OfType<OtherPart>().DistinctBy(other => other.Family)
+            .Select(other => (other.Family, NeedTyped.Of(other).To(Replacements.ReplacementsEndpoints.Path)));
 
     /// <summary>The input that holds what is to be read next.</summary>
     public string InputOf(NextReading next) => next.Side switch

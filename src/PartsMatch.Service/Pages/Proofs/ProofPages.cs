@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using PartsMatch.Fit;
+using PartsMatch.Fit.Judging;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Fields;
 using PartsMatch.Service.Pages.Needs;
@@ -45,10 +47,19 @@ internal static class ProofPages
 
     private static async Task<IResult> SendOnAsync(HttpContext context, Catalogues catalogues, string path, Func<ProofModel, IResult> show)
     {
-        var form = await Typed.ReadAsync(context);
-        var need = NeedTyped.Of(form).Read(catalogues.Shelf);
-        var link = need.To(path, new Fit.Judging.NamedText(Part, form[Part]));
+        var (form, shelf) = (await Typed.ReadAsync(context), catalogues.Shelf);
+        if (Families.Find(form[Typed.OtherKind]) is { } kind) return ForKind(NeedTyped.Of(form), form[Part], kind, shelf, path, show);
+        var need = NeedTyped.Of(form).Read(shelf);
+        var link = need.To(path, new NamedText(Part, form[Part]));
         return link.Length <= Link.Longest ? new SeeOther(link) : show(new(need, Complaints.TooLongForALink(string.Empty), form[Part]));
+    }
+
+    /// <summary>The page for another kind of part, with what was typed. A number names a part of its own kind, and is left out.</summary>
+    private static IResult ForKind(NeedTyped typed, string part, Family kind, Shelf shelf, string path, Func<ProofModel, IResult> show)
+    {
+        if (typed.IsBlank && part.Length == 0) return new SeeOther((typed with { Family = kind }).To(path));
+        var need = typed.As(kind);
+        return show(new(need.HoldsNumberOfAnotherKind(shelf) ? need with { Text = string.Empty } : need, Complaints.None, shelf.Find(part) is { } put && put.Family != kind ? string.Empty : part));
     }
 
     private static RazorComponentResult<BeforePage> Before(ProofModel model, Diagnosed? found) => PageSetup.Page<BeforePage>(model with { Diagnosed = found }, model.Status);

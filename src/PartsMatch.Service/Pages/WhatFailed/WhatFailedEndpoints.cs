@@ -39,9 +39,13 @@ internal static class WhatFailedEndpoints
         });
     }
 
-    /// <summary>The page for another kind of part: a link where nothing is typed yet.</summary>
-    private static IResult ShowForKind(HttpContext context, Shelf shelf, NeedTyped typed, Family kind) =>
-        typed.IsBlank ? new SeeOther((typed with { Family = kind }).To(Path)) : Show(context, shelf, typed.As(kind), Complaints.None);
+    /// <summary>The page for another kind of part: a link where nothing is typed yet; else with the text read for what it says of that kind.</summary>
+    private static IResult ShowForKind(HttpContext context, Shelf shelf, NeedTyped typed, Family kind)
+    {
+        if (typed.IsBlank) return new SeeOther((typed with { Family = kind }).To(Path));
+        var other = typed.As(kind);
+        return Show(context, shelf, other.HoldsNumberOfAnotherKind(shelf) ? other : other.Read(shelf), Complaints.None);
+    }
 
     /// <summary>The page with all complaints beside their inputs; where there are any, the status says that nothing was done.</summary>
     public static IResult Show(HttpContext context, Shelf shelf, NeedTyped typed, Complaints complaints) =>

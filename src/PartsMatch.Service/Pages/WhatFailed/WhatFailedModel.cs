@@ -16,6 +16,7 @@ public sealed class WhatFailedModel
         OldPart = typed.OldNumber.Length > 0 && shelf.Find(typed.OldNumber) is { } old && old.Family == typed.Family ? old : null;
         Nameplate = typed.Shown.Length > 0 ? Family.ReadNameplate(typed.Shown) : null;
         Reading = typed.IsEmpty ? null : Family.ReadNeed(new(null, typed.Plate, typed.Site, OldPart?.Spec));
+        Successors = OldPart is { } superseded ? SuccessorHere.Of(shelf, superseded, typed, Reading!.Need) : [];
         Plate = new(NeedTyped.PlatePrefix, Family.SpecShape, typed.Plate, complaints) { Known = Known(Side.Plate, units) };
         Site = new(NeedTyped.SitePrefix, Family.SiteShape, typed.Site, complaints) { Known = Known(Side.Site, units) };
     }
@@ -28,9 +29,15 @@ public sealed class WhatFailedModel
 
     public CatalogueEntry? OldPart { get; }
 
+    /// <summary>What superseded the old part.</summary>
+    public IReadOnlyList<SuccessorHere> Successors { get; }
+
     public NameplateReading? Nameplate { get; }
 
     public NeedReading? Reading { get; }
+
+    /// <summary>Whether anything is shown back: an unknown number, a text that is not read yet or a field of the site alone say nothing of the old part.</summary>
+    public bool IsRead => Reading is not null && (Marked.Count + ReadFields.Count > 0 || OldPart is not null || Reading.Contradictions.Count > 0);
 
     public FieldForm Plate { get; }
 
