@@ -25,6 +25,11 @@ public abstract class Shape
     /// <summary>The field of a name, in any case of letters; null when there is none.</summary>
     public Field? Find(string name) => byName.GetValueOrDefault(name);
 
+    /// <summary>How many more of a record's figures were written in US units than in SI; negative where more were in SI. Figures that are the same in both do not count.</summary>
+    /// <param name="record">The record.</param>
+    public int UnitsLean(object record) => Fields.Sum(field => field.TextOf(record) is not { } given ? 0
+        : Convert.ToInt32(given == field.TextOf(record, Units.Us)) - Convert.ToInt32(given == field.TextOf(record, Units.Si)));
+
     /// <summary>Writes what is known, in the fields' order; unknown fields are left out.</summary>
     public IReadOnlyList<NamedText> Write(object record, Units units = Units.AsGiven) =>
         [.. Fields.Select(field => (field, text: field.TextOf(record, units))).Where(pair => pair.text is not null).Select(pair => new NamedText(pair.field.Name, pair.text!))];

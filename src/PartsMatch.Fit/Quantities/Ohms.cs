@@ -35,7 +35,7 @@ public sealed record Ohms(double Value, string Text) : IHaveTextForm<Ohms>
 
         private static readonly string[] OpenWords = ["open", "OL", "O.L.", "infinite", "∞"];
 
-        public override string Expected => "a resistance with its unit, such as 4.2 Ω or 20 MΩ, or open";
+        public override string Expected => "a resistance with its unit, such as 4.2 Ω (4.2 ohm) or 20 MΩ (20 megohm), or open";
 
         public override string Example => "4.2 Ω";
 

@@ -11,6 +11,9 @@ namespace PartsMatch.Service.Pages;
 /// <param name="Origin">Scheme and host by which they reached it, for links that are sent.</param>
 public sealed record Visit(Units Units, string? KeyLabel, string Path, string Address, string Origin)
 {
+    /// <summary>Units of figures that nobody wrote, such as margins, estimates and drawings: those chosen, or where none were, those that most of what is beside them is written in.</summary>
+    public Units Figures { get; init; } = Units;
+
     public static Visit Of(HttpContext context)
     {
         var request = context.Request;

@@ -48,6 +48,17 @@ public sealed class ShapeTests
         Motor.Read(texts).Complaints.ShouldBeEmpty();
     }
 
+    [Theory]
+    [InlineData("power=1/4 hp; shaftLength=4 in; speed=1075 rpm; voltage=230 V", 2)]
+    [InlineData("power=186 W; shaftLength=100 mm; speed=1075 rpm", -2)]
+    [InlineData("power=1/4 hp; shaftLength=100 mm", 0)]
+    [InlineData("speed=1075 rpm; voltage=230 V", 0)]
+    [InlineData("", 0)]
+    public void A_record_leans_to_the_units_that_most_of_its_figures_are_written_in(string texts, int lean)
+    {
+        Motor.UnitsLean(Named.Record<MotorSpec>(texts)).ShouldBe(lean);
+    }
+
     [Fact]
     public void A_spec_can_be_shown_in_US_or_SI_units()
     {

@@ -20,6 +20,7 @@ public sealed class UnitPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Theory]
+    [InlineData("given", " hp</td>", " W</td>")] // in which the plate and the part are written
     [InlineData("us", " hp</td>", " W</td>")]
     [InlineData("si", " W</td>", " hp</td>")]
     public async Task A_margin_is_written_in_them(string units, string unit, string other)
@@ -31,6 +32,7 @@ public sealed class UnitPagesTests(SharedService shared) : IClassFixture<SharedS
     }
 
     [Theory]
+    [InlineData("given", " hp</td>", " W</td>")] // in which the plate and the part are written
     [InlineData("us", " hp</td>", " W</td>")]
     [InlineData("si", " W</td>", " hp</td>")]
     public async Task A_difference_of_power_is_written_in_them(string units, string unit, string other)

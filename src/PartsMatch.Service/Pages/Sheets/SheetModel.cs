@@ -1,6 +1,7 @@
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Judging.Drawings;
 using PartsMatch.Fit.Notes;
+using PartsMatch.Fit.Quantities;
 using PartsMatch.Service.Counter;
 using PartsMatch.Service.Pages.Needs;
 
@@ -48,6 +49,14 @@ public sealed class SheetModel(NeedTyped typed, JudgedPart judged)
 
     /// <summary>Whether there is so much to say that paper has to leave out what is said twice.</summary>
     public bool IsLong => (LinesOfQuestion * Comparisons.Count(one => !one.IsMet)) + Notes.Steps.Count + Differences.Count > MostInShort;
+
+    /// <summary>In which units most of old, new and site are written; as given where it is even.</summary>
+    public Units WrittenIn => (Family.SpecShape.UnitsLean(Need.Reading.Need.Plate) + Family.SpecShape.UnitsLean(Part.Spec) + Family.SiteShape.UnitsLean(Need.Reading.Need.Site)) switch
+    {
+        > 0 => Units.Us,
+        < 0 => Units.Si,
+        _ => Units.AsGiven,
+    };
 
     public IEnumerable<Missing> ToFindOut => Sheet.Findings.Where(one => one.Finding.Verdict == Verdict.Unknown).SelectMany(one => one.Finding.Missing).Distinct();
 
