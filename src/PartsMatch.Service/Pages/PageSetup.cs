@@ -3,6 +3,7 @@ using System.Text.Unicode;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using PartsMatch.Service.Pages.Compare;
+using PartsMatch.Service.Pages.Lists;
 using PartsMatch.Service.Pages.Models;
 using PartsMatch.Service.Pages.Outcomes;
 using PartsMatch.Service.Pages.Parts;
@@ -41,6 +42,7 @@ internal static class PageSetup
         PartEndpoints.Map(app);
         PartWriteEndpoints.Map(app);
         RetireEndpoints.Map(app);
+        ListEndpoints.Map(app);
         TableEndpoints.Map(app);
         OutcomeEndpoints.Map(app);
         ModelEndpoints.Map(app);

@@ -126,8 +126,5 @@ internal static class Wording
     /// <summary>What is to be found out, and where.</summary>
     public static string Of(Missing missing, Family family) => Words.ToFindOut(family, missing);
 
-    /// <summary>A kind of change in two or three words: "cut shaft".</summary>
-    public static string Short(ChangeKind kind) => string.Concat(kind.Name.Select(letter => char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{letter}"));
-
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -45,6 +45,7 @@ public sealed record SitePage(string Name, string Address, int Status = 200, int
         new("catalogue-retire", $"/parts/{Job.FittingPart}/retire", NeedsKey: true, HasOwnTitle: true),
         new("outcome-form", Job.At("/outcome", $"part={Job.FittingPart}"), NeedsKey: true, HasOwnTitle: true),
         new("outcome", $"/outcome/{SomethingLived.Outcome}", HasOwnTitle: true),
+        new("lists", "/lists", HasOwnTitle: true),
         new("tables", "/tables", NeedsKey: true, HasOwnTitle: true),
         new("model", "/model?kind=motor", HasOwnTitle: true),
         new("model-trained", $"/model?kind={SomethingLived.TrainedKind}", HasOwnTitle: true),

@@ -30,39 +30,43 @@ internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> l
         {
             await Problems.WriteAsync(context, StatusCodes.Status415UnsupportedMediaType, Codes.MediaTypeUnsupported, "Send the list as text/csv in UTF-8.");
         }
-        else if (!await _places.WaitAsync(0, context.RequestAborted))
+        else if (await AnswerAsync(context, () => CsvBody.ReadAsync(context, limits.Value.Bytes), first, from) is { Count: > 0 } refusals)
         {
-            context.Response.Headers.RetryAfter = "30";
-            await Problems.WriteAsync(context, StatusCodes.Status503ServiceUnavailable, Codes.TooSlow, FormattableString.Invariant($"As many lists are being answered at the moment as are answered at once ({limits.Value.AtOnce}). Nothing was done: send it again in half a minute."));
-        }
-        else
-        {
-            try
-            {
-                await ReadAsync(context, first, from);
-            }
-            finally
-            {
-                _places.Release();
-            }
+            await RefuseAsync(context, refusals);
         }
     }
+
+    /// <summary>Answers a list; or says all that is wrong with it as a whole, and answers nothing.</summary>
+    /// <param name="context">What the answer is written to.</param>
+    /// <param name="read">Reads the list; null when it is longer than a list may be. Called once there is room for it.</param>
+    /// <param name="first">How many replacements a row is given.</param>
+    /// <param name="from">The first row that is answered.</param>
+    public async Task<IReadOnlyList<Refusal>> AnswerAsync(HttpContext context, Func<Task<ReadOnlyMemory<byte>?>> read, int first, int from = ListFile.FirstRow)
+    {
+        if (!await _places.WaitAsync(0, context.RequestAborted)) return [new(Codes.TooSlow, string.Empty, FormattableString.Invariant($"As many lists are being answered at the moment as are answered at once ({limits.Value.AtOnce}). Nothing was done: send it again in half a minute."))];
+        try
+        {
+            var now = judgements.Now;
+            if (await read() is not { } bytes) return [new(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A list has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."))];
+            var list = ListFile.Open(bytes, limits.Value, number => now.Shelf.Find(number) is not null);
+            if (list.IsGiven) await WriteAsync(context, now, list.Value, first, from);
+            return list.Refusals;
+        }
+        finally
+        {
+            _places.Release();
+        }
+    }
+
+    /// <summary>The status of an answer that refuses a list.</summary>
+    public static int StatusOf(IReadOnlyList<Refusal> refusals) => refusals[0].Code switch
+    {
+        Codes.TooSlow => StatusCodes.Status503ServiceUnavailable,
+        Codes.RequestTooLarge => StatusCodes.Status413PayloadTooLarge,
+        _ => StatusCodes.Status422UnprocessableEntity,
+    };
 
     public void Dispose() => _places.Dispose();
-
-    private async Task ReadAsync(HttpContext context, int first, int from)
-    {
-        var now = judgements.Now;
-        if (await CsvBody.ReadAsync(context, limits.Value.Bytes) is not { } bytes)
-        {
-            await Problems.WriteAsync(context, StatusCodes.Status413PayloadTooLarge, Codes.RequestTooLarge, FormattableString.Invariant($"A list has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."));
-            return;
-        }
-
-        var list = ListFile.Open(bytes, limits.Value, number => now.Shelf.Find(number) is not null);
-        if (list.IsGiven) await WriteAsync(context, now, list.Value, first, from);
-        else await RefuseAsync(context, list.Refusals);
-    }
 
     private async Task WriteAsync(HttpContext context, CounterNow now, ListFile list, int first, int from)
     {
@@ -93,12 +97,17 @@ internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> l
         string[] CellsOf(ListRow row) => ListRow.Answered(row.Old is { } old ? CrossReference.Replace(now, old, first) : Replaced.Without(row.Wrong), first);
     }
 
-    private static Task RefuseAsync(HttpContext context, IReadOnlyList<Refusal> refusals) => Problems.WriteAsync(
-        context,
-        refusals[0].Code == Codes.RequestTooLarge ? StatusCodes.Status413PayloadTooLarge : StatusCodes.Status422UnprocessableEntity,
-        refusals[0].Code,
-        string.Join(' ', refusals.Select(refusal => refusal.Message)),
-        KeyValuePair.Create("errors", (object?)refusals.Select(RowComplaint.Of).ToList()));
+    private static Task RefuseAsync(HttpContext context, IReadOnlyList<Refusal> refusals)
+    {
+        var status = StatusOf(refusals);
+        if (status == StatusCodes.Status503ServiceUnavailable) context.Response.Headers.RetryAfter = "30";
+        return Problems.WriteAsync(
+            context,
+            status,
+            refusals[0].Code,
+            string.Join(' ', refusals.Select(refusal => refusal.Message)),
+            KeyValuePair.Create("errors", (object?)refusals.Select(RowComplaint.Of).ToList()));
+    }
 
     /// <summary>A whole number of the address; null when what stands there is none.</summary>
     private static int? Whole(HttpContext context, string name, int usual)

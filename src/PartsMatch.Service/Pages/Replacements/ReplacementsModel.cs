@@ -11,15 +11,16 @@ namespace PartsMatch.Service.Pages.Replacements;
 /// <param name="Explained">Its findings and score.</param>
 public sealed record Row(CatalogueEntry Part, Explained Explained)
 {
-    /// <summary>What is changed or checked, in two or three words each; the sheet has the figures.</summary>
-    public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => Wording.Short(change.Kind)).Distinct();
+    /// <summary>What is changed or checked, with its figures.</summary>
+    public IEnumerable<string> Changes => Explained.Sheet.Changes.Select(change => change.Text).Distinct();
 
-    /// <summary>What speaks most against it, in one line; null where nothing does but what every part waits for.</summary>
+    /// <summary>What speaks against it, a sentence each, what counts most first; nothing of what every part waits for.</summary>
     /// <param name="always">What every part of the list waits for: said once above it.</param>
-    public AspectFinding? Why(IReadOnlyList<Missing> always) => Explained.Contributions
+    public IReadOnlyList<string> Against(IReadOnlyList<Missing> always) => [.. Explained.Contributions
         .Where(one => one.Amount.Millionths < 0 && one.Aspect is not null).OrderBy(one => one.Amount.Millionths)
         .Select(one => Explained.Sheet.Findings.First(finding => finding.Aspect == one.Aspect))
-        .FirstOrDefault(one => one.Finding.Verdict != Verdict.Unknown || one.Finding.Missing.Except(always).Any());
+        .Where(one => one.Finding.Verdict != Verdict.Unknown || one.Finding.Missing.Except(always).Any())
+        .Select(one => one.Finding.Sentence).Distinct()];
 
     /// <summary>Whether nothing is to be changed on it, checked or found out.</summary>
     public bool MeetsAll => Explained.Sheet.Findings.All(one => one.Finding.Verdict == Verdict.Meets);
@@ -37,6 +38,7 @@ public sealed record Row(CatalogueEntry Part, Explained Explained)
 public sealed class ReplacementsModel
 {
     private readonly RankedParts _ranked;
+    private readonly HashSet<string> _saidOfMost;
 
     public ReplacementsModel(NeedTyped typed, RankedParts ranked, PartFit? only, string? after)
     {
@@ -52,6 +54,7 @@ public sealed class ReplacementsModel
         // What every part waits for is said once, above the list; a row says only what it alone still needs.
         AlwaysOpen = Common(Rows.Select(row => row.Open));
         AlwaysChecked = Common(Rows.Select(row => row.Checks));
+        _saidOfMost = Rows.SelectMany(row => row.Against(AlwaysOpen)).CountBy(sentence => sentence).Where(one => one.Value * 2 > Rows.Count).Select(one => one.Key).ToHashSet();
     }
 
     public const int PageSize = 20;
@@ -97,6 +100,17 @@ public sealed class ReplacementsModel
     public IReadOnlyList<Missing> AlwaysOpen { get; }
 
     public IReadOnlyList<string> AlwaysChecked { get; }
+
+    /// <summary>What the list is called: parts of which none is known to fit yet are no parts that fit.</summary>
+    public string Heading => Filters.Any() && Filters.All(one => one.Fit == PartFit.CantTellYet) ? "Parts that may fit" : "Parts that fit";
+
+    /// <summary>What tells a row from the others in one line: what speaks most against it and not against most of them, else what speaks most against it.</summary>
+    public string Why(Row row)
+    {
+        var against = row.Against(AlwaysOpen);
+        return against.FirstOrDefault(sentence => !_saidOfMost.Contains(sentence)) ?? against.FirstOrDefault()
+            ?? (row.MeetsAll ? "It meets every question as it is." : "Nothing else speaks against it.");
+    }
 
     /// <summary>The same list with another choice of fit.</summary>
     public string LinkFor(PartFit? fit) => Typed.To(ReplacementsEndpoints.Path, fit is { } one ? [new(ReplacementsEndpoints.Fit, one.ToString())] : []);
