@@ -155,6 +155,36 @@ public sealed class MotorLimitsBeforeTests
     public void Running_amps_stay_within_the_plate(string amps, string factor, ReadingVerdict verdict) =>
         Asked.Verdict<AmpsOverPlate>($"leadVolts=228 V; turns=yes; motorAmps={amps}", Asked.Psc + factor).ShouldBe(verdict);
 
+    // A plate's figures belong together row by row: 6 A at 115 V are 3 A at 230 V.
+    [Theory]
+    [InlineData("voltage=115/230 V; fullLoadAmps=6.0/3.0 A", "230 V", "3 A", ReadingVerdict.Good)]
+    [InlineData("voltage=115/230 V; fullLoadAmps=6.0/3.0 A", "230 V", "3.01 A", ReadingVerdict.Bad)]
+    [InlineData("voltage=115/230 V; fullLoadAmps=6.0/3.0 A", "116 V", "6 A", ReadingVerdict.Good)]
+    [InlineData("voltage=115/230 V; fullLoadAmps=6.0/3.0 A; connectedFor=230 V", "230 V", "5 A", ReadingVerdict.Bad)]
+    [InlineData("voltage=115/208-230 V; fullLoadAmps=6.0/3.0 A; connectedFor=230 V", "150 V", "3.01 A", ReadingVerdict.Bad)]
+    [InlineData("voltage=230/460 V; phase=3; fullLoadAmps=3.6/1.8 A", "461 V", "3.1 A", ReadingVerdict.Bad)]
+    [InlineData("voltage=230/460 V; phase=3; fullLoadAmps=3.6/1.8 A", "460/235/230 V", "3.1 A", ReadingVerdict.Bad)]
+    [InlineData("voltage=230/460 V; phase=3; fullLoadAmps=3.6/1.8 A", "231 V", "3.1 A", ReadingVerdict.Good)]
+    public void Amps_are_held_against_the_row_of_the_tap_in_use(string plate, string volts, string amps, ReadingVerdict verdict) =>
+        Asked.Verdict<AmpsOverPlate>($"leadVolts={volts}; turns=yes; motorAmps={amps}", plate).ShouldBe(verdict);
+
+    // The same: 1140 rpm and 1.9 A at 60 Hz, 950 rpm and 2.1 A at 50 Hz.
+    [Theory]
+    [InlineData("50 Hz", ReadingVerdict.Good)]
+    [InlineData("60 Hz", ReadingVerdict.Bad)]
+    public void Amps_are_held_against_the_row_of_the_supply_s_frequency(string hertz, ReadingVerdict verdict) =>
+        Asked.Verdict<AmpsOverPlate>("leadVolts=230 V; turns=yes; motorAmps=2 A", "voltage=230 V; speed=950/1140 rpm; frequency=50/60 Hz; fullLoadAmps=2.1/1.9 A", $"supplyFrequency={hertz}").ShouldBe(verdict);
+
+    // Practice: locked from 80 % of its locked-rotor amps on, 12 A of 15 at 230 V; no current under a twentieth of full load, 0.3 A of 6 at 115 V.
+    [Theory]
+    [InlineData("230 V", "12 A", "spinsFreely")]
+    [InlineData("230 V", "11.9 A", "turns")]
+    [InlineData("116 V", "12 A", "turns")]
+    [InlineData("116 V", "0.29 A", "shellHot")]
+    [InlineData("230 V", "0.29 A", "turns")]
+    public void What_stands_still_or_takes_nothing_is_told_by_the_row_of_the_tap_in_use(string volts, string amps, string next) =>
+        Asked.Of($"leadVolts={volts}; motorAmps={amps}", "voltage=115/230 V; phase=1; fullLoadAmps=6.0/3.0 A; lockedRotorAmps=30/15 A").Next!.Field.ShouldBe(next);
+
     // Practice: 10 %. Worked by hand: 2, 2.2, 1.8 average 2.
     [Theory]
     [InlineData("2/2.2/1.8 A", ReadingVerdict.Good)]
