@@ -32,7 +32,11 @@ public sealed class MotorBeforeTests
     [InlineData($"{Dead}; control=fan-cycling switch open", Conclusion.NotThePart, null)]
     [InlineData($"{Dead}; control=high-pressure control tripped", Conclusion.ReadNext, "spinsFreely")]
     [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=yes", Conclusion.NotThePart, null)]
-    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=no", Conclusion.ReadNext, "bladeClear")]
+    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=no; bladeClear=yes", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Dead}; control=high-pressure control tripped; spinsFreely=no; bladeClear=no", Conclusion.NotThePart, null)]
+    [InlineData($"{Dead}; control=fan-cycling switch open; spinsFreely=no", Conclusion.ReadNext, "bladeClear")]
+    [InlineData("spinsFreely=no", Conclusion.ReadNext, "bladeClear")]
     [InlineData($"{Dead}; control=fuse blown", Conclusion.ReadNext, "insulationToEarth")]
     [InlineData($"{Dead}; control=fuse blown; insulationToEarth=20 MΩ", Conclusion.ReadNext, "ohmsCommonToRun")]
     [InlineData($"{Dead}; control=fuse blown; insulationToEarth=20 MΩ; {Whole}", Conclusion.NotThePart, null)]
@@ -46,7 +50,8 @@ public sealed class MotorBeforeTests
     [InlineData($"{Alive}; motorAmps=4.8 A", Conclusion.ReadNext, "spinsFreely")]
     [InlineData($"{Alive}; motorAmps=1.9 A", Conclusion.ReadNext, "turns")]
     [InlineData(Hums, Conclusion.ReadNext, "spinsFreely")]
-    [InlineData($"{Hums}; spinsFreely=no", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Hums}; spinsFreely=no", Conclusion.ReadNext, "bladeClear")]
+    [InlineData($"{Hums}; spinsFreely=no; bladeClear=yes", Conclusion.PartHasFailed, null)]
     [InlineData($"{Hums}; spinsFreely=no; bladeClear=no", Conclusion.NotThePart, null)]
     [InlineData($"{Hums}; spinsFreely=yes", Conclusion.ReadNext, "capacitorMicrofarads")]
     [InlineData($"{Hums}; spinsFreely=yes; capacitorMicrofarads=0 µF", Conclusion.NotThePart, null)]
@@ -61,7 +66,8 @@ public sealed class MotorBeforeTests
     [InlineData($"{Alive}; {LargeSplit}", Conclusion.ReadNext, "motorAmps")]
     [InlineData($"{Alive}; turns=yes; motorAmps=2 A; {LargeSplit}", Conclusion.NotThePart, null)]
     [InlineData($"{Alive}; turns=yes; motorAmps=2.6 A; {LargeSplit}", Conclusion.ReadNext, "capacitorAmps")]
-    [InlineData($"{Hums}; spinsFreely=no; {LargeSplit}", Conclusion.PartHasFailed, null)]
+    [InlineData($"{Hums}; spinsFreely=no; {LargeSplit}", Conclusion.ReadNext, "bladeClear")]
+    [InlineData($"{Hums}; spinsFreely=no; bladeClear=yes; {LargeSplit}", Conclusion.PartHasFailed, null)]
     public void A_split_capacitor_motor(string readings, Conclusion conclusion, string? next)
     {
         var diagnosis = Asked.Of(readings);
