@@ -29,11 +29,17 @@ public static class MotorReadingSources
     /// <summary>Three windings alike.</summary>
     public static Source WindingSpread { get; } = new("The three windings of a three-phase motor differ by at most 5 % of their mean", SourceStatus.Practice);
 
+    /// <summary>Ohms by volts and amps.</summary>
+    public static Source LeastOhms { get; } = new("By volts over locked-rotor amps (a usual multiple of full load where they are not given) a sound winding has at least 5 % of that with three phases, 10 % with one, and under 1 % and 2 % it is shorted", SourceStatus.Practice);
+
     /// <summary>Command of an electronically commutated motor.</summary>
     public static Source Command { get; } = new("An electronically commutated motor that has volts and its command and takes no current has failed", SourceStatus.Practice);
 
     /// <summary>Amps against the plate.</summary>
     public static Source AmpsAgainstPlate { get; } = new("Running amps stay within the plate's full-load amps, service-factor amps only where a service factor is marked", SourceStatus.Practice);
+
+    /// <summary>Speed under too many amps.</summary>
+    public static Source SlowedByLoad { get; } = new("Too much load slows an induction motor: its slip grows at least half as far over the plate's as its amps do", SourceStatus.Practice);
 
     /// <summary>Amps of the legs.</summary>
     public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into", SourceStatus.Practice);

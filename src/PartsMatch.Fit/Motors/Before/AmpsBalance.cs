@@ -17,7 +17,7 @@ public sealed class AmpsBalance() : ReadingRule<MotorCase>("Balance of the amps"
         if (ruling.Verdict != ReadingVerdict.Bad || one.HasLegWithoutCurrent) return ruling;
         return Windings.AreGood(one)
             ? ruling.NotThePart()
-            : ruling.ThenRead(Windings.NextField(one), "The legs take unlike currents. Power off, leads apart, measure the three windings: if they are alike, look at contactor and supply.");
+            : Windings.Await(one, ruling, "The legs take unlike currents. Power off, leads apart, measure the three windings: if they are alike, look at contactor and supply.");
     }
 
     /// <summary>What three currents say; null when there are not three.</summary>

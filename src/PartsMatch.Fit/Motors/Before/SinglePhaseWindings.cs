@@ -23,7 +23,6 @@ public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, si
         if (one.Need.Plate.Type == MotorType.ShadedPole) return run is null ? null : OneWinding(one, run);
         Ohms?[] all = [run, start, both];
         if (all.All(ohms => ohms is null)) return null;
-        if (all.Any(ohms => ohms is { Value: 0 })) return Ruling.Bad($"A winding shows 0 Ω: it is shorted.", $"above 0 Ω").ThePartHasFailed();
         return (run, start, both) switch
         {
             (_, _, { IsOpen: true }) => Ruling.Bad($"Open from run to start lead: a winding is broken.", $"not open").ThePartHasFailed(),
@@ -40,7 +39,6 @@ public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, si
     private static Ruling OneWinding(MotorCase one, Ohms winding) => winding switch
     {
         { IsOpen: true } => CommonOpen(one),
-        { Value: 0 } => Ruling.Bad($"The winding shows 0 Ω: it is shorted.", $"above 0 Ω").ThePartHasFailed(),
         _ => Ruling.Good($"The winding shows {winding.Text}: it is not open.", $"not open"),
     };
 

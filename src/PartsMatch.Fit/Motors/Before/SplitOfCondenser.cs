@@ -23,6 +23,7 @@ public sealed class SplitOfCondenser() : ReadingRule<MotorCase>("Condensing spli
         return Amps.Judge(one) switch
         {
             { Verdict: ReadingVerdict.Good } => Ruling.Bad($"{ruling.Sentence} The motor turns and takes no more than its plate's amps: look at coil, blade, air and charge.", $"{ruling.Limit}"),
+            { Verdict: ReadingVerdict.CantTell } when one.FullLoadAmps is not null => Ruling.CantTell($"{ruling.Sentence} Whether the motor drives its fan as it should is not known yet.", $"{ruling.Limit}"),
             { Verdict: ReadingVerdict.CantTell } => ruling.ThenRead("fullLoadAmps", "The condensing split is too much. Read the full-load amps on the motor's plate: they tell whether its fan is driven as it should be.", Side.Plate),
             _ => ruling,
         };

@@ -27,8 +27,7 @@ public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, thr
         if (read.Count < pairs.Length) return Ruling.Read(pairs.First(pair => pair.Ohms is null).Field, "Measure the three windings: they must be alike.");
         double[] ohms = [.. read.Select(winding => winding.Value)];
         FormattableString limit = $"at most {MostSpread * 100} % of their mean apart";
-        if (ohms.Max() <= 0) return Ruling.Bad($"All windings show 0 Ω: they are shorted.", $"above 0 Ω").ThePartHasFailed();
-        var spread = (ohms.Max() - ohms.Min()) / ohms.Average();
+        var spread = ohms.Max() > 0 ? (ohms.Max() - ohms.Min()) / ohms.Average() : 0;
         return Within.AtMost(spread, MostSpread)
             ? Ruling.Good($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart; {MostSpread * 100} % is the most.", limit)
             : Ruling.Bad($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart, over {MostSpread * 100} %: turns are shorted.", limit).ThePartHasFailed();
