@@ -24,13 +24,13 @@ public static class MotorReadingSources
     public static Source Insulation { get; } = new("IEEE 43: at least 5 MΩ for random-wound machines under 1 kV; under 1 MΩ is condemned by practice", SourceStatus.Memory);
 
     /// <summary>Sum of two windings.</summary>
-    public static Source WindingSum { get; } = new("Run to start has the ohms of common to run and common to start together, within 5 %", SourceStatus.Practice);
+    public static Source WindingSum { get; } = new("Run to start has the ohms of common to run and common to start together, within 5 %, beside 0.1 Ω a reading for the meter's last digit and 0.3 Ω for its leads", SourceStatus.Practice);
 
     /// <summary>Three windings alike.</summary>
-    public static Source WindingSpread { get; } = new("The three windings of a three-phase motor differ by at most 5 % of their mean", SourceStatus.Practice);
+    public static Source WindingSpread { get; } = new("The three windings of a three-phase motor differ by at most 5 % of their mean, beside 0.1 Ω a reading for the meter's last digit", SourceStatus.Practice);
 
     /// <summary>Ohms by volts and amps.</summary>
-    public static Source LeastOhms { get; } = new("By volts over locked-rotor amps (a usual multiple of full load where they are not given) a sound winding has at least 5 % of that with three phases, 10 % with one, and under 1 % and 2 % it is shorted", SourceStatus.Practice);
+    public static Source LeastOhms { get; } = new("By volts over locked-rotor amps (a usual multiple of full load where they are not given) a sound winding has at least 5 % of that with three phases, 10 % with one, and under 1 % and 2 % it is shorted, beside 0.1 Ω for the meter's last digit and 0.3 Ω for its leads", SourceStatus.Practice);
 
     /// <summary>Command of an electronically commutated motor.</summary>
     public static Source Command { get; } = new("An electronically commutated motor that has volts and its command and takes no current has failed", SourceStatus.Practice);

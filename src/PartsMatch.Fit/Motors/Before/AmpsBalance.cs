@@ -14,9 +14,9 @@ public sealed class AmpsBalance() : ReadingRule<MotorCase>("Balance of the amps"
     public override Ruling? Judge(MotorCase one)
     {
         if (one.HasVolts != true || one.TakesNoCurrent != false || Of(one.Amps) is not { } ruling) return null;
-        if (ruling.Verdict != ReadingVerdict.Bad || one.HasLegWithoutCurrent) return ruling;
+        if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
         return Windings.AreGood(one)
-            ? ruling.NotThePart()
+            ? one.HasLegWithoutCurrent ? ruling : ruling.NotThePart()
             : Windings.Await(one, ruling, "The legs take unlike currents. Power off, leads apart, measure the three windings: if they are alike, look at contactor and supply.");
     }
 

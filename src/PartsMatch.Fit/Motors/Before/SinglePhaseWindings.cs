@@ -5,12 +5,13 @@ namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are the run and start windings of a single-phase motor whole?</summary>
 /// <remarks>
-/// Run to start goes through both windings, so it has the ohms of the other two readings together, within 5 %. A protector stands in the common lead: with both windings open to
+/// Run to start goes through both windings, so it has the ohms of the other two readings together, within 5 % and what a meter leaves open. A protector stands in the common lead: with both windings open to
 /// common and whole to each other it is the protector, and a hot one closes again. A shaded-pole motor has one winding.
 /// </remarks>
 public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, single-phase", MotorReadingSources.WindingSum)
 {
     private const double MostOff = 0.05;
+    private const int AllReadings = 3;
     private const string Run = "ohmsCommonToRun";
     private const string Start = "ohmsCommonToStart";
     private const string Both = "ohmsRunToStart";
@@ -56,15 +57,19 @@ public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, si
         double[] rising = [run, start, both];
         Array.Sort(rising);
         var sum = rising[0] + rising[1];
-        var off = Math.Abs((rising[2] / sum) - 1);
+        var (off, most) = (rising[2] - sum, MostOff * sum);
         FormattableString limit = $"within {MostOff * 100} % of the other two together";
-        if (!Within.AtMost(off, MostOff))
+        if (Within.AtMost(Math.Abs(off), most))
         {
-            return Ruling.Bad($"{run:0.##} and {start:0.##} Ω to common make {run + start:0.##} Ω, but run to start shows {both:0.##} Ω: more than {MostOff * 100} % off. A winding is shorted or broken.", limit).ThePartHasFailed();
+            return both < rising[2]
+                ? Ruling.Good($"The largest of the three, {rising[2]:0.##} Ω, is within {MostOff * 100} % of the other two together; run and start are the leads that show it.", limit)
+                : Ruling.Good($"Run to start shows {both:0.##} Ω, within {MostOff * 100} % of {run:0.##} + {start:0.##} Ω.", limit);
         }
 
-        return both < rising[2]
-            ? Ruling.Good($"The largest of the three, {rising[2]:0.##} Ω, is within {MostOff * 100} % of the other two together; run and start are the leads that show it.", limit)
-            : Ruling.Good($"Run to start shows {both:0.##} Ω, within {MostOff * 100} % of {run:0.##} + {start:0.##} Ω.", limit);
+        // The meter's own leads are twice in the sum of two readings, and once in the third.
+        const double digits = AllReadings * MeterSlack.Step;
+        return Within.Span(off, -most - digits - MeterSlack.Leads, most + digits)
+            ? Ruling.CantTell($"{run:0.##} and {start:0.##} Ω to common make {run + start:0.##} Ω, and run to start shows {both:0.##} Ω: more than {MostOff * 100} % off, but no further than the meter's last digit and its leads make it. {MeterSlack.Advice}", limit)
+            : Ruling.Bad($"{run:0.##} and {start:0.##} Ω to common make {run + start:0.##} Ω, but run to start shows {both:0.##} Ω: more than {MostOff * 100} % off. A winding is shorted or broken.", limit).ThePartHasFailed();
     }
 }

@@ -4,7 +4,7 @@ using PartsMatch.Fit.Quantities;
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Are the three windings of a three-phase motor whole and alike?</summary>
-/// <remarks>Their spread, greatest less least, is at most 5 % of their mean. A protector that opens when hot opens windings as well.</remarks>
+/// <remarks>Their spread, greatest less least, is at most 5 % of their mean, and a step of the meter besides. A protector that opens when hot opens windings as well.</remarks>
 public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, three-phase", MotorReadingSources.WindingSpread)
 {
     private const double MostSpread = 0.05;
@@ -27,9 +27,12 @@ public sealed class ThreePhaseWindings() : ReadingRule<MotorCase>("Windings, thr
         if (read.Count < pairs.Length) return Ruling.Read(pairs.First(pair => pair.Ohms is null).Field, "Measure the three windings: they must be alike.");
         double[] ohms = [.. read.Select(winding => winding.Value)];
         FormattableString limit = $"at most {MostSpread * 100} % of their mean apart";
-        var spread = ohms.Max() > 0 ? (ohms.Max() - ohms.Min()) / ohms.Average() : 0;
-        return Within.AtMost(spread, MostSpread)
+        var (apart, most) = (ohms.Max() - ohms.Min(), MostSpread * ohms.Average());
+        var spread = apart > 0 ? apart / ohms.Average() : 0;
+        return Within.AtMost(apart, most)
             ? Ruling.Good($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart; {MostSpread * 100} % is the most.", limit)
+            : Within.AtMost(apart, most + (2 * MeterSlack.Step))
+                ? Ruling.CantTell($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart, over {MostSpread * 100} %, but no further than a step of {MeterSlack.Step} Ω of the meter's last digit makes it. {MeterSlack.Advice}", limit)
             : Ruling.Bad($"{ohms[0]:0.###}, {ohms[1]:0.###} and {ohms[2]:0.###} Ω lie {spread * 100:0.#} % of their mean apart, over {MostSpread * 100} %: turns are shorted.", limit).ThePartHasFailed();
     }
 }

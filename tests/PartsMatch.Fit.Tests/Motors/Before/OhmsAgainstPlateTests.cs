@@ -78,14 +78,13 @@ public sealed class OhmsAgainstPlateTests
         // Between two lines lie two of the three phases of a star.
         private double Ohms => CopperShare * (1 - Efficiency) * InputWatts / (LineAmps * LineAmps) * (IsThree ? 2.0 / 3 : 1) * Cold;
 
-        public string Readings
-        {
-            get
-            {
-                var shown = FormattableString.Invariant($"{Math.Round(Ohms + Leads, 1):0.0} Ω");
-                return IsThree ? $"ohmsOneToTwo={shown}; ohmsTwoToThree={shown}; ohmsOneToThree={shown}" : $"ohmsCommonToRun={shown}";
-            }
-        }
+        // Windings alike within 2 %, or a start winding of 1.7 times the run winding's ohms, as a meter with tenths and leads of its own shows them.
+        public string Readings =>
+            IsThree ? $"ohmsOneToTwo={Shown(1)}; ohmsTwoToThree={Shown(1.02)}; ohmsOneToThree={Shown(1.01)}"
+            : Type == "shaded pole" ? $"ohmsCommonToRun={Shown(1)}"
+            : $"ohmsCommonToRun={Shown(1)}; ohmsCommonToStart={Shown(1.7)}; ohmsRunToStart={Shown(2.7)}";
+
+        private string Shown(double times) => FormattableString.Invariant($"{(Ohms * times) + Leads:0.0} Ω");
 
         private bool HasTwoVoltages => MayHaveTwoVoltages && Volts is (115 or 230);
 
