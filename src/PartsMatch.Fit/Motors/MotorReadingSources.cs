@@ -42,7 +42,7 @@ public static class MotorReadingSources
     public static Source SlowedByLoad { get; } = new("Too much load slows an induction motor: its slip grows at least half as far over the plate's as its amps do", SourceStatus.Practice);
 
     /// <summary>Amps of the legs.</summary>
-    public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into", SourceStatus.Practice);
+    public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into; unlike volts make up to ten times their own unbalance of it", SourceStatus.Practice);
 
     /// <summary>Volts of the legs.</summary>
     public static Source VoltsUnbalance { get; } = new("NEMA MG 1 12.45, 14.36: 1 % without derating, not over 5 %", SourceStatus.Published);

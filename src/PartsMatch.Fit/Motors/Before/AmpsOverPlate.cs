@@ -3,7 +3,7 @@ using PartsMatch.Fit.Judging;
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it take more than its plate says while it turns?</summary>
-/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good, and its speed is as low as load makes it, is it the load. On two legs of three it is neither, which is another rule.</remarks>
+/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good, and its speed is as low as load makes it, is it the load. With unlike currents in three legs it is none of these, which is another rule.</remarks>
 public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", MotorReadingSources.AmpsAgainstPlate)
 {
     private static readonly CapacitorUnderLoad Capacitor = new();
@@ -15,6 +15,7 @@ public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the p
         if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false, HasLegWithoutCurrent: false }) return null;
         var ruling = PlateAmps.Judge(one.Amps, one.FullLoadAmps, one.Need.Plate.ServiceFactor);
         if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
+        if (AmpsBalance.Of(one.Amps) is { Verdict: ReadingVerdict.Bad }) return Ruling.CantTell($"{one.Amps.Max():0.###} A is over the plate's {one.FullLoadAmps:0.###} A, and the legs take unlike currents, which load does not: that comes first.", $"{ruling.Limit}");
         if (one is { HasCapacitor: not false, IsElectronic: false } && Capacitor.Judge(one) is not { Verdict: ReadingVerdict.Good })
         {
             return ruling.ThenRead("capacitorAmps", "It takes more than its plate says. Running, measure amps and volts of its run capacitor: a weak one does that.");

@@ -47,7 +47,9 @@ public sealed class SinglePhaseWindings() : ReadingRule<MotorCase>("Windings, si
     {
         { MayHaveProtector: true, Need.Plate.Protection: Protection.Manual } =>
             Ruling.CantTell($"Open at the common lead: its protector is set back by hand.").ThenRead(Run, "Open at the common lead. Let it cool, press the motor's reset, and measure again."),
-        { MayHaveProtector: true, Readings.ShellHot: not false } =>
+        { MayHaveProtector: true, Readings.ShellHot: null } =>
+            Ruling.CantTell($"Open at the common lead: a hot motor's protector opens there, and closes again when it is cold.").ThenRead("shellHot", "Open at the common lead, as a hot protector is. Is the shell too hot to keep a hand on?"),
+        { MayHaveProtector: true, Readings.ShellHot: true } =>
             Ruling.CantTell($"Open at the common lead: a hot motor's protector opens there, and closes again when it is cold.").ThenRead(Run, "Open at the common lead, as a hot protector is. Let it cool for an hour, and measure again with the shell cold."),
         _ => Ruling.Bad($"Open at the common lead of a motor that is {(one.MayHaveProtector ? "cold" : "without a protector")}: the winding or its protector has failed.", $"not open").ThePartHasFailed(),
     };
