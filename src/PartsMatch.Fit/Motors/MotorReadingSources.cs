@@ -24,10 +24,13 @@ public static class MotorReadingSources
     public static Source Insulation { get; } = new("IEEE 43: at least 5 MΩ for random-wound machines under 1 kV; under 1 MΩ is condemned by practice", SourceStatus.Memory);
 
     /// <summary>Sum of two windings.</summary>
-    public static Source WindingSum { get; } = new("Run to start has the ohms of common to run and common to start together, within 5 %", SourceStatus.Practice);
+    public static Source WindingSum { get; } = new("Run to start has the ohms of common to run and common to start together, within 5 %, beside 0.1 Ω a reading for the meter's last digit and 0.3 Ω for its leads", SourceStatus.Practice);
 
     /// <summary>Three windings alike.</summary>
-    public static Source WindingSpread { get; } = new("The three windings of a three-phase motor differ by at most 5 % of their mean", SourceStatus.Practice);
+    public static Source WindingSpread { get; } = new("The three windings of a three-phase motor differ by at most 5 % of their mean, beside 0.1 Ω a reading for the meter's last digit", SourceStatus.Practice);
+
+    /// <summary>Ohms by volts and amps.</summary>
+    public static Source LeastOhms { get; } = new("By volts over locked-rotor amps (a usual multiple of full load where they are not given) a sound winding has at least 5 % of that with three phases, 10 % with one, and under 1 % and 2 % it is shorted, beside 0.1 Ω for the meter's last digit and 0.3 Ω for its leads", SourceStatus.Practice);
 
     /// <summary>Command of an electronically commutated motor.</summary>
     public static Source Command { get; } = new("An electronically commutated motor that has volts and its command and takes no current has failed", SourceStatus.Practice);
@@ -35,8 +38,11 @@ public static class MotorReadingSources
     /// <summary>Amps against the plate.</summary>
     public static Source AmpsAgainstPlate { get; } = new("Running amps stay within the plate's full-load amps, service-factor amps only where a service factor is marked", SourceStatus.Practice);
 
+    /// <summary>Speed under too many amps.</summary>
+    public static Source SlowedByLoad { get; } = new("Too much load slows an induction motor: its slip grows at least half as far over the plate's as its amps do", SourceStatus.Practice);
+
     /// <summary>Amps of the legs.</summary>
-    public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into", SourceStatus.Practice);
+    public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into; unlike volts make up to ten times their own unbalance of it", SourceStatus.Practice);
 
     /// <summary>Volts of the legs.</summary>
     public static Source VoltsUnbalance { get; } = new("NEMA MG 1 12.45, 14.36: 1 % without derating, not over 5 %", SourceStatus.Published);

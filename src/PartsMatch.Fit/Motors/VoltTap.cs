@@ -30,6 +30,9 @@ public readonly record struct VoltTap(double Low, double High)
     /// <summary>Whether it takes these volts, with a limit on the deviation.</summary>
     public bool Takes(double volts, double most = SupplyWindows.MostVoltsOff) => Within.AtMost(Off(volts), most);
 
+    /// <summary>Whether it shares volts with another, as 230 V does with 208-230 V.</summary>
+    public bool Overlaps(VoltTap other) => Low <= other.High && other.Low <= High;
+
     /// <summary>Volts to the nearer limit: positive inside, negative outside.</summary>
     public double Room(double volts) => Math.Min(volts - Least, Most - volts);
 

@@ -24,10 +24,10 @@ public sealed class ProofTests(SharedService shared) : IClassFixture<SharedServi
     }
 
     [Fact]
-    public async Task A_motor_that_binds_has_failed_and_what_killed_it_is_named()
+    public async Task A_motor_that_binds_with_its_blade_clear_has_failed_and_what_killed_it_is_named()
     {
         var answer = await _service.AskAsync(
-            $"{{beforeCondemning(need:{{motor:{{oldPartNumber:\"QN-100\"}}}}, readings:{{motor:{{leadVolts:\"228 V\", hums:\"yes\", spinsFreely:\"no\", coilDirty:\"yes\"}}}}){{{Diagnosis}}}}}");
+            $"{{beforeCondemning(need:{{motor:{{oldPartNumber:\"QN-100\"}}}}, readings:{{motor:{{leadVolts:\"228 V\", hums:\"yes\", spinsFreely:\"no\", bladeClear:\"yes\", coilDirty:\"yes\"}}}}){{{Diagnosis}}}}}");
         answer.Text("data.beforeCondemning.conclusion").ShouldBe("PART_HAS_FAILED");
         answer.At("data.beforeCondemning.nextReading").ValueKind.ShouldBe(JsonValueKind.Null);
         answer.All("data.beforeCondemning.checks", "verdict").ShouldContain("BAD");

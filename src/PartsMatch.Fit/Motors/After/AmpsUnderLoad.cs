@@ -10,7 +10,7 @@ public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", MotorReading
     public override Ruling Judge(SwapCase one) =>
         one.AsMotor.Amps.Count == 0 ? Ruling.CantTell($"The running amps were not measured, panels on.")
         : one.AsMotor.TakesNoCurrent == true ? Ruling.Bad($"It takes no current ({one.AsMotor.Amps.Max():0.###} A).")
-        : PlateAmps.Judge(one.AsMotor.Amps, one.FullLoadAmps, one.Part.ServiceFactor);
+        : PlateAmps.Judge(one.AsMotor.Amps, one.AsMotor.FullLoadAmps, one.Part.ServiceFactor);
 }
 
 /// <summary>Are the amps of the three legs alike?</summary>

@@ -16,17 +16,6 @@ public sealed record SwapCase(MotorNeed Need, MotorSpec Part, MotorReadings Read
     /// <summary>Mean of the volts at its leads; null when not read.</summary>
     public double? Volts => AsMotor.Volts.Count == 0 ? null : AsMotor.Volts.Average();
 
-    /// <summary>Greatest full-load amps of the rows whose tap takes the volts that are there; of all rows when none does or the volts are not known.</summary>
-    public double? FullLoadAmps
-    {
-        get
-        {
-            var rows = Ratings.Of(Part).Rows;
-            var there = rows.Where(row => row.Volts is { } tap && Volts is { } volts && VoltTap.Of(tap).Takes(volts)).ToList();
-            return (there.Count > 0 ? there : rows).Max(row => row.FullLoadAmps is { } amps ? Math.Max(amps.First.Amperes, amps.Last.Amperes) : (double?)null);
-        }
-    }
-
     /// <summary>Whether an altitude was given; without one, sea level stands in, and the sentence says so.</summary>
     public bool AltitudeKnown => (Readings.Altitude ?? Need.Site.Altitude) is not null;
 

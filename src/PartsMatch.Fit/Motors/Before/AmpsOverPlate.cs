@@ -3,10 +3,11 @@ using PartsMatch.Fit.Judging;
 namespace PartsMatch.Fit.Motors.Before;
 
 /// <summary>Does it take more than its plate says while it turns?</summary>
-/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good is it the load. On two legs of three it is neither, which is another rule.</remarks>
+/// <remarks>A bad capacitor, shorted turns or too much load do that; only when the first two are measured and good, and its speed is as low as load makes it, is it the load. With unlike currents in three legs it is none of these, which is another rule.</remarks>
 public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the plate", MotorReadingSources.AmpsAgainstPlate)
 {
     private static readonly CapacitorUnderLoad Capacitor = new();
+    private static readonly SlowedByLoad Speed = new();
 
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)
@@ -14,15 +15,25 @@ public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the p
         if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false, HasLegWithoutCurrent: false }) return null;
         var ruling = PlateAmps.Judge(one.Amps, one.FullLoadAmps, one.Need.Plate.ServiceFactor);
         if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
+        if (AmpsBalance.Of(one.Amps) is { Verdict: ReadingVerdict.Bad }) return Ruling.CantTell($"{one.Amps.Max():0.###} A is over the plate's {one.FullLoadAmps:0.###} A, and the legs take unlike currents, which load does not: that comes first.", $"{ruling.Limit}");
         if (one is { HasCapacitor: not false, IsElectronic: false } && Capacitor.Judge(one) is not { Verdict: ReadingVerdict.Good })
         {
             return ruling.ThenRead("capacitorAmps", "It takes more than its plate says. Running, measure amps and volts of its run capacitor: a weak one does that.");
         }
 
-        return one.IsElectronic || Windings.AreGood(one)
-            ? ruling.NotThePart()
-            : ruling.ThenRead(Windings.NextField(one), "It takes more than its plate says. Power off, leads apart, measure the windings: shorted turns do that.");
+        return one.IsElectronic ? ruling.NotThePart()
+            : Windings.AreGood(one) ? BySpeed(one, ruling)
+            : Windings.Await(one, ruling, "It takes more than its plate says. Power off, leads apart, measure the windings: shorted turns do that.");
     }
+
+    /// <summary>With capacitor and windings good it is the load, if it is slowed by it. If it is not, a few shorted turns are left, which no ohms show, and a wrong connection.</summary>
+    private static Ruling BySpeed(MotorCase one, Ruling ruling) => Speed.Judge(one) switch
+    {
+        { Verdict: ReadingVerdict.Good } => ruling.NotThePart(),
+        null => ruling.ThenRead("runningSpeed", "It takes more than its plate says, and what was measured of it is good. Take its speed with a tachometer, panels on: too much load slows it, shorted turns do not."),
+        _ when one.Need.Plate.Speed is null => ruling.ThenRead("speed", "It takes more than its plate says. Read the speed on the plate: too much load makes it run slower than that.", Side.Plate),
+        { } told => Ruling.CantTell($"{one.Amps.Max():0.###} A is over the plate's {one.FullLoadAmps:0.###} A. {told.Sentence} See whether it is connected for its volts and its speed, and hold its amps against a sister motor's: a few shorted turns take more, and no ohms show them.", $"{ruling.Limit}"),
+    };
 }
 
 /// <summary>Running amps against a plate, old or new.</summary>

@@ -19,8 +19,7 @@ public sealed class LegWithoutCurrent() : ReadingRule<MotorCase>("Current in eve
         }
 
         return one.Volts.Count == one.Amps.Count && !one.IsElectronic
-            ? Ruling.Bad($"One leg takes no current, with volts on all three at the leads: a winding or a lead is open.")
-                .ThenRead(Windings.NextField(one), "One leg takes no current, with volts on all three at the leads: a winding or a lead is open. Power off and locked out, leads apart, measure the three windings.")
+            ? Windings.Await(one, Ruling.Bad($"One leg takes no current, with volts on all three at the leads: a winding or a lead is open."), "One leg takes no current, with volts on all three at the leads: a winding or a lead is open. Power off and locked out, leads apart, measure the three windings.")
             : Ruling.Bad($"One leg takes no current: the supply's leg, or something behind the leads, is open.")
                 .ThenRead("leadVolts", "One leg takes no current. With the contactor in, measure the volts of all three legs at the leads, line to line, then across each pole of the contactor and each fuse: a closed one that shows volts is open.");
     }

@@ -13,9 +13,9 @@ public static class MotorBefore
     /// </summary>
     public static IReadOnlyList<ReadingRule<MotorCase>> Rules { get; } =
     [
-        new ShaftByHand(), new InsulationToEarth(), new SinglePhaseWindings(), new ThreePhaseWindings(),
+        new ShaftByHand(), new InsulationToEarth(), new SinglePhaseWindings(), new ThreePhaseWindings(), new OhmsAgainstPlate(),
         new VoltsAtLeads(), new SupplyAtLeads(), new SupplyBalance(), new LegWithoutCurrent(),
-        new HotWithoutCurrent(), new NoCurrent(), new CommandOfElectronics(), new CapacitorUnderLoad(), new StandsStill(), new AmpsOverPlate(), new AmpsBalance(),
+        new HotWithoutCurrent(), new NoCurrent(), new CommandOfElectronics(), new CapacitorUnderLoad(), new StandsStill(), new AmpsOverPlate(), new SlowedByLoad(), new AmpsBalance(),
         new SplitOfCondenser(),
     ];
 

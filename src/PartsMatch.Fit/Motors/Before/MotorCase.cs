@@ -45,15 +45,21 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
     /// <summary>Whether there are volts at its leads.</summary>
     public bool? HasVolts => Volts.Count == 0 ? null : Within.AtLeast(Volts.Max(), Taps.Count == 0 ? NoVolts : Taps.Min(tap => tap.Low) * NoVoltsShare);
 
-    /// <summary>Greatest full-load amps of any row; null when not known.</summary>
-    public double? FullLoadAmps { get; } = Greatest(Need.Plate.FullLoadAmps);
+    /// <summary>The rows of its plate that it is on: amps of another tap say nothing of this one. Beside a lost leg the whole ones tell the tap.</summary>
+    public IReadOnlyList<Rating> Rows => RowsThere.Of(Need.Plate, HasLostLeg ? Volts.Max() : HasVolts == true ? Volts.Average() : null, Need.Site.SupplyFrequency?.Hertz);
+
+    /// <summary>Greatest full-load amps of these rows; null when not known.</summary>
+    public double? FullLoadAmps => Rows.Max(row => Greatest(row.FullLoadAmps));
+
+    /// <summary>Greatest locked-rotor amps of these rows; null when not known.</summary>
+    public double? LockedRotorAmps => Rows.Max(row => Greatest(row.LockedRotorAmps));
 
     /// <summary>Whether it takes no current; a leg with some is enough to say it does.</summary>
-    public bool? TakesNoCurrent => Amps.Count == 0 ? null : !Within.AtLeast(Amps.Max(), Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
+    public bool? TakesNoCurrent => Amps.Count == 0 ? null : !Within.AtLeast(Amps.Max(), SomeAmps);
 
     /// <summary>Whether one line of a three-phase motor takes no current while another does: it runs, or hums, on two.</summary>
     public bool HasLegWithoutCurrent =>
-        IsThreePhase == true && Amps.Count == AllLegs && TakesNoCurrent == false && !Within.AtLeast(Amps.Min(), Least(Need.Plate.FullLoadAmps) * NoAmpsShare ?? NoAmpsAtAll);
+        IsThreePhase == true && Amps.Count == AllLegs && TakesNoCurrent == false && !Within.AtLeast(Amps.Min(), SomeAmps);
 
     /// <summary>Whether the volts of the three legs lie so far apart that one of them is lost, not only unlike.</summary>
     public bool HasLostLeg => HasVolts == true && Volts.Count == AllLegs && SupplyBalance.IsLost(Volts);
@@ -61,7 +67,7 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
     /// <summary>Whether it stands still with current in it.</summary>
     public bool? IsStalled =>
         Readings.Turns == true ? false
-        : Readings.Hums == true || (Readings.Turns == false && TakesNoCurrent == false) || Amps.Any(amps => Within.AtLeast(amps, Greatest(Need.Plate.LockedRotorAmps) * LockedShare ?? double.PositiveInfinity)) ? true
+        : Readings.Hums == true || (Readings.Turns == false && TakesNoCurrent == false) || Amps.Any(amps => Within.AtLeast(amps, LockedRotorAmps * LockedShare ?? double.PositiveInfinity)) ? true
         : null;
 
     /// <summary>Whether a protector inside may have opened by itself: not where the plate says there is none, or that the winding's impedance protects it.</summary>
@@ -78,9 +84,12 @@ public sealed record MotorCase(MotorNeed Need, MotorReadings Readings)
             _ => false,
         };
 
+    /// <summary>From so many amps on it takes current: by the row with the least.</summary>
+    private double SomeAmps => Rows.Min(row => Least(row.FullLoadAmps)) * NoAmpsShare ?? NoAmpsAtAll;
+
     private static IReadOnlyList<double> Legs(Figures<ElectricPotential>? legs) => [.. legs?.Select(volts => volts.Volts) ?? []];
 
-    private static double? Greatest(Amps? amps) => amps?.Max(one => Math.Max(one.First.Amperes, one.Last.Amperes));
+    private static double? Greatest(Spread<ElectricCurrent>? amps) => amps is { } ends ? Math.Max(ends.First.Amperes, ends.Last.Amperes) : null;
 
-    private static double? Least(Amps? amps) => amps?.Min(one => Math.Min(one.First.Amperes, one.Last.Amperes));
+    private static double? Least(Spread<ElectricCurrent>? amps) => amps is { } ends ? Math.Min(ends.First.Amperes, ends.Last.Amperes) : null;
 }

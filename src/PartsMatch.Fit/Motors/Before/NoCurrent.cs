@@ -13,10 +13,9 @@ public sealed class NoCurrent() : ReadingRule<MotorCase>("Current", MotorReading
         if (one.TakesNoCurrent is not { } none) return Ruling.Read("motorAmps", "There are volts at its leads: with a clamp meter, does it take current?");
         if (!none) return Ruling.Good($"It takes current: {one.Amps.Max():0.###} A.");
         if (one.IsElectronic || one is { MayHaveProtector: true, Readings.ShellHot: not false }) return null;
-        return Windings.AreGood(one)
+        return Windings.AreNotOpen(one)
             ? Ruling.CantTell($"It has volts and takes no current, though its windings are whole: these cannot all be true.")
                 .ThenRead("leadVolts", "Volts without current into whole windings are ghost volts or an open lead: measure at the leads again, with a load or a meter of low resistance.")
-            : Ruling.CantTell($"It has volts and takes no current: a winding or a lead is open, which the ohms will show.")
-                .ThenRead(Windings.NextField(one), "It has volts, takes no current and no hot protector explains it. Power off, measure the windings.");
+            : Windings.Await(one, Ruling.CantTell($"It has volts and takes no current: a winding or a lead is open, which the ohms will show."), "It has volts, takes no current and no hot protector explains it. Power off, measure the windings.");
     }
 }

@@ -12,6 +12,7 @@ public sealed class SplitOfCondenser() : ReadingRule<MotorCase>("Condensing spli
 {
     private static readonly CondensingSplit Split = new();
     private static readonly AmpsOverPlate Amps = new();
+    private static readonly AmpsBalance Balance = new();
 
     /// <inheritdoc/>
     public override Ruling? Judge(MotorCase one)
@@ -20,10 +21,11 @@ public sealed class SplitOfCondenser() : ReadingRule<MotorCase>("Condensing spli
         if (CondensingSplit.Figures(swap) is null) return null;
         var ruling = Split.Judge(swap);
         if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
-        return Amps.Judge(one) switch
+        return (Amps.Judge(one), Balance.Judge(one)) switch
         {
-            { Verdict: ReadingVerdict.Good } => Ruling.Bad($"{ruling.Sentence} The motor turns and takes no more than its plate's amps: look at coil, blade, air and charge.", $"{ruling.Limit}"),
-            { Verdict: ReadingVerdict.CantTell } => ruling.ThenRead("fullLoadAmps", "The condensing split is too much. Read the full-load amps on the motor's plate: they tell whether its fan is driven as it should be.", Side.Plate),
+            ({ Verdict: ReadingVerdict.Good }, null or { Verdict: ReadingVerdict.Good }) => Ruling.Bad($"{ruling.Sentence} The motor turns and takes no more than its plate's amps: look at coil, blade, air and charge.", $"{ruling.Limit}"),
+            ({ Verdict: ReadingVerdict.CantTell }, _) when one.FullLoadAmps is null => ruling.ThenRead("fullLoadAmps", "The condensing split is too much. Read the full-load amps on the motor's plate: they tell whether its fan is driven as it should be.", Side.Plate),
+            ({ Verdict: ReadingVerdict.Good or ReadingVerdict.CantTell }, _) => Ruling.CantTell($"{ruling.Sentence} Whether the motor drives its fan as it should is not known yet.", $"{ruling.Limit}"),
             _ => ruling,
         };
     }

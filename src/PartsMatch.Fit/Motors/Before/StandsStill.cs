@@ -27,7 +27,7 @@ public sealed class StandsStill() : ReadingRule<MotorCase>("Starting", MotorRead
 
     private static Ruling? WithoutCapacitor(MotorCase one)
     {
-        if (!Windings.AreGood(one)) return Ruling.Read(Windings.NextField(one), $"It stands still{(one.HasCapacitor == false ? " and spins free" : ", spins free, and the capacitor is not the cause")}. Power off, leads apart, measure the windings.");
+        if (!Windings.AreGood(one)) return Windings.Await(one, Ruling.CantTell($"It stands still with current in it."), $"It stands still{(one.HasCapacitor == false ? " and spins free" : ", spins free, and the capacitor is not the cause")}. Power off, leads apart, measure the windings.");
         if (Supply.Judge(one) is not { Verdict: ReadingVerdict.Good })
         {
             return Ruling.CantTell($"It stands still though shaft, capacitor and windings are good; whether its volts are right is not known.").ThenRead("voltage", "Read the volts on the plate: a motor on the wrong tap may stand still.", Side.Plate);

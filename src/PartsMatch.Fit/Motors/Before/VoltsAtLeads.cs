@@ -35,7 +35,7 @@ public sealed class VoltsAtLeads() : ReadingRule<MotorCase>("Volts at the leads"
         return control switch
         {
             CircuitState.FuseBlown when !one.IsElectronic && Earth.Judge(one) is not { Verdict: ReadingVerdict.Good } => ruling.ThenRead("insulationToEarth", "A fuse or breaker opened: measure the winding to earth before it is closed again."),
-            CircuitState.FuseBlown when !one.IsElectronic && !Windings.AreGood(one) => ruling.ThenRead(Windings.NextField(one), "A fuse or breaker opened: measure the windings before it is closed again."),
+            CircuitState.FuseBlown when !one.IsElectronic && !Windings.AreGood(one) => Windings.Await(one, ruling, "A fuse or breaker opened: measure the windings before it is closed again."),
             CircuitState.HighPressureTripped when one.Readings.SpinsFreely is null => ruling.ThenRead("spinsFreely", "A seized condenser fan trips the high-pressure control: turn it by hand, power off."),
             _ => ruling.NotThePart(),
         };
