@@ -24,7 +24,7 @@ public sealed class ListPageTests(SharedService shared) : IClassFixture<SharedSe
     public async Task What_superseded_the_old_part_is_a_link_to_its_sheet_with_its_verdict_here(string path, string site, string verdict, string inTheWay)
     {
         var body = WebUtility.HtmlDecode((await new Visitor(shared.Service).GetAsync($"{path}?kind=motor&old=ZV-7{site}")).Body);
-        var said = Regex.Replace(body[body.IndexOf("It was superseded by", StringComparison.Ordinal)..], "\\s+", " ");
+        var said = Regex.Replace(body[body.IndexOf("It was superseded by", StringComparison.Ordinal)..], "\\s+", " ", RegexOptions.None, TimeSpan.FromSeconds(1));
         said.ShouldStartWith($"It was superseded by <a href=\"/sheet?part=QN-100&kind=motor&old=ZV-7{site}\">QN-100</a> on 2021-04-30, as maker says. Here: <span class=\"fit");
         said[..400].ShouldContain($">{verdict}</span>{inTheWay}");
     }
@@ -51,12 +51,12 @@ public sealed class ListPageTests(SharedService shared) : IClassFixture<SharedSe
         var visitor = new Visitor(service);
         var list = WebUtility.HtmlDecode((await visitor.GetAsync("/replacements?kind=capacitor&old=CK-46")).Body);
         list.ShouldContain("<h1>Parts that fit</h1>");
-        var change = Regex.Match(list[list.IndexOf(">CK-45</a>", StringComparison.Ordinal)..], "<ul class=\"to-do\">\\s*<li>(?<words>[^<]*)</li>").Groups["words"].Value;
+        var change = Regex.Match(list[list.IndexOf(">CK-45</a>", StringComparison.Ordinal)..], "<ul class=\"to-do\">\\s*<li>(?<words>[^<]*)</li>", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["words"].Value;
         change.ShouldContain("5 µF");
         WhyOf("CK-44").ShouldNotBe(WhyOf("CK-45"), "two of three lack the second section; only one leaves its highest temperature open");
         WebUtility.HtmlDecode((await visitor.GetAsync("/sheet?part=CK-45&kind=capacitor&old=CK-46")).Body).ShouldContain($"<li class=\"change\">{change}</li>");
 
-        string WhyOf(string number) => Regex.Match(list[list.IndexOf($">{number}</a>", StringComparison.Ordinal)..], "<p class=\"why\">(?<why>[^<]*)").Groups["why"].Value;
+        string WhyOf(string number) => Regex.Match(list[list.IndexOf($">{number}</a>", StringComparison.Ordinal)..], "<p class=\"why\">(?<why>[^<]*)", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["why"].Value;
     }
 
     private async Task<string> ListAsync(string need)

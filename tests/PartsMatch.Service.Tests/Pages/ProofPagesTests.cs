@@ -67,7 +67,7 @@ public sealed class ProofPagesTests(SharedService shared) : IClassFixture<Shared
         await _visitor.GetAsync($"/before?kind=motor&plate.voltage=208-230&plate.frequency=60&plate.fullLoadAmps=2.1&{known}&read.circuitCalls=yes&read.leadVolts=202&read.turns=no&read.hums=yes&read.motorAmps=6&read.spinsFreely=yes&read.capacitorMicrofarads=2.1");
         var body = WebUtility.HtmlDecode(_visitor.Page.Body);
         body.ShouldContain("It is not the part");
-        var first = Regex.Match(body, "<a class=\"button first\" href=\"(?<address>[^\"]*)\">Replacements for the run capacitor</a>").Groups["address"].Value;
+        var first = Regex.Match(body, "<a class=\"button first\" href=\"(?<address>[^\"]*)\">Replacements for the run capacitor</a>", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups["address"].Value;
         Uri.UnescapeDataString(first).ShouldBe($"/replacements?{need}");
         body.ShouldNotContain(">Parts that fit</a>");
         (await _visitor.GetAsync(first)).Body.ShouldContain("CK-5");

@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
 using Microsoft.Net.Http.Headers;
 using PartsMatch.Service.Counter;
@@ -59,5 +60,5 @@ internal static class ListEndpoints
         return Task.FromResult(bytes.Length <= most ? bytes : (ReadOnlyMemory<byte>?)null);
     }
 
-    private static IResult Refused(ListModel model, IReadOnlyList<Refusal> refusals) => PageSetup.Page<ListPage>(model with { Complaints = Complaints.Of(refusals) }, ListEndpoint.StatusOf(refusals));
+    private static RazorComponentResult<ListPage> Refused(ListModel model, IReadOnlyList<Refusal> refusals) => PageSetup.Page<ListPage>(model with { Complaints = Complaints.Of(refusals) }, ListEndpoint.StatusOf(refusals));
 }

@@ -108,8 +108,8 @@ public sealed class ReplacementsModel
     public string Why(Row row)
     {
         var against = row.Against(AlwaysOpen);
-        return against.FirstOrDefault(sentence => !_saidOfMost.Contains(sentence)) ?? against.FirstOrDefault()
-            ?? (row.MeetsAll ? "It meets every question as it is." : "Nothing else speaks against it.");
+        if (against.Count == 0) return row.MeetsAll ? "It meets every question as it is." : "Nothing else speaks against it.";
+        return against.FirstOrDefault(sentence => !_saidOfMost.Contains(sentence)) ?? against[0];
     }
 
     /// <summary>The same list with another choice of fit.</summary>
