@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
 using PartsMatch.Fit.Switches.Contacts;
 
 namespace PartsMatch.Fit.Switches.DefrostTimers.Proof;
