@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Motors;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Published;
@@ -25,6 +26,13 @@ internal static class ValveSteps
     public static IEnumerable<Caution> Oil(Oil? oil) => oil is Valves.Oil.Polyolester or Valves.Oil.PolyvinylEther or Valves.Oil.PolyalkyleneGlycol
         ? [new(Stage.Mount, FormattableString.Invariant($"There is {new Spelt<Oil>(oil.Value)}, which takes up water from the air within minutes: caps stay on the valve and the drier until they go in, and open pipes are plugged (practice)."))]
         : [];
+
+    /// <summary>What to mind of the refrigerant there, or of each that may be there.</summary>
+    /// <param name="hazard">What could burn there; null when nobody said.</param>
+    /// <param name="there">The refrigerant that was read; null where not known.</param>
+    /// <param name="old">What the old valve lists; null where not given.</param>
+    public static IEnumerable<Caution> Refrigerant(Hazard? hazard, Refrigerant? there, RefrigerantList? old) =>
+        [.. RefrigerantCautions.Of(hazard, null, opensCircuit: true), .. RefrigerantThere.Possible(there, old).SelectMany(one => RefrigerantCautions.Of(null, one, opensCircuit: true))];
 
     /// <summary>To flow through while brazing, and to test with.</summary>
     public static KitItem Nitrogen { get; } = new($"dry nitrogen with its regulator");

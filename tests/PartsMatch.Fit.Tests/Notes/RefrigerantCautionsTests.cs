@@ -53,6 +53,20 @@ public sealed class RefrigerantCautionsTests
         CautionsOf(kind, "").ShouldNotContain("toxic");
     }
 
+    /// <summary>Classes of ASHRAE 34, from memory: R-290 and R-600a A3, R-32 A2L.</summary>
+    [Theory]
+    [InlineData("solenoidValve")]
+    [InlineData("expansionValve")]
+    [InlineData("condensingPressureValve")]
+    public void Of_one_that_was_not_read_it_is_said_where_all_that_the_old_valve_lists_are_of_its_class(string kind)
+    {
+        Cautions(kind, "refrigerants=R-290, R-600a", string.Empty).ShouldContain("R-600a burns (class A3): recover it");
+        Cautions(kind, "refrigerants=R-290, R-600a", "refrigerant=R-290").ShouldNotContain("R-600a");
+        Cautions(kind, "refrigerants=R-290, R-32", string.Empty).ShouldNotContain("R-290");
+    }
+
+    private static string Cautions(string kind, string plate, string site) => string.Join(" ", NotesCases.Of(kind, plate, site, string.Empty).Notes.Cautions.Select(caution => caution.Words));
+
     private static string CautionsOf(string kind, string refrigerant) =>
         string.Join(" ", NotesCases.Of(kind, string.Empty, refrigerant.Length == 0 ? string.Empty : $"refrigerant={refrigerant}", string.Empty).Notes.Cautions.Select(caution => caution.Words));
 }

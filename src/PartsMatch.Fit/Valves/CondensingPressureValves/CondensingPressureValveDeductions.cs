@@ -19,7 +19,7 @@ public static class CondensingPressureValveDeductions
         {
             if (plate.Arrangement is { } arrangement) yield return As("needsArrangement", Deducing.Text(arrangement), "arrangement");
             if (plate.Setting is { } setting) yield return As("settingNeeded", Deducing.Text(setting), "setting");
-            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var refrigerant in RefrigerantThere.Only(plate.Refrigerants)) yield return refrigerant;
             foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
             var how = plate.Arrangement ?? site.NeedsArrangement;

@@ -25,7 +25,7 @@ internal static class CondensingPressureValveSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, ValveSteps.Nitrogen, ValveSteps.LeakDetector, new($"filter-drier for the liquid line")],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. RefrigerantCautions.Of(null, need.Site.Refrigerant, opensCircuit: true)],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. ValveSteps.Refrigerant(null, need.Site.Refrigerant, need.Plate.Refrigerants)],
     };
 
     private static Arrangement? HowOf(HeadNeed need, CondensingPressureValveSpec part) => part.Arrangement ?? need.Site.NeedsArrangement;

@@ -16,7 +16,7 @@ public static class ExpansionValveDeductions
 
         IEnumerable<Deduction> AsTheOld(ExpansionValveSite there)
         {
-            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var refrigerant in RefrigerantThere.Only(plate.Refrigerants)) yield return refrigerant;
             foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.Charge is { } charge) yield return As("needsCharge", Deducing.Text(charge), "charge");
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");

@@ -28,6 +28,6 @@ internal static class ExpansionValveSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, ValveSteps.Nitrogen, ValveSteps.LeakDetector, new($"filter-drier for the liquid line"), new($"bulb straps and insulation")],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. RefrigerantCautions.Of(null, need.Site.Refrigerant, opensCircuit: true)],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. ValveSteps.Refrigerant(null, need.Site.Refrigerant, need.Plate.Refrigerants)],
     };
 }

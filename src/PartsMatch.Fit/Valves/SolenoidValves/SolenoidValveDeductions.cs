@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Coils;
-using PartsMatch.Fit.Ignition;
 using PartsMatch.Fit.Judging;
 
 namespace PartsMatch.Fit.Valves.SolenoidValves;
@@ -13,7 +12,7 @@ public static class SolenoidValveDeductions
     /// <summary>What the old valve says of its place; what was measured outranks it.</summary>
     public static (SolenoidValveSite Site, IReadOnlyList<Deduction> Deductions) DeduceSite(SolenoidValveSpec plate, SolenoidValveSite site)
     {
-        return Deducing.Apply(site, AlternatingThere, AsTheOld, there => BurningRefrigerant.Hazard(there.Refrigerant));
+        return Deducing.Apply(site, AlternatingThere, AsTheOld, there => RefrigerantThere.Hazard(there.Refrigerant, plate.Refrigerants));
 
         IEnumerable<Deduction> AsTheOld(SolenoidValveSite there)
         {
@@ -21,7 +20,7 @@ public static class SolenoidValveDeductions
             if (plate.Joint is { } joint) yield return As("lineJoint", Deducing.Text(joint), "joint");
             if (plate.InletSize is { } inlet) yield return As("inletLine", Deducing.Text(inlet), "inletSize");
             if (plate.OutletSize is { } outlet) yield return As("outletLine", Deducing.Text(outlet), "outletSize");
-            if (plate.Refrigerants is { Count: 1 } only) yield return As("refrigerant", only[0].Name, "refrigerants");
+            foreach (var refrigerant in RefrigerantThere.Only(plate.Refrigerants)) yield return refrigerant;
             foreach (var oil in ValveOil.Only(plate.Oils)) yield return oil;
             if (plate.CoilFrequency is { Count: 1 } hertz) yield return As("coilSupplyFrequency", Deducing.Text(hertz[0]), "coilFrequency");
             if (plate.CoilCurrent is { } current) yield return As("coilSupplyCurrent", Deducing.Text(current), "coilCurrent");

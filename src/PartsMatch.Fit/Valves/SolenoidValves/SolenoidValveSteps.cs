@@ -27,6 +27,6 @@ internal static class SolenoidValveSteps
         ])
     {
         Kit = [SafeSteps.LockAndTag, SafeSteps.Meter, ValveSteps.Nitrogen, ValveSteps.LeakDetector],
-        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. RefrigerantCautions.Of(need.Site.Hazard, need.Site.Refrigerant, opensCircuit: true)],
+        Cautions = [SafeSteps.CodesFirst, ValveSteps.Certified, SafeSteps.Ladders, .. ValveSteps.Oil(need.Site.Oil), .. ValveSteps.Refrigerant(need.Site.Hazard, need.Site.Refrigerant, need.Plate.Refrigerants)],
     };
 }

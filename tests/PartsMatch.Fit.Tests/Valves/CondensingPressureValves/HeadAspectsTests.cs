@@ -38,6 +38,14 @@ public sealed class HeadRefrigerantTests : HeadAspectTests<HeadRefrigerant, Head
     [InlineData("", "refrigerants=R-404A", "Unknown Site refrigerant")]
     [InlineData("refrigerant=R-404A", "", "Unknown Part refrigerants")]
     public void A_valve_is_used_with_what_it_lists(string site, string part, string answer) => Answer("", site, part).ShouldBe(answer);
+
+    /// <summary>As for solenoid valves: practice.</summary>
+    [Theory]
+    [InlineData("", "refrigerants=R-22, R-407C, R-134a", "Meets")]
+    [InlineData("", "refrigerants=R-22", "Unknown Site refrigerant")]
+    [InlineData("", "refrigerants=R-404A, R-507A", "Unknown Part refrigerants")]
+    [InlineData("refrigerant=R-404A", "refrigerants=R-404A, R-507A", "Meets")] // what was read outranks the list
+    public void Where_the_refrigerant_was_not_read_the_old_valves_list_stands_for_it(string site, string part, string answer) => Answer("refrigerants=R-22, R-407C", site, part).ShouldBe(answer);
 }
 
 /// <summary>Within 10 psi; lower only while the expansion valves still get their drop: practice.</summary>

@@ -20,6 +20,9 @@ public sealed class SolenoidValveDeductionsTests
     [InlineData("coilFrequency=60 Hz", "coilSupplyFrequency=60 Hz")]
     [InlineData("refrigerants=R-404A", "refrigerant=R-404A")]
     [InlineData("refrigerants=R-404A, R-507A", "")]
+    [InlineData("refrigerants=R-290, R-600a", "hazard=A3 refrigerant")] // all of it burns well
+    [InlineData("refrigerants=R-290, R-32", "")] // A3 and A2L
+    [InlineData("refrigerants=R-404A, R-290", "")]
     public void The_place_is_as_the_old_valve_was(string plate, string deduced) =>
         SolenoidValveDeductions.DeduceSite(Named.Record<SolenoidValveSpec>(plate), new()).Deductions.Select(one => $"{one.Field}={one.Text}").ShouldBe(deduced.Length == 0 ? [] : [deduced]);
 

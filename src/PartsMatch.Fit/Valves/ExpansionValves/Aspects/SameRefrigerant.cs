@@ -11,7 +11,7 @@ namespace PartsMatch.Fit.Valves.ExpansionValves.Aspects;
 public readonly record struct MadeForFacet(bool IsListed, Sequence<int> Listed, bool? HasCopperJoints);
 
 /// <summary>Is the valve made for the refrigerant there?</summary>
-/// <remarks>The same or not at all: its bulb's pressures belong to one refrigerant, or to a few that are much alike. Ammonia with joints for copper tube fails whatever it is made for.</remarks>
+/// <remarks>The same or not at all: its bulb's pressures belong to one refrigerant, or to a few that are much alike. Ammonia with joints for copper tube fails whatever it is made for. Where the refrigerant was not read, the old valve's list stands for it.</remarks>
 public sealed class SameRefrigerant() : Aspect<ExpansionValveSpec, ExpansionValveSite, MadeForFacet>("Refrigerant", isDeciding: true, ExpansionValveSources.SameRefrigerant, new(0.3, 0.5, 2))
 {
     /// <inheritdoc/>
@@ -21,11 +21,10 @@ public sealed class SameRefrigerant() : Aspect<ExpansionValveSpec, ExpansionValv
     public override MadeForFacet Read(ExpansionValveSpec part) => new(part.Refrigerants is not null, part.Refrigerants is null ? default : [.. part.Refrigerants.Select(RefrigerantList.PlaceOf)], Ammonia.HasCopper(part.Joint));
 
     /// <inheritdoc/>
-    public override Finding Judge(ExpansionNeed need, MadeForFacet facet)
-    {
-        if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
-        return Ammonia.AtJoints(MadeFor(refrigerant, facet), refrigerant, facet.HasCopperJoints);
-    }
+    public override Finding Judge(ExpansionNeed need, MadeForFacet facet) => RefrigerantThere.Judge(
+        need.Site.Refrigerant,
+        need.Plate.Refrigerants,
+        there => Ammonia.AtJoints(MadeFor(there, facet), there, facet.HasCopperJoints));
 
     private static Finding MadeFor(Refrigerant refrigerant, MadeForFacet facet)
     {

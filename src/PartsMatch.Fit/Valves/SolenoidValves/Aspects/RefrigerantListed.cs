@@ -12,7 +12,7 @@ namespace PartsMatch.Fit.Valves.SolenoidValves.Aspects;
 public readonly record struct ListedFacet(bool IsListed, Sequence<int> Listed, BodyMaterial? Body, bool? HasCopperJoints);
 
 /// <summary>Is the valve listed for the refrigerant, and do its materials bear it?</summary>
-/// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name; one that burns more readily than all that are listed fails. Ammonia with brass or copper fails whatever is listed.</remarks>
+/// <remarks>Listed meets, not listed is unknown, for a maker may allow what a list does not name; one that burns more readily than all that are listed fails. Ammonia with brass or copper fails whatever is listed. Where the refrigerant was not read, the old valve's list stands for it.</remarks>
 public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValveSite, ListedFacet>("Refrigerant", isDeciding: true, ValveSources.Refrigerant, new(0.5, 0.5, 2))
 {
     /// <inheritdoc/>
@@ -26,12 +26,11 @@ public sealed class RefrigerantListed() : Aspect<SolenoidValveSpec, SolenoidValv
         Ammonia.HasCopper(part.Joint));
 
     /// <inheritdoc/>
-    public override Finding Judge(SolenoidNeed need, ListedFacet facet)
+    public override Finding Judge(SolenoidNeed need, ListedFacet facet) => RefrigerantThere.Judge(need.Site.Refrigerant, need.Plate.Refrigerants, there =>
     {
-        if (need.Site.Refrigerant is not { } refrigerant) return Finding.Unknown(Side.Site, "refrigerant", $"The refrigerant there is not known.");
-        var listed = ListedRefrigerants.Judge(facet.IsListed, facet.Listed, refrigerant);
-        return Ammonia.AtJoints(Ammonia.Is(refrigerant) ? AtBody(listed, facet.Body) : listed, refrigerant, facet.HasCopperJoints);
-    }
+        var listed = ListedRefrigerants.Judge(facet.IsListed, facet.Listed, there);
+        return Ammonia.AtJoints(Ammonia.Is(there) ? AtBody(listed, facet.Body) : listed, there, facet.HasCopperJoints);
+    });
 
     private static Finding AtBody(Finding listed, BodyMaterial? body) => body switch
     {

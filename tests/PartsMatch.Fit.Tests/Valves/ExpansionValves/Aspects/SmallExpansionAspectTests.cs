@@ -23,6 +23,15 @@ public sealed class SameRefrigerantTests : ExpansionAspectTests<SameRefrigerant,
     [InlineData("", "refrigerant=R-717", "refrigerants=R-717", "Unknown Part joint")]
     [InlineData("", "refrigerant=R-717", "refrigerants=R-22", "Fails")]
     public void The_refrigerant_is_the_one_it_is_made_for(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
+
+    /// <summary>A bulb made for none of what the old one was made for is wrong whichever is there: practice.</summary>
+    [Theory]
+    [InlineData("refrigerants=R-404A, R-507A", "", "refrigerants=R-404A, R-507A", "Meets")]
+    [InlineData("refrigerants=R-404A, R-507A", "", "refrigerants=R-448A", "Fails")]
+    [InlineData("refrigerants=R-404A, R-507A", "", "refrigerants=R-404A", "Unknown Site refrigerant")]
+    [InlineData("refrigerants=R-404A, R-507A", "", "", "Unknown Part refrigerants")]
+    [InlineData("refrigerants=R-404A, R-507A", "refrigerant=R-448A", "refrigerants=R-448A", "Meets")] // what was read outranks the list
+    public void Where_the_refrigerant_was_not_read_the_old_valves_list_stands_for_it(string plate, string site, string part, string answer) => Answer(plate, site, part).ShouldBe(answer);
 }
 
 /// <summary>The same charge, else it fails: practice.</summary>
