@@ -32,7 +32,8 @@ internal static class MotorLabels
         new("connectedFor", "CONN FOR", "CONNECTED FOR", "WIRED FOR", "CONN", "CONNECTED"),
         new("phase", "PH", "PHASE", "PHASES", "PHS", "Ø", "Φ", "~", "NO OF PHASES"),
         new("frequency", "FREQ", "FREQUENCY", "CPS", "CYCLE", "HERZ") { ByUnit = true },
-        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "AMPS FL", "FULL LOAD AMPS", "FULL LOAD AMP", "RATED AMPS", "RATED CURRENT", "CURRENT", "NP AMPS") { ByUnit = true },
+        // A fan motor is rated by the load that it is marked for: its rated-load amps are its full-load amps (practice).
+        new("fullLoadAmps", "FLA", "F.L.A.", "FL AMPS", "AMPS FL", "FULL LOAD AMPS", "FULL LOAD AMP", "RATED AMPS", "RATED CURRENT", "CURRENT", "NP AMPS", "RLA", "R.L.A.", "RATED LOAD AMPS", "RATED LOAD CURRENT") { ByUnit = true },
         new("lockedRotorAmps", "LRA", "L.R.A.", "LR AMPS", "AMPS LR", "LOCKED ROTOR AMPS", "LOCKED ROTOR"),
         new("codeLetter", "CODE", "KVA CODE", "CODE LETTER", "LR CODE", "KVA"),
         new("efficiency", "EFF", "NOM EFF", "NEMA NOM EFF", "NEMA NOM EFFICIENCY", "EFFICIENCY", "FL EFF", "Η") { Unit = "%" },

@@ -128,6 +128,20 @@ public sealed class TextFormTests
     }
 
     [Theory]
+    [InlineData("1.3-1.0-0.8 A", "1.3/1/0.8 A")]
+    [InlineData("1.3-1.1-0.9 A", "1.3/1.1/0.9 A")]
+    [InlineData("2.0-1.8-1.6-1.4 A", "2/1.8/1.6/1.4 A")]
+    [InlineData("1.9-1.5-1.0/0.8 A", "1.9/1.5/1/0.8 A")]
+    [InlineData("5.0-4.8-2.4 A", "5-4.8/2.4 A")]
+    [InlineData("2.4-1.3-1.2 A", "2.4/1.3-1.2 A")]
+    [InlineData("5.0-4.8/2.5-2.4 A", "5-4.8/2.5-2.4 A")]
+    public void Three_amps_with_dashes_are_three_steps_unless_two_are_the_ends_of_a_span_and_the_third_another_tap(string text, string written)
+    {
+        var form = TextForms.Of<Figures<Spread<ElectricCurrent>>>();
+        form.Write(form.Read(text).Value!).ShouldBe(written);
+    }
+
+    [Theory]
     [InlineData("3/4-1/3 HP", 559.5, 248.6666667)]
     [InlineData("3/4/1/3 HP", 559.5, 248.6666667)]
     [InlineData("1/2 - 1/4 hp", 373, 186.5)]

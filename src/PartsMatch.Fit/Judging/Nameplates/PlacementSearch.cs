@@ -61,6 +61,7 @@ internal sealed class PlacementSearch
         placements.AddRange(new TurnSearch(plate, lexicon, reader, reach).All());
         placements.AddRange(new MarkSearch(plate, lexicon, reader, reach).All());
         placements.AddRange(new UnreadSearch(plate, values, reach).All());
+        new UnknownWords(plate, reach).AddTo(placements);
         JoinedSizes.TakeFrom(placements, plate, lexicon, reach);
         placements.RemoveAll(IsPart);
         for (var at = 0; at < placements.Count; at++) placements[at] = Denied.TakenBack(plate, lexicon, tolerances.Within(placements[at]));

@@ -39,6 +39,18 @@ public sealed class PlateRowsTests
     }
 
     [Theory]
+    [InlineData("HP 1/6-1/8-1/10 RPM 1050 3SPD 208-230V 1.3-1.0-0.8A", "power=1/6 / 1/8 / 1/10 hp; speed=1050 rpm; speeds=3; voltage=208-230 V; fullLoadAmps=1.3/1/0.8 A")]
+    [InlineData("HP 1/6-1/8-1/10 A 1.3-1.0-0.8", "power=1/6 / 1/8 / 1/10 hp; fullLoadAmps=1.3/1/0.8 A")]
+    [InlineData("V 208-230/460 A 5.0-4.8/2.4", "voltage=208-230/460 V; fullLoadAmps=5-4.8/2.4 A")]
+    [InlineData("V 208-230-460 A 5.0-4.8-2.4", "voltage=208-230/460 V; fullLoadAmps=5-4.8/2.4 A")]
+    public void Amps_pair_with_the_powers_or_the_volts_beside_them_whatever_joins_them(string plate, string read)
+    {
+        Fields(plate).ShouldBe(read);
+        Leftovers(plate).ShouldBeEmpty();
+        MotorFamily.Motor.ReadNeed(new(plate, [], [], null)).Contradictions.ShouldBeEmpty();
+    }
+
+    [Theory]
     [InlineData("HI 1075 2.1A LO 825 1.5A")] // watts or revolutions
     [InlineData("HI 480 LOW 277")] // volts or revolutions
     [InlineData("HI 1/3 HP 1075 LO 1/6 HP")]
