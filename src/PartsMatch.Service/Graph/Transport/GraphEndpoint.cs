@@ -23,7 +23,7 @@ internal sealed class GraphEndpoint(
     private static readonly IValidationRule[] OnlyCost = [];
 
     private readonly KnownDocuments _known = new();
-    private readonly DocumentReader _reader = new(documents, limits.Value);
+    private readonly DocumentReader _reader = new(documents, schema, limits.Value);
 
     public static void Map(WebApplication app)
     {
