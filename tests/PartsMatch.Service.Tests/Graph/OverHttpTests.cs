@@ -88,6 +88,9 @@ public sealed class OverHttpTests(SharedService shared) : IClassFixture<SharedSe
     [InlineData("{\"query\":\"{__typename}\",\"variables\":\"{}\"}")]
     [InlineData("{\"query\":\"{__typename}\",\"variables\":[]}")]
     [InlineData("{\"query\":\"{__typename}\",\"extensions\":0}")]
+    [InlineData("{\"query\":\"{__typename}\",\"variables\":{\"a\":1,\"a\":2}}")]
+    [InlineData("{\"query\":\"{__typename}\",\"variables\":{\"a\":[{\"b\":1,\"b\":1}]}}")]
+    [InlineData("{\"query\":\"{__typename}\",\"query\":\"{__typename}\"}")]
     public async Task What_is_no_request_is_answered_by_400_under_either_media_type(string body)
     {
         foreach (var accept in (string[])[Newer, Plain])
@@ -97,6 +100,21 @@ public sealed class OverHttpTests(SharedService shared) : IClassFixture<SharedSe
             answer.MediaType.ShouldBe(accept);
             answer.Codes.ShouldBe([Codes.RequestMalformed]);
             answer.Has("data").ShouldBeFalse();
+        }
+    }
+
+    [Theory]
+    [InlineData("{\"a\":1,\"a\":2}")]
+    [InlineData("{\"\\ud800\":1}")]
+    [InlineData("{\"a\":\"\\ud800\"}")]
+    [InlineData("[]")]
+    public async Task Variables_that_are_no_object_of_names_and_values_are_answered_by_400_in_an_address_and_in_a_body(string variables)
+    {
+        var asked = await _service.SendAsync(new(HttpMethod.Get, $"/graphql?query={{__typename}}&variables={Uri.EscapeDataString(variables)}"));
+        foreach (var answer in (Answered[])[asked, await PostAsync($"{{\"query\":\"{{__typename}}\",\"variables\":{variables}}}", Newer)])
+        {
+            answer.Status.ShouldBe(HttpStatusCode.BadRequest);
+            answer.Codes.ShouldBe([Codes.RequestMalformed]);
         }
     }
 

@@ -56,6 +56,42 @@ public sealed class RefusalTests(SharedService shared) : IClassFixture<SharedSer
         answer.Places.ShouldBe([place]);
     }
 
+    [Theory]
+    [InlineData("subscription{x}")]
+    [InlineData("{__typename} subscription Later{parts{edges{cursor}}}")]
+    public async Task Subscriptions_are_none_of_the_schemas(string query)
+    {
+        var answer = await _service.AskAsync(query);
+        answer.Codes.ShouldBe([Codes.QueryInvalid]);
+        answer.Text("errors.0.message").ShouldContain("subscriptions");
+    }
+
+    [Theory]
+    [InlineData("Part")]
+    [InlineData("[Part!]!")]
+    [InlineData("PartSpec")]
+    public async Task A_variable_of_an_outputs_type_is_refused_whether_it_has_a_default_value_or_not(string type)
+    {
+        foreach (var written in (string[])[string.Empty, " = null", " = {number: \"N\"}"])
+        {
+            (await _service.AskAsync($"query($v: {type}{written}){{part(number: $v){{number}}}}")).Codes.ShouldAllBe(code => code == Codes.QueryInvalid);
+        }
+    }
+
+    [Theory]
+    [InlineData("{", "a{", "a", "}", "}")]
+    [InlineData("{", "...{", "a", "}", "}")]
+    [InlineData("{parts(after:", "[", "1", "]", "){edges{cursor}}}")]
+    [InlineData("{parts(after:", "{a:", "1", "}", "){edges{cursor}}}")]
+    [InlineData("query($a:", "[", "Int", "]", "){parts{edges{cursor}}}")]
+    [InlineData("query($a:Int=", "[", "1", "]", "){parts{edges{cursor}}}")]
+    public async Task What_stands_too_deep_to_be_read_is_refused(string head, string open, string core, string close, string tail)
+    {
+        string Deep(int times) => head + string.Concat(Enumerable.Repeat(open, times)) + core + string.Concat(Enumerable.Repeat(close, times)) + tail;
+        foreach (var times in (int[])[40, 100, 150, 2000]) (await _service.AskAsync(Deep(times))).Codes.ShouldAllBe(code => code == Codes.QueryTooDeep || code == Codes.QueryInvalid);
+        (await _service.AskAsync(Deep(150))).Codes.ShouldBe([Codes.QueryTooDeep]);
+    }
+
     [Fact]
     public async Task A_field_that_does_not_exist_has_no_place_in_the_input() =>
         (await _service.AskAsync("{parts(first:3){nonsense}}")).Places.ShouldBe([string.Empty]);

@@ -22,6 +22,10 @@ public sealed class QueryLimits
     [Range(1, 128)]
     public int Depth { get; set; } = 20;
 
+    /// <summary>Of all operations together, with each fragment written out where it is spread. A query that fills its bytes without a fragment has 8192.</summary>
+    [Range(1, 1_000_000)]
+    public int Selections { get; set; } = 10_000;
+
     /// <summary>About how many fields an answer may have: one each, times the items of the lists it stands in.</summary>
     [Range(1, int.MaxValue)]
     public int Cost { get; set; } = 50_000;

@@ -23,6 +23,7 @@ internal sealed class GraphEndpoint(
     private static readonly IValidationRule[] OnlyCost = [];
 
     private readonly KnownDocuments _known = new();
+    private readonly DocumentReader _reader = new(documents, schema, limits.Value);
 
     public static void Map(WebApplication app)
     {
@@ -57,14 +58,10 @@ internal sealed class GraphEndpoint(
     private async Task ExecuteAsync(HttpContext context, string mediaType, GraphRequest asked)
     {
         var known = _known.Find(asked.Query);
-        GraphQLDocument document;
-        try
+        var (document, wrong) = known is null ? _reader.Read(asked.Query) : (known, null);
+        if (document is null)
         {
-            document = known ?? documents.Build(asked.Query);
-        }
-        catch (ExecutionError unreadable)
-        {
-            await WriteAsync(context, mediaType, StatusOf(mediaType, executed: false), new ExecutionResult(unreadable));
+            await WriteAsync(context, mediaType, StatusOf(mediaType, executed: false), new ExecutionResult(wrong!));
             return;
         }
 

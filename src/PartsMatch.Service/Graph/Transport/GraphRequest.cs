@@ -12,6 +12,12 @@ internal sealed record Malformed(int Status, string Code, string Message);
 /// <summary>What a request asks for: read from a query string or a JSON body, with every part's type checked.</summary>
 internal sealed record GraphRequest(string Query, string? OperationName, Inputs? Variables, Inputs? Extensions)
 {
+    /// <summary>Said of a JSON text or name that is no text: reading it throws an <see cref="InvalidOperationException"/>.</summary>
+    private const string HalfALetter = "query, operationName or a name holds half of a surrogate pair (\\uD800 to \\uDFFF by itself), which is no letter. Take it out.";
+
+    /// <summary>Of two values under one name it would be open which is meant.</summary>
+    private static readonly JsonDocumentOptions EachNameOnce = new() { AllowDuplicateProperties = false };
+
     public static Task<(GraphRequest? Request, Malformed? Wrong)> ReadAsync(HttpRequest request, IGraphQLTextSerializer json, QueryLimits limits) =>
         HttpMethods.IsGet(request.Method) ? Task.FromResult(FromQueryString(request, json, limits)) : FromBodyAsync(request, json, limits);
 
@@ -27,9 +33,13 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
                 json,
                 limits);
         }
+        catch (InvalidOperationException)
+        {
+            return Wrong(HalfALetter);
+        }
         catch (JsonException)
         {
-            return Wrong("variables and extensions are JSON objects, written into the address.");
+            return Wrong("variables and extensions are JSON objects with each name once, written into the address.");
         }
     }
 
@@ -47,17 +57,16 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
 
         try
         {
-            using var document = JsonDocument.Parse(body);
+            using var document = JsonDocument.Parse(body, EachNameOnce);
             return FromJson(document.RootElement, json, limits);
         }
         catch (JsonException)
         {
-            return Wrong("The body is not JSON.");
+            return Wrong("The body is not JSON with each name once in its object.");
         }
         catch (InvalidOperationException)
         {
-            // What a JSON string throws that is no text.
-            return Wrong("query or operationName holds half of a surrogate pair (\\uD800 to \\uDFFF by itself), which is no letter. Take it out.");
+            return Wrong(HalfALetter);
         }
     }
 
@@ -100,7 +109,7 @@ internal sealed record GraphRequest(string Query, string? OperationName, Inputs?
     private static string? MapOf(string? text)
     {
         if (string.IsNullOrEmpty(text)) return null;
-        using var document = JsonDocument.Parse(text);
+        using var document = JsonDocument.Parse(text, EachNameOnce);
         return document.RootElement.ValueKind switch
         {
             JsonValueKind.Object => text,
