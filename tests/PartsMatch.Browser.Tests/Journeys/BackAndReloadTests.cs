@@ -47,9 +47,9 @@ public sealed class BackAndReloadTests(Site site)
         await ShouldLoadAgainAsync("What failed?");
         (await visitor.Field("plate.power").InputValueAsync()).ShouldBe("1/4 hp");
         await visitor.ArriveByAsync(() => visitor.PressAsync("Find parts that fit"));
-        await ShouldLoadAgainAsync("Parts that fit");
+        await ShouldLoadAgainAsync("Parts that may fit");
         await visitor.ArriveByAsync(() => visitor.PressAsync("SI"));
-        await ShouldLoadAgainAsync("Parts that fit");
+        await ShouldLoadAgainAsync("Parts that may fit");
         await visitor.ArriveByAsync(() => page.Locator(".parts h3 a").First.ClickAsync());
         await ShouldLoadAgainAsync(await visitor.HeadingAsync());
 

@@ -75,7 +75,7 @@ public sealed class WrongInputTests(Site site)
         await ShouldJumpAsync(visitor, 1);
         await visitor.Field("plate.colour").FillAsync(string.Empty);
         await visitor.PressAsync("Find parts that fit");
-        (await visitor.HeadingAsync()).ShouldBe("Parts that fit");
+        (await visitor.HeadingAsync()).ShouldBe("Parts that may fit", "1/4 hp alone tells of no motor that it fits");
     });
 
     [Fact]
