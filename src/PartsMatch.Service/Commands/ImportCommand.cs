@@ -38,6 +38,12 @@ internal static class ImportCommand
                 return ExitCode.BadInput;
             }
 
+            if (given.GetValue(report) is { Length: > 0 } into && SameFile.Is(path, into))
+            {
+                await errors.WriteLineAsync($"{into} is the table itself, and would be written over. Name another file with --report.");
+                return ExitCode.BadInput;
+            }
+
             var wanted = new WantedImport(path, bytes, given.GetValue(kind)!, given.GetValue(take), given.GetValue(seen), given.GetValue(report), given.GetValue(json));
             return await Asking.WithClientAsync(given.GetValue(data), client => RunAsync(client, wanted, output, errors, stop), errors, stop);
         });

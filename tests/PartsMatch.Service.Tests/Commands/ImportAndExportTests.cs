@@ -70,6 +70,23 @@ public sealed class ImportAndExportTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_report_is_never_written_over_the_table_that_is_read_however_its_path_is_written()
+    {
+        const string Typed = "number,maker,title,status\nN-1,Quennor,t,sold\n";
+        var file = _seed.Write("typed.csv", Typed);
+        var link = Path.Combine(_seed.Path, "link.csv");
+        File.CreateSymbolicLink(link, "typed.csv");
+        var folder = Path.Combine(_seed.Path, "folder");
+        Directory.CreateSymbolicLink(folder, _seed.Path);
+        foreach (var (read, into) in new[] { (file, file), (file, Path.Combine(_seed.Path, ".", "typed.csv")), (file, link), (link, file), (Path.Combine(folder, "typed.csv"), file) })
+        {
+            var ran = await Ran.Of($"import \"{read}\" --report \"{into}\"", _data.Path);
+            (ran.Exit, ran.Output, ran.Errors).ShouldBe((ExitCode.BadInput, string.Empty, $"{into} is the table itself, and would be written over. Name another file with --report."));
+            (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ShouldBe(Typed);
+        }
+    }
+
+    [Fact]
     public async Task With_take_and_the_key_good_rows_are_written_and_a_second_time_none()
     {
         var file = _seed.Write("new.csv", Table);
