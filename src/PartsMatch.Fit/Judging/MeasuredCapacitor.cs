@@ -16,6 +16,9 @@ internal sealed record MeasuredCapacitor(Measured<ElectricCapacitance>? Meter, M
     /// <summary>What public supplies have (IEC 60196).</summary>
     private static readonly double[] PublicHertz = [50, 60];
 
+    /// <summary>Whether there is current in its lead under load.</summary>
+    public bool CarriesCurrent => Amps?.Legs[0].Amperes > 0;
+
     /// <summary>Compares what was measured with what is asked for; null when nothing was read.</summary>
     /// <param name="asked">µF asked for; null when not known.</param>
     /// <param name="percent">Tolerance either way, percent.</param>

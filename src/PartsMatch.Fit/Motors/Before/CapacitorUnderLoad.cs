@@ -12,7 +12,7 @@ public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor
     public override Ruling? Judge(MotorCase one)
     {
         var asked = Asked(one.Need);
-        var readings = new MeasuredCapacitor(one.Readings.CapacitorMicrofarads, one.Readings.CapacitorVolts, one.Readings.CapacitorAmps);
+        var readings = Measured(one.Readings);
         if (readings.Judge(asked, MeasuredCapacitor.UsualPercent, Hertz(one.Need)) is { } ruling)
         {
             return ruling.Verdict == ReadingVerdict.Bad ? ruling.NotThePart()
@@ -24,6 +24,9 @@ public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor
             ? Ruling.Read("capacitorMicrofarads", "It stands still with current in it and spins free: power off, discharge its run capacitor through a resistor, and measure its µF. If the motor has none, say so on the plate: none.")
             : null;
     }
+
+    /// <summary>What was read at a motor's run capacitor.</summary>
+    internal static MeasuredCapacitor Measured(MotorReadings readings) => new(readings.CapacitorMicrofarads, readings.CapacitorVolts, readings.CapacitorAmps);
 
     /// <summary>The µF that the motor needs: its plate's; else what the one there is marked with, of two sections the second, which is the fan's.</summary>
     internal static double? Asked(MotorNeed need) =>
