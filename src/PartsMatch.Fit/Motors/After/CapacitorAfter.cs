@@ -14,7 +14,7 @@ public sealed class CapacitorAfter() : ReadingRule<SwapCase>("Run capacitor", Ca
     {
         var asked = RunCapacitor.RatingOf(one.Part);
         var measured = CapacitorUnderLoad.Measured(one.Readings);
-        var ruling = measured.Judge(asked?.Capacitance?.Microfarads, MeasuredCapacitor.UsualPercent, CapacitorUnderLoad.Hertz(one.AsMotor.Need));
+        var ruling = measured.Judge(FanSection.AskedBy(one.Part)?.Microfarads, MeasuredCapacitor.UsualPercent, CapacitorUnderLoad.Hertz(one.AsMotor.Need));
         return (asked, ruling) switch
         {
             (_, null) => null,
