@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Proof;
 
