@@ -26,7 +26,7 @@ public static class CapacitorDeductions
         var deductions = new List<Deduction>();
         Fill("motorAsksFor", plate.Rating is { IsNone: false } rating ? rating : null, "the old capacitor's marking", "rating");
         Fill("secondMotorAsksFor", SecondOf(filled.MotorAsksFor), "the second section", "rating");
-        Fill("secondMotorAsksFor", SecondOf(plate.Rating), "the old capacitor's second section", "rating");
+        Fill("secondMotorAsksFor", OtherOf(plate.Rating, filled.MotorAsksFor), "the old capacitor's other section", "rating");
         Fill("supplyFrequency", plate.Frequency is { Count: 1 } only ? only[0] : null, "the only frequency on the old capacitor", "frequency");
         Fill("strapHolds", plate.Can, "the old capacitor's can", "can");
         Fill("strapDiameter", plate.Diameter, "the old capacitor's diameter", "diameter");
@@ -40,6 +40,10 @@ public static class CapacitorDeductions
             deductions.Add(new(Side.Site, name, field.Form.WriteAny(value, Units.AsGiven), because, [from], CapacitorSources.AsTheOldCapacitor));
         }
     }
+
+    /// <summary>The old capacitor's section that is not the first motor's.</summary>
+    private static CapacitorRating? OtherOf(CapacitorRating? rating, CapacitorRating? first) =>
+        rating is { SecondSection: { } second, Capacitance: { } one } && first is not null && MotorAgainstCan.Has(new(second, null), first) && !MotorAgainstCan.Has(new(one, null), first) ? new(one, rating.Volts) : SecondOf(rating);
 
     private static CapacitorRating? SecondOf(CapacitorRating? rating) => rating?.SecondSection is { } second ? new(second, rating.Volts) : null;
 }

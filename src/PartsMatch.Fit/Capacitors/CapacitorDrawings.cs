@@ -23,7 +23,7 @@ public static class CapacitorDrawings
 
     /// <summary>What was measured at a new one; none where nothing was, or it is not known what is asked for.</summary>
     internal static IReadOnlyList<Drawing> Of(CapacitorCase one) =>
-        Scales(one.FirstAsked, one.First.Microfarads(one.Hertz), one.SecondAsked, one.Second.Microfarads(one.Hertz), one.Percent, "measured");
+        Scales(one.FirstAsked, one.First.Readings.Microfarads(one.Hertz), one.SecondAsked, one.Second.Readings.Microfarads(one.Hertz), one.Percent, "measured");
 
     private static IReadOnlyList<Drawing> Scales(double? askedFirst, double? first, double? askedSecond, double? second, double percent, string how) =>
     [

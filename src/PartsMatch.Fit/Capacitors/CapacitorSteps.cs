@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Capacitors.Aspects;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Physics;
 using PartsMatch.Fit.Quantities;
@@ -46,7 +47,7 @@ internal static class CapacitorSteps
     }
 
     private static string UnderLoad(CapacitorNeed need, CapacitorSpec part) =>
-        need.Site.SupplyFrequency is { } frequency && part.Rating is { Capacitance: { } first, Volts: { } volts }
-            ? FormattableString.Invariant($"start it, and measure under load: {Rounded.To(first.Microfarads, 2)} µF take {CapacitorFormula.Amps(first.Microfarads, 100, frequency.Hertz):0.00} A for each 100 V across them, and not more than {volts.Volts:0.#} V may stand there")
+        need.Site.SupplyFrequency is { } frequency && part.Rating is { Volts: { } volts } && Capacitance.Pair(Asked.Of(need), SectionsFacet.Of(part)).ForFirst is { } used
+            ? FormattableString.Invariant($"start it, and measure under load: {Rounded.To(used, 2)} µF take {CapacitorFormula.Amps(used, 100, frequency.Hertz):0.00} A for each 100 V across them, and not more than {volts.Volts:0.#} V may stand there")
             : "start it, and measure amps and volts of the capacitor under load";
 }

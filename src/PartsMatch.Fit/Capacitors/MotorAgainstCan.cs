@@ -71,6 +71,6 @@ public static class MotorAgainstCan
     { SiteFields = [field] };
 
     /// <summary>Whether one of its sections is within the usual tolerance of the µF asked for.</summary>
-    private static bool Has(CapacitorRating marked, CapacitorRating asked) =>
+    internal static bool Has(CapacitorRating marked, CapacitorRating asked) =>
         asked.Capacitance is not { } wanted || new[] { marked.Capacitance, marked.SecondSection }.OfType<ElectricCapacitance>().Any(section => Within.AtMost(Math.Abs(section.Microfarads - wanted.Microfarads) / wanted.Microfarads * 100, MeasuredCapacitor.UsualPercent));
 }

@@ -16,6 +16,12 @@ internal sealed record MeasuredCapacitor(Measured<ElectricCapacitance>? Meter, M
     /// <summary>What public supplies have (IEC 60196).</summary>
     private static readonly double[] PublicHertz = [50, 60];
 
+    /// <summary>Whether it was judged by volts and amps under load, and not by a meter at the capacitor itself.</summary>
+    public bool IsUnderLoad => Meter is null && Amps is not null;
+
+    /// <summary>Whether there is current in its lead under load.</summary>
+    public bool CarriesCurrent => Amps?.Legs[0].Amperes > 0;
+
     /// <summary>Compares what was measured with what is asked for; null when nothing was read.</summary>
     /// <param name="asked">µF asked for; null when not known.</param>
     /// <param name="percent">Tolerance either way, percent.</param>

@@ -20,10 +20,9 @@ internal static class MotorBeforeSteps
         }
 
         yield return ProveTheMotor(need, part);
-        if (MotorSteps.CapacitorThere(need) is { Capacitance: { } capacitance } there)
+        if (FanSection.Of(MotorSteps.CapacitorThere(need), FanSection.AskedBy(need.Plate)) is { } capacitance)
         {
-            // Of a shared one the smaller section is the fan's.
-            var microfarads = Rounded.To((there.SecondSection ?? capacitance).Microfarads, 2);
+            var microfarads = Rounded.To(capacitance.Microfarads, 2);
             yield return new(
                 Stage.ProveThePart,
                 FormattableString.Invariant($"measure the {microfarads} µF capacitor: {microfarads * (1 - (UsualPercent / 100)):0.##} to {microfarads * (1 + (UsualPercent / 100)):0.##} µF is good"),

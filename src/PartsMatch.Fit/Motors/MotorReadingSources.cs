@@ -36,13 +36,16 @@ public static class MotorReadingSources
     public static Source Command { get; } = new("An electronically commutated motor that has volts and its command and takes no current has failed", SourceStatus.Practice);
 
     /// <summary>Amps against the plate.</summary>
-    public static Source AmpsAgainstPlate { get; } = new("Running amps stay within the plate's full-load amps, service-factor amps only where a service factor is marked", SourceStatus.Practice);
+    public static Source AmpsAgainstPlate { get; } = new("Running amps stay within the plate's full-load amps, service-factor amps only where a service factor is marked and the supply is the rated one: volts and frequency within 2 %, legs within 1 %, at most 1000 m up", SourceStatus.Practice);
 
     /// <summary>Speed under too many amps.</summary>
     public static Source SlowedByLoad { get; } = new("Too much load slows an induction motor: its slip grows at least half as far over the plate's as its amps do", SourceStatus.Practice);
 
     /// <summary>Amps of the legs.</summary>
     public static Source AmpsUnbalance { get; } = new("A current unbalance over 10 % is looked into; unlike volts make up to ten times their own unbalance of it", SourceStatus.Practice);
+
+    /// <summary>The new motor turns.</summary>
+    public static Source TurnsUp { get; } = new("A new motor that has its volts, and its command where it takes one, turns up; one that stands still with current in it is switched off", SourceStatus.Practice);
 
     /// <summary>Volts of the legs.</summary>
     public static Source VoltsUnbalance { get; } = new("NEMA MG 1 12.45, 14.36: 1 % without derating, not over 5 %", SourceStatus.Published);

@@ -1,3 +1,4 @@
+using PartsMatch.Fit.Motors.Aspects;
 using PartsMatch.Fit.Notes;
 
 namespace PartsMatch.Fit.Motors;
@@ -17,7 +18,7 @@ internal static class MotorStartSteps
                 ({ Amps: { } amps, Tap: var tap }, _) => FormattableString.Invariant($"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above {amps:0.###} A (its plate, at {tap})"),
                 _ => $"{SpeedSteps.OnHigh(need, part)}clamp its amps: not above what its plate says at these volts",
             },
-            "Over the plate: too much blade, wrong volts or capacitor, or the guard and coil are not in place. Far under it: the blade slips or turns backwards.");
+            $"Over the plate: too much blade, wrong volts{(RunCapacitor.RatingOf(part) is { IsNone: true } ? string.Empty : " or capacitor")}, or the guard and coil are not in place. Far under it: the blade slips or turns backwards.");
         foreach (var step in SpeedSteps.Proof(need, part, chosen)) yield return step;
         yield return Turn(need);
         yield return new(

@@ -16,6 +16,17 @@ public sealed class CapacitorDeductionsTests
         need.Deductions.Where(deduction => deduction.Side == Side.Site).Select(deduction => deduction.Field).ShouldBe(["motorAsksFor", "secondMotorAsksFor", "supplyFrequency", "strapHolds", "strapDiameter"]);
     }
 
+    // Derived: what is left of the can when the first motor has its section.
+    [Theory]
+    [InlineData("45+5 µF 440 V", "45 µF 440 V", "5 µF 440 V")]
+    [InlineData("5+45 µF 440 V", "45 µF 440 V", "5 µF 440 V")]
+    [InlineData("45+5 µF 440 V", "5 µF 370 V", "45 µF 440 V")]
+    public void The_second_motor_has_the_section_that_is_not_the_firsts(string rating, string first, string second)
+    {
+        var need = CapacitorFamily.Capacitor.ReadNeed(new(null, Named.Texts($"rating={rating}"), Named.Texts($"motorAsksFor={first}")));
+        Shape<CapacitorSite>.Of.Write(need.Need.Site).Single(text => text.Name == "secondMotorAsksFor").Text.ShouldBe(second);
+    }
+
     [Fact]
     public void What_is_known_of_the_site_stands()
     {

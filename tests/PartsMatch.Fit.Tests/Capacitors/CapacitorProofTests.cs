@@ -69,6 +69,59 @@ public sealed class CapacitorProofTests
     public void An_old_one_that_was_the_wrong_one_is_named() =>
         Diagnose("rating=7.5/370", "microfarads=7.5 µF", "motorAsksFor=5/370").MendFirst.Single().Name.ShouldBe("capacitorWrong");
 
+    // Derived: a can has the same two sections in whatever order they are written or measured.
+    [Theory]
+    [InlineData("rating=45+5/440", "rating=5+45/440", "microfarads=5 µF; secondMicrofarads=45 µF", ReadingVerdict.Good, ReadingVerdict.Good)]
+    [InlineData("rating=45+5/440", "rating=5+45/440", "microfarads=45 µF; secondMicrofarads=5 µF", ReadingVerdict.Good, ReadingVerdict.Good)]
+    [InlineData("rating=5+45/440", "rating=45+5/440", "microfarads=45 µF; secondMicrofarads=5 µF", ReadingVerdict.Good, ReadingVerdict.Good)]
+    [InlineData("rating=45+5/440", "rating=45+5/440", "microfarads=5 µF; secondMicrofarads=40 µF", ReadingVerdict.Bad, ReadingVerdict.Good)]
+    [InlineData("rating=45+5/440", "rating=45+5/440", "microfarads=4 µF; secondMicrofarads=45 µF", ReadingVerdict.Good, ReadingVerdict.Bad)]
+    [InlineData("rating=45+5/440", "rating=45+5/440", "microfarads=5 µF; secondMicrofarads=5 µF", ReadingVerdict.Bad, ReadingVerdict.Good)]
+    [InlineData("rating=5+5/440", "rating=5+5/440", "microfarads=3 µF; secondMicrofarads=5 µF", ReadingVerdict.Bad, ReadingVerdict.Good)]
+    public void Sections_are_measured_in_either_order(string plate, string part, string readings, ReadingVerdict first, ReadingVerdict second) =>
+        Report(plate, part, readings).Readings.Select(check => check.Verdict).ShouldBe([first, second]);
+
+    // Published, worked by hand: 2652 × 6.36 A ÷ 375 V are 45 µF, 2652 × 0.707 ÷ 375 are 5 µF, at 60 Hz. Under load the order tells which motor hangs on which section.
+    [Fact]
+    public void Under_load_sections_that_read_the_other_way_round_neither_pass_nor_fail()
+    {
+        const string crossed = "acrossVolts=375 V; leadAmps=0.707 A; secondAcrossVolts=375 V; secondLeadAmps=6.36 A";
+        Report("rating=45+5/440; frequency=60 Hz", "rating=45+5/440", crossed).Readings.Take(2).ShouldAllBe(check => check.Verdict == ReadingVerdict.CantTell);
+        var diagnosis = Diagnose("rating=45+5/440; frequency=60 Hz", crossed);
+        diagnosis.Conclusion.ShouldBe(Conclusion.ReadNext);
+        Diagnose("rating=45+5/440; frequency=60 Hz", $"{crossed}; microfarads=5 µF; secondMicrofarads=45 µF").Conclusion.ShouldBe(Conclusion.NothingWrongFound);
+    }
+
+    // Trade rule: the section that the fit told to use is measured; the other one is left unused.
+    [Theory]
+    [InlineData("microfarads=45 µF; secondMicrofarads=5 µF", ReadingVerdict.Good)]
+    [InlineData("microfarads=5 µF; secondMicrofarads=45 µF", ReadingVerdict.Good)]
+    [InlineData("microfarads=5 µF", ReadingVerdict.Good)]
+    [InlineData("secondMicrofarads=5 µF", ReadingVerdict.Good)]
+    [InlineData("microfarads=40 µF; secondMicrofarads=5 µF", ReadingVerdict.Good)]
+    [InlineData("microfarads=45 µF; secondMicrofarads=4 µF", ReadingVerdict.Bad)]
+    [InlineData("microfarads=4 µF", ReadingVerdict.Bad)]
+    [InlineData("microfarads=45 µF", ReadingVerdict.CantTell)]
+    [InlineData("acrossVolts=375 V; leadAmps=6.36 A", ReadingVerdict.Bad)]
+    public void Of_two_sections_the_one_in_use_is_proved(string readings, ReadingVerdict verdict) =>
+        Report("rating=5/370; frequency=60 Hz", "rating=45+5/440", readings).Readings[0].Verdict.ShouldBe(verdict);
+
+    [Theory]
+    [InlineData("microfarads=5 µF", Conclusion.ReadNext, "secondMicrofarads")]
+    [InlineData("secondMicrofarads=45 µF", Conclusion.ReadNext, "microfarads")]
+    [InlineData("microfarads=5 µF; secondMicrofarads=45 µF", Conclusion.NothingWrongFound, null)]
+    public void An_old_one_may_be_measured_in_either_order(string readings, Conclusion conclusion, string? next)
+    {
+        var diagnosis = Diagnose("rating=45+5/440", readings);
+        diagnosis.Conclusion.ShouldBe(conclusion, diagnosis.Sentence);
+        (diagnosis.Next?.Field).ShouldBe(next);
+    }
+
+    [Theory]
+    [InlineData("rating=45+5/440")]
+    [InlineData("rating=5+45/440")]
+    public void A_can_that_has_the_motors_section_was_no_wrong_one(string plate) => Diagnose(plate, "bulges=yes", "motorAsksFor=5/370").MendFirst.ShouldBeEmpty();
+
     private static Diagnosis Diagnose(string plate, string readings, string site = "")
     {
         var need = CapacitorFamily.Capacitor.ReadNeed(new(null, Named.Texts(plate), Named.Texts(site)));

@@ -100,6 +100,11 @@ public sealed class MotorNotesTests
         forty.Words.ShouldContain("for 3 s at least");
     }
 
+    // EIA-456-A practice: ±6 % of the fan's 5 µF, which is the smaller section.
+    [Fact]
+    public void Of_a_shared_capacitor_the_fans_section_is_measured() =>
+        OfMotor(site: With(Place, "capacitorThere", "5+45 µF 440 V")).Steps.ShouldContain(step => step.Words == "measure the 5 µF capacitor: 4.7 to 5.3 µF is good");
+
     [Fact]
     public void Where_there_is_no_capacitor_nothing_is_discharged_and_no_resistor_is_brought()
     {

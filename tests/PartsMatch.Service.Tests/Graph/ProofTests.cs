@@ -61,8 +61,8 @@ public sealed class ProofTests(SharedService shared) : IClassFixture<SharedServi
             """);
         answer.Codes.ShouldBeEmpty();
         answer.Text("data.afterSwap.part.number").ShouldBe("QN-100");
-        answer.All("data.afterSwap.readings", "title").ShouldBe(["Blade", "Turn", "Volts under load", "Amps", "Condensing split"]);
-        answer.All("data.afterSwap.readings", "verdict").ShouldBe(["GOOD", "GOOD", "GOOD", "CANT_TELL", "BAD"]);
+        answer.All("data.afterSwap.readings", "title").ShouldBe(["Blade", "Running", "Turn", "Volts under load", "Amps", "Condensing split"]);
+        answer.All("data.afterSwap.readings", "verdict").ShouldBe(["GOOD", "GOOD", "GOOD", "GOOD", "CANT_TELL", "BAD"]);
         answer.Text("data.afterSwap.causes.0.name").ShouldBe("dirtyCoil");
         answer.At("data.afterSwap.causes.0.evidence").GetArrayLength().ShouldBe(2);
     }

@@ -1,5 +1,6 @@
+using PartsMatch.Fit.Capacitors.Aspects;
 using PartsMatch.Fit.Judging;
-using UnitsNet;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Proof;
 
@@ -22,11 +23,32 @@ public sealed record CapacitorCase(CapacitorNeed Need, CapacitorReadings Reading
     internal double Percent => New is null ? Need.Plate.Tolerance?.Percent ?? MeasuredCapacitor.UsualPercent : Math.Min(Need.Plate.Tolerance?.Percent ?? MeasuredCapacitor.UsualPercent, MeasuredCapacitor.UsualPercent);
 
     /// <summary>The supply's frequency, Hz; null when not known.</summary>
-    internal double? Hertz => (Need.Site.SupplyFrequency ?? (Need.Plate.Frequency is { Count: 1 } one ? one[0] : (Frequency?)null))?.Hertz;
+    internal double? Hertz => (Need.Site.SupplyFrequency ?? (Need.Plate.Frequency is { Count: 1 } one ? one[0] : (UnitsNet.Frequency?)null))?.Hertz;
+
+    /// <summary>µF of the section that is left unused, where a new one has two and one motor is served; null otherwise.</summary>
+    internal double? Unused => New is { Rating.SecondSection: not null } && SecondAsked is null && SectionsFacet.Of(New) is var facet && Capacitance.Pair(Asked.Of(Need), facet).ForFirst is { } used
+        ? facet.First == used ? facet.Second : facet.First
+        : null;
 
     /// <summary>The first section's readings.</summary>
-    internal MeasuredCapacitor First => new(Readings.Microfarads, Readings.AcrossVolts, Readings.LeadAmps);
+    internal SectionRead First => AreCrossed ? InSecondFields : InFirstFields;
 
     /// <summary>The second section's readings.</summary>
-    internal MeasuredCapacitor Second => new(Readings.SecondMicrofarads, Readings.SecondAcrossVolts, Readings.SecondLeadAmps);
+    internal SectionRead Second => AreCrossed ? InFirstFields : InSecondFields;
+
+    /// <summary>Whether the readings stand in the fields the other way round: neither goes with its own section, and one goes with the other's. The same can is written in either order.</summary>
+    internal bool AreCrossed =>
+        FirstAsked is { } first && (SecondAsked ?? Unused) is { } second
+        && !Has(InFirstFields, first) && !Has(InSecondFields, second) && (Has(InFirstFields, second) || Has(InSecondFields, first));
+
+    private SectionRead InFirstFields => new(new(Readings.Microfarads, Readings.AcrossVolts, Readings.LeadAmps), IsInSecondFields: false);
+
+    private SectionRead InSecondFields => new(new(Readings.SecondMicrofarads, Readings.SecondAcrossVolts, Readings.SecondLeadAmps), IsInSecondFields: true);
+
+    private bool Has(SectionRead read, double asked) => read.Readings.Microfarads(Hertz) is { } microfarads && Within.AtMost(Math.Abs(microfarads - asked) / asked * 100, Percent);
 }
+
+/// <summary>What was read at one section.</summary>
+/// <param name="Readings">The readings.</param>
+/// <param name="IsInSecondFields">Whether they were given as the second section's.</param>
+internal readonly record struct SectionRead(MeasuredCapacitor Readings, bool IsInSecondFields);

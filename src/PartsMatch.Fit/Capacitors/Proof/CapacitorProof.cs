@@ -1,5 +1,4 @@
 using PartsMatch.Fit.Judging;
-using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Capacitors.Proof;
 
@@ -25,9 +24,9 @@ public static class CapacitorProof
 
     private static MendFirst? WrongOne(CapacitorNeed need)
     {
-        if (need.Site.MotorAsksFor?.Capacitance?.Microfarads is not { } asked || need.Plate.Rating?.Capacitance?.Microfarads is not { } marked) return null;
-        return Within.AtMost(Math.Abs(marked - asked) / asked * 100, MeasuredCapacitor.UsualPercent) ? null
-            : new("capacitorWrong", FormattableString.Invariant($"The old one is marked {marked:0.##} µF; the motor asks for {asked:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit what the motor's plate asks for, not what was there.", CapacitorSources.RunCapacitor);
+        if (need.Site.MotorAsksFor is not { Capacitance.Microfarads: var asked } motor || need.Plate.Rating is not { IsNone: false } marked) return null;
+        return MotorAgainstCan.Has(marked, motor) ? null
+            : new("capacitorWrong", FormattableString.Invariant($"The old one is marked {Deducing.Text(marked)}; the motor asks for {asked:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit what the motor's plate asks for, not what was there.", CapacitorSources.RunCapacitor);
     }
 
     private static MendFirst? TooManyVolts(CapacitorCase one) =>

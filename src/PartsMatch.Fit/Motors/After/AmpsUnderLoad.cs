@@ -9,8 +9,9 @@ public sealed class AmpsUnderLoad() : ReadingRule<SwapCase>("Amps", MotorReading
     /// <inheritdoc/>
     public override Ruling Judge(SwapCase one) =>
         one.AsMotor.Amps.Count == 0 ? Ruling.CantTell($"The running amps were not measured, panels on.")
+        : one.StandsStill == true ? Ruling.NotApplicable($"It stands still: {one.AsMotor.Amps.Max():0.###} A are not what it takes running.")
         : one.AsMotor.TakesNoCurrent == true ? Ruling.Bad($"It takes no current ({one.AsMotor.Amps.Max():0.###} A).")
-        : PlateAmps.Judge(one.AsMotor.Amps, one.AsMotor.FullLoadAmps, one.Part.ServiceFactor);
+        : PlateAmps.Judge(one.AsMotor, one.AsMotor.FullLoadAmps);
 }
 
 /// <summary>Are the amps of the three legs alike?</summary>

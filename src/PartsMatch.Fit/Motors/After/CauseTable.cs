@@ -82,9 +82,25 @@ public enum Evidence
     [Words("volts out of balance")]
     VoltsUnlike,
 
+    /// <summary>It has no three legs.</summary>
+    [Words("single-phase motor")]
+    SinglePhase,
+
     /// <summary>The blade touches.</summary>
     [Words("blade touches")]
     BladeTouches,
+
+    /// <summary>The run capacitor is not the plate's.</summary>
+    [Words("capacitor measured wrong")]
+    CapacitorOff,
+
+    /// <summary>The run capacitor is the plate's.</summary>
+    [Words("capacitor measured right")]
+    CapacitorRight,
+
+    /// <summary>It has no run capacitor.</summary>
+    [Words("motor without run capacitor")]
+    NoCapacitor,
 }
 
 /// <summary>Causes by evidence (practice): what each finding adds to a cause. docs/after-swap.md shows the same table, and a test keeps the two alike.</summary>
@@ -114,10 +130,10 @@ public static class CauseTable
         new("wrongVolts", "Volts off the tap in use", "Look which tap is connected, and measure at the leads under load.", Evidence.AmpsOver,
             [new(Evidence.AmpsOver, 2), new(Evidence.VoltsOff, 8)]),
         new("unlikeLegs", "Unlike legs", "Look at contactor poles and terminals, and at single-phase loads on one leg.", Evidence.AmpsOver,
-            [new(Evidence.AmpsOver, 1), new(Evidence.VoltsUnlike, 7)]),
+            [new(Evidence.AmpsOver, 1), new(Evidence.VoltsUnlike, 7), new(Evidence.SinglePhase, -10)]),
         new("fanTooHeavy", "The fan is too much for the motor", "Compare blade diameter, pitch, depth and speed with the old ones: power goes with the cube of speed.", Evidence.AmpsOver,
             [new(Evidence.AmpsOver, 3), new(Evidence.Slow, 4)]),
         new("wrongCapacitor", "Wrong or weak run capacitor", "Measure it, and compare with the new motor's plate.", Evidence.AmpsOver,
-            [new(Evidence.AmpsOver, 2), new(Evidence.Slow, 3)]),
+            [new(Evidence.AmpsOver, 2), new(Evidence.Slow, 3), new(Evidence.CapacitorOff, 8), new(Evidence.CapacitorRight, -6), new(Evidence.NoCapacitor, -10)]),
     ];
 }

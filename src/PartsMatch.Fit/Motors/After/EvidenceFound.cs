@@ -16,7 +16,7 @@ internal static class EvidenceFound
     [
         (Evidence.SplitOver, one => Bad(new CondensingSplit().Judge(one))),
         (Evidence.AmpsOver, one => one.AsMotor.TakesNoCurrent == false ? Bad(new AmpsUnderLoad().Judge(one)) : null),
-        (Evidence.FanStands, one => one.Readings is { FansRunning: { } running, FansOnCoil: { } all } && running < all ? FormattableString.Invariant($"{running} of {all} fans run.") : null),
+        (Evidence.FanStands, one => one.StandsStill == true ? "This one stands still." : one.Readings is { FansRunning: { } running, FansOnCoil: { } all } && running < all ? FormattableString.Invariant($"{running} of {all} fans run.") : null),
         (Evidence.Backwards, one => Bad(new TurnOfFan().Judge(one))),
         (Evidence.FansRight, one => one.Readings is { FansRunning: { } running, FansOnCoil: { } all } && running >= all && new TurnOfFan().Judge(one).Verdict == ReadingVerdict.Good ? "All fans run, and this one the right way." : null),
         (Evidence.Slow, one => Bad(new SpeedUnderLoad().Judge(one))),
@@ -34,7 +34,11 @@ internal static class EvidenceFound
             ? $"The suction evaporates at {Degrees.Of(one.At(one.Readings.SuctionPressure)!.Value.Dew)}; the design is {Degrees.Of(one.Readings.DesignEvaporating!.Value)}." : null),
         (Evidence.VoltsOff, one => Bad(new VoltsUnderLoad().Judge(one)) ?? Bad(new DropUnderLoad().Judge(one))),
         (Evidence.VoltsUnlike, one => new BalanceUnderLoad().Judge(one) is { Limit: not null, Verdict: not ReadingVerdict.Good } unlike ? unlike.Sentence : null),
+        (Evidence.SinglePhase, one => one.AsMotor.IsThreePhase == false ? "It is a single-phase motor." : null),
         (Evidence.BladeTouches, one => Bad(new BladeInRing().Judge(one))),
+        (Evidence.CapacitorOff, one => Bad(new CapacitorAfter().Judge(one))),
+        (Evidence.CapacitorRight, one => new CapacitorAfter().Judge(one) is { Verdict: ReadingVerdict.Good } good ? good.Sentence : null),
+        (Evidence.NoCapacitor, one => one.AsMotor.HasCapacitor == false ? "It has no run capacitor." : null),
     ];
 
     /// <summary>All evidence that a case gives.</summary>

@@ -10,7 +10,7 @@ public static class MotorAfter
     /// <summary>The rules.</summary>
     public static IReadOnlyList<ReadingRule<SwapCase>> Rules { get; } =
     [
-        new BladeInRing(), new TurnOfFan(), new VoltsUnderLoad(), new DropUnderLoad(), new BalanceUnderLoad(), new AmpsUnderLoad(), new BalanceOfAmps(), new SpeedUnderLoad(),
+        new BladeInRing(), new TurnsUp(), new TurnOfFan(), new VoltsUnderLoad(), new DropUnderLoad(), new BalanceUnderLoad(), new AmpsUnderLoad(), new BalanceOfAmps(), new CapacitorAfter(), new SpeedUnderLoad(),
         new CondensingSplit(), new EvaporatorAfter(),
     ];
 

@@ -16,6 +16,7 @@ public sealed class SpeedUnderLoad() : ReadingRule<SwapCase>("Speed", MotorReadi
     public override Ruling? Judge(SwapCase one)
     {
         if (one.Readings.RunningSpeed?.RevolutionsPerMinute is not { } rpm) return null;
+        if (one.StandsStill == true) return Ruling.NotApplicable($"It is said to stand still: {rpm:0} rpm is no speed of its own.");
         if (one.Part.Type == MotorType.ElectronicallyCommutated) return Ruling.NotApplicable($"{rpm:0} rpm: an electronically commutated motor runs at what it is told.");
         if (one.Part.Speed is not { } speeds) return Ruling.CantTell($"{rpm:0} rpm; the plate's speed is not known.");
         var rated = speeds.Select(speed => speed.RevolutionsPerMinute).MinBy(speed => Math.Abs(speed - rpm));
@@ -24,7 +25,7 @@ public sealed class SpeedUnderLoad() : ReadingRule<SwapCase>("Speed", MotorReadi
         if (Within.AtLeast(rpm, rated * (1 - MostUnder))) return Ruling.Good($"{rpm:0} rpm; {rated:0} rpm is on the plate, and {MostUnder * 100} % under it still passes.", limit);
         return speeds.Count > 1 || one.Part.Speeds is > 1
             ? Ruling.CantTell($"{rpm:0} rpm lies between the speeds of its plate: which one is connected?", limit)
-            : Ruling.Bad($"{rpm:0} rpm is more than {MostUnder * 100} % under the plate's {rated:0} rpm: too much load, low volts or a weak capacitor.", limit);
+            : Ruling.Bad($"{rpm:0} rpm is more than {MostUnder * 100} % under the plate's {rated:0} rpm: {(one.AsMotor.HasCapacitor == false ? "too much load or low volts" : "too much load, low volts or a weak capacitor")}.", limit);
     }
 
     private static double? Synchronous(SwapCase one) =>

@@ -13,6 +13,13 @@ public sealed record SwapCase(MotorNeed Need, MotorSpec Part, MotorReadings Read
     /// <summary>The new motor as if it were the old one: what is true of volts and amps at a plate is true of both. Any of its taps may be the one that was set.</summary>
     public MotorCase AsMotor { get; } = new(new(Part with { ConnectedFor = null }, Need.Site with { Volts = null }), Readings);
 
+    /// <summary>Whether it stands still, by what was seen of it or of its propeller's air; where nothing was, by locked amps. Null where nothing tells.</summary>
+    public bool? StandsStill =>
+        Readings.Turns is { } turns ? !turns
+        : Readings.Hums == true ? true
+        : Readings.RunningSpeed is not null || Readings.TurnsRightWay == true || (Readings.AirRightWay == true && Need.Site.FanKind == FanKind.Propeller) ? false
+        : AsMotor.IsStalled;
+
     /// <summary>Mean of the volts at its leads; null when not read.</summary>
     public double? Volts => AsMotor.Volts.Count == 0 ? null : AsMotor.Volts.Average();
 

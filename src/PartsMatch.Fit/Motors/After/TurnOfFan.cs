@@ -9,6 +9,7 @@ public sealed class TurnOfFan() : ReadingRule<SwapCase>("Turn", MotorReadingSour
     /// <inheritdoc/>
     public override Ruling Judge(SwapCase one) => (one.Readings.TurnsRightWay, one.Readings.AirRightWay, one.Need.Site.FanKind) switch
     {
+        (null, _, _) when one.StandsStill == true => Ruling.CantTell($"It stands still, so which way it turns does not show."),
         (true, false, FanKind.Propeller) => Ruling.CantTell($"It is said to turn the right way, and the air to go the wrong way: is the blade of the other hand, or turned round on the shaft?"),
         (true, _, _) => Ruling.Good($"It turns the right way."),
         (false, _, _) => Ruling.Bad($"It turns the wrong way: reverse it by its plug or leads."),

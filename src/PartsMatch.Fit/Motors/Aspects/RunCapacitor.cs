@@ -2,6 +2,7 @@ using PartsMatch.Fit.Capacitors;
 using PartsMatch.Fit.Judging;
 using PartsMatch.Fit.Notes;
 using PartsMatch.Fit.Quantities;
+using UnitsNet;
 
 namespace PartsMatch.Fit.Motors.Aspects;
 
@@ -13,7 +14,7 @@ public readonly record struct CapacitorFacet(bool? IsNeeded, double? Microfarads
 
 /// <summary>Is the capacitor that is there the one this motor asks for?</summary>
 /// <remarks>
-/// The new motor's own µF and at least its volts, else another one is fitted; a motor without one has the old one taken out. Where a two-section capacitor is shared with the compressor, its second section is the fan's:
+/// The new motor's own µF and at least its volts, else another one is fitted; a motor without one has the old one taken out. Where a two-section capacitor is shared with the compressor, one section is the fan's:
 /// when that no longer matches it is left unused beside a separate one.
 /// </remarks>
 public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet>("Run capacitor", isDeciding: false, CapacitorSources.RunCapacitor, new(0.3, 0.6, 0.7))
@@ -28,13 +29,13 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
     {
         null => default,
         { IsNone: true } => new(false, null, null),
-        { } rating => new(true, Rounded.Microfarads(rating.Capacitance), Rounded.Volts(rating.Volts)),
+        { } rating => new(true, Rounded.Microfarads(FanSection.Of(rating)), Rounded.Volts(rating.Volts)),
     };
 
     /// <inheritdoc/>
     public override Finding Judge(MotorNeed need, CapacitorFacet facet)
     {
-        var there = need.Once(static need => (need.Site.CapacitorThere ?? RatingOf(need.Plate)) is { } rating ? new There(rating) : null);
+        var there = need.Once(static need => (need.Site.CapacitorThere ?? RatingOf(need.Plate)) is { } rating ? new There(rating, FanSection.AskedBy(need.Plate)) : null);
         return facet switch
         {
             { IsNeeded: false } => TakenOut(there),
@@ -83,11 +84,11 @@ public sealed class RunCapacitor() : Aspect<MotorSpec, MotorSite, CapacitorFacet
         _ => false,
     };
 
-    /// <summary>The capacitor that is there, in plain numbers: of a shared one the fan's section, which is the second.</summary>
+    /// <summary>The capacitor that is there, in plain numbers: of a shared one the fan's section.</summary>
     private sealed record There(bool IsNone, bool IsShared, double? Microfarads, double? Volts)
     {
-        public There(CapacitorRating rating)
-            : this(rating.IsNone, rating.SecondSection is not null, Rounded.Microfarads(rating.SecondSection ?? rating.Capacitance), Rounded.Volts(rating.Volts))
+        public There(CapacitorRating rating, ElectricCapacitance? asked)
+            : this(rating.IsNone, rating.SecondSection is not null, Rounded.Microfarads(FanSection.Of(rating, asked)), Rounded.Volts(rating.Volts))
         {
         }
     }

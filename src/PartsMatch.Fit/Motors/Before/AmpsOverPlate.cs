@@ -1,4 +1,5 @@
 using PartsMatch.Fit.Judging;
+using PartsMatch.Fit.Quantities;
 
 namespace PartsMatch.Fit.Motors.Before;
 
@@ -13,7 +14,7 @@ public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the p
     public override Ruling? Judge(MotorCase one)
     {
         if (one is not { HasVolts: true, IsStalled: false, TakesNoCurrent: false, HasLegWithoutCurrent: false }) return null;
-        var ruling = PlateAmps.Judge(one.Amps, one.FullLoadAmps, one.Need.Plate.ServiceFactor);
+        var ruling = PlateAmps.Judge(one, one.FullLoadAmps);
         if (ruling.Verdict != ReadingVerdict.Bad) return ruling;
         if (AmpsBalance.Of(one.Amps) is { Verdict: ReadingVerdict.Bad }) return Ruling.CantTell($"{one.Amps.Max():0.###} A is over the plate's {one.FullLoadAmps:0.###} A, and the legs take unlike currents, which load does not: that comes first.", $"{ruling.Limit}");
         if (one is { HasCapacitor: not false, IsElectronic: false } && Capacitor.Judge(one) is not { Verdict: ReadingVerdict.Good })
@@ -39,16 +40,22 @@ public sealed class AmpsOverPlate() : ReadingRule<MotorCase>("Amps against the p
 /// <summary>Running amps against a plate, old or new.</summary>
 internal static class PlateAmps
 {
-    /// <summary>The greatest leg against full-load amps; up to the service factor only where one is marked.</summary>
-    public static Ruling Judge(IReadOnlyList<double> legs, double? fullLoad, double? serviceFactor)
+    /// <summary>The greatest leg against full-load amps; up to the service factor only where one is marked and the supply is the rated one.</summary>
+    public static Ruling Judge(MotorCase one, double? fullLoad)
     {
-        var amps = legs.Max();
+        var amps = one.Amps.Max();
         if (fullLoad is not { } full) return Ruling.CantTell($"{amps:0.###} A; the plate's full-load amps are not known.");
-        var factor = Math.Max(1, serviceFactor ?? 1);
-        var most = full * factor;
+        var factor = Math.Max(1, one.Need.Plate.ServiceFactor ?? 1);
+        var credit = factor > 1 ? ServiceFactorCredit.Of(one) : new(false);
+        var most = credit.Counts == false ? full : full * factor;
         FormattableString limit = $"at most {most:0.###} A";
-        return Quantities.Within.AtMost(amps, full) ? Ruling.Good($"{amps:0.###} A; the plate has {full:0.###} A.", limit)
-            : Quantities.Within.AtMost(amps, most) ? Ruling.Good($"{amps:0.###} A is over the plate's {full:0.###} A and within its service factor of {factor:0.##}, {most:0.###} A: it has no room left.", limit)
-            : Ruling.Bad($"{amps:0.###} A is over the plate's {most:0.###} A{(factor > 1 ? " with its service factor" : string.Empty)}: too much load (blade, pitch, depth, thin belt or thick air) or wrong volts.", limit);
+        if (Within.AtMost(amps, full)) return Ruling.Good($"{amps:0.###} A; the plate has {full:0.###} A.", limit);
+        if (!Within.AtMost(amps, most)) return Over(amps, full, most, credit, limit);
+        return credit is { Counts: null, Asks: { } next }
+            ? Ruling.CantTell($"{amps:0.###} A is over the plate's {full:0.###} A; whether its service factor of {factor:0.##} counts is open: {credit.Why}.", limit).ThenRead(next.Field, next.Why, next.Side)
+            : Ruling.Good($"{amps:0.###} A is over the plate's {full:0.###} A and within its service factor of {factor:0.##}, {most:0.###} A: it has no room left.", limit);
     }
+
+    private static Ruling Over(double amps, double full, double most, ServiceFactorCredit credit, FormattableString limit) =>
+        Ruling.Bad($"{amps:0.###} A is over the plate's {most:0.###} A{(most > full ? " with its service factor" : credit.Why.Length > 0 ? $", and its service factor does not count, for {credit.Why}" : string.Empty)}: too much load (blade, pitch, depth, thin belt or thick air) or wrong volts.", limit);
 }

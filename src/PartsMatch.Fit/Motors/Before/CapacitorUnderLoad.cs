@@ -12,7 +12,7 @@ public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor
     public override Ruling? Judge(MotorCase one)
     {
         var asked = Asked(one.Need);
-        var readings = new MeasuredCapacitor(one.Readings.CapacitorMicrofarads, one.Readings.CapacitorVolts, one.Readings.CapacitorAmps);
+        var readings = Measured(one.Readings);
         if (readings.Judge(asked, MeasuredCapacitor.UsualPercent, Hertz(one.Need)) is { } ruling)
         {
             return ruling.Verdict == ReadingVerdict.Bad ? ruling.NotThePart()
@@ -25,9 +25,12 @@ public sealed class CapacitorUnderLoad() : ReadingRule<MotorCase>("Run capacitor
             : null;
     }
 
-    /// <summary>The µF that the motor needs: its plate's; else what the one there is marked with, of two sections the second, which is the fan's.</summary>
+    /// <summary>What was read at a motor's run capacitor.</summary>
+    internal static MeasuredCapacitor Measured(MotorReadings readings) => new(readings.CapacitorMicrofarads, readings.CapacitorVolts, readings.CapacitorAmps);
+
+    /// <summary>The µF that the motor needs: its plate's; else what the one there is marked with.</summary>
     internal static double? Asked(MotorNeed need) =>
-        (need.Plate.RunCapacitor is { IsNone: false } plate ? plate.Capacitance : need.Site.CapacitorThere is { } there ? there.SecondSection ?? there.Capacitance : null)?.Microfarads;
+        (FanSection.AskedBy(need.Plate) ?? FanSection.Of(need.Site.CapacitorThere))?.Microfarads;
 
     /// <summary>The supply's frequency; the plate's where it has only one; null when neither is known.</summary>
     internal static double? Hertz(MotorNeed need) => (need.Site.SupplyFrequency ?? (need.Plate.Frequency is { Count: 1 } one ? one[0] : (Frequency?)null))?.Hertz;

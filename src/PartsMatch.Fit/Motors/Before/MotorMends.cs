@@ -57,8 +57,8 @@ internal static class MotorMends
     /// <summary>The one that is there is marked for another µF than the plate asks for.</summary>
     private static MendFirst? WrongCapacitor(MotorCase one)
     {
-        if (one.Need.Plate.RunCapacitor?.Capacitance is not { } asked || one.Need.Site.CapacitorThere is not { IsNone: false } there) return null;
-        var marked = (there.SecondSection ?? there.Capacitance)!.Value.Microfarads;
+        if (FanSection.AskedBy(one.Need.Plate) is not { } asked || one.Need.Site.CapacitorThere is not { IsNone: false } there) return null;
+        var marked = FanSection.Of(there, asked)!.Value.Microfarads;
         var right = asked.Microfarads;
         return Within.AtMost(Math.Abs(marked - right) / right * 100, MeasuredCapacitor.UsualPercent) ? null
             : new("capacitorWrong", FormattableString.Invariant($"The capacitor there is marked {marked:0.##} µF; the motor's plate asks for {right:0.##} µF ±{MeasuredCapacitor.UsualPercent} %."), "Fit the run capacitor of the motor's own plate.", CapacitorSources.RunCapacitor) { Replace = RunCapacitorOf.Motor(one.Need) };

@@ -7,10 +7,10 @@ namespace PartsMatch.Fit.Motors.Running;
 public static class RatedSupply
 {
     /// <summary>Rated volts, as a meter reads them (practice).</summary>
-    private const double SameVolts = 0.02;
+    internal const double SameVolts = 0.02;
 
     /// <summary>Unbalance up to which a motor carries its rating (NEMA MG 1 12.45), percent.</summary>
-    private const double MostUnbalance = 1;
+    internal const double MostUnbalance = 1;
 
     /// <summary>What is left of a three-phase motor's power on unbalanced volts: 1 for others, up to 1 %, where not all three were measured, and beyond 5 %, where another aspect refuses every motor.</summary>
     public static double Derating(MotorNeed need, Phases? phases) => phases != Phases.Three ? 1
@@ -22,8 +22,20 @@ public static class RatedSupply
     /// </summary>
     public static bool ServiceFactorCounts(MotorNeed need, RatedPoint motor) => Math.Abs(motor.VoltsRatio - 1) <= SameVolts && need.Once(static need =>
         need.Site.Volts is { } volts
-        && (need.Site.Altitude is not { } altitude || Within.AtMost(altitude.Meters, Aspects.AirDensity.UsualMost))
+        && (need.Site.Altitude is not { } altitude || IsLow(altitude))
         && (volts.Count < 3 || Percent(volts) <= MostUnbalance));
+
+    /// <summary>Whether volts that were read are a tap's own; of a span either end and what lies between.</summary>
+    internal static bool AreVoltsOf(VoltTap tap, double volts) => tap.Takes(volts, SameVolts);
+
+    /// <summary>Whether a supply's frequency is a rated one.</summary>
+    internal static bool IsFrequencyOf(Frequency rated, Frequency supply) => Within.AtMost(SupplyWindows.FrequencyOff(rated.Hertz, supply.Hertz), SupplyWindows.EasyFrequencyOff);
+
+    /// <summary>Whether three legs that were read are as alike as a rating asks for.</summary>
+    internal static bool IsBalanced(IReadOnlyList<double> legs) => Within.AtMost(Physics.Unbalance.Percent(legs[0], legs[1], legs[2]), MostUnbalance);
+
+    /// <summary>Whether a place lies no higher than ratings hold.</summary>
+    internal static bool IsLow(Length altitude) => Within.AtMost(altitude.Meters, Aspects.AirDensity.UsualMost);
 
     private static double Percent(Figures<ElectricPotential> volts) => Physics.Unbalance.Percent(volts[0].Volts, volts[1].Volts, volts[2].Volts);
 }

@@ -21,6 +21,9 @@ public sealed class RunCapacitorTests : BodyAspectTests<RunCapacitor, CapacitorF
     [InlineData("none", "none", "Meets")]
     [InlineData("5 µF 370 V", "none", "MeetsWithChanges removeCapacitor")]
     [InlineData("45+5 µF 440 V", "5 µF 370 V", "Meets")]
+    [InlineData("5+45 µF 440 V", "5 µF 370 V", "Meets")]
+    [InlineData("45+5 µF 440 V", "45+5 µF 370 V", "Meets")]
+    [InlineData("5+45 µF 440 V", "7.5 µF 440 V", "MeetsWithChanges fitCapacitor leaveSectionUnused")]
     [InlineData("45+5 µF 440 V", "7.5 µF 440 V", "MeetsWithChanges fitCapacitor leaveSectionUnused")]
     [InlineData("45+5 µF 370 V", "5 µF 440 V", "MeetsWithChanges fitCapacitor leaveSectionUnused")]
     [InlineData("45+5 µF 440 V", "none", "MeetsWithChanges leaveSectionUnused")]
@@ -66,7 +69,7 @@ public sealed class RunCapacitorTests : BodyAspectTests<RunCapacitor, CapacitorF
         CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
         try
         {
-            Judge("", "capacitorThere=45+5 µF 440 V", "runCapacitor=7.5 µF 440 V").Changes.Select(change => change.Text).ShouldBe(
+            Judge("", "capacitorThere=5+45 µF 440 V", "runCapacitor=7.5 µF 440 V").Changes.Select(change => change.Text).ShouldBe(
                 ["fit a separate run capacitor of 7.5 µF, 440 V or more", "leave the 5 µF section of the shared capacitor unused, its terminal covered"]);
         }
         finally

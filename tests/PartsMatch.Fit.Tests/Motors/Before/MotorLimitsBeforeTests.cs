@@ -142,9 +142,20 @@ public sealed class MotorLimitsBeforeTests
         diagnosis.Next.ShouldBe(new NextReading("supplyFrequency", diagnosis.Next!.Why, Side.Site));
     }
 
-    [Fact]
-    public void The_fans_section_of_a_shared_capacitor_is_the_second() =>
-        Asked.Verdict<CapacitorUnderLoad>("capacitorMicrofarads=5 µF", "type=PSC", "capacitorThere=45+5 µF 440 V").ShouldBe(ReadingVerdict.Good);
+    // Practice: the section that has what the motor's plate asks for is the fan's, else the smaller, in whatever order they are written.
+    [Theory]
+    [InlineData("type=PSC", "capacitorThere=45+5 µF 440 V", "5 µF")]
+    [InlineData("type=PSC", "capacitorThere=5+45 µF 440 V", "5 µF")]
+    [InlineData("type=PSC; runCapacitor=45+5/370", "", "5 µF")]
+    [InlineData("type=PSC; runCapacitor=5+45/370", "", "5 µF")]
+    [InlineData("type=PSC; runCapacitor=10/370", "capacitorThere=10+5 µF 440 V", "10 µF")]
+    [InlineData("type=PSC; runCapacitor=10/370", "capacitorThere=5+10 µF 440 V", "10 µF")]
+    public void The_fans_section_of_a_shared_capacitor_goes_by_the_plate_and_else_is_the_smaller(string plate, string site, string microfarads)
+    {
+        var diagnosis = Asked.Of($"capacitorMicrofarads={microfarads}", plate, site);
+        diagnosis.Checks.Single(check => check.Title == "Run capacitor").Verdict.ShouldBe(ReadingVerdict.Good);
+        diagnosis.MendFirst.ShouldBeEmpty();
+    }
 
     // NEMA MG 1 12.44, published: 187.2 to 253 V for 208-230 V.
     [Theory]
