@@ -91,6 +91,10 @@ internal sealed class Asking : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         _client.Dispose();
-        if (_own is not null) await _own.DisposeAsync();
+        if (_own is null) return;
+
+        // What it still answers is left by then: nothing is taken from under it.
+        await _own.StopAsync();
+        await _own.DisposeAsync();
     }
 }

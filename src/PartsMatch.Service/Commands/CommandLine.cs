@@ -9,6 +9,9 @@ public static class CommandLine
 {
     private const string Serve = "serve";
 
+    /// <summary>So long may it take to end in order once it is told to: requests are answered to their end, and for a million parts the next start's files are written.</summary>
+    private static readonly TimeSpan InOrder = TimeSpan.FromMinutes(5);
+
     public static Task<int> RunAsync(string[] args, TextWriter output, TextWriter errors, CancellationToken stop = default)
     {
         var data = new Option<string?>("--data") { Description = "The folder of the catalogue. Default: PARTSMATCH_DATA, else a folder of the user's own.", Recursive = true };
@@ -51,9 +54,16 @@ public static class CommandLine
 
         try
         {
-            return await parsed.InvokeAsync(new() { Output = output, Error = errors, EnableDefaultExceptionHandler = false }, stop);
+            return await parsed.InvokeAsync(new() { Output = output, Error = errors, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = InOrder }, stop);
         }
-        catch (Exception unforeseen) when (unforeseen is not OperationCanceledException)
+        catch (OperationCanceledException stopped) when (stopped.InnerException is not TimeoutException)
+        {
+            // A service that is stopped before it listens has nothing to finish.
+            if (serves) return ExitCode.Success;
+            await errors.WriteLineAsync($"{command.Name} was stopped before it was done.");
+            return ExitCode.Stopped;
+        }
+        catch (Exception unforeseen)
         {
             // Its text may hold what is nobody's business; its kind is enough to report it by.
             await errors.WriteLineAsync($"Something went wrong inside PartsMatch ({unforeseen.GetType().Name}). Please report it with what was typed.");

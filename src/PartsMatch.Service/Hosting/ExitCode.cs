@@ -15,4 +15,5 @@ public static class ExitCode
     public const int ServiceUnreachable = 9;
     public const int RowsRefused = 10;
     public const int WeightsStay = 11;
+    public const int Stopped = 12;
 }

@@ -8,7 +8,7 @@ using PartsMatch.Service.Hosting;
 namespace PartsMatch.Service.Exchange.Lists;
 
 /// <summary>POST /cross-reference: a list of old parts in, the same list with replacements out, row by row as they are known.</summary>
-internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> limits) : IDisposable
+internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> limits, IHostApplicationLifetime lifetime) : IDisposable
 {
     /// <summary>How many rows the answer will have.</summary>
     public const string RowCount = "Row-Count";
@@ -49,8 +49,15 @@ internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> l
             var now = judgements.Now;
             if (await read() is not { } bytes) return [new(Codes.RequestTooLarge, string.Empty, FormattableString.Invariant($"A list has at most {limits.Value.Bytes} bytes. Split it, and repeat the header."))];
             var list = ListFile.Open(bytes, limits.Value, number => now.Shelf.Find(number) is not null);
-            if (list.IsGiven) await WriteAsync(context, now, list.Value, first, from);
+            using var ends = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, lifetime.ApplicationStopping);
+            if (list.IsGiven) await WriteAsync(context, now, list.Value, first, from, ends.Token);
             return list.Refusals;
+        }
+        catch (OperationCanceledException) when (lifetime.ApplicationStopping.IsCancellationRequested)
+        {
+            // Whoever reads it is to see that it was cut off, and not that it is whole.
+            context.Abort();
+            return [];
         }
         finally
         {
@@ -68,9 +75,8 @@ internal sealed class ListEndpoint(Judgements judgements, IOptions<ListLimits> l
 
     public void Dispose() => _places.Dispose();
 
-    private async Task WriteAsync(HttpContext context, CounterNow now, ListFile list, int first, int from)
+    private static async Task WriteAsync(HttpContext context, CounterNow now, ListFile list, int first, int from, CancellationToken stop)
     {
-        var stop = context.RequestAborted;
         var hasHeader = from == ListFile.FirstRow;
         context.Response.ContentType = $"text/csv; charset=utf-8; header={(hasHeader ? "present" : "absent")}";
         context.Response.Headers[RowCount] = Math.Max(0, list.LastRow - from + 1).ToString(CultureInfo.InvariantCulture);
